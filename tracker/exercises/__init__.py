@@ -1,0 +1,1 @@
+"""Exercises as data, with the counters and watchers they name."""

@@ -1,0 +1,1 @@
+"""Motion: speeds, turning points and repetitions from unevenly spaced samples."""

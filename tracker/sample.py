@@ -1,0 +1,67 @@
+"""What was measured at one moment: the row of a trace."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from math import nan
+
+#: Why a sample (or a part of it) holds no measurement. Keys, not words: the
+#: user interface has the words.
+REASONS = (
+    "no_face",
+    "too_dark",
+    "too_far",
+    "turned_too_far",
+    "frame_rate_too_low",
+    "covered",
+    "blurred",
+    "gap",
+    "eyes_shut",
+    "no_setup",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Sample:
+    """One measured moment, in the axes, signs and units of the rest frame.
+
+    Angles are degrees (yaw + to the patient's right, pitch + up, roll + right
+    ear down), positions millimetres (x right, y up, z forward) relative to
+    rest. A value that was not measured is NaN, never 0. ``eye_*`` is the mean
+    of the eyes in use, relative to the head; ``gaze_*`` and ``target_*`` are
+    directions in the rest frame from the current mid-point of the eyes.
+    ``eye_open`` runs from 0 (shut) to 1 (open), ``light`` is the face's mean
+    luminance from 0 to 1, ``quality`` from 0 to 1. ``step`` names the step of
+    the stage log; ``reason`` says why something is missing, or is empty.
+    """
+
+    time_s: float
+    head_yaw_deg: float = nan
+    head_pitch_deg: float = nan
+    head_roll_deg: float = nan
+    head_x_mm: float = nan
+    head_y_mm: float = nan
+    head_z_mm: float = nan
+    neck_x_mm: float = nan
+    neck_y_mm: float = nan
+    neck_z_mm: float = nan
+    head_yaw_speed_deg_s: float = nan
+    head_pitch_speed_deg_s: float = nan
+    eye_yaw_deg: float = nan
+    eye_pitch_deg: float = nan
+    vergence_deg: float = nan
+    gaze_yaw_deg: float = nan
+    gaze_pitch_deg: float = nan
+    target_yaw_deg: float = nan
+    target_pitch_deg: float = nan
+    eye_open: float = nan
+    face_height_px: float = nan
+    light: float = nan
+    quality: float = nan
+    step: str = ""
+    reason: str = ""
+
+
+#: The columns of a trace, in file order.
+TRACE_COLUMNS: tuple[str, ...] = tuple(f.name for f in fields(Sample))
+TEXT_COLUMNS = frozenset({"step", "reason"})

@@ -1,0 +1,156 @@
+"""The stage log: what was shown and asked, and when.
+
+A stage log beside a clip (``CLIP.stage.json``) lets the clip be judged exactly
+as if it had been live; the program writes one with every session.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Annotated, Literal
+
+import numpy as np
+from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
+
+from tracker.errors import InputError
+
+StepName = Literal["rest", "look", "turn_slowly", "nod_slowly", "exercise"]
+SETUP_STEPS: tuple[StepName, ...] = ("rest", "look", "turn_slowly", "nod_slowly")
+
+#: Bounds that keep a foreign file from filling the memory.
+MAX_FILE_BYTES = 4_000_000
+MAX_STEPS = 2_000
+
+Finite = Annotated[float, Field(allow_inf_nan=False)]
+Millimetres = Annotated[float, Field(allow_inf_nan=False, ge=-100_000, le=100_000)]
+Point = tuple[Millimetres, Millimetres, Millimetres]
+
+
+class Step(BaseModel):
+    """One step of a session: what was asked from ``from_s`` up to (not including) ``to_s``.
+
+    ``target_mm`` is a point in the rest frame (right, up, forward; from the
+    mid-point between the eyeballs at rest); ``target_track`` is rows of
+    ``time_s, x, y, z`` between which the target moves in a straight line.
+    """
+
+    model_config = ConfigDict(extra="allow", frozen=True)
+
+    from_s: Finite
+    to_s: Finite
+    step: StepName
+    target_mm: Point | None = None
+    target_track: list[tuple[Finite, Millimetres, Millimetres, Millimetres]] | None = None
+    exercise: str | None = None
+    entry_id: str | None = None
+    tempo_bpm: (
+        Annotated[float, Field(gt=0, le=400)]
+        | tuple[Annotated[float, Field(gt=0, le=400)], Annotated[float, Field(gt=0, le=400)]]
+        | None
+    ) = None
+    eyes: Literal["open", "closed"] | None = None
+    posture: str | None = None
+    surface: str | None = None
+
+    @model_validator(mode="after")
+    def _check(self) -> Step:
+        if self.to_s < self.from_s:
+            raise ValueError("to_s is before from_s")
+        if self.target_mm is not None and self.target_track is not None:
+            raise ValueError("give target_mm or target_track, not both")
+        if self.target_track is not None:
+            times = [row[0] for row in self.target_track]
+            if not times or any(b < a for a, b in zip(times, times[1:], strict=False)):
+                raise ValueError("target_track needs rows in the order of their times")
+        return self
+
+    def target_at(self, time_s: float) -> tuple[float, float, float] | None:
+        """Target in millimetres in the rest frame at ``time_s``, or None if there is none."""
+        if self.target_track is None:
+            return self.target_mm
+        rows = np.asarray(self.target_track, dtype=float)
+        x, y, z = (float(np.interp(time_s, rows[:, 0], rows[:, k])) for k in (1, 2, 3))
+        return x, y, z
+
+    def tempo_at(self, time_s: float) -> float | None:
+        """Asked tempo in beats a minute at ``time_s``, or None where none was asked."""
+        if self.tempo_bpm is None or isinstance(self.tempo_bpm, float):
+            return self.tempo_bpm
+        first, last = self.tempo_bpm
+        share = (time_s - self.from_s) / max(self.to_s - self.from_s, 1e-9)
+        return first + (last - first) * min(max(share, 0.0), 1.0)
+
+
+class Camera(BaseModel):
+    """What is known of the camera."""
+
+    model_config = ConfigDict(extra="allow", frozen=True)
+
+    vertical_fov_deg: Annotated[float, Field(gt=5, lt=170)] | None = None
+
+
+class StageLog(BaseModel):
+    """A camera and the steps of a session, in the order of time and without overlap."""
+
+    model_config = ConfigDict(extra="allow", frozen=True)
+
+    camera: Camera = Camera()
+    steps: Annotated[list[Step], Field(max_length=MAX_STEPS)] = []
+
+    @model_validator(mode="after")
+    def _check(self) -> StageLog:
+        for a, b in zip(self.steps, self.steps[1:], strict=False):
+            if b.from_s < a.to_s - 1e-6:
+                raise ValueError(f"the step from {b.from_s} s begins before the one before it ends")
+        return self
+
+    def step_at(self, time_s: float) -> Step | None:
+        """The step that covers ``time_s``, or None between and outside the steps."""
+        for step in self.steps:
+            if step.from_s <= time_s < step.to_s:
+                return step
+        return None
+
+
+def setup_steps(steps: Sequence[Step]) -> list[Step]:
+    """Those of ``steps`` that belong to a set-up."""
+    return [s for s in steps if s.step in SETUP_STEPS]
+
+
+def stage_path_of(clip: Path) -> Path:
+    """Where the stage log of a clip lies: beside it, ``NAME.stage.json``."""
+    return clip.with_name(clip.stem + ".stage.json")
+
+
+def load_stage_log(path: Path) -> StageLog:
+    """Read a stage log.
+
+    Raises
+    ------
+    InputError
+        If the file can't be read or is no stage log; the message names the field.
+    """
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            raise InputError(f"{path}: too large for a stage log")
+        text = path.read_text(encoding="utf-8")
+    except UnicodeDecodeError as error:
+        raise InputError(f"{path}: not a text file in UTF-8") from error
+    except OSError as error:
+        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    try:
+        data = json.loads(text)
+        return StageLog.model_validate(data)
+    except (ValueError, RecursionError) as error:
+        raise InputError(f"{path}: not a usable stage log: {_first_fault(error)}") from error
+
+
+def _first_fault(error: Exception) -> str:
+    if isinstance(error, ValidationError):
+        first = error.errors()[0]
+        where = ".".join(str(part) for part in first["loc"]) or "the file"
+        return f"{where}: {first['msg']}"
+    return str(error) or type(error).__name__

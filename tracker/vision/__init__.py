@@ -1,0 +1,1 @@
+"""Pixels: cameras, clips and face landmarks. The only rooms that know OpenCV capture and MediaPipe."""
