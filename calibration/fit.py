@@ -1,0 +1,213 @@
+"""The whole fit of a set-up: face, rest frame, neck, lids, gaze."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from calibration.axes import make_rest_frame
+from calibration.face_depth import fit_depth
+from calibration.face_surface import lay_patches
+from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
+from tracker.errors import InputError
+from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
+from tracker.eyes.patches import cornered_patches, rectified_patches
+from tracker.head.perspective import Array, Pinhole, Pose
+from tracker.head.shape import FaceShape, pose_of_landmarks
+from tracker.head.template import Template, align
+from tracker.profile import Profile, RestFrame
+from tracker.rotation import angles_from_direction
+from tracker.session.stage import Step
+from tracker.vision.observer import Observation
+
+#: Frames that the depth of the face is fitted on.
+DEPTH_FRAMES = 48
+#: A set-up with fewer frames of a face than this can't be fitted.
+MIN_FACE_FRAMES = 20
+
+
+@dataclass(frozen=True, slots=True)
+class _Seen:
+    """One set-up frame with a face: what was seen, in which step, and its pose from rest."""
+
+    observation: Observation
+    step: Step
+    number: int
+    pose: Pose
+
+
+def fit_profile(
+    observations: Sequence[Observation],
+    steps: Sequence[Step],
+    shape: FaceShape,
+    vertical_fov_deg: float | None = None,
+) -> Profile:
+    """Profile of a person from the observations of a set-up.
+
+    Parameters
+    ----------
+    observations
+        All observations of the set-up, in the order of time.
+    steps
+        Its steps, with targets in the rest frame.
+    shape
+        The generic face.
+    vertical_fov_deg
+        Field of view of the camera where it is known.
+
+    Raises
+    ------
+    InputError
+        When the face was not seen for long enough to measure anything.
+    """
+    faces = _with_faces(observations, steps)
+    if len(faces) < MIN_FACE_FRAMES:
+        raise InputError("the face was not seen for long enough in the set-up; do it again")
+    first = faces[0][0]
+    camera = Pinhole.from_fov(first.width_px, first.height_px, vertical_fov_deg)
+    rest = _rest_observation(faces)
+    assert rest.face is not None and rest.crop is not None
+    rest_pose, _ = pose_of_landmarks(shape, rest.face.points_px, camera)
+    seen = _start_poses(faces, shape, camera, rest_pose)
+    surface = lay_patches(shape, rest_pose, rest.face.points_px, rest.crop, camera)
+    if len(surface.depth_mm) < 30:
+        raise InputError("the face is too dark or too blurred to be measured; more light helps")
+    chosen = _spread(seen, DEPTH_FRAMES)
+    fitted = fit_depth(
+        surface,
+        rest.crop,
+        camera,
+        rest_pose.position_mm,
+        [(s.observation.crop, s.pose) for s in chosen if s.observation.crop is not None],
+    )
+    seen = [_aligned(s, fitted.template, camera, rest_pose.position_mm) for s in seen]
+    frame = make_rest_frame(
+        [s.pose for s in seen if s.step.step == "turn_slowly"],
+        [s.pose for s in seen if s.step.step == "nod_slowly"],
+        rest_pose.position_mm,
+    )
+    eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
+    own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
+    lids = _lid_range(seen)
+    gaze = fit_gaze(_label(seen, steps, frame, eyes_mm, camera, lids))
+    return Profile(
+        first.width_px,
+        first.height_px,
+        vertical_fov_deg,
+        camera,
+        own_shape,
+        fitted.template,
+        eyes_mm,
+        frame,
+        lids,
+        gaze,
+    )
+
+
+def _with_faces(
+    observations: Sequence[Observation], steps: Sequence[Step]
+) -> list[tuple[Observation, Step, int]]:
+    """Observations with a face in a step of the set-up."""
+    out = []
+    for o in observations:
+        for number, step in enumerate(steps):
+            if step.from_s <= o.time_s < step.to_s and o.face is not None:
+                out.append((o, step, number))
+    return out
+
+
+def _rest_observation(faces: Sequence[tuple[Observation, Step, int]]) -> Observation:
+    """The frame of the rest step whose face lies nearest to the usual place, eyes open."""
+    rest = [o for o, step, _ in faces if step.step == "rest"] or [o for o, _, _ in faces[:30]]
+    points = np.stack([o.face.points_px for o in rest if o.face is not None])
+    usual = np.median(points, axis=0)
+    off = np.sqrt(((points - usual) ** 2).sum(axis=-1)).mean(axis=1)
+    return rest[int(np.argmin(off))]
+
+
+def _start_poses(
+    faces: Sequence[tuple[Observation, Step, int]],
+    shape: FaceShape,
+    camera: Pinhole,
+    rest_pose: Pose,
+) -> list[_Seen]:
+    """Poses from rest, from the landmarks alone."""
+    out = []
+    for o, step, number in faces:
+        assert o.face is not None
+        pose, _ = pose_of_landmarks(shape, o.face.points_px, camera, rest_pose)
+        from_rest = replace(pose, rotation=pose.rotation @ rest_pose.rotation.T)
+        out.append(_Seen(o, step, number, from_rest))
+    return out
+
+
+def _spread(seen: Sequence[_Seen], count: int) -> list[_Seen]:
+    """Frames for the depth: two thirds from the moving steps, evenly spread over time."""
+    moving = [s for s in seen if s.step.step in ("turn_slowly", "nod_slowly")]
+    still = [s for s in seen if s.step.step not in ("turn_slowly", "nod_slowly")]
+    share = min(len(moving), (2 * count) // 3)
+    picks = [
+        group[i]
+        for group, n in ((moving, share), (still, min(len(still), count - share)))
+        for i in np.linspace(0, len(group) - 1, n).astype(int)
+    ]
+    return sorted(picks, key=lambda s: s.observation.time_s)
+
+
+def _aligned(seen: _Seen, template: Template, camera: Pinhole, rest_mm: Array) -> _Seen:
+    assert seen.observation.crop is not None
+    found = align(template, seen.observation.crop, camera, rest_mm, seen.pose)
+    return replace(seen, pose=found.pose)
+
+
+def _lid_range(seen: Sequence[_Seen]) -> LidRange:
+    """Open lids of this person; shut lids stay generic until they have been seen shut."""
+    still = [
+        aperture(s.observation.face.points_px)
+        for s in seen
+        if s.observation.face is not None and s.step.step in ("rest", "look")
+    ]
+    if len(still) < 10:
+        return GENERIC_LIDS
+    return LidRange(float(np.percentile(still, 70)), GENERIC_LIDS.shut_ratio)
+
+
+def _label(
+    seen: Sequence[_Seen],
+    steps: Sequence[Step],
+    frame: RestFrame,
+    eyes_mm: Array,
+    camera: Pinhole,
+    lids: LidRange,
+) -> LabelledEyes:
+    """Patches and geometric labels of the frames in which the eyes should be on the target."""
+    rectified, cornered, angles, group, moving = [], [], [], [], []
+    for s in seen:
+        target = s.step.target_at(s.observation.time_s)
+        settled = s.observation.time_s - s.step.from_s > SETTLE_S or s.number == 0
+        face, crop = s.observation.face, s.observation.crop
+        if target is None or not settled or face is None or crop is None:
+            continue
+        if aperture(face.points_px) < 0.5 * (lids.open_ratio + lids.shut_ratio):
+            continue
+        direction = np.asarray(target) - frame.head_mm(s.pose)
+        in_head = frame.rotation(s.pose).T @ direction
+        angles.append(angles_from_direction(in_head))
+        rectified.append(rectified_patches(crop, camera, s.pose, eyes_mm))
+        cornered.append(cornered_patches(crop, face.points_px))
+        group.append(s.number)
+        moving.append(s.step.step in ("turn_slowly", "nod_slowly"))
+    if not angles:
+        empty = np.zeros((0, 1))
+        return LabelledEyes(
+            empty, empty, np.zeros((0, 2)), np.zeros(0, int), np.zeros(0, bool)
+        )
+    return LabelledEyes(
+        stack_vectors(rectified),
+        stack_vectors(cornered),
+        np.stack(angles),
+        np.array(group),
+        np.array(moving),
+    )

@@ -1,0 +1,116 @@
+"""One source's measurer: holds the set-up back, fits the person, then measures frame by frame."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from calibration.fit import fit_profile
+from tracker.frame import Frame
+from tracker.head.shape import FaceShape, generic_shape
+from tracker.measure import measure
+from tracker.profile import Profile
+from tracker.sample import Sample
+from tracker.session.stage import Step
+from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
+from tracker.vision.observer import Observation, Observer
+
+#: Frames of a set-up that are kept at most (two minutes at 30 frames/s).
+MAX_HELD = 3600
+
+
+@dataclass(frozen=True, slots=True)
+class SetupReport:
+    """How a set-up came out.
+
+    Attributes
+    ----------
+    profile
+        The person.
+    steps
+        The set-up's steps with their targets in the rest frame.
+    error_deg
+        Median gaze error on looks that the fit had not seen, NaN without any.
+    findings
+        Keys of what should be said about it.
+    ok
+        Whether gaze verdicts can rest on it.
+    """
+
+    profile: Profile
+    steps: list[Step]
+    error_deg: float
+    findings: tuple[str, ...]
+    ok: bool
+
+
+class Measurer:
+    """Pixels of one source to samples.
+
+    Until a profile is known every observation is held back, and samples carry
+    only what needs no person (time, light, face height); after :meth:`fit` the
+    held frames can be measured again with :meth:`remeasure`.
+    """
+
+    def __init__(self, vertical_fov_deg: float | None = None, profile: Profile | None = None):
+        self._observer = Observer()
+        self._shape: FaceShape = generic_shape(
+            canonical_face_vertices_cm(), canonical_face_triangles()
+        )
+        self._fov = vertical_fov_deg
+        self._profile = profile
+        self._held: list[Observation] = []
+
+    @property
+    def profile(self) -> Profile | None:
+        """The person in use, None before a set-up."""
+        return self._profile
+
+    def take(self, frame: Frame) -> Sample:
+        """Measure one frame."""
+        observation = self._observer.observe(frame)
+        if self._profile is not None:
+            return measure(observation, self._profile)
+        if len(self._held) < MAX_HELD:
+            self._held.append(observation)
+        face = observation.face
+        return Sample(
+            observation.time_s,
+            face_height_px=float("nan") if face is None else face.height_px,
+            light=observation.light,
+            reason="no_setup" if face is not None else "no_face",
+        )
+
+    def fit(self, steps: Sequence[Step]) -> SetupReport:
+        """Fit the person on the frames held back so far.
+
+        Raises
+        ------
+        InputError
+            When too little was seen; the frames stay held, so that a set-up can
+            be repeated.
+        """
+        profile = fit_profile(self._held, steps, self._shape, self._fov)
+        self._profile = profile
+        error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
+        findings = () if profile.gaze is not None else ("gaze_not_fitted",)
+        return SetupReport(profile, list(steps), error, findings, profile.gaze is not None)
+
+    def remeasure(self) -> list[Sample]:
+        """Samples of the held frames with the fitted profile; lets the frames go."""
+        if self._profile is None:
+            return []
+        samples = [measure(o, self._profile) for o in self._held]
+        self._held.clear()
+        return samples
+
+    def close(self) -> None:
+        """Free native parts."""
+        self._observer.close()
+
+
+def make_measurer(
+    vertical_fov_deg: float | None = None, profile: Profile | None = None
+) -> Measurer:
+    """Measurer for a fresh source; a module-level function, so that a child process can import it."""
+    return Measurer(vertical_fov_deg, profile)

@@ -1,0 +1,83 @@
+"""Depth fit and alignment on an ellipsoid whose picture is drawn exactly."""
+
+import numpy as np
+import pytest
+
+from calibration.face_depth import body_pixels, fit_depth
+from calibration.face_surface import Surface
+from tests.head.ellipsoid import CENTRE_MM, RADII_MM, Ellipsoid, about_neck
+from tracker.head.perspective import Pinhole, Pose, rotation_of_vector, vector_of_rotation
+from tracker.head.template import Template, align
+
+CAMERA = Pinhole.from_fov(640, 480, 52.0)
+REST_MM = np.array([15.0, -20.0, 600.0])
+HEAD = Ellipsoid()
+
+
+def surface_of(shape: Ellipsoid) -> Surface:
+    """Patches on a grid over the face's front, with the depths of a (wrong) shape."""
+    rest = Pose(np.eye(3), REST_MM)
+    xs, ys = np.meshgrid(np.arange(-40, 41, 8.0), np.arange(-40, 49, 8.0))
+    centres = CAMERA.project(
+        np.stack([xs.ravel(), ys.ravel(), np.zeros(xs.size)], axis=1) + REST_MM
+    )
+    offsets = (np.arange(6) - 2.5) * 1.6
+    grid = np.stack(np.meshgrid(offsets, offsets), axis=-1).reshape(-1, 2)
+    pixels = centres[:, None] + grid
+    depth = shape.depth(CAMERA.rays(pixels.reshape(-1, 2)), rest).reshape(pixels.shape[:2])
+    body = CAMERA.rays(centres) * depth.mean(axis=1)[:, None] - REST_MM
+    return Surface(pixels, depth, shape.normals(body))
+
+
+def turn(yaw_deg, pitch_deg, roll_deg=0.0):
+    return about_neck(rotation_of_vector(np.radians([-pitch_deg, yaw_deg, roll_deg])), REST_MM)
+
+
+def angle_deg(pose, truth):
+    return np.degrees(vector_of_rotation(pose.rotation @ truth.rotation.T))
+
+
+@pytest.fixture(scope="module")
+def rest_crop():
+    return HEAD.picture(CAMERA, Pose(np.eye(3), REST_MM))
+
+
+@pytest.mark.parametrize("yaw, pitch", [(0, 0), (12, 0), (-25, 4), (0, 14), (10, -15), (35, 0)])
+def test_with_the_true_shape_the_pose_is_exact(rest_crop, yaw, pitch):
+    surface = surface_of(HEAD)
+    pixels = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
+    template = Template.cut(rest_crop, CAMERA, REST_MM, pixels, surface.normals)
+    truth = turn(yaw, pitch)
+    start = truth.moved(np.radians([1.0, -1.5, 0.7, 0, 0, 0]) + np.array([0, 0, 0, 1.0, 1.0, 5.0]))
+    found = align(template, HEAD.picture(CAMERA, truth, noise=2.0), CAMERA, REST_MM, start, rounds=10)
+    assert np.abs(angle_deg(found.pose, truth)).max() < 0.2
+    assert found.likeness > 0.8
+
+
+def test_depth_is_recovered_from_a_face_a_fifth_too_flat(rest_crop):
+    # Three quarters of the depth, with its front where the true face has it.
+    flat = Ellipsoid(RADII_MM * [1.0, 1.0, 0.75], CENTRE_MM - [0, 0, 0.25 * RADII_MM[2]])
+    surface = surface_of(flat)
+    frames = []
+    for k, t in enumerate(np.linspace(0, 2 * np.pi, 24)):
+        for pose in (turn(22 * np.sin(t), 0.5), turn(0.3, 13 * np.sin(t))):
+            start = pose.moved(np.radians([0.6, -0.8, 0.3, 0, 0, 0]))
+            frames.append((HEAD.picture(CAMERA, pose, noise=2.0, seed=k), start))
+    fitted = fit_depth(surface, rest_crop, CAMERA, REST_MM, frames)
+
+    before = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
+    generic = Template.cut(rest_crop, CAMERA, REST_MM, before, surface.normals)
+    slopes = {}
+    truth_pixels = body_pixels(surface_of(HEAD), np.zeros(len(before)), CAMERA, REST_MM)
+    for name, template in (("generic", generic), ("personal", fitted.template)):
+        read = []
+        # How deep the whole face lies can't be seen; the start allows for it.
+        deeper = (template.pixels_mm - truth_pixels).mean(axis=(0, 1))
+        for yaw, pitch in ((20, 0), (-20, 0), (0, 12), (0, -12)):
+            truth = turn(yaw, pitch)
+            found = align(template, HEAD.picture(CAMERA, truth), CAMERA, REST_MM, truth, rounds=12)
+            x, y, _ = np.degrees(vector_of_rotation(found.pose.rotation))
+            read.append((y / yaw) if yaw else (-x / pitch))
+        slopes[name] = np.array(read)
+    assert np.abs(slopes["generic"] - 1).max() > 0.04, slopes
+    assert np.abs(slopes["personal"] - 1).max() < 0.02, slopes

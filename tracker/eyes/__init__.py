@@ -1,0 +1,1 @@
+"""Where the eyes look, and whether they are open."""

@@ -1,0 +1,131 @@
+"""From an observation and a profile to a sample: what the head and the eyes were doing."""
+
+from __future__ import annotations
+
+from math import nan
+
+import numpy as np
+
+from tracker.eyes.openness import LidRange, aperture
+from tracker.eyes.patches import cornered_patches, rectified_patches
+from tracker.head.perspective import Pose
+from tracker.head.shape import pose_of_landmarks
+from tracker.head.template import Alignment, align
+from tracker.profile import Profile
+from tracker.rotation import angles_from_direction, angles_from_matrix, direction_from_angles
+from tracker.sample import Sample
+from tracker.vision.landmarks import Face
+from tracker.vision.observer import Observation
+
+#: Mean face luminance below which a webcam picture is mostly noise (common practice).
+DARK = 0.08
+#: A face lower than this many pixels holds too few pixels for the eyes.
+MIN_FACE_HEIGHT_PX = 70.0
+#: Beyond this the far half of the face is out of sight and the landmarks guess.
+MAX_YAW_DEG, MAX_PITCH_DEG = 55.0, 40.0
+#: Agreement with the template below which the pose is not believed: the face is
+#: covered, or it is another face.
+MIN_LIKENESS, MIN_SHARE = 0.35, 0.25
+#: Below this openness nothing can be said about where the eyes look.
+MIN_OPEN_FOR_GAZE = 0.35
+
+
+def measure(observation: Observation, profile: Profile) -> Sample:
+    """Sample of one observation; speeds, target and step are filled in later by the engine.
+
+    Parameters
+    ----------
+    observation
+        What was seen.
+    profile
+        The person and the camera.
+    """
+    face, crop = observation.face, observation.crop
+    if face is None or crop is None:
+        reason = "too_dark" if observation.light < DARK else "no_face"
+        return Sample(observation.time_s, light=observation.light, quality=0.0, reason=reason)
+    start, _ = pose_of_landmarks(profile.shape, face.points_px, profile.camera, rest_pose(profile))
+    found = align(
+        profile.template, crop, profile.camera, profile.rest.origin_mm, start
+    )
+    reason = _fault(observation, face, found, profile)
+    if reason:
+        return Sample(
+            observation.time_s,
+            face_height_px=face.height_px,
+            light=observation.light,
+            quality=0.0,
+            reason=reason,
+        )
+    return _full_sample(observation, face, found, profile)
+
+
+def rest_pose(profile: Profile) -> Pose:
+    """The pose at rest in body coordinates: no turn, eyes at the origin."""
+    return Pose(np.eye(3), profile.rest.origin_mm)
+
+
+def _fault(observation: Observation, face: Face, found: Alignment, profile: Profile) -> str:
+    """Why this frame holds no measurement, or an empty word."""
+    if observation.light < DARK:
+        return "too_dark"
+    if face.height_px < MIN_FACE_HEIGHT_PX:
+        return "too_far"
+    yaw, pitch, _ = angles_from_matrix(profile.rest.rotation(found.pose))
+    if abs(yaw) > MAX_YAW_DEG or abs(pitch) > MAX_PITCH_DEG:
+        return "turned_too_far"
+    if found.likeness < MIN_LIKENESS or found.share < MIN_SHARE:
+        return "covered"
+    return ""
+
+
+def _full_sample(
+    observation: Observation, face: Face, found: Alignment, profile: Profile
+) -> Sample:
+    rotation = profile.rest.rotation(found.pose)
+    yaw, pitch, roll = (float(v) for v in angles_from_matrix(rotation))
+    head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
+    opened = openness(face, profile.lids)
+    eye_yaw = eye_pitch = gaze_yaw = gaze_pitch = nan
+    if profile.gaze is not None and opened >= MIN_OPEN_FOR_GAZE:
+        eye_yaw, eye_pitch = eye_angles(observation, found.pose, profile)
+        direction = rotation @ direction_from_angles(eye_yaw, eye_pitch)
+        gaze_yaw, gaze_pitch = (float(v) for v in angles_from_direction(direction))
+    return Sample(
+        time_s=observation.time_s,
+        head_yaw_deg=yaw,
+        head_pitch_deg=pitch,
+        head_roll_deg=roll,
+        head_x_mm=float(head[0]),
+        head_y_mm=float(head[1]),
+        head_z_mm=float(head[2]),
+        neck_x_mm=float(neck[0]),
+        neck_y_mm=float(neck[1]),
+        neck_z_mm=float(neck[2]),
+        eye_yaw_deg=eye_yaw,
+        eye_pitch_deg=eye_pitch,
+        gaze_yaw_deg=gaze_yaw,
+        gaze_pitch_deg=gaze_pitch,
+        eye_open=opened,
+        face_height_px=face.height_px,
+        light=observation.light,
+        quality=float(np.clip(found.likeness, 0.0, 1.0) * min(1.0, found.share / 0.6)),
+        reason="" if opened >= MIN_OPEN_FOR_GAZE else "eyes_shut",
+    )
+
+
+def eye_angles(observation: Observation, pose: Pose, profile: Profile) -> tuple[float, float]:
+    """Eye-in-head yaw and pitch in degrees of an observation with a face."""
+    gaze, face, crop = profile.gaze, observation.face, observation.crop
+    if gaze is None or face is None or crop is None:
+        return nan, nan
+    by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm).ravel()
+    by_corners = cornered_patches(crop, face.points_px).ravel()
+    yaw, pitch = 0.5 * (gaze.rectified.predict(by_head) + gaze.cornered.predict(by_corners))
+    return float(yaw), float(pitch)
+
+
+def openness(face: Face, lids: LidRange) -> float:
+    """How far the eyes are open, 0 shut to 1 open."""
+    ratio = aperture(face.points_px)
+    return float(np.clip((ratio - lids.shut_ratio) / (lids.open_ratio - lids.shut_ratio), 0, 1))

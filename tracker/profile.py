@@ -1,0 +1,83 @@
+"""What is known of one person in front of one camera: the result of a set-up."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from tracker.eyes.openness import LidRange
+from tracker.eyes.regression import Ridge
+from tracker.head.perspective import Array, Pinhole, Pose
+from tracker.head.shape import FaceShape
+from tracker.head.template import Template
+
+
+@dataclass(frozen=True, slots=True)
+class RestFrame:
+    """Where the head was and how the axes lay at rest.
+
+    Attributes
+    ----------
+    axes
+        ``(3, 3)``; columns are the patient's right, up and forward in camera
+        coordinates (a left-handed triple).
+    origin_mm
+        Mid-point between the eyeball centres in camera coordinates.
+    neck_mm
+        The point about which the head turns, relative to the origin, in camera axes.
+    """
+
+    axes: Array
+    origin_mm: Array
+    neck_mm: Array
+
+    def rotation(self, pose: Pose) -> Array:
+        """Head rotation matrix in (right, up, forward) components."""
+        return np.asarray(self.axes.T @ pose.rotation @ self.axes)
+
+    def head_mm(self, pose: Pose) -> Array:
+        """Eye mid-point relative to rest: right, up, forward."""
+        return np.asarray(self.axes.T @ (pose.position_mm - self.origin_mm))
+
+    def neck_point_mm(self, pose: Pose) -> Array:
+        """Neck point relative to rest: right, up, forward."""
+        moved = pose.apply(self.neck_mm) - self.origin_mm - self.neck_mm
+        return np.asarray(self.axes.T @ moved)
+
+
+@dataclass(frozen=True, slots=True)
+class GazeModel:
+    """Two regressions from eye patches to eye-in-head yaw and pitch, and where they were trained.
+
+    Attributes
+    ----------
+    rectified, cornered
+        Maps from the two kinds of patches; their mean is the reading.
+    reach_deg
+        ``(2, 2)`` lowest and highest trained yaw and pitch.
+    error_deg
+        Median error on targets that were held out.
+    """
+
+    rectified: Ridge
+    cornered: Ridge
+    reach_deg: Array
+    error_deg: float
+
+
+@dataclass(frozen=True, slots=True)
+class Profile:
+    """Everything that measuring needs to know of a person and a camera."""
+
+    width_px: int
+    height_px: int
+    vertical_fov_deg: float | None
+    camera: Pinhole
+    shape: FaceShape
+    template: Template
+    eyes_mm: Array
+    rest: RestFrame
+    lids: LidRange
+    gaze: GazeModel | None
+    notes: tuple[str, ...] = field(default=())

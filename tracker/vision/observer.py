@@ -1,0 +1,135 @@
+"""From a frame to an observation: the patient's face, its grey crop, the light."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import cv2
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.frame import Frame
+from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
+from tracker.head.template import GreyCrop
+from tracker.vision.landmarks import Face, LandmarkFinder
+
+#: Distance of the outer eye corners in the crop, in pixels, at most: more adds
+#: cost and no accuracy worth it.
+WORKING_EYE_SPAN_PX = 90.0
+
+
+@dataclass(frozen=True, slots=True)
+class Observation:
+    """What one frame holds, before anything is known of the person.
+
+    Attributes
+    ----------
+    time_s
+        Capture time.
+    width_px, height_px
+        Size of the whole picture.
+    face
+        The patient's face, or None.
+    crop
+        Its grey crop, or None.
+    light
+        Mean luminance of the face (of the whole picture without one), 0 to 1.
+    faces_seen
+        Number of faces in view, 0 to 2.
+    """
+
+    time_s: float
+    width_px: int
+    height_px: int
+    face: Face | None
+    crop: GreyCrop | None
+    light: float
+    faces_seen: int
+
+
+class Observer:
+    """Looks at the frames of one source in order and keeps to one person."""
+
+    def __init__(self) -> None:
+        self._finder = LandmarkFinder()
+        self._last: Face | None = None
+        self._last_s = -np.inf
+
+    def observe(self, frame: Frame) -> Observation:
+        """Observation of the next frame."""
+        height, width = frame.image.shape[:2]
+        faces = self._finder.find(frame.image, frame.time_s)
+        face = self._patient(faces, frame.time_s, width, height)
+        if face is None:
+            # Every eighth pixel tells the light of a room well enough.
+            light = float(frame.image[::8, ::8].mean()) / 255.0
+            return Observation(frame.time_s, width, height, None, None, light, len(faces))
+        self._last, self._last_s = face, frame.time_s
+        crop = cut_crop(frame.image, face)
+        light = float(crop.image.mean()) / 255.0
+        return Observation(frame.time_s, width, height, face, crop, light, len(faces))
+
+    def _patient(self, faces: list[Face], time_s: float, width: int, height: int) -> Face | None:
+        """The face that goes on from the last one seen; at first the largest near the middle."""
+        if not faces:
+            return None
+        if self._last is not None:
+            last, gone_s = self._last, time_s - self._last_s
+            # A head moves less than one face height in a frame; the allowance
+            # grows while it is out of sight, and so does that for its size.
+            reach = last.height_px * min(0.6 + 1.0 * gone_s, 2.0)
+            growth = 1.25 + 0.2 * min(gone_s, 2.0)
+            near = [
+                f
+                for f in faces
+                if np.linalg.norm(f.centre_px - last.centre_px) < reach
+                and 1 / growth < f.height_px / last.height_px < growth
+            ]
+            if near:
+                return min(
+                    near, key=lambda f: float(np.linalg.norm(f.centre_px - last.centre_px))
+                )
+            if gone_s < FORGET_AFTER_S:
+                return None
+        middle = np.array([width, height]) / 2
+
+        def claim(face: Face) -> float:
+            off = float(np.linalg.norm(face.centre_px - middle)) / height
+            return face.height_px * (1.0 - 0.8 * min(off, 1.0))
+
+        return max(faces, key=claim)
+
+    def close(self) -> None:
+        """Free the landmark finder."""
+        self._finder.close()
+
+
+#: A patient who has been out of sight this long is looked for afresh.
+FORGET_AFTER_S = 4.0
+
+
+def cut_crop(image: NDArray[np.uint8], face: Face) -> GreyCrop:
+    """Grey crop around a face, lightly smoothed and not larger than the working size."""
+    height, width = image.shape[:2]
+    low, high = face.points_px[:468].min(axis=0), face.points_px[:468].max(axis=0)
+    margin = 0.12 * (high - low) + 4
+    left, top = np.maximum(np.floor(low - margin), 0).astype(int)
+    right, bottom = np.minimum(np.ceil(high + margin), [width, height]).astype(int)
+    # A face that has all but left the picture still gets a crop that can be sampled.
+    left, top = min(left, width - 16), min(top, height - 16)
+    right, bottom = max(right, left + 16), max(bottom, top + 16)
+    grey = cv2.cvtColor(np.ascontiguousarray(image[top:bottom, left:right]), cv2.COLOR_BGR2GRAY)
+    span = np.linalg.norm(
+        face.points_px[RIGHT_EYE_CORNERS[0]] - face.points_px[LEFT_EYE_CORNERS[0]]
+    )
+    scale = min(1.0, WORKING_EYE_SPAN_PX / max(float(span), 1.0))
+    if scale < 0.97:
+        size = (max(16, round(grey.shape[1] * scale)), max(16, round(grey.shape[0] * scale)))
+        small = cv2.resize(grey, size, interpolation=cv2.INTER_AREA)
+        scale = size[0] / grey.shape[1]
+    else:
+        small, scale = grey, 1.0
+    smooth = cv2.GaussianBlur(small, (3, 3), 0.8).astype(np.float32)
+    # Centres of the first pixels of crop and picture differ by half a crop pixel.
+    shift = 0.5 / scale - 0.5
+    return GreyCrop(smooth, float(left + shift), float(top + shift), float(scale))
