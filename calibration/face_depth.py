@@ -78,7 +78,7 @@ def fit_depth(
         pixels = body_pixels(surface, change, view, rest_mm)
         template = Template.cut(rest_crop, camera, rest_mm, pixels, surface.normals)
         blocks = [
-            _frame_terms(template, crop, camera, rest_mm, pose)
+            _frame_terms(template, crop, camera, pose)
             for (crop, _), pose in zip(frames, poses, strict=True)
         ]
         misfit = float(np.mean([b.misfit for b in blocks]))
@@ -105,9 +105,9 @@ class _Terms:
 
 
 def _frame_terms(
-    template: Template, crop: GreyCrop, camera: Pinhole, rest_mm: Array, pose: Pose
+    template: Template, crop: GreyCrop, camera: Pinhole, pose: Pose
 ) -> _Terms:
-    found = match(template, crop, crop.camera(camera), pose, rest_mm)
+    found = match(template, crop, crop.camera(camera), pose)
     weight = found.weight / PIXEL_SPREAD**2
     weighted = weight[:, None, None] * template.structure
     moves = np.concatenate([found.shift_by_pose, found.shift_by_depth[:, :, None]], axis=2)

@@ -82,7 +82,7 @@ def fit_profile(
         rest_pose.position_mm,
         [(s.observation.crop, s.pose) for s in chosen if s.observation.crop is not None],
     )
-    seen = [_aligned(s, fitted.template, camera, rest_pose.position_mm) for s in seen]
+    seen = [_aligned(s, fitted.template, camera) for s in seen]
     frame = make_rest_frame(
         [s.pose for s in seen if s.step.step == "turn_slowly"],
         [s.pose for s in seen if s.step.step == "nod_slowly"],
@@ -156,9 +156,9 @@ def _spread(seen: Sequence[_Seen], count: int) -> list[_Seen]:
     return sorted(picks, key=lambda s: s.observation.time_s)
 
 
-def _aligned(seen: _Seen, template: Template, camera: Pinhole, rest_mm: Array) -> _Seen:
+def _aligned(seen: _Seen, template: Template, camera: Pinhole) -> _Seen:
     assert seen.observation.crop is not None
-    found = align(template, seen.observation.crop, camera, rest_mm, seen.pose)
+    found = align(template, seen.observation.crop, camera, seen.pose)
     return replace(seen, pose=found.pose)
 
 

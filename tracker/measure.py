@@ -45,9 +45,7 @@ def measure(observation: Observation, profile: Profile) -> Sample:
         reason = "too_dark" if observation.light < DARK else "no_face"
         return Sample(observation.time_s, light=observation.light, quality=0.0, reason=reason)
     start, _ = pose_of_landmarks(profile.shape, face.points_px, profile.camera, rest_pose(profile))
-    found = align(
-        profile.template, crop, profile.camera, profile.rest.origin_mm, start
-    )
+    found = align(profile.template, crop, profile.camera, start)
     reason = _fault(observation, face, found, profile)
     if reason:
         return Sample(

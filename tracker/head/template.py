@@ -90,8 +90,9 @@ def sample_bilinear(
 
 def normalise_patches(values: NDArray[np.float32]) -> tuple[NDArray[np.float32], Array]:
     """Patches ``(k, p)`` with mean 0 and variance 1, and their contrasts ``(k,)``."""
-    centred = values - values.mean(axis=1, keepdims=True)
-    contrast = np.sqrt(np.einsum("kp,kp->k", centred, centred) / values.shape[1])
+    size = values.shape[1]
+    centred = values - (values.sum(axis=1) / size)[:, None]
+    contrast = np.sqrt(np.einsum("kp,kp->k", centred, centred) / size)
     return centred / np.maximum(contrast, 1e-3)[:, None], contrast.astype(np.float64)
 
 
@@ -104,8 +105,12 @@ class Template:
 
     Attributes
     ----------
+    rest_mm
+        ``(3,)`` rest position of the body's origin in camera coordinates.
     pixels_mm
         ``(k, p, 3)`` body position of every patch pixel.
+    centres_mm
+        ``(k, 3)`` their means.
     normals
         ``(k, 3)`` outward normals of the patches.
     values
@@ -119,7 +124,9 @@ class Template:
         ``(k, 3, 2)`` change of the body position with one crop pixel at rest.
     """
 
-    pixels_mm: Array
+    rest_mm: Array
+    pixels_mm: NDArray[np.float32]
+    centres_mm: Array
     normals: Array
     values: NDArray[np.float32]
     gradients: NDArray[np.float32]
@@ -128,11 +135,11 @@ class Template:
 
     @staticmethod
     def cut(
-        crop: GreyCrop, camera: Pinhole, rest_position_mm: Array, pixels_mm: Array, normals: Array
+        crop: GreyCrop, camera: Pinhole, rest_mm: Array, pixels_mm: Array, normals: Array
     ) -> Template:
         """Template from the rest picture and the body position of each patch pixel."""
         count, size = pixels_mm.shape[:2]
-        px = crop.camera(camera).project(pixels_mm + rest_position_mm)
+        px = crop.camera(camera).project(pixels_mm + rest_mm)
         patches, contrast = normalise_patches(sample_bilinear(crop.image, px)[0])
         raw = np.stack(
             [
@@ -147,7 +154,10 @@ class Template:
         gradients /= np.maximum(contrast, 1e-3)[:, None, None]
         structure = np.einsum("kpi,kpj->kij", gradients, gradients)
         return Template(
-            pixels_mm,
+            rest_mm,
+            # Single precision: a crop pixel is known to a hundredth at best.
+            pixels_mm.astype(np.float32),
+            pixels_mm.mean(axis=1),
             normals,
             patches,
             gradients.astype(np.float32),
@@ -195,9 +205,7 @@ class PatchMatch:
     share: float
 
 
-def match(
-    template: Template, crop: GreyCrop, view: Pinhole, pose: Pose, rest_mm: Array
-) -> PatchMatch:
+def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> PatchMatch:
     """Compare the patches with a picture at a pose.
 
     A step of the pose moves a patch in this picture; how far that is in pixels
@@ -207,26 +215,25 @@ def match(
     off at 30 degrees.)
     """
     count, size = template.values.shape
-    # Single precision: a crop pixel is known to a hundredth at best.
-    flat = template.pixels_mm.reshape(-1, 3).astype(np.float32)
+    flat = template.pixels_mm.reshape(-1, 3)
     seen = flat @ pose.rotation.T.astype(np.float32) + pose.position_mm.astype(np.float32)
     values, inside = sample_bilinear(crop.image, view.project(seen))
     patches, contrast = normalise_patches(values.reshape(count, size))
     residual = template.values - patches
     misfit = np.sqrt(np.einsum("kp,kp->k", residual, residual) / size).astype(float)
-    weight = _weights(template, pose, misfit, contrast)
+    turned = template.centres_mm @ pose.rotation.T
+    in_camera = turned + pose.position_mm
+    weight = _weights(template.normals @ pose.rotation.T, in_camera, misfit, contrast)
     weight *= inside.reshape(count, size).all(axis=1)
 
-    centres = template.pixels_mm.mean(axis=1)
-    turned = centres @ pose.rotation.T
-    in_camera = turned + pose.position_mm
     by_pose = pose_jacobian(turned, in_camera, view.focal_px)
     by_place = by_pose[:, :, 3:] @ pose.rotation
     to_rest = _inverse_2x2(by_place @ template.tangents_mm)
-    ray = centres + rest_mm
+    ray = template.centres_mm + template.rest_mm
     ray = ray / ray[:, 2:]
     used = weight > 0.05
-    agreement = np.einsum("kp,kp->k", patches, template.values) / size
+    # Of two patches of unit variance: correlation = 1 - (mean square difference) / 2.
+    agreement = 1.0 - 0.5 * misfit**2
     return PatchMatch(
         weight,
         np.einsum("kpi,kp->ki", template.gradients, residual).astype(float),
@@ -266,13 +273,7 @@ class Alignment:
 
 
 def align(
-    template: Template,
-    crop: GreyCrop,
-    camera: Pinhole,
-    rest_mm: Array,
-    start: Pose,
-    *,
-    rounds: int = 6,
+    template: Template, crop: GreyCrop, camera: Pinhole, start: Pose, *, rounds: int = 6
 ) -> Alignment:
     """Pose of the head in a picture, from a start within about 3 pixels.
 
@@ -284,8 +285,6 @@ def align(
         The picture to look in.
     camera
         Camera of the whole picture.
-    rest_mm
-        Rest position of the body's origin.
     start
         First guess.
     rounds
@@ -295,16 +294,14 @@ def align(
     pose = start
     likeness, share = 0.0, 0.0
     for _ in range(rounds):
-        found = match(template, crop, view, pose, rest_mm)
+        found = match(template, crop, view, pose)
         likeness, share = found.likeness, found.share
         if share * len(found.weight) < 12:
             break
-        weighted = found.weight[:, None, None] * template.structure
-        normal = np.einsum(
-            "kia,kij,kjb->ab", found.shift_by_pose, weighted, found.shift_by_pose, optimize=True
-        )
-        pull = found.weight[:, None] * found.pull
-        gradient = np.einsum("kia,ki->a", found.shift_by_pose, pull)
+        moves = found.shift_by_pose.reshape(-1, 6)
+        weighted = (found.weight[:, None, None] * template.structure) @ found.shift_by_pose
+        normal = moves.T @ weighted.reshape(-1, 6)
+        gradient = moves.T @ (found.weight[:, None] * found.pull).reshape(-1)
         step = np.linalg.solve(normal + 1e-6 * np.diag(np.diag(normal)), gradient)
         pose = pose.moved(step)
         # A hundredth of a degree and a twentieth of a millimetre are well below
@@ -314,14 +311,13 @@ def align(
     return Alignment(pose, likeness, share)
 
 
-def _weights(template: Template, pose: Pose, misfit: Array, contrast: Array) -> Array:
+def _weights(normals: Array, in_camera: Array, misfit: Array, contrast: Array) -> Array:
     """Weight ``(k,)`` of each patch: seen from the front, with structure, and alike (Tukey)."""
-    towards = -pose.apply(template.pixels_mm.mean(axis=1))
-    towards /= np.linalg.norm(towards, axis=1, keepdims=True)
-    cosine = np.einsum("kj,kj->k", template.normals @ pose.rotation.T, towards)
+    distance = np.sqrt(np.einsum("kj,kj->k", in_camera, in_camera))
+    cosine = -np.einsum("kj,kj->k", normals, in_camera) / distance
     usable = (cosine > MIN_COSINE) & (contrast > MIN_CONTRAST)
     if not usable.any():
         return np.zeros(len(misfit))
     limit = 3.0 * max(float(np.median(misfit[usable])), 0.15)
-    tukey = np.clip(1.0 - (misfit / limit) ** 2, 0.0, 1.0) ** 2
-    return np.asarray(tukey * np.clip(cosine, 0.0, 1.0) * usable)
+    tukey = np.maximum(1.0 - (misfit / limit) ** 2, 0.0) ** 2
+    return np.asarray(tukey * np.maximum(cosine, 0.0) * usable)
