@@ -41,9 +41,7 @@ def matrix_from_angles(
     >>> matrix_from_angles(20.0, 10.0, 5.0)[:, 2].round(4).tolist()
     [0.3368, 0.1736, 0.9254]
     """
-    y, p, r = np.broadcast_arrays(
-        np.radians(yaw_deg), np.radians(pitch_deg), np.radians(roll_deg)
-    )
+    y, p, r = np.broadcast_arrays(np.radians(yaw_deg), np.radians(pitch_deg), np.radians(roll_deg))
     cy, sy, cp, sp, cr, sr = np.cos(y), np.sin(y), np.cos(p), np.sin(p), np.cos(r), np.sin(r)
     out = np.empty((*y.shape, 3, 3))
     out[..., 0, 0] = cy * cr + sy * sp * sr
@@ -78,7 +76,7 @@ def angles_from_matrix(matrix: ArrayLike) -> Array:
     # atan2 keeps full precision near +-90 degrees, where asin loses half the digits.
     pitch = np.arctan2(m[..., 1, 2], np.hypot(m[..., 1, 0], m[..., 1, 1]))
     roll = np.arctan2(-m[..., 1, 0], m[..., 1, 1])
-    return np.degrees(np.stack([yaw, pitch, roll], axis=-1))
+    return np.asarray(np.degrees(np.stack([yaw, pitch, roll], axis=-1)))
 
 
 def direction_from_angles(yaw_deg: ArrayLike, pitch_deg: ArrayLike) -> Array:
@@ -92,4 +90,40 @@ def angles_from_direction(direction: ArrayLike) -> Array:
     d = np.asarray(direction, dtype=float)
     yaw = np.arctan2(d[..., 0], d[..., 2])
     pitch = np.arctan2(d[..., 1], np.hypot(d[..., 0], d[..., 2]))
-    return np.degrees(np.stack([yaw, pitch], axis=-1))
+    return np.asarray(np.degrees(np.stack([yaw, pitch], axis=-1)))
+
+
+def rotation_vector(matrix: ArrayLike) -> Array:
+    """Axis times angle, in degrees, of rotation matrices: their logarithm.
+
+    Parameters
+    ----------
+    matrix
+        ``S + (3, 3)``, angles below 180 degrees.
+
+    Returns
+    -------
+    ndarray
+        ``S + (3,)``, for a small rotation (-pitch, yaw, -roll).
+    """
+    m = np.asarray(matrix, dtype=float)
+    skew = 0.5 * np.stack(
+        [
+            m[..., 2, 1] - m[..., 1, 2],
+            m[..., 0, 2] - m[..., 2, 0],
+            m[..., 1, 0] - m[..., 0, 1],
+        ],
+        axis=-1,
+    )
+    sine = np.linalg.norm(skew, axis=-1)
+    cosine = 0.5 * (np.trace(m, axis1=-2, axis2=-1) - 1.0)
+    angle = np.arctan2(sine, cosine)
+    scale = np.where(sine > 1e-12, angle / np.maximum(sine, 1e-300), 1.0)
+    return np.degrees(skew * scale[..., None])
+
+
+def angle_between_deg(first: ArrayLike, second: ArrayLike) -> Array:
+    """True angle in degrees between directions ``S + (3,)``; shape ``S``."""
+    a, b = np.asarray(first, dtype=float), np.asarray(second, dtype=float)
+    cross = np.linalg.norm(np.cross(a, b), axis=-1)
+    return np.asarray(np.degrees(np.arctan2(cross, np.sum(a * b, axis=-1))))

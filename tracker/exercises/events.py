@@ -1,0 +1,59 @@
+"""What watchers notice, and which of it is said."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import nan
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """Something noticed while an exercise ran.
+
+    Attributes
+    ----------
+    code
+        An event code, for example ``gaze_off_target``.
+    start_s, end_s
+        When it began, dated back, and when it ended; ``end_s`` is NaN while it lasts.
+    decided_s
+        When enough had been seen to decide it.
+    said_at_s
+        When it was said to the patient, NaN if it never was.
+    reason
+        Why nothing was measured (``not_measured`` only).
+    """
+
+    code: str
+    start_s: float
+    end_s: float = nan
+    decided_s: float = nan
+    said_at_s: float = nan
+    reason: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cue:
+    """An event that is said to the patient."""
+
+    code: str
+    said_at_s: float
+
+
+#: What is said first when several things could be. Where the eyes and the head
+#: are comes before how fast, and slowing down before speeding up: common practice.
+PRIORITY: tuple[str, ...] = (
+    "not_measured",
+    "eyes_closed",
+    "gaze_off_target",
+    "head_moved",
+    "too_fast",
+    "too_large",
+    "too_small",
+    "too_slow",
+)
+
+#: Least time between two cues (one calm cue at a time: issue 2).
+CUE_SPACING_S = 2.0
+#: An event that ended longer ago than this is no longer said.
+CUE_STALE_S = 3.0

@@ -1,0 +1,92 @@
+"""What follows from the measured columns of a sample and the step: gaze, target, speeds.
+
+A column that is already filled (a trace's) always wins.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import isfinite, nan
+from typing import Any
+
+import numpy as np
+
+from tracker.rotation import (
+    angle_between_deg,
+    angles_from_direction,
+    direction_from_angles,
+    matrix_from_angles,
+)
+from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
+from tracker.session.stage import Step
+
+#: Decimals kept: far below any error of measuring, and short enough that a trace,
+#: written and read again, holds exactly the numbers that were judged.
+TIME_DECIMALS = 6
+DECIMALS = 4
+
+
+def rounded(sample: Sample) -> Sample:
+    """Sample with the decimals that are kept; what isn't finite becomes NaN."""
+    values: dict[str, Any] = {}
+    for name in TRACE_COLUMNS:
+        value = getattr(sample, name)
+        if name not in TEXT_COLUMNS:
+            value = float(value)
+            places = TIME_DECIMALS if name == "time_s" else DECIMALS
+            # Adding 0 turns -0 into 0, which a file can't tell apart.
+            value = round(value, places) + 0.0 if isfinite(value) else nan
+        values[name] = value
+    return Sample(**values)
+
+
+def completed(sample: Sample, step: Step | None) -> Sample:
+    """Sample with its step, target and line of sight."""
+    changes: dict[str, Any] = {}
+    if step is not None and not sample.step:
+        changes["step"] = step.step
+    if step is not None and not (
+        isfinite(sample.target_yaw_deg) or isfinite(sample.target_pitch_deg)
+    ):
+        changes |= _target(sample, step)
+    head = (sample.head_yaw_deg, sample.head_pitch_deg, sample.head_roll_deg)
+    eye = (sample.eye_yaw_deg, sample.eye_pitch_deg)
+    gaze = (sample.gaze_yaw_deg, sample.gaze_pitch_deg)
+    if _all_finite(head):
+        rotation = matrix_from_angles(*head)
+        if _all_finite(eye) and not any(isfinite(g) for g in gaze):
+            angles = angles_from_direction(rotation @ direction_from_angles(*eye))
+            changes |= {"gaze_yaw_deg": float(angles[0]), "gaze_pitch_deg": float(angles[1])}
+        elif _all_finite(gaze) and not any(isfinite(e) for e in eye):
+            angles = angles_from_direction(rotation.T @ direction_from_angles(*gaze))
+            changes |= {"eye_yaw_deg": float(angles[0]), "eye_pitch_deg": float(angles[1])}
+    return replace(sample, **changes) if changes else sample
+
+
+def _target(sample: Sample, step: Step) -> dict[str, float]:
+    """Direction of the step's target from where the eyes are now."""
+    target = step.target_at(sample.time_s)
+    here = (sample.head_x_mm, sample.head_y_mm, sample.head_z_mm)
+    if target is None or not _all_finite(here):
+        return {}
+    angles = angles_from_direction(np.asarray(target) - np.asarray(here))
+    return {"target_yaw_deg": float(angles[0]), "target_pitch_deg": float(angles[1])}
+
+
+def gaze_error_deg(sample: Sample) -> float:
+    """True angle between the line of sight and the target, NaN where unknown."""
+    angles = (
+        sample.gaze_yaw_deg,
+        sample.gaze_pitch_deg,
+        sample.target_yaw_deg,
+        sample.target_pitch_deg,
+    )
+    if not _all_finite(angles):
+        return nan
+    return float(
+        angle_between_deg(direction_from_angles(*angles[:2]), direction_from_angles(*angles[2:]))
+    )
+
+
+def _all_finite(values: tuple[float, ...]) -> bool:
+    return all(isfinite(v) for v in values)

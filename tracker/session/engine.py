@@ -1,0 +1,221 @@
+"""The engine: samples in, repetitions, events, cues and a journal out.
+
+One engine serves live practice, clips and traces. It holds no clock and no
+thread; time is what the samples and the caller say. The same samples give the
+same results however they were handed over.
+"""
+
+from __future__ import annotations
+
+from math import isfinite, nan
+
+from tracker.exercises.catalogue import CATALOGUE, find_exercise
+from tracker.motion.speed import SpeedEstimator
+from tracker.sample import Sample
+from tracker.session.derive import completed, gaze_error_deg, rounded
+from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, sample_record
+from tracker.session.live import LiveState, SessionInfo
+from tracker.session.run import ExerciseRun, repetitions_asked
+from tracker.session.stage import Step
+
+#: Half a second without news means "not measured" (design.md).
+SILENT_S = 0.5
+
+
+class Engine:
+    """Judges one session.
+
+    Parameters
+    ----------
+    journal
+        Takes every record.
+    about
+        What is known of the session at its start.
+    """
+
+    def __init__(self, journal: Journal, *, about: SessionInfo) -> None:
+        self._journal = journal
+        self._speeds = SpeedEstimator()
+        self._steps: list[Step] = []
+        self._runs: dict[int, ExerciseRun] = {}
+        self._done: set[int] = set()
+        self._current: int | None = None
+        self._fed_s = nan
+        self._now_s = nan
+        self._last: Sample | None = None
+        self._last_cue_s = nan
+        self._finished = False
+        head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
+        journal.append(head | {"about": about.model_dump(mode="json")})
+
+    @property
+    def runs(self) -> list[ExerciseRun]:
+        """The exercises so far, in their order."""
+        return [self._runs[k] for k in sorted(self._runs)]
+
+    def begin(self, step: Step) -> None:
+        """A step has begun; it ends at its ``to_s`` or when the next one begins.
+
+        Raises
+        ------
+        InputError
+            If its exercise isn't in the catalogue.
+        """
+        if step.step == "exercise":
+            find_exercise(step.exercise or "")
+        self._steps.append(step)
+        number = len(self._steps) - 1
+        self._journal.append(
+            {"kind": "step", "number": number, "step": step.model_dump(mode="json")}
+        )
+
+    def feed(self, sample: Sample) -> None:
+        """Take the next sample; one that isn't later than all before is passed over."""
+        if self._finished or not isfinite(sample.time_s) or sample.time_s <= self._fed_s:
+            return
+        sample = rounded(sample)
+        self._fed_s = sample.time_s
+        self._now_s = sample.time_s if not isfinite(self._now_s) else max(self._now_s, self._fed_s)
+        for ready in self._speeds.feed(sample):
+            self._process(ready)
+
+    def advance(self, now_s: float) -> None:
+        """Time goes on although no sample may have come."""
+        if self._finished or not isfinite(now_s):
+            return
+        self._now_s = now_s if not isfinite(self._now_s) else max(self._now_s, now_s)
+        if now_s - self._fed_s < SILENT_S:
+            return
+        for ready in self._speeds.flush():
+            self._process(ready)
+        silent_s = self._now_s - SILENT_S
+        self._end_before(silent_s)
+        number = self._number_at(self._now_s)
+        run = self._run(number) if number is not None else None
+        if run is not None:
+            run.wait(self._now_s)
+
+    def finish(self, ended: str = "finished") -> None:
+        """End the session: everything held back is judged, and the journal gets its end."""
+        if self._finished:
+            return
+        for ready in self._speeds.flush():
+            self._process(ready)
+        end_s = self._now_s
+        for number, step in enumerate(self._steps):
+            if step.from_s < end_s:
+                self._end(number, min(self._end_of(number), end_s))
+        self._finished = True
+        self._journal.append(
+            {"kind": "end", "time_s": end_s if isfinite(end_s) else None, "ended": ended}
+        )
+
+    @property
+    def live(self) -> LiveState:
+        """How it stands now."""
+        now_s = self._now_s
+        number = self._number_at(now_s) if isfinite(now_s) else None
+        step = self._steps[number] if number is not None else None
+        run = self._runs.get(number) if number is not None else None
+        last = self._last
+        heard = last is not None and now_s - self._fed_s < SILENT_S
+        measured = heard and (
+            now_s - run.last_measured_s < SILENT_S
+            if run is not None
+            else last is not None and not last.reason
+        )
+        state: dict[str, object] = {}
+        if step is not None and step.step == "exercise":
+            state = self._exercise_state(step, run)
+        if last is not None and heard:
+            state |= {
+                "gaze_error_deg": gaze_error_deg(last),
+                "head_yaw_deg": last.head_yaw_deg,
+                "head_pitch_deg": last.head_pitch_deg,
+                "head_roll_deg": last.head_roll_deg,
+                "eye_yaw_deg": last.eye_yaw_deg,
+                "eye_pitch_deg": last.eye_pitch_deg,
+                "eye_open": last.eye_open,
+                "light": last.light,
+                "face_height_px": last.face_height_px,
+            }
+        return LiveState(
+            time_s=now_s,
+            step=step,
+            elapsed_s=max(0.0, now_s - step.from_s) if step is not None else 0.0,
+            measured=measured,
+            reason="" if measured else (last.reason if last is not None and heard else "gap"),
+            **state,  # type: ignore[arg-type]
+        )
+
+    def _exercise_state(self, step: Step, run: ExerciseRun | None) -> dict[str, object]:
+        exercise = CATALOGUE[step.exercise or ""]
+        run = run or ExerciseRun(-1, step, exercise, _Nowhere())
+        asked = run.asked_at(self._now_s)
+        reach = asked.amplitude_deg
+        return {
+            "repetitions": run.counter.repetitions,
+            "turns": len(run.counter.turns),
+            "goal_repetitions": repetitions_asked(step, exercise),
+            "goal_amplitude_deg": None if reach is None else 0.5 * (reach[0] + reach[1]),
+            "goal_amplitude_range_deg": reach,
+            "goal_tempo_bpm": asked.tempo_bpm,
+            "last_turn": run.counter.turns[-1] if run.counter.turns else None,
+            "tempo_bpm": run.tempo_bpm,
+            "cue": run.cue,
+        }
+
+    def _process(self, sample: Sample) -> None:
+        self._end_before(sample.time_s)
+        number = self._number_at(sample.time_s)
+        step = self._steps[number] if number is not None else None
+        sample = rounded(completed(sample, step))
+        self._last = sample
+        self._journal.append(sample_record(sample))
+        run = self._run(number) if number is not None else None
+        if run is not None:
+            run.feed(sample)
+            self._last_cue_s = run.last_cue_s
+
+    def _number_at(self, time_s: float) -> int | None:
+        """The step that covers a time: the last one begun by then, unless it is over."""
+        for number in range(len(self._steps) - 1, -1, -1):
+            if self._steps[number].from_s <= time_s:
+                return number if time_s < self._end_of(number) else None
+        return None
+
+    def _end_of(self, number: int) -> float:
+        to_s = self._steps[number].to_s
+        if number + 1 < len(self._steps):
+            return min(to_s, self._steps[number + 1].from_s)
+        return to_s
+
+    def _run(self, number: int) -> ExerciseRun | None:
+        step = self._steps[number]
+        if step.step != "exercise" or number in self._done:
+            return None
+        if number not in self._runs:
+            self._runs[number] = ExerciseRun(
+                number, step, CATALOGUE[step.exercise or ""], self._journal, self._last_cue_s
+            )
+        return self._runs[number]
+
+    def _end_before(self, time_s: float) -> None:
+        """End the exercises that were over by a time."""
+        for number in range(len(self._steps)):
+            if number not in self._done and self._end_of(number) <= time_s:
+                self._end(number, self._end_of(number))
+
+    def _end(self, number: int, end_s: float) -> None:
+        run = self._run(number)
+        if run is not None:
+            run.finish(end_s)
+            self._last_cue_s = run.last_cue_s
+        self._done.add(number)
+
+
+class _Nowhere:
+    """A journal that keeps nothing, for looking at an exercise that hasn't begun."""
+
+    def append(self, record: dict[str, object]) -> None:
+        """Take one record."""

@@ -1,0 +1,104 @@
+"""Files that appear whole or not at all, readable by their owner alone."""
+
+from __future__ import annotations
+
+import os
+import re
+import tempfile
+from pathlib import Path
+
+from tracker.errors import InputError, RunError
+
+_SESSION_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}\Z")
+
+
+def write_atomically(path: Path, content: str | bytes) -> None:
+    """Write a file so that its name only ever shows the whole of it.
+
+    The content goes to a temporary file in the same folder, is flushed to the
+    disk and takes the name's place. The file is readable by its owner alone.
+
+    Raises
+    ------
+    InputError
+        If the place named can't be written to (no such folder, a folder, no right).
+    RunError
+        If writing fails half-way, for example on a full disk. Nothing is left over,
+        and what was there before is unharmed.
+    """
+    data = content.encode("utf-8") if isinstance(content, str) else content
+    if path.is_dir():
+        raise InputError(f"{path}: is a folder; name a file")
+    try:
+        handle, name = tempfile.mkstemp(prefix=f".{path.name[:40]}.", dir=path.parent)
+    except OSError as error:
+        raise InputError(
+            f"{path}: can't be written ({error.strerror}); choose another place"
+        ) from error
+    temporary = Path(name)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        os.replace(temporary, path)
+    except OSError as error:
+        temporary.unlink(missing_ok=True)
+        raise RunError(f"{path}: could not be written ({error.strerror})") from error
+    except BaseException:
+        temporary.unlink(missing_ok=True)
+        raise
+    _sync_folder(path.parent)
+
+
+def _sync_folder(folder: Path) -> None:
+    """Put a changed name on disk too, where the system can (Windows can't)."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:
+        return
+    try:
+        os.fsync(handle)
+    except OSError:
+        pass
+    finally:
+        os.close(handle)
+
+
+def make_private_folder(path: Path) -> Path:
+    """Make a folder (and those above it) that only its owner can enter.
+
+    Raises
+    ------
+    RunError
+        If it can't be made.
+    """
+    try:
+        path.mkdir(mode=0o700, parents=True, exist_ok=True)
+    except OSError as error:
+        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
+    return path
+
+
+def data_folder() -> Path:
+    """Where sessions and profiles are kept: ``TURNPOST_DATA``, or the user's data folder."""
+    named = os.environ.get("TURNPOST_DATA")
+    if named:
+        return Path(named).expanduser()
+    # Imported here: the check of a clip needs no data folder.
+    from platformdirs import user_data_dir
+
+    return Path(user_data_dir("turnpost", appauthor=False))
+
+
+def session_folder(session_id: str, data: Path | None = None) -> Path:
+    """Folder of one session inside the data folder; not made yet.
+
+    Raises
+    ------
+    InputError
+        If the ID could lead outside the data folder.
+    """
+    if not _SESSION_ID.match(session_id):
+        raise InputError(f"{session_id!r} is no session ID")
+    return (data or data_folder()) / "sessions" / session_id

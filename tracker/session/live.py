@@ -1,0 +1,62 @@
+"""What the engine shows while it runs, and what it knows of the session from the start."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import nan
+from typing import Any
+
+from pydantic import BaseModel, ConfigDict
+
+from tracker.exercises.events import Cue
+from tracker.motion.turning import Turn
+from tracker.session.stage import Step
+
+
+class SessionInfo(BaseModel):
+    """What is known of a session when it begins; None where it doesn't apply.
+
+    ``setup`` holds what the set-up found (``camera``, ``distance_mm``, ``glasses``,
+    ``calibration``, ``gaze_error_deg``, ``findings``), ``gate`` what was asked and
+    answered before.
+    """
+
+    model_config = ConfigDict(extra="allow", frozen=True)
+
+    session_id: str | None = None
+    person: str | None = None
+    plan_id: str | None = None
+    started_at: str | None = None
+    program_version: str = ""
+    setup: dict[str, Any] = {}
+    gate: dict[str, Any] | None = None
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class LiveState:
+    """How the session stands at ``time_s`` (NaN and None where unknown)."""
+
+    time_s: float = nan
+    step: Step | None = None
+    elapsed_s: float = 0.0
+    repetitions: int = 0
+    goal_repetitions: int | None = None
+    goal_amplitude_deg: float | None = None
+    goal_amplitude_range_deg: tuple[float, float] | None = None
+    goal_tempo_bpm: float | None = None
+    last_turn: Turn | None = None
+    turns: int = 0
+    tempo_bpm: float | None = None
+    cue: Cue | None = None
+    measured: bool = False
+    reason: str = ""
+    gaze_error_deg: float = nan
+    head_yaw_deg: float = nan
+    head_pitch_deg: float = nan
+    head_roll_deg: float = nan
+    eye_yaw_deg: float = nan
+    eye_pitch_deg: float = nan
+    eye_open: float = nan
+    light: float = nan
+    face_height_px: float = nan

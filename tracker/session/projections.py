@@ -1,0 +1,145 @@
+"""What a journal says: samples, turns, events, steps. Files come from here alone."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from math import isfinite, nan
+from typing import Any
+
+from pydantic import ValidationError
+
+from tracker.exercises.events import Event
+from tracker.motion.turning import Turn
+from tracker.sample import Sample
+from tracker.session.journal import JournalContent, Record, sample_of
+from tracker.session.live import SessionInfo
+from tracker.session.stage import Camera, StageLog, Step
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseRecord:
+    """One exercise step as it was done, with what was measured in it."""
+
+    number: int
+    step: Step
+    samples: list[Sample]
+    turns: list[Turn]
+    events: list[Event]
+    answers: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class SessionRecord:
+    """A whole session, read back from its journal."""
+
+    about: SessionInfo
+    steps: list[Step]
+    samples: list[Sample]
+    exercises: list[ExerciseRecord]
+    answers: dict[str, Any]
+    ended: str
+    end_s: float
+    damaged_lines: int
+
+
+def session_record(content: JournalContent) -> SessionRecord:
+    """Everything that a journal holds, in order."""
+    samples = [s for r in content.of("sample") if (s := sample_of(r)) is not None]
+    samples.sort(key=lambda s: s.time_s)
+    end_s = _end_s(content, samples)
+    numbered = _steps(content, end_s)
+    answers = content.of("answer")
+    exercises = [
+        ExerciseRecord(
+            number,
+            step,
+            [s for s in samples if step.from_s <= s.time_s < step.to_s],
+            [t for r in content.of("turn") if r.get("number") == number and (t := _turn(r))],
+            [
+                e
+                for r in content.last_of_each("event")
+                if r.get("number") == number and (e := _event(r, step.to_s))
+            ],
+            {str(r.get("about")): r.get("value") for r in answers if r.get("number") == number},
+        )
+        for number, step in numbered
+        if step.step == "exercise"
+    ]
+    return SessionRecord(
+        about=_about(content),
+        steps=[s for _, s in numbered],
+        samples=samples,
+        exercises=exercises,
+        answers={str(r.get("about")): r.get("value") for r in answers if r.get("number") is None},
+        ended=content.ended,
+        end_s=end_s,
+        damaged_lines=content.damaged_lines,
+    )
+
+
+def stage_log_of(record: SessionRecord) -> StageLog:
+    """Stage log of a session, as it was really gone through."""
+    fov = (record.about.setup.get("camera") or {}).get("vertical_fov_deg")
+    known = isinstance(fov, int | float) and 5 < fov < 170
+    return StageLog(
+        camera=Camera(vertical_fov_deg=fov if known else None), steps=list(record.steps)
+    )
+
+
+def _about(content: JournalContent) -> SessionInfo:
+    heads = content.of("session")
+    try:
+        return SessionInfo.model_validate(heads[0].get("about") if heads else {})
+    except ValidationError:
+        return SessionInfo()
+
+
+def _end_s(content: JournalContent, samples: list[Sample]) -> float:
+    times = [s.time_s for s in samples[-1:]]
+    for record in (*content.of("end"), *content.of("mark")):
+        if isinstance(record.get("time_s"), int | float):
+            times.append(float(record["time_s"]))
+    return max(times, default=nan)
+
+
+def _steps(content: JournalContent, end_s: float) -> list[tuple[int, Step]]:
+    """Steps that were begun, each cut where the next one or the session's end came first."""
+    steps: list[tuple[int, Step]] = []
+    for record in content.of("step"):
+        try:
+            steps.append((int(record["number"]), Step.model_validate(record["step"])))
+        except (KeyError, TypeError, ValueError):
+            continue
+    out = []
+    for k, (number, step) in enumerate(steps):
+        to_s = step.to_s
+        if k + 1 < len(steps):
+            to_s = min(to_s, max(steps[k + 1][1].from_s, step.from_s))
+        if isfinite(end_s):
+            # One thousandth more: the last sample belongs to its step.
+            to_s = min(to_s, max(end_s + 1e-3, step.from_s))
+        if not isfinite(end_s) or step.from_s <= end_s:
+            out.append((number, step.model_copy(update={"to_s": to_s})))
+    return out
+
+
+def _turn(record: Record) -> Turn | None:
+    try:
+        return Turn(**{f.name: _value(record[f.name]) for f in fields(Turn)})
+    except (KeyError, TypeError):
+        return None
+
+
+def _event(record: Record, to_s: float) -> Event | None:
+    try:
+        values = {f.name: _value(record[f.name]) for f in fields(Event)}
+        event = Event(**values)
+        # A journal that broke off holds no end; the event lasted to the end at least.
+        end_s = event.end_s if isfinite(event.end_s) else to_s
+    except (KeyError, TypeError):
+        return None
+    return Event(event.code, event.start_s, end_s, event.decided_s, event.said_at_s, event.reason)
+
+
+def _value(value: Any) -> Any:
+    return nan if value is None else value

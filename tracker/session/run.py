@@ -1,0 +1,177 @@
+"""One exercise while it runs: its counter, its watchers, its events and what is said."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, replace
+from math import isfinite, nan
+from typing import Any
+
+from tracker.exercises.catalogue import Exercise
+from tracker.exercises.counters import CHANNELS, Counter
+from tracker.exercises.events import CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
+from tracker.exercises.watchers import Asked, Change, Watcher, is_measured, make_watcher, tempo_of
+from tracker.motion.speed import LOOK_AHEAD_S
+from tracker.motion.turning import Turn
+from tracker.sample import Sample
+from tracker.session.journal import Journal, Record
+from tracker.session.stage import Step
+
+
+class ExerciseRun:
+    """Judges the samples of one exercise step.
+
+    Parameters
+    ----------
+    number
+        Number of the step in its session.
+    step, exercise
+        What was asked.
+    journal
+        Where turns, events and what was said go.
+    last_cue_s
+        When something was last said, NaN if never.
+    """
+
+    def __init__(
+        self, number: int, step: Step, exercise: Exercise, journal: Journal, last_cue_s: float = nan
+    ) -> None:
+        self.number, self.step, self.exercise = number, step, exercise
+        self.counter = Counter(CHANNELS[exercise.channel])
+        self.events: list[Event] = []
+        self.cue: Cue | None = None
+        self.last_cue_s = last_cue_s
+        self.last_measured_s = nan
+        self._journal = journal
+        self._watchers: list[Watcher] = [
+            make_watcher(spec, self.counter.channel, step.from_s)
+            for spec in exercise.watchers
+            if not (spec.name == "eyes_closed" and step.eyes == "closed")
+        ]
+        self._open: dict[str, int] = {}
+        self._last_s = step.from_s
+
+    def asked_at(self, time_s: float) -> Asked:
+        """Amplitude and tempo that the patient was asked for at a time."""
+        return Asked(amplitude_asked(self.step, self.exercise), tempo_asked(self.step, time_s))
+
+    def feed(self, sample: Sample) -> None:
+        """Take the next sample, with its speeds, target and gaze."""
+        self._last_s = sample.time_s
+        if is_measured(sample, self.counter.channel):
+            self.last_measured_s = sample.time_s
+        for watcher in self._watchers:
+            self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S, sample)
+        for turn in self.counter.feed(sample):
+            self._take(turn, sample.time_s)
+
+    def wait(self, now_s: float) -> None:
+        """Nothing came up to now."""
+        for watcher in self._watchers:
+            self._note(watcher, watcher.wait(now_s), now_s)
+
+    def finish(self, time_s: float) -> None:
+        """The step ended."""
+        self.wait(time_s)
+        for turn in self.counter.finish():
+            self._take(turn, time_s)
+        for watcher in self._watchers:
+            self._note(watcher, watcher.finish(time_s), time_s)
+
+    @property
+    def tempo_bpm(self) -> float | None:
+        """Tempo of the last turns, None before three of them."""
+        last = self.counter.turns[-4:]
+        tempo = tempo_of(last) if len(last) >= 3 else nan
+        return tempo if isfinite(tempo) else None
+
+    def _take(self, turn: Turn, time_s: float) -> None:
+        values = {k: _plain(v) for k, v in asdict(turn).items()}
+        self._journal.append({"kind": "turn", "number": self.number, **values})
+        asked = self.asked_at(turn.peak_s)
+        for watcher in self._watchers:
+            self._note(watcher, watcher.turn(turn, asked), time_s + LOOK_AHEAD_S)
+        self._say(time_s + LOOK_AHEAD_S)
+
+    def _note(
+        self, watcher: Watcher, changes: list[Change], now_s: float, sample: Sample | None = None
+    ) -> None:
+        for change in changes:
+            if change.began:
+                start_s = max(change.time_s, self.step.from_s)
+                self._open[watcher.code] = len(self.events)
+                self.events.append(
+                    Event(watcher.code, start_s, decided_s=now_s, reason=change.reason)
+                )
+                self._write(len(self.events) - 1)
+                if watcher.code == "not_measured":
+                    self._speak(len(self.events) - 1, now_s)
+            elif watcher.code in self._open:
+                index = self._open.pop(watcher.code)
+                self.events[index] = replace(self.events[index], end_s=change.time_s)
+                self._write(index)
+
+    def _say(self, now_s: float) -> None:
+        """At a turning point: the most important thing not said yet, if any."""
+        if now_s - self.last_cue_s < CUE_SPACING_S:
+            return
+        waiting = [
+            k
+            for k, e in enumerate(self.events)
+            if not isfinite(e.said_at_s)
+            and e.code != "not_measured"
+            and not now_s - e.end_s > CUE_STALE_S
+        ]
+        if waiting:
+            best = min(waiting, key=lambda k: (_rank(self.events[k].code), self.events[k].start_s))
+            self._speak(best, now_s)
+
+    def _speak(self, index: int, now_s: float) -> None:
+        event = replace(self.events[index], said_at_s=now_s)
+        self.events[index] = event
+        self.cue = Cue(event.code, now_s)
+        self.last_cue_s = now_s
+        self._write(index)
+        self._journal.append(
+            {"kind": "said", "number": self.number, "code": event.code, "time_s": _plain(now_s)}
+        )
+
+    def _write(self, index: int) -> None:
+        values = {k: _plain(v) for k, v in asdict(self.events[index]).items()}
+        record: Record = {"kind": "event", "number": self.number, "id": f"{self.number}.{index}"}
+        self._journal.append(record | values)
+
+
+def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | None:
+    """Least and most amplitude asked: the step's own ``amplitude_deg``, else the exercise's."""
+    own = (step.model_extra or {}).get("amplitude_deg")
+    if isinstance(own, list | tuple) and len(own) == 2:
+        if all(isinstance(v, int | float) and isfinite(v) for v in own):
+            return float(own[0]), float(own[1])
+    if isinstance(own, int | float) and isfinite(own):
+        return float(own), float(own)
+    return exercise.amplitude_deg
+
+
+def tempo_asked(step: Step, time_s: float) -> float | None:
+    """Tempo asked at a time, None where the patient goes at their own pace."""
+    return step.tempo_at(time_s)
+
+
+def repetitions_asked(step: Step, exercise: Exercise) -> int | None:
+    """Repetitions asked: the step's own ``repetitions``, else the usual; None for a timed dose."""
+    extra: dict[str, Any] = step.model_extra or {}
+    own = extra.get("repetitions")
+    if isinstance(own, int) and own > 0:
+        return own
+    return None if "seconds" in extra else exercise.dose_repetitions
+
+
+def _rank(code: str) -> int:
+    return PRIORITY.index(code) if code in PRIORITY else len(PRIORITY)
+
+
+def _plain(value: Any) -> Any:
+    """Value as JSON takes it: NaN as null, time and angles with the decimals that are kept."""
+    if isinstance(value, float):
+        return round(value, 6) if isfinite(value) else None
+    return value

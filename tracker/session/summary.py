@@ -1,0 +1,314 @@
+"""The summary: what a therapist reads of one session.
+
+A projection of the journal. A value that was not measured is null and says why;
+it is never 0. ``schema()`` is the published JSON Schema.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from math import isfinite
+from pathlib import Path
+from typing import Any, Literal
+
+from pydantic import BaseModel, ConfigDict, ValidationError
+
+from tracker.errors import InputError
+from tracker.exercises.catalogue import CATALOGUE, Exercise
+from tracker.exercises.events import Event
+from tracker.sample import Sample
+from tracker.session import figures
+from tracker.session.files import write_atomically
+from tracker.session.projections import ExerciseRecord, SessionRecord
+from tracker.session.run import amplitude_asked, repetitions_asked
+
+FORMAT = "turnpost-session"
+FORMAT_VERSION = 1
+MAX_FILE_BYTES = 50_000_000
+
+#: Below this rate a peak speed at 1 Hz is no longer within 8 % (tracker.motion.speed).
+LOW_FRAME_RATE_HZ = 14.0
+#: Common practice: below these a summary carries a flag.
+LOW_MEASURED = 0.8
+LOW_LIGHT = 0.15
+
+Ended = Literal[
+    "finished",
+    "stopped",
+    "stopped_unwell",
+    "symptom_rule",
+    "red_flag",
+    "possible_fall",
+    "interrupted",
+]
+
+
+class _Part(BaseModel):
+    model_config = ConfigDict(extra="allow")
+
+
+class EventRow(_Part):
+    """Something noticed; ``said_at_s`` is null if it was never said."""
+
+    code: str
+    start_s: float
+    end_s: float | None
+    said_at_s: float | None
+    reason: str | None = None
+
+
+class Flag(_Part):
+    """Something that limits the figures, and why."""
+
+    flag: str
+    reason: str
+
+
+class Done(_Part):
+    """What was really done."""
+
+    repetitions: int
+    turns: int
+    duration_s: float
+    measured_fraction: float
+
+
+class ExerciseSummary(_Part):
+    """One exercise."""
+
+    exercise: str
+    entry_id: str | None
+    prescribed: dict[str, Any]
+    done: Done
+    head: dict[str, Any] | None
+    eyes: dict[str, Any] | None
+    gaze: dict[str, Any] | None
+    clarity: dict[str, Any]
+    stillness: dict[str, Any] | None
+    eyes_closed_fraction: dict[str, Any]
+    sway: dict[str, Any]
+    events: list[EventRow]
+    repetitions_list: list[dict[str, Any]]
+    symptoms: dict[str, Any] | None
+    quality: list[Flag]
+    not_measured: list[str]
+
+
+class Summary(_Part):
+    """One session."""
+
+    format: Literal["turnpost-session"]
+    format_version: int
+    program_version: str
+    session_id: str | None
+    person: str | None
+    plan_id: str | None
+    started_at: str | None
+    duration_s: float | None
+    ended: Ended
+    setup: dict[str, Any]
+    gate: dict[str, Any] | None
+    symptoms: dict[str, Any] | None
+    exercises: list[ExerciseSummary]
+    quality: list[Flag] = []
+
+
+def summarise(record: SessionRecord) -> Summary:
+    """Summary of a session."""
+    about = record.about
+    first_s = min(
+        [s.time_s for s in record.samples[:1]] + [s.from_s for s in record.steps[:1]],
+        default=record.end_s,
+    )
+    duration_s = record.end_s - first_s
+    moving = [s for e in record.exercises for s in e.samples]
+    return Summary(
+        format="turnpost-session",
+        format_version=FORMAT_VERSION,
+        program_version=about.program_version,
+        session_id=about.session_id,
+        person=about.person,
+        plan_id=about.plan_id,
+        started_at=about.started_at,
+        duration_s=round(duration_s, 3) if isfinite(duration_s) else None,
+        ended=record.ended,
+        setup={
+            "camera": None,
+            "distance_mm": None,
+            "glasses": None,
+            "calibration": None,
+            **about.setup,
+            "frame_rate_hz": figures.frame_rate_hz(_longest(record)),
+            "light": figures.light_of(moving or record.samples),
+        },
+        gate=about.gate,
+        symptoms=_symptoms(record.answers),
+        exercises=[exercise_summary(e, about.notes) for e in record.exercises],
+        quality=_session_flags(record),
+    )
+
+
+def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> ExerciseSummary:
+    """Summary of one exercise."""
+    step, turns, samples = record.step, record.turns, record.samples
+    exercise = CATALOGUE[step.exercise or ""]
+    span_s = max(0.0, step.to_s - step.from_s)
+    fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
+    by_eyes = exercise.channel.startswith("eye")
+    movement = _movement(record, exercise)
+    return ExerciseSummary(
+        exercise=exercise.id,
+        entry_id=step.entry_id,
+        prescribed=_prescribed(record, exercise),
+        done=Done(
+            repetitions=len(turns) // 2,
+            turns=len(turns),
+            duration_s=round(span_s, 3),
+            measured_fraction=fraction,
+        ),
+        head=None if by_eyes else movement,
+        eyes=movement if by_eyes else None,
+        gaze=figures.gaze_figures(samples, turns) if exercise.on_target else None,
+        clarity=_answer(record.answers, "clarity"),
+        stillness=figures.stillness(samples) if exercise.head_still else None,
+        eyes_closed_fraction=figures.eyes_closed_fraction(samples),
+        sway={"value": None, "reason": "not a standing exercise"},
+        events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
+        repetitions_list=figures.repetition_rows(turns),
+        symptoms=_symptoms(record.answers),
+        quality=_flags(samples, fraction, notes),
+        not_measured=list(exercise.not_measured),
+    )
+
+
+def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    turns = record.turns
+    none = "no turn was counted"
+    out: dict[str, Any] = {
+        "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
+        "tempo_bpm": figures.tempo(turns),
+    }
+    if exercise.channel.startswith("eye"):
+        reason = "a camera's frame rate can't carry the speed of an eye jump"
+        out["peak_speed_deg_s"] = figures.missing(reason)
+    else:
+        reason = none if not turns else "too few samples in a turn"
+        out["peak_speed_deg_s"] = figures.by_side(turns, lambda t: t.peak_speed_deg_s, reason)
+    return out
+
+
+def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    step = record.step
+    amplitude = amplitude_asked(step, exercise)
+    return {
+        "repetitions": repetitions_asked(step, exercise),
+        "seconds": (step.model_extra or {}).get("seconds"),
+        "amplitude_deg": None if amplitude is None else list(amplitude),
+        "tempo_bpm": step.tempo_bpm,
+        "eyes": step.eyes,
+        "posture": step.posture,
+        "surface": step.surface,
+    }
+
+
+def _event_row(event: Event) -> EventRow:
+    def time(value: float) -> float | None:
+        return round(value, 3) if isfinite(value) else None
+
+    return EventRow(
+        code=event.code,
+        start_s=round(event.start_s, 3),
+        end_s=time(event.end_s),
+        said_at_s=time(event.said_at_s),
+        reason=event.reason or None,
+    )
+
+
+def _answer(answers: dict[str, Any], about: str) -> dict[str, Any]:
+    if about in answers:
+        return {"value": answers[about], "reason": None}
+    return {"value": None, "reason": "not asked"}
+
+
+def _symptoms(answers: dict[str, Any]) -> dict[str, Any] | None:
+    found = {k[9:]: v for k, v in answers.items() if k.startswith("symptoms_")}
+    if not found:
+        return None
+    return {"before": None, "after": None, "settled_minutes": None, **found}
+
+
+def _longest(record: SessionRecord) -> list[Sample]:
+    """Samples of the longest exercise: a rate over pauses between exercises means nothing."""
+    sets = [e.samples for e in record.exercises]
+    return max(sets, key=len, default=record.samples) or record.samples
+
+
+def _flags(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> list[Flag]:
+    flags = [_NOTES[n] for n in notes if n in _NOTES]
+    rate = figures.frame_rate_hz(samples)
+    if rate is not None and rate < LOW_FRAME_RATE_HZ:
+        flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
+    if fraction < LOW_MEASURED:
+        flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
+    light = figures.light_of(samples)
+    if light is not None and light < LOW_LIGHT:
+        flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
+    return flags
+
+
+_NOTES = {
+    "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
+    "setup_failed": Flag(
+        flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
+    ),
+    "gaze_not_fitted": Flag(
+        flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
+    ),
+}
+
+
+def _session_flags(record: SessionRecord) -> list[Flag]:
+    flags = [_NOTES[n] for n in record.about.notes if n in _NOTES]
+    if record.damaged_lines:
+        flags.append(
+            Flag(flag="journal_damaged", reason=f"{record.damaged_lines} lines could not be read")
+        )
+    return flags
+
+
+def schema() -> dict[str, Any]:
+    """JSON Schema of the summary."""
+    return Summary.model_json_schema()
+
+
+def save_summary(path: Path, summary: Summary) -> None:
+    """Write a summary, whole or not at all."""
+    text = json.dumps(summary.model_dump(mode="json"), indent=1, ensure_ascii=False)
+    write_atomically(path, text + "\n")
+
+
+def load_summary(path: Path) -> Summary:
+    """Read a summary.
+
+    Raises
+    ------
+    InputError
+        If it can't be read, is none, or is of a newer version.
+    """
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            raise InputError(f"{path}: too large for a summary")
+        data = json.loads(path.read_text(encoding="utf-8"))
+        version = data.get("format_version") if isinstance(data, dict) else None
+        if isinstance(version, int) and version > FORMAT_VERSION:
+            raise InputError(f"{path}: was written by a newer version of this program; update it")
+        return Summary.model_validate(data)
+    except OSError as error:
+        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    except ValidationError as error:
+        first = error.errors()[0]
+        where = ".".join(str(p) for p in first["loc"])
+        raise InputError(f"{path}: not a usable summary: {where}: {first['msg']}") from error
+    except (ValueError, RecursionError) as error:
+        raise InputError(f"{path}: not a JSON file ({error})") from error
