@@ -1,0 +1,181 @@
+"""What holds for every test: nothing left running, private data, windows that really open."""
+
+from __future__ import annotations
+
+import multiprocessing
+import os
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+#: How long a test's threads and processes may take to end after it.
+GRACE_S = 3.0
+#: Platforms of Qt that draw nothing anybody could see.
+BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
+GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
+AT_LEAST = "gui_tests_at_least"
+
+
+# --- Left-overs ---------------------------------------------------------------
+
+
+def running_threads() -> dict[int, str]:
+    """Return the threads that run now, by their number: what Python knows of."""
+    found = {}
+    for thread in threading.enumerate():
+        if thread.native_id is None or thread is threading.current_thread():
+            continue
+        # A thread of native code that once ran Python stays listed after its end.
+        task = Path(f"/proc/self/task/{thread.native_id}")
+        if sys.platform == "linux" and not task.exists():
+            continue
+        found[thread.native_id] = thread.name
+    return found
+
+
+def running_children() -> dict[int, str]:
+    """Return the processes started from this one that still run (Linux: all, else Python's)."""
+    children = {p.pid: p.name for p in multiprocessing.active_children() if p.pid is not None}
+    if sys.platform != "linux":
+        return children
+    for entry in Path("/proc").iterdir():
+        if not entry.name.isdigit():
+            continue
+        try:
+            # "pid (name) state parent ..."; the name may hold brackets and blanks.
+            state, parent = (entry / "stat").read_text().rpartition(")")[2].split()[:2]
+            words = (entry / "cmdline").read_bytes().replace(b"\0", b" ").decode(errors="replace")
+        except OSError:
+            continue
+        if int(parent) != os.getpid() or state in "ZX":
+            continue
+        # Python's own helper of shared memory lives as long as the program.
+        if "multiprocessing.resource_tracker" not in words:
+            children[int(entry.name)] = words.strip()[:120] or entry.name
+    return children
+
+
+def left_over(threads: dict[int, str], children: dict[int, str]) -> list[str]:
+    """Return names of what runs now and did not before; waits a little for it to end."""
+    deadline = time.monotonic() + GRACE_S
+    while True:
+        found = [f"thread {n}" for t, n in running_threads().items() if t not in threads]
+        found += [f"process {p}: {n}" for p, n in running_children().items() if p not in children]
+        if not found or time.monotonic() > deadline:
+            return found
+        time.sleep(0.02)
+
+
+@pytest.fixture(autouse=True)
+def nothing_left_running() -> Iterator[None]:
+    """Fail a test that leaves threads or processes behind, and name them."""
+    threads, children = running_threads(), running_children()
+    yield
+    found = left_over(threads, children)
+    if found:
+        pytest.fail(f"left running: {'; '.join(found)}", pytrace=False)
+
+
+# --- Data and models ------------------------------------------------------------
+
+
+@pytest.fixture(autouse=True)
+def private_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Keep every test away from the user's sessions: a data folder of its own."""
+    folder = tmp_path / "data-of-turnpost"
+    monkeypatch.setenv("TURNPOST_DATA", str(folder))
+    for name in ("TURNPOST_MODELS", "TURNPOST_VENV"):
+        monkeypatch.delenv(name, raising=False)
+    return folder
+
+
+# --- Tests with a window ----------------------------------------------------------
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Let the number of expected tests with a window stand in pyproject.toml."""
+    parser.addini(AT_LEAST, "tests with a window that must pass in a full run", default="0")
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Begin to count."""
+    config.stash[_PASSED] = set()
+
+
+_PASSED: pytest.StashKey[set[str]] = pytest.StashKey()
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark each test that uses Qt's application."""
+    for item in items:
+        if GUI_FIXTURES & set(getattr(item, "fixturenames", ())):
+            item.add_marker(pytest.mark.gui)
+
+
+def no_screen() -> str | None:
+    """Why a window can't be shown for real; None if it can."""
+    if os.environ.get("QT_QPA_PLATFORM", "").partition(":")[0] in BLIND_PLATFORMS:
+        return "QT_QPA_PLATFORM names a platform without a screen"
+    if sys.platform == "linux" and not {"DISPLAY", "WAYLAND_DISPLAY"} & set(os.environ):
+        return "there is no display; 'python3 ui/start.py test' brings its own"
+    return None
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_runtest_setup(item: pytest.Item) -> None:
+    """Fail, not skip, a test with a window where none can be shown (Qt itself would abort)."""
+    if item.get_closest_marker("gui"):
+        reason = no_screen()
+        if reason:
+            pytest.fail(f"a test with a window can't run: {reason}", pytrace=False)
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_makereport(
+    item: pytest.Item, call: pytest.CallInfo[None]
+) -> Iterator[pytest.TestReport]:
+    """Count the tests with a window that passed; one that was skipped has failed."""
+    del call
+    report: pytest.TestReport = yield  # type: ignore[misc,assignment]
+    if item.get_closest_marker("gui"):
+        if report.skipped and not hasattr(report, "wasxfail"):
+            report.outcome = "failed"
+            report.longrepr = f"{item.nodeid}: a test with a window must not be skipped"
+        elif report.when == "call" and report.passed:
+            item.config.stash[_PASSED].add(item.nodeid)
+    return report  # type: ignore[return-value]
+
+
+def is_full_run(config: pytest.Config) -> bool:
+    """Whether nothing was left out by the words of the call."""
+    option = config.option
+    chosen = option.keyword or option.markexpr or option.collectonly
+    chosen = chosen or getattr(option, "lf", False) or getattr(option, "deselect", None)
+    return not chosen and config.args_source is config.ArgsSource.TESTPATHS
+
+
+def too_few_gui_tests(config: pytest.Config) -> str | None:
+    """What to say when a full run had fewer tests with a window than it should."""
+    wanted, passed = int(config.getini(AT_LEAST)), len(config.stash[_PASSED])
+    if not is_full_run(config) or passed >= wanted:
+        return None
+    return f"only {passed} tests with a window passed, {wanted} must ({AT_LEAST})"
+
+
+def pytest_sessionfinish(session: pytest.Session, exitstatus: int) -> None:
+    """Fail a full run in which tests with a window went missing."""
+    if exitstatus == pytest.ExitCode.OK and too_few_gui_tests(session.config):
+        session.exitstatus = pytest.ExitCode.TESTS_FAILED
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Say how many tests with a window passed."""
+    config = terminalreporter.config
+    terminalreporter.write_line(f"tests with a window that passed: {len(config.stash[_PASSED])}")
+    problem = too_few_gui_tests(config)
+    if problem:
+        terminalreporter.write_line(problem, red=True)

@@ -1,0 +1,159 @@
+"""The command line: finds the command, runs it, and says in one line what went wrong."""
+
+from __future__ import annotations
+
+import argparse
+import contextlib
+import difflib
+import importlib
+import os
+import sys
+from collections.abc import Sequence
+from typing import Any, NoReturn
+
+from ui.commands import COMMANDS, DEFAULT
+
+#: Longest message that is shown of an unexpected failure.
+MAX_MESSAGE = 300
+
+
+class WrongCallError(Exception):
+    """The words of the command line make no call."""
+
+
+class Parser(argparse.ArgumentParser):
+    """Says what is wrong with a call in one line and how to learn the right one."""
+
+    def error(self, message: str) -> NoReturn:
+        """Turn the parser's complaint into our own error."""
+        raise WrongCallError(f"{self.prog}: {message}\nSee '{self.prog} --help'.")
+
+
+class ShowVersion(argparse.Action):
+    """Prints the version; looked up only when asked for."""
+
+    def __call__(self, parser: argparse.ArgumentParser, *_: Any) -> NoReturn:
+        """Print and end."""
+        print(f"turnpost {program_version()}")
+        parser.exit()
+
+
+def program_version() -> str:
+    """Version of the installed program."""
+    from importlib import metadata
+
+    try:
+        return metadata.version("turnpost")
+    except metadata.PackageNotFoundError:
+        return "(not installed)"
+
+
+def build_parser(chosen: str | None) -> Parser:
+    """Parser in which the chosen command is complete and the others are only named."""
+    parser = Parser(
+        prog="turnpost",
+        description="Watches vestibular home exercises through the webcam, coaches them calmly, "
+        "and saves a summary. Without a command it opens the program.",
+        epilog="'turnpost COMMAND --help' explains a command.",
+        allow_abbrev=False,
+    )
+    parser.add_argument("--version", action=ShowVersion, nargs=0, help="show the version and end")
+    parser.add_argument("--debug", action="store_true", help="show details of a failure")
+    sub = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands")
+    for name, (module, help_line) in COMMANDS.items():
+        if name == chosen:
+            importlib.import_module(module).add_parser(sub)
+            sub.choices[name].add_argument(
+                "--debug", action="store_true", default=argparse.SUPPRESS, help=argparse.SUPPRESS
+            )
+        else:
+            sub.add_parser(name, help=help_line, add_help=False)
+    return parser
+
+
+def parse(words: Sequence[str]) -> argparse.Namespace:
+    """Turn the words of a call into arguments with a ``run`` to call."""
+    named = next((w for w in words if not w.startswith("-")), None)
+    if named is not None and named not in COMMANDS:
+        near = difflib.get_close_matches(named, COMMANDS, n=1)
+        hint = f"; did you mean '{near[0]}'?" if near else ""
+        raise WrongCallError(
+            f"turnpost: there is no command '{named}'{hint}\nSee 'turnpost --help'."
+        )
+    asks = any(w in ("-h", "--help", "--version") for w in words)
+    if named is None and not asks and DEFAULT in COMMANDS:
+        words = [*words, DEFAULT]
+        named = DEFAULT
+    args = build_parser(named).parse_args(words)
+    if not hasattr(args, "run"):
+        raise WrongCallError("turnpost: no command was given\nSee 'turnpost --help'.")
+    return args
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run one command; return the exit code.
+
+    0 fine, 1 a failure while running, 2 a wrong call or bad input, 130 stopped
+    by the keyboard.
+    """
+    words = list(sys.argv[1:] if argv is None else argv)
+    # A terminal that can't show a character gets a "?" for it, not a failure.
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")
+    try:
+        args = parse(words)
+        code = int(args.run(args))
+        sys.stdout.flush()
+        return code
+    except SystemExit as end:  # --help and --version
+        return end.code if isinstance(end.code, int) else 1
+    except WrongCallError as error:
+        print(error, file=sys.stderr)
+        return 2
+    except KeyboardInterrupt:
+        return 130
+    except Exception as error:
+        return _failed(error, debug="--debug" in words)
+
+
+def _failed(error: Exception, debug: bool) -> int:
+    """Say what failed, in one line unless details are asked for."""
+    from tracker.errors import TurnpostError
+
+    if isinstance(error, BrokenPipeError) and _reader_is_gone():
+        return 1
+    if debug:
+        import traceback
+
+        traceback.print_exception(error)
+    if isinstance(error, TurnpostError):
+        print(f"turnpost: {_one_line(error)}", file=sys.stderr)
+        return error.exit_code
+    print(
+        f"turnpost: something failed inside Turnpost: {type(error).__name__}: {_one_line(error)} "
+        "(run again with --debug for details)",
+        file=sys.stderr,
+    )
+    return 1
+
+
+def _reader_is_gone() -> bool:
+    """Whether it was our own output that nobody reads any more, as after ``| head``."""
+    try:
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Python flushes once more at exit, which must not fail aloud.
+        with contextlib.suppress(OSError, ValueError):
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return True
+    return False
+
+
+def _one_line(error: Exception) -> str:
+    text = " ".join(str(error).split())
+    return text if len(text) <= MAX_MESSAGE else text[: MAX_MESSAGE - 1] + "…"
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,18 @@
+"""One module for each command of ``turnpost``.
+
+Each has ``add_parser(sub)``, which adds its parser and sets ``run`` as default,
+and ``run(args)``, which does the work and returns the exit code. A command is
+listed in :data:`COMMANDS` and imported only when it is called.
+"""
+
+from __future__ import annotations
+
+#: Name of the command -> its module and one line of help.
+COMMANDS: dict[str, tuple[str, str]] = {
+    "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
+    "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
+    "doctor": ("ui.commands.doctor", "say what this machine lacks"),
+}
+
+#: The command that runs when none is named.
+DEFAULT = "open"

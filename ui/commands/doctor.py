@@ -1,0 +1,219 @@
+"""``turnpost doctor``: what this machine lacks, in words that can be read out on the phone."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from importlib import metadata
+from pathlib import Path
+from typing import Literal, get_args
+
+from tracker.errors import RunError
+from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
+
+State = Literal["good", "note", "bad"]
+
+#: Distribution -> the versions that the program was tested with, as a prefix.
+LIBRARIES = {
+    "mediapipe": "0.10.31",
+    "opencv-python": "5.",
+    "PySide6-Essentials": "6.12.",
+    "PySide6-Addons": "6.12.",
+    "pyqtgraph": "0.14.",
+    "numpy": "2.",
+    "scipy": "1.",
+    "pydantic": "2.",
+    "platformdirs": "4.",
+}
+#: Why another version is not merely untested.
+WHY = {
+    "mediapipe": "others send usage figures to their maker, or fail on Windows",
+    "pyqtgraph": "others end with a crash beside this Qt",
+}
+#: All of these fill the same folder, so that the last one installed wins.
+OPENCV_PACKAGES = (
+    "opencv-python",
+    "opencv-contrib-python",
+    "opencv-python-headless",
+    "opencv-contrib-python-headless",
+)
+AGAIN = "install Turnpost again: python3 ui/start.py doctor, after deleting the folder .venv"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing looked at: how it is, what it is, what to do about it."""
+
+    state: State
+    what: str
+    to_do: str = ""
+
+    def __str__(self) -> str:
+        """One line, the state first."""
+        word = {"good": "good", "note": "note", "bad": "MISSING"}[self.state]
+        return f"{word:<8} {self.what}" + (f"; {self.to_do}" if self.to_do else "")
+
+
+def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Add the command to the command line."""
+    parser = sub.add_parser(
+        "doctor",
+        help="say what this machine lacks",
+        description="Looks at what Turnpost needs: libraries, model files, screen, camera, sound, "
+        "a folder to save in. Opens no camera and no window. Ends with 1 if something is missing.",
+    )
+    parser.set_defaults(run=run)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Print every finding, the worst as the exit code."""
+    del args
+    bad = 0
+    for finding in findings():
+        print(finding)
+        bad += finding.state == "bad"
+    print()
+    if bad:
+        print(f"{bad} of these must be put right before Turnpost can work.")
+        return 1
+    print("Nothing that Turnpost needs is missing.")
+    return 0
+
+
+def findings() -> Iterator[Finding]:
+    """Everything that is looked at, in order."""
+    yield python_version()
+    yield from libraries()
+    yield one_opencv()
+    yield system_libraries()
+    yield from models()
+    yield screen()
+    yield camera()
+    yield sound()
+    yield data_folder()
+
+
+def python_version() -> Finding:
+    """Whether the libraries exist for this Python."""
+    version = ".".join(str(n) for n in sys.version_info[:3])
+    if sys.version_info[:2] in PYTHONS:
+        return Finding("good", f"Python {version}")
+    return Finding("bad", f"Python {version} can't be used", "install Python 3.11, 3.12 or 3.13")
+
+
+def libraries() -> Iterator[Finding]:
+    """Whether each library is there, in a version that was tested."""
+    for name, prefix in LIBRARIES.items():
+        try:
+            version = metadata.version(name)
+        except metadata.PackageNotFoundError:
+            yield Finding("bad", f"library {name} is not installed", AGAIN)
+            continue
+        exact = version == prefix or (prefix.endswith(".") and version.startswith(prefix))
+        if exact:
+            yield Finding("good", f"library {name} {version}")
+        else:
+            wanted = f"{prefix}*" if prefix.endswith(".") else prefix
+            why = f" ({WHY[name]})" if name in WHY else ""
+            yield Finding("bad", f"library {name} is {version}, and must be {wanted}{why}", AGAIN)
+
+
+def one_opencv() -> Finding:
+    """Whether OpenCV's packages overwrite each other."""
+    found = []
+    for name in OPENCV_PACKAGES:
+        try:
+            metadata.version(name)
+        except metadata.PackageNotFoundError:
+            continue
+        found.append(name)
+    if found == ["opencv-python"]:
+        return Finding("good", "one OpenCV")
+    if not found:
+        return Finding("bad", "OpenCV is not installed", AGAIN)
+    return Finding("bad", f"these overwrite each other: {', '.join(found)}", AGAIN)
+
+
+def system_libraries() -> Finding:
+    """Whether the libraries of the system that a window needs can be loaded."""
+    missing = missing_libraries()
+    if not missing:
+        return Finding("good", "system libraries for windows and pictures")
+    if is_debian():
+        packages = " ".join(dict.fromkeys(package_of(name) for name in missing))
+        return Finding(
+            "bad", "system libraries are not installed", f"sudo apt-get install -y {packages}"
+        )
+    return Finding("bad", f"system libraries are not installed: {', '.join(missing)}")
+
+
+def models() -> Iterator[Finding]:
+    """Whether each model file is there and is the right one."""
+    from tracker.vision.models import ModelName, load_model
+
+    for name in get_args(ModelName):
+        try:
+            load_model(name)
+        except RunError as error:
+            yield Finding("bad", str(error))
+        else:
+            yield Finding("good", f"model file for the {name}")
+
+
+def screen() -> Finding:
+    """Whether a window can be opened."""
+    if has_screen():
+        return Finding("good", "a screen")
+    return Finding(
+        "bad",
+        "no screen for the window",
+        "start from a desktop; 'measure' and 'check' work without one",
+    )
+
+
+def camera() -> Finding:
+    """Whether the system knows of a camera; none is opened."""
+    if sys.platform != "linux":
+        return Finding("note", "the camera was not looked for", "'turnpost camera' tries it")
+    if any(Path("/dev").glob("video*")):
+        return Finding("good", "a camera is connected")
+    return Finding("note", "no camera is connected", "'turnpost demo' works without one")
+
+
+def sound() -> Finding:
+    """Whether the system knows of something that sounds."""
+    if sys.platform != "linux":
+        return Finding("note", "sound was not looked for")
+    with_server = os.environ.get("XDG_RUNTIME_DIR")
+    servers = [Path(with_server) / s for s in ("pipewire-0", "pulse/native")] if with_server else []
+    try:
+        cards = Path("/proc/asound/cards").read_text("utf-8")
+    except OSError:
+        cards = ""
+    if any(s.exists() for s in servers) or "]:" in cards:
+        return Finding("good", "sound")
+    return Finding("note", "no sound device was found", "beats and words are shown on screen only")
+
+
+def data_folder() -> Finding:
+    """Whether sessions can be saved."""
+    from tracker.session.files import data_folder as folder_of_data
+
+    folder = folder_of_data()
+    # What isn't there yet is made in the nearest folder that is.
+    place = next((p for p in (folder, *folder.parents) if p.exists()), folder)
+    try:
+        with tempfile.NamedTemporaryFile(dir=place):
+            pass
+    except OSError as error:
+        reason = error.strerror or error
+        return Finding(
+            "bad",
+            f"sessions can't be saved in {folder} ({reason})",
+            "name another folder in TURNPOST_DATA",
+        )
+    return Finding("good", f"sessions are saved in {folder}")
