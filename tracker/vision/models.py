@@ -138,6 +138,8 @@ def _mesh_field(number: int) -> bytes:
                 while place < len(value):
                     index, place = _varint(value, place)
                     out += struct.pack("<q", index)
+        if not out:
+            raise ValueError(f"no field {number}")
         return bytes(out)
     except (KeyError, IndexError, ValueError, zipfile.BadZipFile, struct.error) as error:
         raise RunError(f"the face model holds no readable mesh: {error}") from error
@@ -162,6 +164,8 @@ def _wire_fields(data: bytes) -> Iterator[tuple[int, bytes | int]]:
             length = 8 if kind == 1 else 4
         else:
             raise ValueError(f"wire type {kind}")
+        if place + length > len(data):
+            raise ValueError("it ends within a field")
         yield field, data[place : place + length]
         place += length
 
