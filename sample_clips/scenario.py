@@ -1,0 +1,109 @@
+"""Scenarios: small readable files that say who does what before which camera."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
+
+
+class ScenarioError(ValueError):
+    """A scenario that can't be used; the message names the field."""
+
+
+class _Strict(BaseModel):
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+
+class CameraSpec(_Strict):
+    """The camera in the rest frame; a tilt above zero looks down."""
+
+    width_px: Annotated[int, Field(ge=64, le=4096)] = 640
+    height_px: Annotated[int, Field(ge=64, le=4096)] = 480
+    rate_hz: Annotated[int, Field(ge=5, le=120)] = 30
+    vertical_fov_deg: Annotated[float, Field(gt=10, lt=120)] = 52.0
+    position_mm: tuple[float, float, float] = (0.0, 60.0, 560.0)
+    tilt_deg: float = 4.0
+    noise: Annotated[float, Field(ge=0, le=40)] = 2.0
+    exposures: Annotated[int, Field(ge=1, le=8)] = 1
+
+
+class Movement(_Strict):
+    """What is done in the exercise: a repetition is one there-and-back."""
+
+    kind: Literal["turns", "nods", "jumps", "wander", "still"] = "turns"
+    amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
+    tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
+    repetitions: Annotated[int, Field(ge=1, le=200)] = 8
+    uneven: Annotated[float, Field(ge=0, le=0.5)] = 0.06
+
+
+class Glance(_Strict):
+    """The gaze leaves the target for a while; times from the exercise's start."""
+
+    at_s: float
+    lasts_s: Annotated[float, Field(gt=0.1)]
+    yaw_deg: float
+    pitch_deg: float
+
+
+class Span(_Strict):
+    """A stretch of the exercise."""
+
+    at_s: float
+    lasts_s: Annotated[float, Field(gt=0.05)]
+
+
+class HeadHelp(_Strict):
+    """In these jumps (numbered from 0) the head turns along."""
+
+    jumps: list[int]
+    by_deg: float = 6.5
+
+
+class Scenario(_Strict):
+    """One clip."""
+
+    name: Annotated[str, Field(pattern=r"^[a-z0-9][a-z0-9-]{0,60}$")]
+    head: str = "anna"
+    exercise: str = "turns-on-target"
+    seed: int = 0
+    camera: CameraSpec = CameraSpec()
+    light: Annotated[float, Field(gt=0, le=2)] = 1.0
+    light_from: tuple[float, float, float] = (0.3, 0.6, 0.75)
+    light_change: Annotated[float, Field(gt=0, le=3)] = 1.0
+    target_distance_mm: Annotated[float, Field(ge=150, le=5000)] = 600.0
+    target_height_mm: float = -60.0
+    setup: bool = True
+    setup_turn_deg: float = 26.0
+    setup_nod_deg: float = 13.0
+    movement: Movement = Movement()
+    counter_turn: Annotated[float, Field(ge=0, le=1.2)] = 1.0
+    glances: list[Glance] = []
+    head_helps: HeadHelp | None = None
+    shut: list[Span] = []
+    away: list[Span] = []
+    low_lids: Annotated[float, Field(ge=0, le=1)] = 0.0
+    blinks: bool = True
+    neighbour: str | None = None
+    neighbour_mm: tuple[float, float, float] = (-330.0, -30.0, 60.0)
+
+
+def load_scenario(path: Path) -> Scenario:
+    """Read a scenario file.
+
+    Raises
+    ------
+    ScenarioError
+        One line that names the file and the field.
+    """
+    try:
+        return Scenario.model_validate(json.loads(path.read_text(encoding="utf-8")))
+    except ValidationError as error:
+        first = error.errors()[0]
+        where = ".".join(str(part) for part in first["loc"])
+        raise ScenarioError(f"{path}: {where}: {first['msg']}") from error
+    except (OSError, ValueError) as error:
+        raise ScenarioError(f"{path}: not a readable scenario: {error}") from error

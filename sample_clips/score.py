@@ -1,0 +1,287 @@
+"""The score of a scenario: what head, eyes and lids do at any time, and what that amounts to.
+
+Everything is a function of time, so truth is exact at any moment and motion
+blur can be drawn from moments between the frames.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from typing import Any
+
+import numpy as np
+
+from sample_clips.angles import Array, direction, turned, yaw_pitch
+from sample_clips.heads import Attitude, Head
+from sample_clips.scenario import Scenario
+
+#: A saccade starts this long after its target has moved (100-300 ms is usual).
+LATENCY_S = 0.19
+LOOKS_DEG = ((12, 0), (-12, 0), (0, 8), (0, -11), (10, -9), (-10, -9), (10, 7), (-10, 7))
+LOOK_S, REST_S, TURN_S, NOD_S = 0.9, 2.0, 5.0, 4.0
+#: Still time at both ends of an exercise.
+LEAD_S, TAIL_S = 0.5, 0.5
+#: Half the distance between the two targets of the jumps.
+JUMP_DEG = 8.0
+HELP_RISE_S = 0.35
+
+
+def smooth(x: float) -> float:
+    """Minimum-jerk rise from 0 to 1."""
+    x = min(max(x, 0.0), 1.0)
+    return x**3 * (10 - 15 * x + 6 * x * x)
+
+
+def saccade(time_s: float, start_s: float, size_deg: float) -> float:
+    """Progress 0 to 1 of a saccade; lasts 2.2 ms a degree + 21 ms (Carpenter 1988)."""
+    return smooth((time_s - start_s) / ((2.2 * abs(size_deg) + 21.0) / 1000.0))
+
+
+@dataclass
+class Score:
+    """A scenario worked out for one head."""
+
+    scenario: Scenario
+    head: Head
+    steps: list[dict[str, Any]] = field(default_factory=list)
+    start_s: float = 0.0
+    end_s: float = 0.0
+    turn_s: float = -1e9
+    nod_s: float = -1e9
+    jumps: list[tuple[float, int]] = field(default_factory=list)
+    cycles: list[tuple[float, float, float]] = field(default_factory=list)
+    blinks: list[tuple[float, float]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        rng = np.random.default_rng(self.scenario.seed)
+        self._waves = rng.uniform(0.0, 6.28, 6)
+        self._lay_out(rng)
+        self._lay_blinks(rng)
+        self._lag = self._lag_of_the_eyes()
+
+    # -- laying out the steps ------------------------------------------------
+
+    def _aim(self, yaw_deg: float, pitch_deg: float) -> Array:
+        """Point on the target's plane in a direction from the centre target's."""
+        rise = np.degrees(
+            np.arctan2(self.scenario.target_height_mm, self.scenario.target_distance_mm)
+        )
+        d = direction(yaw_deg, float(rise) + pitch_deg)
+        return np.asarray(d / d[2] * self.scenario.target_distance_mm)
+
+    @property
+    def centre(self) -> Array:
+        """The centre target."""
+        return self._aim(0.0, 0.0)
+
+    def _step(self, name: str, lasts_s: float, target: Array | None, **more: Any) -> None:
+        start = self.end_s
+        self.end_s = round(start + lasts_s, 6)
+        entry: dict[str, Any] = {"from_s": start, "to_s": self.end_s, "step": name}
+        if target is not None:
+            entry["target_mm"] = [round(float(v), 2) for v in target]
+        self.steps.append(entry | more)
+
+    def _lay_out(self, rng: np.random.Generator) -> None:
+        scenario = self.scenario
+        if scenario.setup:
+            self._step("rest", REST_S, self.centre)
+            for yaw, pitch in LOOKS_DEG:
+                self._step("look", LOOK_S, self._aim(yaw, pitch))
+            self.turn_s = self.end_s
+            self._step("turn_slowly", TURN_S, self.centre)
+            self.nod_s = self.end_s
+            self._step("nod_slowly", NOD_S, self.centre)
+        self.start_s = self.end_s
+        move = scenario.movement
+        now = self.start_s + LEAD_S
+        for _ in range(move.repetitions):
+            lasts = 120.0 / move.tempo_bpm * (1 + move.uneven * rng.uniform(-1, 1))
+            size = move.amplitude_deg * (1 + move.uneven * rng.uniform(-1, 1))
+            self.cycles.append((now, lasts, size))
+            now += lasts
+        track = None
+        if move.kind == "jumps":
+            self.jumps = [
+                (start + LATENCY_S + half * lasts / 2, 1 - 2 * half)
+                for start, lasts, _ in self.cycles
+                for half in (0, 1)
+            ]
+            track = self._jumping_target()
+        self._step(
+            "exercise",
+            now - self.start_s + TAIL_S,
+            None if track else self.centre,
+            exercise=scenario.exercise,
+            entry_id="e1",
+            tempo_bpm=move.tempo_bpm,
+            eyes="open",
+            posture="sitting",
+            surface="firm",
+            **({"target_track": track} if track else {}),
+        )
+
+    def _jumping_target(self) -> list[list[float]]:
+        rows, last = [], self.centre
+        for start, side in self.jumps:
+            place = self._aim(JUMP_DEG * side, 0.0)
+            shown = start - LATENCY_S
+            rows += [[shown, *last], [shown + 0.001, *place]]
+            last = place
+        return [[round(float(v), 4) for v in row] for row in rows]
+
+    def _lay_blinks(self, rng: np.random.Generator) -> None:
+        if not self.scenario.blinks:
+            return
+        now = 1.2
+        while now < self.end_s - 1:
+            lasts = rng.uniform(0.18, 0.3)
+            spans = [(g.at_s, g.lasts_s) for g in self.scenario.glances]
+            spans += [(s.at_s, s.lasts_s) for s in self.scenario.shut]
+            free = all(
+                now + lasts < self.start_s + at - 0.3 or now > self.start_s + at + long + 0.3
+                for at, long in spans
+            )
+            looking = any(
+                s["step"] == "look" and 0.0 <= now - s["from_s"] < 0.5 for s in self.steps
+            )
+            if free and not looking:
+                self.blinks.append((round(now, 3), round(now + lasts, 3)))
+            now += rng.uniform(3.0, 6.0)
+
+    # -- what happens at a time ----------------------------------------------
+
+    def head_angles(self, t: float) -> tuple[float, float, float]:
+        """Yaw, pitch and roll in degrees; nobody's head is ever quite still."""
+        w = self._waves
+        yaw = 0.25 * np.sin(0.9 * t + w[0]) + 0.1 * np.sin(2.3 * t + w[1])
+        pitch = 0.25 * np.sin(0.8 * t + w[2])
+        roll = 0.15 * np.sin(0.7 * t + w[3])
+        for start, lasts, kind in ((self.turn_s, TURN_S, 0), (self.nod_s, NOD_S, 1)):
+            u = (t - start) / lasts
+            if 0 <= u <= 1:
+                wave = np.sin(2 * np.pi * u) * smooth(5 * u) * smooth(5 * (1 - u))
+                turn, nod = self.scenario.setup_turn_deg, self.scenario.setup_nod_deg
+                yaw += wave * (0.7 if kind else turn)
+                pitch += wave * (nod if kind else 1.0)
+        more = self._exercise_angles(t)
+        return float(yaw + more[0]), float(pitch + more[1]), float(roll + more[2])
+
+    def _exercise_angles(self, t: float) -> tuple[float, float, float]:
+        kind = self.scenario.movement.kind
+        if kind in ("turns", "nods"):
+            for start, lasts, size in self.cycles:
+                if start <= t < start + lasts:
+                    wave = size * np.sin(2 * np.pi * (t - start) / lasts) * self._edges(t)
+                    side = 0.05 * wave
+                    return (wave, side, 0.0) if kind == "turns" else (side, wave, 0.0)
+        if kind == "wander":
+            u, size = t - self.start_s, self.scenario.movement.amplitude_deg * self._edges(t)
+            return (
+                size * (0.6 * np.sin(1.1 * u) + 0.4 * np.sin(2.9 * u)),
+                size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
+                size * 0.2 * np.sin(1.3 * u),
+            )
+        return self._help(t), 0.0, 0.0
+
+    def _edges(self, t: float) -> float:
+        """Soft start and end of the movement."""
+        first, last = self.cycles[0][0], self.cycles[-1][0] + self.cycles[-1][1]
+        return smooth((t - first) / 0.3) * smooth((last - t) / 0.3)
+
+    def _help(self, t: float) -> float:
+        helps, yaw = self.scenario.head_helps, 0.0
+        if helps is None:
+            return 0.0
+        for number in helps.jumps:
+            start, side = self.jumps[number]
+            until = self.jumps[number + 1][0] if number + 1 < len(self.jumps) else start + 1.0
+            rise = smooth((t - start) / HELP_RISE_S) - smooth((t - until) / HELP_RISE_S)
+            yaw += side * helps.by_deg * rise
+        return yaw
+
+    def looked_at(self, t: float) -> Array:
+        """The point in space that both eyes look at."""
+        place = self.centre
+        for step in self.steps:
+            if step["step"] == "look" and t >= step["from_s"] + LATENCY_S:
+                progress = saccade(t, step["from_s"] + LATENCY_S, 14.0)
+                place = place + progress * (np.array(step["target_mm"]) - place)
+        if self.scenario.setup and t >= self.turn_s:
+            place = place + saccade(t, self.turn_s + 0.1, 12.0) * (self.centre - place)
+        for start, side in self.jumps:
+            if t >= start:
+                goal = self._aim(JUMP_DEG * side, 0.0)
+                place = place + saccade(t, start, 2 * JUMP_DEG) * (goal - place)
+        for glance in self.scenario.glances:
+            start = self.start_s + glance.at_s
+            out = saccade(t, start, 10.0) - saccade(t, start + glance.lasts_s, 10.0)
+            place = place + out * (self._aim(glance.yaw_deg, glance.pitch_deg) - place)
+        return place
+
+    def _lag_of_the_eyes(self) -> Callable[[float], tuple[float, float]]:
+        """Gaze error in yaw and pitch of eyes that turn back too little and catch up by jumps."""
+        gain = self.scenario.counter_turn
+        if gain >= 0.999:
+            return lambda t: (0.0, 0.0)
+        times = np.arange(0.0, self.end_s + 0.05, 0.004)
+        angles = np.array([self.head_angles(float(t))[:2] for t in times])
+        error, rows, jump, since = np.zeros(2), [], np.zeros(2), 1.0
+        for before, after in zip(angles, angles[1:], strict=False):
+            error = error + (1 - gain) * (after - before) + jump
+            since += 0.004
+            if since > 0.25 and np.hypot(*error) > 2.0:
+                # Spread over 40 ms.
+                jump, since = -error / 10, 0.0
+            elif since >= 0.04:
+                jump = np.zeros(2)
+            rows.append(error)
+        table = np.array(rows)
+        return lambda t: (
+            float(np.interp(t, times[1:], table[:, 0])),
+            float(np.interp(t, times[1:], table[:, 1])),
+        )
+
+    def shut(self, t: float) -> float:
+        """How far the lids are closed."""
+        closed = 0.0
+        for start, end in self.blinks:
+            u = (t - start) / (end - start)
+            if 0 <= u < 1:
+                closed = max(closed, min(1.0, u / 0.35) if u < 0.55 else (1 - u) / 0.45)
+        for span in self.scenario.shut:
+            start = self.start_s + span.at_s
+            closed = max(
+                closed,
+                smooth((t - start) / 0.12) * (1 - smooth((t - start - span.lasts_s) / 0.15)),
+            )
+        return closed
+
+    def shift(self, t: float) -> Array:
+        """Sway of the neck point in mm, and the way out of the picture and back."""
+        w = self._waves
+        sway = np.array(
+            [1.5 * np.sin(0.6 * t + w[4]), 0.4 * np.sin(0.5 * t), 2.0 * np.sin(0.4 * t + w[5])]
+        )
+        for span in self.scenario.away:
+            start = self.start_s + span.at_s
+            out = smooth((t - start) / 0.6) - smooth((t - start - span.lasts_s + 0.6) / 0.6)
+            sway = sway + out * np.array([620.0, 0.0, 0.0])
+        return sway
+
+    def attitude(self, t: float) -> Attitude:
+        """Everything the head does at a time."""
+        yaw, pitch, roll = self.head_angles(t)
+        shift = self.shift(t)
+        rotation = turned(yaw, pitch, roll)
+        eyes = (self.head.eyes_mm - self.head.neck_mm) @ rotation.T + self.head.neck_mm + shift
+        point = self.looked_at(t)
+        off_yaw, off_pitch = self._lag(t)
+        if off_yaw or off_pitch:
+            away = point - eyes.mean(axis=0)
+            a, b = yaw_pitch(away)
+            point = eyes.mean(axis=0) + np.linalg.norm(away) * direction(a + off_yaw, b + off_pitch)
+        look = point - eyes
+        look = (look / np.linalg.norm(look, axis=1, keepdims=True)) @ rotation
+        return Attitude(yaw, pitch, roll, shift, look, self.shut(t), self.scenario.low_lids)

@@ -1,0 +1,131 @@
+"""What was true in a clip: trace rows, stage log, counts and events."""
+
+from __future__ import annotations
+
+import csv
+import json
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from sample_clips.angles import yaw_pitch
+from sample_clips.score import HELP_RISE_S, Score
+
+#: The columns of a trace, restated: this package knows none of the others.
+COLUMNS = (
+    "time_s head_yaw_deg head_pitch_deg head_roll_deg head_x_mm head_y_mm head_z_mm "
+    "neck_x_mm neck_y_mm neck_z_mm head_yaw_speed_deg_s head_pitch_speed_deg_s eye_yaw_deg "
+    "eye_pitch_deg vergence_deg gaze_yaw_deg gaze_pitch_deg target_yaw_deg target_pitch_deg "
+    "eye_open face_height_px light quality step reason"
+).split()
+
+
+def truth_row(score: Score, time_s: float) -> dict[str, float | str]:
+    """Exact values of the trace columns at a time; what a renderer can't know is left out."""
+    attitude, head = score.attitude(time_s), score.head
+    rotation = attitude.rotation
+    eyes = head.in_space(head.eyes_mm, attitude)
+    middle = eyes.mean(axis=0)
+    mean_look = attitude.look.mean(axis=0)
+    eye_yaw, eye_pitch = yaw_pitch(mean_look)
+    gaze_yaw, gaze_pitch = yaw_pitch(rotation @ mean_look)
+    cosine = float(np.clip(attitude.look[0] @ attitude.look[1], -1.0, 1.0))
+    before, after = score.head_angles(time_s - 5e-4), score.head_angles(time_s + 5e-4)
+    step = _step_at(score, time_s)
+    row: dict[str, float | str] = {
+        "time_s": time_s,
+        "head_yaw_deg": attitude.yaw_deg,
+        "head_pitch_deg": attitude.pitch_deg,
+        "head_roll_deg": attitude.roll_deg,
+        "head_yaw_speed_deg_s": (after[0] - before[0]) / 1e-3,
+        "head_pitch_speed_deg_s": (after[1] - before[1]) / 1e-3,
+        "eye_yaw_deg": eye_yaw,
+        "eye_pitch_deg": eye_pitch,
+        "vergence_deg": float(np.degrees(np.arccos(cosine))),
+        "gaze_yaw_deg": gaze_yaw,
+        "gaze_pitch_deg": gaze_pitch,
+        "eye_open": 1.0 - attitude.shut,
+        "step": "" if step is None else str(step["step"]),
+    }
+    for axis, name in enumerate("xyz"):
+        row[f"head_{name}_mm"] = float(middle[axis])
+        row[f"neck_{name}_mm"] = float(attitude.shift_mm[axis])
+    target = _target_at(step, time_s)
+    if target is not None:
+        row["target_yaw_deg"], row["target_pitch_deg"] = yaw_pitch(np.array(target) - middle)
+    return row
+
+
+def _step_at(score: Score, time_s: float) -> dict[str, Any] | None:
+    for step in score.steps:
+        if step["from_s"] <= time_s < step["to_s"]:
+            return step
+    return None
+
+
+def _target_at(step: dict[str, Any] | None, time_s: float) -> list[float] | None:
+    if step is None:
+        return None
+    if "target_track" in step:
+        rows = np.array(step["target_track"])
+        return [float(np.interp(time_s, rows[:, 0], rows[:, k])) for k in (1, 2, 3)]
+    return list(step["target_mm"]) if "target_mm" in step else None
+
+
+def stage_log(score: Score) -> dict[str, Any]:
+    """The stage log that belongs to the clip."""
+    return {
+        "camera": {"vertical_fov_deg": score.scenario.camera.vertical_fov_deg},
+        "steps": score.steps,
+    }
+
+
+def events(score: Score) -> dict[str, Any]:
+    """Counts and events of the exercise."""
+    scenario = score.scenario
+    found: list[dict[str, Any]] = []
+    for glance in scenario.glances:
+        found.append(_event("gaze_off_target", score.start_s + glance.at_s, glance.lasts_s))
+    for span in scenario.shut:
+        found.append(_event("eyes_closed", score.start_s + span.at_s, span.lasts_s))
+    for span in scenario.away:
+        found.append(_event("not_measured", score.start_s + span.at_s, span.lasts_s))
+    for first, last in _runs(scenario.head_helps.jumps if scenario.head_helps else []):
+        until = score.jumps[last + 1][0] if last + 1 < len(score.jumps) else score.end_s
+        start = score.jumps[first][0]
+        found.append(_event("head_moved", start, until + HELP_RISE_S - start))
+    return {
+        "exercise": scenario.exercise,
+        "repetitions": 0 if scenario.movement.kind in ("still", "wander") else len(score.cycles),
+        "events": sorted(found, key=lambda e: float(e["start_s"])),
+        "blinks": score.blinks,
+    }
+
+
+def _event(code: str, start_s: float, lasts_s: float) -> dict[str, Any]:
+    return {"code": code, "start_s": round(start_s, 4), "end_s": round(start_s + lasts_s, 4)}
+
+
+def _runs(numbers: list[int]) -> list[tuple[int, int]]:
+    """First and last of each run of consecutive numbers."""
+    runs: list[tuple[int, int]] = []
+    for n in sorted(numbers):
+        if runs and n == runs[-1][1] + 1:
+            runs[-1] = (runs[-1][0], n)
+        else:
+            runs.append((n, n))
+    return runs
+
+
+def write_truth(score: Score, rows: list[dict[str, float | str]], clip: Path) -> None:
+    """Truth, stage log and events beside a clip."""
+    with open(clip.with_suffix(".truth.csv"), "w", newline="", encoding="utf-8") as out:
+        writer = csv.writer(out)
+        writer.writerow(COLUMNS)
+        for row in rows:
+            cells = (row.get(c, "") for c in COLUMNS)
+            writer.writerow([f"{v:.4f}" if isinstance(v, float) else v for v in cells])
+    for ending, content in ((".stage.json", stage_log(score)), (".events.json", events(score))):
+        text = json.dumps(content, indent=1) + "\n"
+        clip.with_suffix(ending).write_text(text, encoding="utf-8")
