@@ -14,7 +14,7 @@ from sample_clips.mesh import base_mesh, face_unit, feature, person
 #: Radius of a life-size eyeball in mm; the mesh's own balls are 1.4 times as large.
 EYE_RADIUS_MM = 12.0
 #: Lowest part of the body that is drawn, below the eyes.
-LOWEST_MM = -330.0
+LOWEST_MM = -520.0
 _UNITS = ("eyeBlink", "eyeLookDown", "eyeLookUp")
 
 
