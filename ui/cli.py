@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import contextlib
 import difflib
 import importlib
 import os
@@ -140,14 +139,19 @@ def _failed(error: Exception, debug: bool) -> int:
 
 def _reader_is_gone() -> bool:
     """Whether it was our own output that nobody reads any more, as after ``| head``."""
+    import select
+
     try:
-        sys.stdout.flush()
-    except BrokenPipeError:
+        number = sys.stdout.fileno()
+        poll = select.poll()
+        poll.register(number, select.POLLOUT)
+        if not any(state & select.POLLERR for _, state in poll.poll(0)):
+            return False
         # Python flushes once more at exit, which must not fail aloud.
-        with contextlib.suppress(OSError, ValueError):
-            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return True
-    return False
+        os.dup2(os.open(os.devnull, os.O_WRONLY), number)
+    except (AttributeError, OSError, ValueError):  # no such call, or no real output
+        return False
+    return True
 
 
 def _one_line(error: Exception) -> str:

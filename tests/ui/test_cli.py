@@ -1,0 +1,267 @@
+"""The command line: one clear line for every failure, and nothing heavy without need."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import subprocess
+import sys
+import types
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from tracker.errors import InputError, RunError
+from ui import cli
+from ui.commands import COMMANDS
+
+ROOT = Path(__file__).parents[2]
+Install = Callable[[Callable[[argparse.Namespace], int]], None]
+
+
+@pytest.fixture
+def install(monkeypatch: pytest.MonkeyPatch) -> Install:
+    """Put a command ``try CLIP [--size N]`` into the table."""
+
+    def put(run: Callable[[argparse.Namespace], int]) -> None:
+        def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+            parser = sub.add_parser("try", help="x")
+            parser.add_argument("clip", metavar="CLIP")
+            parser.add_argument("--size", type=int, default=1)
+            parser.set_defaults(run=run)
+
+        module = types.ModuleType("turnpost_try")
+        module.add_parser = add_parser  # type: ignore[attr-defined]
+        monkeypatch.setitem(sys.modules, "turnpost_try", module)
+        monkeypatch.setitem(COMMANDS, "try", ("turnpost_try", "a command for tests"))
+
+    return put
+
+
+def _raise(error: BaseException) -> Callable[[argparse.Namespace], int]:
+    def run(args: argparse.Namespace) -> int:
+        raise error
+
+    return run
+
+
+def test_a_command_gets_its_words_and_gives_its_code(install: Install) -> None:
+    seen = []
+
+    def run(args: argparse.Namespace) -> int:
+        seen.append((args.clip, args.size, args.debug))
+        return 7
+
+    install(run)
+    assert cli.main(["try", "a.mp4", "--size", "3"]) == 7
+    assert cli.main(["--debug", "try", "a.mp4"]) == 7
+    assert cli.main(["try", "a.mp4", "--debug"]) == 7
+    assert seen == [("a.mp4", 3, False), ("a.mp4", 1, True), ("a.mp4", 1, True)]
+
+
+@pytest.mark.parametrize(
+    ("words", "says", "hint"),
+    [
+        (["try"], "required: CLIP", "turnpost try --help"),
+        (["try", "a", "b"], "unrecognized arguments: b", "turnpost --help"),
+        (["try", "a", "--size", "big"], "invalid int value: 'big'", "turnpost try --help"),
+        (["tri", "a"], "no command 'tri'; did you mean 'try'?", "turnpost --help"),
+        (["--colour", "try", "a"], "--colour", "turnpost --help"),
+    ],
+)
+def test_a_wrong_call_is_one_line_and_a_hint(
+    words: list[str], says: str, hint: str, install: Install, capsys: pytest.CaptureFixture[str]
+) -> None:
+    install(_raise(AssertionError("must not run")))
+    assert cli.main(words) == 2
+    out, err = capsys.readouterr()
+    first, second = err.splitlines()
+    assert out == "" and says in first and first.startswith("turnpost")
+    assert hint in second
+
+
+@pytest.mark.parametrize(
+    ("error", "code", "line"),
+    [
+        (InputError("a.mp4: no such clip"), 2, "turnpost: a.mp4: no such clip"),
+        (RunError("the camera is gone"), 1, "turnpost: the camera is gone"),
+        (RunError("two\nlines"), 1, "turnpost: two lines"),
+        (KeyboardInterrupt(), 130, ""),
+        (
+            ZeroDivisionError("division\nby zero"),
+            1,
+            "turnpost: something failed inside Turnpost: ZeroDivisionError: division by zero "
+            "(run again with --debug for details)",
+        ),
+    ],
+)
+def test_a_failure_is_one_line(
+    error: BaseException,
+    code: int,
+    line: str,
+    install: Install,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    install(_raise(error))
+    assert cli.main(["try", "a"]) == code
+    out, err = capsys.readouterr()
+    assert out == "" and err == (line + "\n" if line else "")
+
+
+@pytest.mark.parametrize("words", [["--debug", "try", "a"], ["try", "a", "--debug"]])
+def test_debug_shows_where(
+    words: list[str], install: Install, capsys: pytest.CaptureFixture[str]
+) -> None:
+    install(_raise(RunError("the camera is gone")))
+    assert cli.main(words) == 1
+    err = capsys.readouterr().err
+    assert "Traceback" in err and err.splitlines()[-1] == "turnpost: the camera is gone"
+
+
+def test_a_very_long_message_is_cut(install: Install, capsys: pytest.CaptureFixture[str]) -> None:
+    install(_raise(ValueError("x" * 10_000)))
+    assert cli.main(["try", "a"]) == 1
+    assert len(capsys.readouterr().err) < 500
+
+
+def test_a_broken_pipe_inside_is_not_hushed(
+    install: Install, capsys: pytest.CaptureFixture[str]
+) -> None:
+    install(_raise(BrokenPipeError(32, "Broken pipe")))
+    assert cli.main(["try", "a"]) == 1
+    assert "something failed inside Turnpost: BrokenPipeError" in capsys.readouterr().err
+
+
+@pytest.mark.skipif(os.name == "nt", reason="pipes end otherwise on Windows")
+def test_a_reader_that_leaves_is_no_failure() -> None:
+    code = (
+        "import sys, types, ui.cli as cli\n"
+        "from ui.commands import COMMANDS\n"
+        "m = types.ModuleType('m')\n"
+        "def run(args):\n"
+        "    for n in range(100000): print('row', n)\n"
+        "    return 0\n"
+        "m.add_parser = lambda sub: sub.add_parser('rows').set_defaults(run=run)\n"
+        "sys.modules['m'] = m\n"
+        "COMMANDS['rows'] = ('m', 'x')\n"
+        "sys.exit(cli.main(['rows']))\n"
+    )
+    with subprocess.Popen(
+        [sys.executable, "-c", code], cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE
+    ) as process:
+        assert process.stdout is not None and process.stderr is not None
+        assert process.stdout.readline() == b"row 0\n"
+        process.stdout.close()
+        assert process.stderr.read() == b""
+    assert process.returncode == 1
+
+
+def test_version(capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["--version"]) == 0
+    assert capsys.readouterr().out == f"turnpost {cli.program_version()}\n"
+
+
+def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["--help"]) == 0
+    out = capsys.readouterr().out
+    for name, (_, help_line) in COMMANDS.items():
+        assert name in out
+        assert help_line.split()[0] in out
+
+
+@pytest.mark.parametrize("name", sorted(COMMANDS))
+def test_every_command_keeps_its_promises(name: str, capsys: pytest.CaptureFixture[str]) -> None:
+    module = importlib.import_module(COMMANDS[name][0])
+    assert callable(module.run) and callable(module.add_parser)
+    assert cli.main([name, "--help"]) == 0
+    assert f"usage: turnpost {name}" in capsys.readouterr().out
+    assert cli.main([name, "--no-such-option"]) == 2
+    assert capsys.readouterr().err.startswith("turnpost")
+
+
+def _modules_after(words: list[str]) -> set[str]:
+    code = (
+        f"import sys, ui.cli; ui.cli.main({words!r}); "
+        "print(*(m.partition('.')[0] for m in sys.modules), sep='\\n', file=sys.stderr)"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True
+    )
+    return set(done.stderr.split())
+
+
+HEAVY = {"numpy", "scipy", "cv2", "mediapipe", "PySide6", "pyqtgraph", "pydantic", "sample_clips"}
+
+
+@pytest.mark.parametrize("words", [["--help"], ["--version"], ["doctor", "--help"]])
+def test_help_imports_nothing_heavy(words: list[str]) -> None:
+    assert not HEAVY & _modules_after(words)
+
+
+WITH_WINDOWS = {"open", "demo", "practise", "review", "report"}
+
+
+@pytest.mark.parametrize("name", sorted(set(COMMANDS) - WITH_WINDOWS))
+def test_commands_without_a_window_import_no_qt(name: str) -> None:
+    assert not {"PySide6", "pyqtgraph"} & _modules_after([name, "--help"])
+
+
+def test_without_a_command_the_program_opens(
+    install: Install, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    ran = []
+    module = types.ModuleType("turnpost_open")
+
+    def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+        sub.add_parser("open").set_defaults(run=lambda args: ran.append(args.debug) or 0)
+
+    module.add_parser = add_parser  # type: ignore[attr-defined]
+    monkeypatch.setitem(sys.modules, "turnpost_open", module)
+    monkeypatch.setitem(COMMANDS, "open", ("turnpost_open", "open the program"))
+    assert cli.main([]) == 0
+    assert cli.main(["--debug"]) == 0
+    assert ran == [False, True]
+
+
+def test_doctor_finds_what_is_wrong(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    from ui.commands import doctor
+
+    monkeypatch.setenv("DISPLAY", ":7")
+    code = cli.main(["doctor"])
+    fine = capsys.readouterr().out
+    assert "MISSING" not in fine, fine
+    assert code == 0 and "library mediapipe 0.10.31" in fine and "model file for the face" in fine
+
+    real = doctor.metadata.version
+    others = {"mediapipe": "0.10.35", "opencv-python-headless": "5.0.0", "pyqtgraph": None}
+
+    def version(name: str) -> str:
+        if name in others:
+            found = others[name]
+            if found is None:
+                raise doctor.metadata.PackageNotFoundError(name)
+            return found
+        return real(name)
+
+    unwritable = tmp_path / "a file"
+    unwritable.touch()
+    monkeypatch.setenv("TURNPOST_DATA", str(unwritable / "data"))
+    monkeypatch.setattr(doctor.metadata, "version", version)
+    monkeypatch.setattr(doctor, "missing_libraries", lambda: ["libEGL.so.1"])
+    monkeypatch.setattr(doctor, "has_screen", lambda: False)
+    assert cli.main(["doctor"]) == 1
+    bad = [x for x in capsys.readouterr().out.splitlines() if x.startswith("MISSING")]
+    for fact in (
+        "mediapipe is 0.10.35, and must be 0.10.31 (others send usage figures",
+        "pyqtgraph is not installed",
+        "overwrite each other: opencv-python, opencv-python-headless",
+        "system libraries",
+        "no screen",
+        "can't be saved",
+    ):
+        assert sum(fact in line for line in bad) == 1, (fact, bad)
+    assert len(bad) == 6
