@@ -5,8 +5,11 @@ answers with :class:`Change`: it began, dated back to when it really did, or it
 ended. Nothing is decided on what was not measured.
 """
 
+# ruff: noqa: ARG002 -- the base class takes what its heirs need
+
 from __future__ import annotations
 
+import itertools
 from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -157,8 +160,11 @@ class Excursion(Watcher):
             k -= 1
         if k + 1 >= len(rows):
             return rows[k][0]
-        # A jump lies between two samples; half-way is the best guess.
-        return 0.5 * (rows[k][0] + rows[k + 1][0])
+        return self._onset(rows[k][0], rows[k + 1][0])
+
+    def _onset(self, foot_s: float, next_s: float) -> float:
+        """A jump lies between two samples; half-way is the best guess."""
+        return 0.5 * (foot_s + next_s)
 
     def finish(self, time_s: float) -> list[Change]:
         """End with the set, or earlier where the calm had already begun."""
@@ -243,7 +249,7 @@ class HeadMoved(Excursion):
         still_s: float = 1.5,
         still_deg: float = 1.0,
     ) -> None:
-        super().__init__(beyond_deg, back_deg, least_s=0.05, calm_s=0.4, foot_deg=0.8)
+        super().__init__(beyond_deg, back_deg, least_s=0.05, calm_s=0.4, foot_deg=0.5)
         self._reference: list[float] | None = None
         self._first: list[tuple[float, float, float]] = []
         self._reference_s, self._follow_s = reference_s, follow_s
@@ -270,6 +276,10 @@ class HeadMoved(Excursion):
         if self.on and isfinite(self._crossed_s) and self._still_again(row[0]):
             out += self._settle()
         return out
+
+    def _onset(self, foot_s: float, next_s: float) -> float:
+        """A head gathers speed slowly: it began at the foot, or before."""
+        return foot_s
 
     def _start(self, row: tuple[float, float, float]) -> None:
         self._first.append(row)
@@ -443,7 +453,7 @@ class Tempo(OfTurns):
 
 def tempo_of(turns: list[Turn]) -> float:
     """Beats a minute of turns, one beat a turn: from the median time between extremes."""
-    steps = [b.peak_s - a.peak_s for a, b in zip(turns, turns[1:], strict=False)]
+    steps = [b.peak_s - a.peak_s for a, b in itertools.pairwise(turns)]
     steps = [s for s in steps if s > 0]
     return 60.0 / median(steps) if steps else nan
 

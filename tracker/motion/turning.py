@@ -9,7 +9,7 @@ is no turn, and a small movement still is one.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import isfinite, nan
 from statistics import median
 
@@ -30,8 +30,8 @@ class Turn:
     side
         ``right`` or ``left``, ``up`` or ``down``: the way it went.
     start_s, peak_s, end_s
-        When it left the extreme before, when it was furthest, and when it had
-        come back far enough to count.
+        When it left the extreme before, when it was furthest (of a jump: when it
+        landed), and when it had come back far enough to count.
     amplitude_deg
         Distance from rest at the extreme, positive towards ``side``.
     swing_deg
@@ -69,6 +69,9 @@ class TurningRule:
         Least way back as a share of the usual swing.
     last_share
         Least way of a last extreme that nothing came back from.
+    wind_up
+        A first way from rest that is a smaller share of the next swing than this is
+        taken for a wind-up (half of it would be usual).
     bridge_s
         Longer holes in the measuring end a movement.
     plateau
@@ -79,15 +82,14 @@ class TurningRule:
     floor_deg: float = 5.0
     first_deg: float = 5.5
     share: float = 0.4
-    last_share: float = 0.75
+    last_share: float = 0.66
+    wind_up: float = 0.3
     bridge_s: float = 0.5
     plateau: bool = False
 
 
 #: Swings from which the usual one is taken.
 USUAL_OF = 7
-#: Samples of a movement that are kept (more than a minute at 60 frames/s).
-MAX_KEPT = 4000
 
 
 class TurningFinder:
@@ -106,6 +108,7 @@ class TurningFinder:
         self._rule = rule or TurningRule()
         self._swings: list[float] = []
         self._steps_s: list[float] = []
+        self._peak_s = nan
         self._count = 0
         self._restart()
 
@@ -115,6 +118,7 @@ class TurningFinder:
         self._way = 0
         self._high = self._low = 0
         self._from = 0
+        self._candidate: Turn | None = None
 
     @property
     def usual_swing_deg(self) -> float:
@@ -135,8 +139,7 @@ class TurningFinder:
             self._high = now
         if value_deg < self._values[self._low]:
             self._low = now
-        turn = self._reversal(now)
-        return ended if turn is None else [*ended, turn]
+        return ended + self._reversal(now)
 
     def finish(self) -> list[Turn]:
         """End the movement: a last extreme a full swing away from the one before counts."""
@@ -147,7 +150,7 @@ class TurningFinder:
             usual = self.usual_swing_deg
             need = self._rule.first_deg if not isfinite(usual) else usual * self._rule.last_share
             if self._swings and swing >= max(need, self._rule.floor_deg):
-                out.append(self._turn(index, len(self._values) - 1))
+                out = self._counted(self._turn(index, self._way, len(self._values) - 1))
         self._restart()
         return out
 
@@ -164,18 +167,21 @@ class TurningFinder:
             share *= max(0.0, 1.0 - late / 2.0)
         return max(self._rule.floor_deg, share)
 
-    def _reversal(self, now: int) -> Turn | None:
+    def _reversal(self, now: int) -> list[Turn]:
         back = self._way_back_deg(now)
         value = self._values[now]
         if self._way >= 0 and self._values[self._high] - value >= back:
             return self._turned(self._high, -1, now)
         if self._way <= 0 and value - self._values[self._low] >= back:
             return self._turned(self._low, 1, now)
-        return None
+        return []
 
-    def _turned(self, index: int, way: int, now: int) -> Turn | None:
-        first = self._way == 0
-        turn = None if first else self._turn(index, now)
+    def _turned(self, index: int, way: int, now: int) -> list[Turn]:
+        turns: list[Turn] = []
+        if self._way:
+            turns = self._counted(self._turn(index, self._way, now))
+        elif index > 0:
+            self._candidate = self._turn(index, -way, now)
         self._way = way
         self._from = index
         self._high = self._low = index
@@ -185,23 +191,39 @@ class TurningFinder:
             if self._values[k] < self._values[self._low]:
                 self._low = k
         self._drop()
-        return turn
+        return turns
 
-    def _turn(self, index: int, now: int) -> Turn:
+    def _counted(self, turn: Turn) -> list[Turn]:
+        """The turn, and before it the set's first if that was one and no mere wind-up.
+
+        In a small two-sided set the first way, from rest, is too short to be told
+        from a tremor until the next has shown how large the swings are.
+        """
+        first, self._candidate = self._candidate, None
+        counts = first is not None and first.swing_deg >= self._rule.wind_up * turn.swing_deg
+        out = []
+        for t in (first, turn) if first is not None and counts else (turn,):
+            out.append(replace(t, index=self._count))
+            self._count += 1
+        self._swings.append(turn.swing_deg)
+        since_s = turn.peak_s - self._peak_s
+        self._steps_s.append(since_s if isfinite(since_s) else 2 * (turn.peak_s - turn.start_s))
+        self._peak_s = turn.peak_s
+        return out
+
+    def _turn(self, index: int, way: int, now: int) -> Turn:
         start = self._from
         times = np.asarray(self._times)
         values = np.asarray(self._values)
         start = _left_at(values, start, index)
         peak_s, level = _extreme(times, values, start, index, now, self._rule.plateau)
-        high = self._way > 0
+        high = way > 0
         swing = abs(values[index] - values[self._from])
-        self._swings.append(float(swing))
-        self._steps_s.append(float(times[index] - times[self._from]))
         speed = nan
         if not self._rule.plateau:
             speed = peak_speed(times[start : index + 1], values[start : index + 1])
-        turn = Turn(
-            index=self._count,
+        return Turn(
+            index=0,
             side=self._sides[0] if high else self._sides[1],
             start_s=float(times[start]),
             peak_s=peak_s,
@@ -210,8 +232,6 @@ class TurningFinder:
             swing_deg=float(swing),
             peak_speed_deg_s=speed,
         )
-        self._count += 1
-        return turn
 
     def _drop(self) -> None:
         """Let go of what lies before the last extreme."""
@@ -237,8 +257,9 @@ def _extreme(
     """Time and level of an extreme, less moved by noise than the outermost sample."""
     swing = abs(values[index] - values[start])
     if plateau:
-        near = np.abs(values[start : now + 1] - values[index]) <= 0.3 * swing
-        return float(times[index]), float(np.median(values[start : now + 1][near]))
+        near = np.flatnonzero(np.abs(values[start : now + 1] - values[index]) <= 0.3 * swing)
+        # Where a plateau is outermost is chance; when it was reached is the beat.
+        return float(times[start + near[0]]), float(np.median(values[start + near]))
     half_s = min(0.12, 0.3 * (times[index] - times[start]))
     chosen = slice(
         int(np.searchsorted(times, times[index] - half_s - 1e-6)),
@@ -284,7 +305,7 @@ def peak_speed(times_s: Array, values_deg: Array) -> float:
     while hi - lo < 5 and (lo > 0 or hi < len(times_s)):
         lo, hi = max(lo - 1, 0), min(hi + 1, len(times_s))
     tau = times_s[lo:hi]
-    if len(tau) < 4 or np.diff(tau).max() > 0.3 * (tau[-1] - tau[0]) + 1e-9 and len(tau) > 5:
+    if len(tau) < 4 or (np.diff(tau).max() > 0.3 * (tau[-1] - tau[0]) + 1e-9 and len(tau) > 5):
         return nan
     middle = 0.5 * (tau[0] + tau[-1])
     half = max(0.5 * (tau[-1] - tau[0]), 1e-9)

@@ -16,7 +16,7 @@ from tracker.session.derive import completed, gaze_error_deg, rounded
 from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, sample_record
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.run import ExerciseRun, repetitions_asked
-from tracker.session.stage import Step
+from tracker.session.stage import Step, is_judged
 
 #: Half a second without news means "not measured" (design.md).
 SILENT_S = 0.5
@@ -56,12 +56,14 @@ class Engine:
     def begin(self, step: Step) -> None:
         """A step has begun; it ends at its ``to_s`` or when the next one begins.
 
+        An exercise step that names no exercise is measured, but not judged.
+
         Raises
         ------
         InputError
             If its exercise isn't in the catalogue.
         """
-        if step.step == "exercise":
+        if is_judged(step):
             find_exercise(step.exercise or "")
         self._steps.append(step)
         number = len(self._steps) - 1
@@ -125,7 +127,7 @@ class Engine:
             else last is not None and not last.reason
         )
         state: dict[str, object] = {}
-        if step is not None and step.step == "exercise":
+        if step is not None and is_judged(step):
             state = self._exercise_state(step, run)
         if last is not None and heard:
             state |= {
@@ -192,7 +194,7 @@ class Engine:
 
     def _run(self, number: int) -> ExerciseRun | None:
         step = self._steps[number]
-        if step.step != "exercise" or number in self._done:
+        if not is_judged(step) or number in self._done:
             return None
         if number not in self._runs:
             self._runs[number] = ExerciseRun(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Callable, Iterable, Sequence
 from math import isfinite, nan
 from typing import Any
@@ -70,7 +71,7 @@ def by_side(turns: Sequence[Turn], read: Callable[[Turn], float], reason: str) -
 
 def tempo(turns: Sequence[Turn]) -> Figure:
     """Beats a minute, one beat a turn."""
-    steps = [b.peak_s - a.peak_s for a, b in zip(turns, turns[1:], strict=False)]
+    steps = [b.peak_s - a.peak_s for a, b in itertools.pairwise(turns)]
     return figure((60.0 / s for s in steps if s > 0), "fewer than two turns")
 
 

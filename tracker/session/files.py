@@ -41,7 +41,7 @@ def write_atomically(path: Path, content: str | bytes) -> None:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
-        os.replace(temporary, path)
+        temporary.replace(path)
     except OSError as error:
         temporary.unlink(missing_ok=True)
         raise RunError(f"{path}: could not be written ({error.strerror})") from error
@@ -102,3 +102,19 @@ def session_folder(session_id: str, data: Path | None = None) -> Path:
     if not _SESSION_ID.match(session_id):
         raise InputError(f"{session_id!r} is no session ID")
     return (data or data_folder()) / "sessions" / session_id
+
+
+def must_be_writable(path: Path) -> None:
+    """Refuse an output before long work is done for it.
+
+    Raises
+    ------
+    InputError
+        If the file could not be written there.
+    """
+    if path.is_dir():
+        raise InputError(f"{path}: is a folder; name a file")
+    if not path.parent.is_dir():
+        raise InputError(f"{path}: there is no folder {path.parent}; choose another place")
+    if not os.access(path.parent, os.W_OK):
+        raise InputError(f"{path}: the folder can't be written to; choose another place")

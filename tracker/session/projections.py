@@ -13,7 +13,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.journal import JournalContent, Record, sample_of
 from tracker.session.live import SessionInfo
-from tracker.session.stage import Camera, StageLog, Step
+from tracker.session.stage import Camera, StageLog, Step, is_judged
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +63,7 @@ def session_record(content: JournalContent) -> SessionRecord:
             {str(r.get("about")): r.get("value") for r in answers if r.get("number") == number},
         )
         for number, step in numbered
-        if step.step == "exercise"
+        if is_judged(step)
     ]
     return SessionRecord(
         about=_about(content),

@@ -60,7 +60,7 @@ class ExerciseRun:
         if is_measured(sample, self.counter.channel):
             self.last_measured_s = sample.time_s
         for watcher in self._watchers:
-            self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S, sample)
+            self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
             self._take(turn, sample.time_s)
 
@@ -92,9 +92,7 @@ class ExerciseRun:
             self._note(watcher, watcher.turn(turn, asked), time_s + LOOK_AHEAD_S)
         self._say(time_s + LOOK_AHEAD_S)
 
-    def _note(
-        self, watcher: Watcher, changes: list[Change], now_s: float, sample: Sample | None = None
-    ) -> None:
+    def _note(self, watcher: Watcher, changes: list[Change], now_s: float) -> None:
         for change in changes:
             if change.began:
                 start_s = max(change.time_s, self.step.from_s)
@@ -144,11 +142,9 @@ class ExerciseRun:
 def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | None:
     """Least and most amplitude asked: the step's own ``amplitude_deg``, else the exercise's."""
     own = (step.model_extra or {}).get("amplitude_deg")
-    if isinstance(own, list | tuple) and len(own) == 2:
-        if all(isinstance(v, int | float) and isfinite(v) for v in own):
-            return float(own[0]), float(own[1])
-    if isinstance(own, int | float) and isfinite(own):
-        return float(own), float(own)
+    pair = own if isinstance(own, list | tuple) else (own, own)
+    if len(pair) == 2 and all(isinstance(v, int | float) and isfinite(v) for v in pair):
+        return float(pair[0]), float(pair[1])
     return exercise.amplitude_deg
 
 

@@ -6,6 +6,7 @@ as if it had been live; the program writes one with every session.
 
 from __future__ import annotations
 
+import itertools
 import json
 from collections.abc import Sequence
 from pathlib import Path
@@ -62,7 +63,7 @@ class Step(BaseModel):
             raise ValueError("give target_mm or target_track, not both")
         if self.target_track is not None:
             times = [row[0] for row in self.target_track]
-            if not times or any(b < a for a, b in zip(times, times[1:], strict=False)):
+            if not times or any(b < a for a, b in itertools.pairwise(times)):
                 raise ValueError("target_track needs rows in the order of their times")
         return self
 
@@ -117,6 +118,11 @@ class StageLog(BaseModel):
 def setup_steps(steps: Sequence[Step]) -> list[Step]:
     """Those of ``steps`` that belong to a set-up."""
     return [s for s in steps if s.step in SETUP_STEPS]
+
+
+def is_judged(step: Step) -> bool:
+    """Whether repetitions and events count in a step: an exercise that is named."""
+    return step.step == "exercise" and step.exercise is not None
 
 
 def stage_path_of(clip: Path) -> Path:

@@ -10,12 +10,12 @@ import json
 from collections.abc import Sequence
 from math import isfinite
 from pathlib import Path
-from typing import Any, Literal
+from typing import Any, Literal, cast, get_args
 
 from pydantic import BaseModel, ConfigDict, ValidationError
 
 from tracker.errors import InputError
-from tracker.exercises.catalogue import CATALOGUE, Exercise
+from tracker.exercises.catalogue import Exercise, find_exercise
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures
@@ -42,6 +42,9 @@ Ended = Literal[
     "possible_fall",
     "interrupted",
 ]
+
+
+ENDED: tuple[str, ...] = get_args(Ended)
 
 
 class _Part(BaseModel):
@@ -132,7 +135,7 @@ def summarise(record: SessionRecord) -> Summary:
         plan_id=about.plan_id,
         started_at=about.started_at,
         duration_s=round(duration_s, 3) if isfinite(duration_s) else None,
-        ended=record.ended,
+        ended=cast(Ended, record.ended if record.ended in ENDED else "interrupted"),
         setup={
             "camera": None,
             "distance_mm": None,
@@ -152,7 +155,7 @@ def summarise(record: SessionRecord) -> Summary:
 def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> ExerciseSummary:
     """Summary of one exercise."""
     step, turns, samples = record.step, record.turns, record.samples
-    exercise = CATALOGUE[step.exercise or ""]
+    exercise = find_exercise(step.exercise or "")
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
     by_eyes = exercise.channel.startswith("eye")
@@ -261,6 +264,9 @@ _NOTES = {
     "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
     "setup_failed": Flag(
         flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
+    ),
+    "other_exercise": Flag(
+        flag="other_exercise", reason="the stage log says that another exercise was asked for"
     ),
     "gaze_not_fitted": Flag(
         flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"

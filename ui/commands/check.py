@@ -1,0 +1,142 @@
+"""``turnpost check``: the checks of one exercise on a clip or a trace, without a window."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from ui.commands.judging import asked_as, find_stage, measure_clip, session_about, whole_clip
+from ui.commands.measure import NOTES
+
+if TYPE_CHECKING:
+    from tracker.session.projections import SessionRecord
+    from tracker.session.stage import StageLog
+    from tracker.session.summary import ExerciseSummary, Summary
+
+TRACE_SUFFIXES = frozenset({".csv", ".tsv", ".txt"})
+
+
+def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Add the command to the command line."""
+    parser = sub.add_parser(
+        "check",
+        help="check one exercise in a clip or a trace",
+        description="Counts and checks one exercise in a clip or in a trace (.csv), prints the "
+        "figures, and writes the summary. Uses the same code as live practice.",
+    )
+    parser.add_argument("source", type=Path, metavar="CLIP_OR_TRACE", help="a clip or a trace")
+    parser.add_argument("--exercise", required=True, metavar="ID", help="which exercise it is")
+    parser.add_argument("--out", type=Path, metavar="SUMMARY.json", help="where to write it")
+    parser.add_argument("--stage", type=Path, metavar="F", help="the stage log, if not beside it")
+    parser.set_defaults(run=run)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Judge, print, write."""
+    from tracker.exercises.catalogue import find_exercise
+    from tracker.session.files import must_be_writable
+    from tracker.session.summary import save_summary, summarise
+
+    find_exercise(args.exercise)
+    if args.out is not None:
+        must_be_writable(args.out)
+    stage = find_stage(args.source, args.stage)
+    is_trace = args.source.suffix.lower() in TRACE_SUFFIXES
+    judge = _judge_trace if is_trace else _judge_clip
+    record = judge(args.source, args.exercise, stage)
+    summary = summarise(record)
+    if args.out is not None:
+        save_summary(args.out, summary)
+    print("\n".join(table(summary)))
+    for note in record.about.notes:
+        _say(NOTES.get(note, note))
+    return 0
+
+
+def _judge_clip(path: Path, exercise_id: str, stage: StageLog | None) -> SessionRecord:
+    log, notes = (whole_clip(exercise_id), ()) if stage is None else asked_as(stage, exercise_id)
+    return measure_clip(path, log, notes, _say)
+
+
+def _judge_trace(path: Path, exercise_id: str, stage: StageLog | None) -> SessionRecord:
+    from tracker.session.clip_run import run_samples
+    from tracker.session.trace import load_trace, stage_of_trace
+
+    samples = load_trace(path)
+    notes: tuple[str, ...] = ()
+    if stage is None:
+        stage = stage_of_trace(samples, exercise_id)
+    else:
+        stage, notes = asked_as(stage, exercise_id)
+    return run_samples(samples, stage.steps, session_about(notes))
+
+
+def table(summary: Summary) -> list[str]:
+    """The summary's main figures, a line each."""
+    if not summary.exercises:
+        return ["no exercise was found in the time that was judged"]
+    lines: list[str] = []
+    for exercise in summary.exercises:
+        lines += [f"{name:<24} {value}" for name, value in _rows(exercise)]
+    return lines
+
+
+def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
+    yield "exercise", e.exercise
+    yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
+    yield "measured", f"{100 * e.done.measured_fraction:.0f} % of {e.done.duration_s:.1f} s"
+    movement = e.head or e.eyes or {}
+    yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
+    yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
+    yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
+    if e.gaze is not None:
+        yield "gaze on target", _share(e.gaze["on_target_fraction"])
+        yield "gaze error, deg", _figure(e.gaze["error_deg"])
+        ratio = _figure(e.gaze["counter_turn_ratio"], 2)
+        yield "counter-turn ratio", f"{ratio}   (not a diagnostic gain)"
+    if e.stillness is not None:
+        still = e.stillness
+        moved = "p95_deg"
+        value = _missing(still) if still[moved] is None else f"95 % within {still[moved]:.1f} deg"
+        yield "head still", value
+    yield "eyes closed", _share(e.eyes_closed_fraction)
+    for event in e.events:
+        end = "" if event.end_s is None else f" to {event.end_s:.2f}"
+        why = f"   ({event.reason})" if event.reason else ""
+        yield event.code, f"{event.start_s:.2f}{end} s{why}"
+    for flag in e.quality:
+        yield flag.flag, flag.reason
+
+
+def _figure(figure: dict[str, Any] | None, places: int = 1) -> str:
+    if figure is None or figure["median"] is None:
+        return _missing(figure)
+    return f"{figure['median']:.{places}f}   (spread {figure['spread']:.{places}f})"
+
+
+def _sides(figure: dict[str, Any] | None) -> str:
+    if figure is None or figure["median"] is None:
+        return _missing(figure)
+    sides = ", ".join(
+        f"{name} {f['median']:.1f}"
+        for name, f in figure["by_side"].items()
+        if f["median"] is not None
+    )
+    return f"{figure['median']:.1f}   ({sides})"
+
+
+def _share(figure: dict[str, Any]) -> str:
+    if figure["value"] is None:
+        return _missing(figure)
+    return f"{100 * figure['value']:.0f} % of what was measured"
+
+
+def _missing(figure: dict[str, Any] | None) -> str:
+    return f"not measured: {(figure or {}).get('reason', 'no reason is known')}"
+
+
+def _say(text: str) -> None:
+    print(f"turnpost: note: {text}", file=sys.stderr)
