@@ -1,1 +1,4 @@
-"""The desktop program and the command line. Command-line modules import no Qt until a window is asked for."""
+"""The desktop program and the command line.
+
+Modules of the command line import no Qt until a window is asked for.
+"""

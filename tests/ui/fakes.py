@@ -1,0 +1,241 @@
+"""Stand-ins for measuring, recording and jobs: everything runs in the test's own time."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from tracker.sample import Sample
+from tracker.session.engine import Engine
+from tracker.session.journal import MemoryJournal
+from tracker.session.live import LiveState, SessionInfo
+from tracker.session.projections import session_record
+from tracker.session.stage import Step
+from tracker.session.summary import summarise
+from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
+from ui.geometry import FieldExtent
+from ui.ports import CameraChoice, Job, Saved, World
+
+EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
+CAMERA = CameraChoice(0, "Test camera")
+
+
+@dataclass
+class Report:
+    """What a fit gives."""
+
+    steps: list[Step]
+    profile: str = "the person"
+    error_deg: float = 0.7
+    findings: tuple[str, ...] = ()
+    ok: bool = True
+
+
+class FakeService:
+    """A measuring process whose clock and news the test sets."""
+
+    def __init__(self, source: Any, profile: Any) -> None:
+        self.source, self.profile = source, profile
+        self.time_s = 0.0
+        self.news: list[Message] = []
+        self.fit_steps: list[Step] | None = None
+        self.started = self.stopped = False
+        self.preview_on = False
+        self.picture: Any = None
+
+    def start(self) -> None:
+        self.started = True
+        self.news.append(SourceChanged(SourceState.opening))
+
+    def poll(self) -> list[Message]:
+        news, self.news = self.news, []
+        return news
+
+    def request_fit(self, steps: list[Step]) -> None:
+        self.fit_steps = steps
+
+    def set_preview(self, on: bool) -> None:
+        self.preview_on = on
+
+    def preview(self) -> Any:
+        return self.picture if self.preview_on else None
+
+    def now_s(self) -> float:
+        return self.time_s
+
+    def stop(self, timeout_s: float = 2.0) -> None:  # noqa: ARG002
+        self.stopped = True
+
+
+class FakeRecording:
+    """The real engine on a journal in memory."""
+
+    def __init__(self, setup: dict[str, Any], folder: Path) -> None:
+        self.setup, self.folder = setup, folder
+        self.journal = MemoryJournal()
+        self.engine = Engine(self.journal, about=SessionInfo(session_id="s1", setup=setup))
+        self.fail: Exception | None = None
+
+    @property
+    def live(self) -> LiveState:
+        return self.engine.live
+
+    @property
+    def repetitions(self) -> int:
+        return sum(run.counter.repetitions for run in self.engine.runs)
+
+    def begin(self, step: Step) -> None:
+        self.engine.begin(step)
+
+    def feed(self, sample: Sample) -> None:
+        self.engine.feed(sample)
+
+    def advance(self, now_s: float) -> None:
+        self.engine.advance(now_s)
+
+    def finish(self, ended: str) -> None:
+        self.engine.finish(ended)
+
+    def save(self) -> Saved:
+        if self.fail is not None:
+            raise self.fail
+        summary = summarise(session_record(self.journal.content())).model_dump(mode="json")
+        self.folder.mkdir(parents=True, exist_ok=True)
+        path = self.folder / "summary.json"
+        path.write_text(json.dumps(summary), encoding="utf-8")
+        return Saved(self.folder, path, summary)
+
+
+@dataclass
+class Beats:
+    """Notes what should sound."""
+
+    sounding: tuple[Any, float] | None = None
+    started: int = 0
+
+    def start(self, tempo_bpm: Any, duration_s: float) -> None:
+        self.sounding = (tempo_bpm, duration_s)
+        self.started += 1
+
+    def stop(self) -> None:
+        self.sounding = None
+
+
+def run_at_once(work: Callable[[], Any]) -> Job:
+    """A job that is done when it begins."""
+    try:
+        return Job(done=True, result=work())
+    except Exception as error:
+        return Job(done=True, error=error)
+
+
+@dataclass
+class FakeWorld:
+    """A world whose parts the test can look at."""
+
+    folder: Path
+    cameras: list[CameraChoice] = field(default_factory=lambda: [CAMERA])
+    services: list[FakeService] = field(default_factory=list)
+    recordings: list[FakeRecording] = field(default_factory=list)
+    beats: Beats = field(default_factory=Beats)
+
+    def world(self) -> World:
+        return World(
+            make_service=self._service,
+            make_recording=self._recording,
+            cameras=lambda: list(self.cameras),
+            run=run_at_once,
+            beats=self.beats,
+        )
+
+    def _service(self, source: Any, profile: Any) -> FakeService:
+        self.services.append(FakeService(source, profile))
+        return self.services[-1]
+
+    def _recording(self, setup: dict[str, Any]) -> FakeRecording:
+        self.recordings.append(FakeRecording(setup, self.folder / f"r{len(self.recordings)}"))
+        return self.recordings[-1]
+
+    @property
+    def service(self) -> FakeService:
+        return self.services[-1]
+
+
+def seen(time_s: float, **values: float) -> Sample:
+    """A sample of a face that is seen well."""
+    return Sample(time_s, **({"face_height_px": 180.0, "light": 0.5, "quality": 0.9} | values))
+
+
+def turning(time_s: float, start_s: float, amplitude_deg: float = 18.0) -> Sample:
+    """A head that turns at 60 beats a minute with the eyes on a target 600 mm away."""
+    yaw = amplitude_deg * math.sin(math.pi * (time_s - start_s)) if time_s > start_s else 0.0
+    return seen(
+        time_s,
+        head_yaw_deg=yaw,
+        head_pitch_deg=0.0,
+        head_roll_deg=0.0,
+        head_x_mm=0.0,
+        head_y_mm=0.0,
+        head_z_mm=0.0,
+        neck_x_mm=0.0,
+        neck_y_mm=0.0,
+        neck_z_mm=0.0,
+        eye_yaw_deg=-yaw,
+        eye_pitch_deg=0.0,
+        gaze_yaw_deg=0.0,
+        gaze_pitch_deg=0.0,
+        eye_open=1.0,
+    )
+
+
+def feed(
+    service: FakeService, director: Any, until_s: float, make: Callable[[float], Sample]
+) -> None:
+    """Let a service measure at 30 samples a second up to a time, ticking the director."""
+    while service.time_s < until_s - 1e-9 and not service.stopped:
+        service.time_s += 1 / 30
+        service.news.append(Measured(make(service.time_s)))
+        director.tick()
+
+
+def answer_fit(service: FakeService, director: Any) -> None:
+    """Answer a request for a fit with the steps as they were."""
+    assert service.fit_steps is not None
+    service.news.append(Fitted(Report(list(service.fit_steps))))
+    director.tick()
+
+
+def clip_steps() -> list[Step]:
+    """A short stage log: rest, four looks, turn, nod, three repetitions of turns."""
+    rows: list[dict[str, Any]] = [{"from_s": 0, "to_s": 1, "step": "rest"}]
+    middle = (0.0, -60.0, 600.0)
+    looks = ((120.0, -60.0), (-120.0, -60.0), (0.0, 30.0), (0.0, -150.0))
+    for k, (x, y) in enumerate(looks):
+        place = (x, y, 600.0)
+        rows.append({"from_s": 1 + k, "to_s": 2 + k, "step": "look", "target_mm": place})
+    rows.append({"from_s": 5, "to_s": 7, "step": "turn_slowly"})
+    rows.append({"from_s": 7, "to_s": 9, "step": "nod_slowly"})
+    rows.append(
+        {
+            "from_s": 9,
+            "to_s": 15.5,
+            "step": "exercise",
+            "exercise": "turns-on-target",
+            "entry_id": "e1",
+            "tempo_bpm": 60,
+        }
+    )
+    return [Step.model_validate({"target_mm": middle} | r) for r in rows]
+
+
+def grey_picture() -> Any:
+    """A plain picture with a bright side, so that mirroring shows."""
+    picture = np.full((360, 640, 3), 90, dtype=np.uint8)
+    picture[:, :200] = 200
+    return picture

@@ -1,0 +1,303 @@
+"""The window: header, pages, keys, and the one timer that drives the director."""
+
+# ruff: noqa: N802 - Qt's names
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QShortcut
+from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
+
+from tracker.session.files import data_folder, make_private_folder
+from ui import theme, words
+from ui.geometry import FieldExtent, screen_geometry
+from ui.keys import KEYS
+from ui.pages.camera import CameraPage
+from ui.pages.choose import ChoosePage
+from ui.pages.practice import PracticePage
+from ui.pages.setup import SetupPage
+from ui.pages.summary import SummaryPage
+from ui.pages.welcome import WelcomePage
+from ui.ports import ClipPlan, World
+from ui.session_flow import Director, Phase
+from ui.settings import Settings
+from ui.widgets.field import TargetField
+from ui.widgets.header import Header
+
+TICK_MS = 16
+#: Pages are drawn anew this often; figures in them change at turning points only.
+REFRESH_MS = 66
+SMALLEST = (960, 600)
+PICTURES = Path(__file__).parent / "pictures"
+#: Room kept free around a target at the field's edge.
+EDGE_MM = 12.0
+
+_PAGE_OF = {
+    Phase.welcome: "welcome",
+    Phase.camera: "camera",
+    Phase.setup: "setup",
+    Phase.fitting: "setup",
+    Phase.setup_failed: "setup",
+    Phase.choose: "choose",
+    Phase.countdown: "practice",
+    Phase.exercise: "practice",
+    Phase.paused: "practice",
+    Phase.saving: "practice",
+    Phase.summary: "summary",
+}
+
+
+class Window(QWidget):
+    """The program's window.
+
+    Parameters
+    ----------
+    world
+        What the director works with.
+    clip
+        A clip in place of the camera, or None.
+    demo_clip
+        Gives the sample clip that is offered when the camera can't be used.
+    settings
+        What is remembered.
+    """
+
+    def __init__(
+        self,
+        world: World,
+        *,
+        clip: ClipPlan | None,
+        demo_clip: Callable[[], ClipPlan],
+        settings: Settings,
+    ) -> None:
+        super().__init__()
+        self.settings = settings
+        self._demo_clip = demo_clip
+        self.setWindowTitle(words.say("program"))
+        self.setMinimumSize(*SMALLEST)
+        self.header = Header()
+        self.stack = QStackedWidget()
+        self.fields: list[TargetField] = [TargetField(), TargetField()]
+        self.director = Director(world, self.extent, clip)
+        self.pages = self._make_pages()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.header)
+        column.addWidget(self.stack, 1)
+        for page in self.pages.values():
+            self.stack.addWidget(page)
+        self._shortcuts = self._make_shortcuts()
+        self.header.smaller.connect(lambda: self.step_text(-1))
+        self.header.larger.connect(lambda: self.step_text(1))
+        self.header.colours.connect(self.switch_colours)
+        self.director.listeners.append(self.follow)
+        self.set_text(settings.text_percent)
+        self._target_size(settings.target_percent)
+        self._shown: Phase | None = None
+        self._refreshed_s = 0.0
+        self.follow()
+        self._timer = QTimer(self)
+        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
+        self._timer.timeout.connect(self.tick)
+        self._timer.start(TICK_MS)
+
+    def _make_pages(self) -> dict[str, QWidget]:
+        director = self.director
+        setup_field, practice_field = self.fields
+        return {
+            "welcome": WelcomePage(director),
+            "camera": CameraPage(director, self.use_clip),
+            "setup": SetupPage(director, setup_field),
+            "choose": ChoosePage(director, self.settings, self._target_size),
+            "practice": PracticePage(director, practice_field),
+            "summary": SummaryPage(director, self.close),
+        }
+
+    def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
+        actions: dict[str, Callable[[], object]] = {
+            "stop": self.director.stop,
+            "pause": self.director.pause_or_go_on,
+            "picture": self.pages["practice"].toggle_picture,  # type: ignore[attr-defined]
+            "text_larger": lambda: self.step_text(1),
+            "text_smaller": lambda: self.step_text(-1),
+            "text_normal": lambda: self.set_text(100),
+            "colours": self.switch_colours,
+            "full_screen": self.switch_full_screen,
+            "quit": self.close,
+        }
+        made = []
+        for key in KEYS:
+            shortcut = QShortcut(QKeySequence(key.sequence), self)
+            action = actions[key.action]
+            shortcut.activated.connect(lambda act=action: act())
+            made.append((shortcut, key.live_only))
+        return made
+
+    # --- where things are on the screen ---
+
+    def extent(self) -> FieldExtent:
+        """The part of the screen that targets may be drawn on."""
+        page = self.stack.currentWidget()
+        field = self.fields[1] if page is self.pages["practice"] else self.fields[0]
+        self._measure(field)
+        screen = self.screen()
+        origin = screen.geometry().topLeft()
+        middle = field.mapToGlobal(field.rect().center()) - origin
+        geometry = self._geometry()
+        free = EDGE_MM
+        return FieldExtent(
+            geometry.to_mm((middle.x(), middle.y())),
+            max(field.width() / 2 / geometry.px_per_mm - free, 1.0),
+            max(field.height() / 2 / geometry.px_per_mm - free, 1.0),
+        )
+
+    def _geometry(self):  # type: ignore[no-untyped-def]
+        screen = self.screen()
+        size, physical = screen.geometry().size(), screen.physicalSize()
+        return screen_geometry(
+            (size.width(), size.height()),
+            (physical.width(), physical.height()),
+            self.settings.screen_width_cm,
+        )
+
+    def _measure(self, field: TargetField) -> None:
+        field.px_per_mm = self._geometry().px_per_mm
+        field.distance_mm = self.director.distance_mm
+
+    # --- time ---
+
+    def tick(self) -> None:
+        """Let the director work; draw now and then."""
+        self.director.tick()
+        now_s = time.monotonic()
+        if now_s - self._refreshed_s >= REFRESH_MS / 1000:
+            self._refreshed_s = now_s
+            self.refresh()
+
+    def follow(self) -> None:
+        """Show the page of the director's phase."""
+        phase = self.director.phase
+        page = self.pages[_PAGE_OF[phase]]
+        new_page = self.stack.currentWidget() is not page
+        self.stack.setCurrentWidget(page)
+        for shortcut, live_only in self._shortcuts:
+            shortcut.setEnabled(not live_only or page is self.pages["practice"])
+        self.refresh()
+        if new_page or phase != self._shown:
+            if new_page or phase == Phase.setup_failed:
+                page.enter()  # type: ignore[attr-defined]
+            self._shown = phase
+
+    def refresh(self) -> None:
+        """Draw what has changed."""
+        director = self.director
+        clip = director.clip is not None
+        key = "clip_on" if clip else "camera_on" if director.camera_on else "camera_off"
+        if self.header.mark.text != words.say(key):
+            self.header.mark.show_state(key)
+        for field in self.fields:
+            self._measure(field)
+        self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
+
+    # --- commands ---
+
+    def use_clip(self) -> None:
+        """Go on with the sample clip."""
+        self.director.use_clip(self._demo_clip())
+
+    def step_text(self, steps: int) -> None:
+        """Larger or smaller text."""
+        known = theme.TEXT_STEPS
+        at = known.index(self.settings.text_percent) + steps
+        self.set_text(known[min(max(at, 0), len(known) - 1)])
+
+    def set_text(self, percent: int) -> None:
+        """Set the text size of everything."""
+        self.settings.text_percent = percent
+        for widget in self.findChildren(QWidget):
+            change = getattr(widget, "set_percent", None)
+            if change is not None:
+                change(percent)
+        for field in self.fields:
+            field.text_percent = percent
+            field.update()
+
+    def _target_size(self, percent: int) -> None:
+        for field in self.fields:
+            field.target_percent = percent
+            field.update()
+
+    def switch_colours(self) -> None:
+        """Light to dark and back."""
+        dark = theme.is_dark(self.settings.colours)
+        self.settings.colours = "light" if dark else "dark"
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            theme.apply(app, self.settings.colours)
+
+    def switch_full_screen(self) -> None:
+        """Full screen and back."""
+        self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Save what there is, end the measuring, remember the window."""
+        self._timer.stop()
+        self.director.close()
+        self.settings.window = self.saveGeometry()
+        self.settings.sync()
+        super().closeEvent(event)
+
+    def bring_back(self) -> None:
+        """Where the window was last time, if that is on a screen; else large."""
+        place = self.settings.window
+        if place is not None and self.restoreGeometry(place) and self._is_visible_somewhere():
+            return
+        available = self.screen().availableGeometry()
+        self.resize(min(1366, available.width()), min(768, available.height()))
+        self.move(available.topLeft() + QPoint(0, 0))
+        self.setWindowState(Qt.WindowState.WindowMaximized)
+
+    def _is_visible_somewhere(self) -> bool:
+        middle = self.frameGeometry().center()
+        return any(s.availableGeometry().contains(middle) for s in QApplication.screens())
+
+
+def make_app() -> QApplication:
+    """Qt's application with our name and icon."""
+    app = QApplication.instance()
+    if not isinstance(app, QApplication):
+        app = QApplication(["turnpost"])
+    app.setApplicationName("turnpost")
+    app.setApplicationDisplayName(words.say("program"))
+    app.setDesktopFileName("turnpost")
+    app.setWindowIcon(QIcon(str(PICTURES / "turnpost.svg")))
+    return app
+
+
+def user_settings() -> Settings:
+    """The settings in the user's data folder."""
+    return Settings(make_private_folder(data_folder()) / "window.ini")
+
+
+def open_window(*, clip: ClipPlan | None = None) -> tuple[QApplication, Window]:
+    """Make the program's real window and show it."""
+    from ui.sound import make_beats
+    from ui.wiring import clip_plan, demo_clip, make_world
+
+    app = make_app()
+    settings = user_settings()
+    theme.apply(app, settings.colours)
+    window = Window(
+        make_world(make_beats()),
+        clip=clip,
+        demo_clip=lambda: clip_plan(demo_clip()),
+        settings=settings,
+    )
+    window.bring_back()
+    window.show()
+    return app, window

@@ -1,0 +1,222 @@
+"""What is asked: the steps of a set-up and of an exercise, from now on or from a stage log.
+
+Offsets are millimetres from the middle of the field (right, up). The times suit
+an older person: a second and a half for a look (an eye movement with its
+reaction takes about half a second), and time to read before each new thing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from tracker.session.stage import Step
+from ui.beats import Tempo, beat_times_s
+from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
+
+REST_S = 2.5
+LOOK_S = 1.6
+TURN_S = 8.0
+NOD_S = 8.0
+#: Time to read what comes next.
+READ_S = 3.0
+
+#: Directions of the looks, degrees right and up of the field's middle.
+LOOKS_DEG: tuple[Point, ...] = (
+    (12.0, 0.0),
+    (-12.0, 0.0),
+    (0.0, 8.0),
+    (0.0, -9.0),
+    (10.0, -7.0),
+    (-10.0, -7.0),
+    (10.0, 7.0),
+    (-10.0, 7.0),
+)
+#: Half the distance of the two targets of an eyes-only exercise: the head may stay still.
+JUMP_DEG = 8.0
+#: The time that a set may take at most, as a share of what the asked tempo gives.
+PATIENCE = 1.6
+#: Without a tempo, a turn is given this long.
+SELF_PACED_TURN_S = 2.5
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A step with where its target is drawn.
+
+    ``offset`` is the target's place from the field's middle, ``offsets`` the two
+    places between which it jumps (first one first), if it does.
+    """
+
+    step: Step
+    offset: Point = (0.0, 0.0)
+    offsets: tuple[Point, Point] | None = None
+
+    def offset_at(self, time_s: float) -> Point:
+        """Where the target is drawn at ``time_s``."""
+        if self.offsets is None:
+            return self.offset
+        return self.offsets[self.place_at(time_s)]
+
+    def place_at(self, time_s: float) -> int:
+        """Which of the two places the target is at (0 or 1)."""
+        if self.offsets is None:
+            return 0
+        target = self.step.target_at(time_s)
+        first = self.step.target_track[0] if self.step.target_track else None
+        if target is None or first is None:
+            return 0
+        others = [r for r in self.step.target_track or [] if r[1:] != first[1:]]
+        if not others:
+            return 0
+        other = others[0]
+        to_first = sum((a - b) ** 2 for a, b in zip(target, first[1:], strict=True))
+        to_other = sum((a - b) ** 2 for a, b in zip(target, other[1:], strict=True))
+        return 0 if to_first <= to_other else 1
+
+
+def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list[Asked]:
+    """The steps of a set-up that begins at ``begin_s``.
+
+    Their targets are those of a person who looks straight at the field's middle;
+    the fit finds out where they really were. Each step carries the drawn place as
+    ``screen_mm`` (right of and above the camera).
+    """
+    guess = facing_map(distance_mm, extent.centre_mm)
+    asked: list[Asked] = []
+    time_s = begin_s + READ_S
+
+    def add(name: str, seconds: float, offset: Point) -> None:
+        nonlocal time_s
+        place = extent.on_screen(offset)
+        step = Step.model_validate(
+            {
+                "from_s": time_s,
+                "to_s": time_s + seconds,
+                "step": name,
+                "target_mm": guess.to_rest(place),
+                "screen_mm": place,
+            }
+        )
+        asked.append(Asked(step, offset))
+        time_s += seconds
+
+    add("rest", REST_S, (0.0, 0.0))
+    time_s += READ_S
+    for right, up in LOOKS_DEG:
+        place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
+        add("look", LOOK_S, extent.inside(place))
+    time_s += READ_S
+    add("turn_slowly", TURN_S, (0.0, 0.0))
+    time_s += READ_S
+    add("nod_slowly", NOD_S, (0.0, 0.0))
+    return asked
+
+
+def set_length_s(repetitions: int, tempo_bpm: Tempo) -> float:
+    """How long a set may last: two turns a repetition, with patience."""
+    turns = 2 * max(repetitions, 1)
+    if tempo_bpm is None:
+        return turns * SELF_PACED_TURN_S * PATIENCE
+    slowest = min(tempo_bpm) if isinstance(tempo_bpm, tuple) else tempo_bpm
+    return turns * 60.0 / slowest * PATIENCE
+
+
+def exercise_asked(
+    begin_s: float,
+    exercise: str,
+    *,
+    repetitions: int,
+    tempo_bpm: float | None,
+    jumps: bool,
+    extent: FieldExtent,
+    to_rest: ScreenMap,
+    distance_mm: float,
+) -> Asked:
+    """The step of an exercise that begins at ``begin_s``.
+
+    ``jumps`` lets the target jump between two places, one jump a beat.
+    """
+    duration_s = set_length_s(repetitions, tempo_bpm)
+    known = {
+        "from_s": begin_s,
+        "to_s": begin_s + duration_s,
+        "step": "exercise",
+        "exercise": exercise,
+        "entry_id": exercise,
+        "tempo_bpm": tempo_bpm,
+        "eyes": "open",
+        "posture": "sitting",
+        "surface": "firm",
+        "repetitions": repetitions,
+    }
+    if not jumps:
+        target = to_rest.to_rest(extent.centre_mm)
+        return Asked(Step.model_validate(known | {"target_mm": target}))
+    reach = offset_mm(JUMP_DEG, distance_mm)
+    right, left = extent.inside((reach, 0.0)), extent.inside((-reach, 0.0))
+    beats = beat_times_s(tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
+    track = _jump_track(
+        begin_s, duration_s, beats, [extent.on_screen(p) for p in (right, left)], to_rest
+    )
+    return Asked(Step.model_validate(known | {"target_track": track}), offsets=(right, left))
+
+
+#: A jump takes no time; the log's straight lines between rows need two rows for it.
+_JUMP_S = 0.001
+
+
+def _jump_track(
+    begin_s: float,
+    duration_s: float,
+    beats_s: Sequence[float],
+    places: Sequence[Point],
+    to_rest: ScreenMap,
+) -> list[tuple[float, float, float, float]]:
+    rest = [to_rest.to_rest(p) for p in places]
+    rows: list[tuple[float, float, float, float]] = []
+    for k, beat_s in enumerate(beats_s):
+        until_s = beats_s[k + 1] if k + 1 < len(beats_s) else duration_s
+        x, y, z = rest[k % 2]
+        rows.append((begin_s + beat_s + (_JUMP_S if k else 0.0), x, y, z))
+        rows.append((begin_s + max(until_s, beat_s + _JUMP_S), x, y, z))
+    return rows
+
+
+def clip_asked(steps: Sequence[Step], extent: FieldExtent) -> list[Asked]:
+    """The steps of a clip's stage log, drawn about the field's middle.
+
+    Nobody before the screen is measured then, so the places are brought together
+    where they would not fit on it.
+    """
+    from ui.geometry import shrink_to_fit
+
+    middle = _middle(steps)
+    raw = [_raw_offsets(step, middle) for step in steps]
+    factor = shrink_to_fit([p for places in raw for p in places], extent)
+    found = []
+    for step, places in zip(steps, raw, strict=True):
+        drawn = [(x * factor, y * factor) for x, y in places]
+        if len(drawn) > 1:
+            found.append(Asked(step, drawn[0], (drawn[0], drawn[1])))
+        else:
+            found.append(Asked(step, drawn[0] if drawn else (0.0, 0.0)))
+    return found
+
+
+def _middle(steps: Sequence[Step]) -> Point:
+    for step in steps:
+        if step.step in ("rest", "turn_slowly", "nod_slowly") and step.target_mm is not None:
+            return step.target_mm[0], step.target_mm[1]
+    return 0.0, 0.0
+
+
+def _raw_offsets(step: Step, middle: Point) -> list[Point]:
+    if step.target_mm is not None:
+        return [(step.target_mm[0] - middle[0], step.target_mm[1] - middle[1])]
+    places: list[Point] = []
+    for _, x, y, _z in step.target_track or []:
+        place = (x - middle[0], y - middle[1])
+        if place not in places:
+            places.append(place)
+    return places[:2]

@@ -1,0 +1,1 @@
+"""Views of the director: each shows its state and sends it commands."""

@@ -1,0 +1,92 @@
+"""Choosing the camera by name, with a live picture and a verdict; or what is wrong with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtWidgets import QWidget
+
+from ui import words
+from ui.ports import CameraChoice
+from ui.session_flow import Director
+from ui.verdict import verdict
+from ui.widgets.basic import Button, Page, Words
+from ui.widgets.choices import Choices
+from ui.widgets.picture import Picture
+
+
+class CameraPage(Page):
+    """Camera, picture, verdict; trouble takes the place of the picture."""
+
+    def __init__(self, director: Director, use_clip: Callable[[], None]) -> None:
+        super().__init__()
+        self._director = director
+        self._shown: list[CameraChoice] = []
+        self.title = Words(words.say("camera.title"), "title")
+        self.choice = Choices(words.say("camera.choose"))
+        self.choice.chosen.connect(self._chosen)
+        self.picture = Picture()
+        self.verdict = Words(role="lead", bold=True)
+        self.what_to_do = Words(role="lead")
+        for part in (self.title, self.choice):
+            self.body.addWidget(part)
+        self.body.addWidget(self.picture, 1)
+        self.body.addWidget(self.verdict)
+        self.body.addWidget(self.what_to_do)
+        self.body.addStretch(0)
+        self.next = Button(words.say("camera.next"), "main")
+        self.next.clicked.connect(director.begin_setup)
+        self.retry = Button(words.say("trouble.retry"), "main")
+        self.retry.clicked.connect(director.retry)
+        self.demo = Button(words.say("trouble.demo"))
+        self.demo.clicked.connect(use_clip)
+        self.back = Button(words.say("trouble.back"))
+        self.back.clicked.connect(lambda: director.stop())
+        for button in (self.next, self.retry, self.demo, self.back):
+            self.buttons.addWidget(button)
+
+    def _chosen(self, row: int) -> None:
+        if 0 <= row < len(self._shown):
+            self._director.use_camera(self._shown[row])
+
+    def refresh(self) -> None:
+        """Show the cameras, and the verdict or the trouble."""
+        director = self._director
+        self._fill()
+        trouble = director.trouble
+        had = self.focusWidget()
+        _show(self.picture, trouble is None)
+        _show(self.choice, len(self._shown) > 1 or trouble is None)
+        _show(self.next, trouble is None)
+        _show(self.retry, trouble is not None)
+        _show(self.demo, trouble is not None)
+        _show(self.what_to_do, trouble is not None)
+        if isinstance(had, QWidget) and not had.isVisibleTo(self):
+            self.enter()
+        if trouble is not None:
+            self.verdict.setText(words.say_or(f"trouble.{trouble.state}", "trouble.failed"))
+            self.what_to_do.setText(
+                words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
+            )
+            return
+        picture = director.preview()
+        self.picture.show_bgr(picture)
+        high_px = 720.0
+        if picture is not None:
+            high_px = 1280.0 * picture.shape[0] / picture.shape[1]
+        key = verdict(director.sample, high_px)
+        self.verdict.setText(words.say(f"verdict.{key}"))
+        self.next.setEnabled(director.sample is not None)
+
+    def _fill(self) -> None:
+        cameras = self._director.cameras
+        if cameras != self._shown:
+            self._shown = list(cameras)
+            self.choice.fill([c.name or words.say("camera.default") for c in cameras])
+        if self._director.camera in self._shown:
+            self.choice.choose(self._shown.index(self._director.camera))
+
+
+def _show(widget: QWidget, on: bool) -> None:
+    if widget.isHidden() == on:
+        widget.setVisible(on)

@@ -1,0 +1,100 @@
+"""Choosing one of the exercises, how many and how fast."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout
+
+from tracker.exercises.catalogue import CATALOGUE
+from ui import theme, words
+from ui.session_flow import Director, Dose
+from ui.settings import TARGET_STEPS, Settings
+from ui.widgets.basic import Button, Page, Words
+from ui.widgets.choices import Choices, Stepper
+
+#: The exercises that are complete with the camera so far.
+OFFERED = ("turns-on-target", "eyes-side-to-side")
+REPETITIONS = range(1, 61)
+TEMPI_BPM = range(20, 181, 5)
+
+
+class ChoosePage(Page):
+    """Exercise, repetitions, tempo, target size."""
+
+    def __init__(
+        self, director: Director, settings: Settings, target_changed: Callable[[int], None]
+    ) -> None:
+        super().__init__()
+        self._director, self._settings = director, settings
+        self._target_changed = target_changed
+        self.said = Words()
+        self.choice = Choices(words.say("choose.title"))
+        self.choice.fill([words.say(f"exercise.{e}") for e in OFFERED])
+        self.how = Words(soft=True)
+        self.repetitions = Stepper(words.say("choose.repetitions"), REPETITIONS, 20)
+        self.tempo = Stepper(words.say("choose.tempo"), TEMPI_BPM, 60)
+        self.target = Stepper(
+            words.say("choose.target"),
+            TARGET_STEPS,
+            settings.target_percent,
+            lambda p: words.say("choose.target_value", percent=p),
+        )
+        self._lay_out()
+        self.choice.chosen.connect(lambda _row: self._shown())
+        self.target.changed.connect(self._target_chosen)
+        self._shown()
+
+    def _lay_out(self) -> None:
+        self.body.addWidget(Words(words.say("choose.title"), "title"))
+        for part in (self.said, self.choice, self.how):
+            self.body.addWidget(part)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(theme.L)
+        grid.setVerticalSpacing(theme.S)
+        for k, part in enumerate((self.repetitions, self.tempo, self.target)):
+            label = Words(part.accessibleName())
+            label.setWordWrap(False)
+            grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
+            grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
+        grid.setColumnStretch(2, 1)
+        self.body.addLayout(grid)
+        self.body.addStretch(1)
+        self.start = Button(words.say("choose.start"), "main")
+        self.start.clicked.connect(self._start)
+        again = Button(words.say("setup.again"))
+        again.clicked.connect(self._director.begin_setup)
+        leave = Button(words.say("choose.leave"))
+        leave.clicked.connect(lambda: self._director.stop())
+        for button in (self.start, again, leave):
+            self.buttons.addWidget(button)
+
+    @property
+    def exercise(self) -> str:
+        """The exercise chosen."""
+        return OFFERED[max(self.choice.row, 0)]
+
+    def _shown(self) -> None:
+        exercise = CATALOGUE[self.exercise]
+        self.how.setText(words.say(f"exercise.{exercise.id}.how"))
+        self.repetitions.set_value(exercise.dose_repetitions)
+        self.tempo.set_value(round(exercise.tempo_bpm or 60))
+
+    def _target_chosen(self, percent: int) -> None:
+        self._settings.target_percent = percent
+        self._target_changed(percent)
+
+    def _start(self) -> None:
+        self._director.start_exercise(
+            Dose(self.exercise, self.repetitions.value, float(self.tempo.value))
+        )
+
+    def refresh(self) -> None:
+        """Say how the set-up came out."""
+        findings = list(getattr(self._director.report, "findings", ()))
+        if not findings:
+            self.said.setText(words.say("choose.ok"))
+            return
+        lines = [words.say_or(f"finding.{key}", "finding.other", key=key) for key in findings]
+        self.said.setText(" ".join([*lines, words.say("finding.repeat_hint")]))

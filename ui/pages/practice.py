@@ -1,0 +1,189 @@
+"""The live page: a target, figures around it, one cue, and a stop that always works."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from math import isfinite
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from tracker.session.live import LiveState
+from ui import theme, words
+from ui.session_flow import Director, Phase
+from ui.widgets.basic import Button, Words
+from ui.widgets.field import FieldState, TargetField
+from ui.widgets.flow import FlowRow
+from ui.widgets.picture import Picture
+
+
+class PracticePage(QWidget):
+    """Countdown, exercise, pause, saving."""
+
+    def __init__(self, director: Director, field: TargetField) -> None:
+        super().__init__()
+        self._director = director
+        self.field = field
+        self._sides: dict[str, float] = {}
+        self._last_index = -1
+        self.title = Words(role="lead", bold=True, centred=True)
+        self.asked = Words(role="body", soft=True, centred=True)
+        self.cue = Words(role="title", centred=True)
+        self.cue.setMinimumHeight(1)
+        self.stop = Button(words.say("practice.stop"), "stop", words.say("practice.stop_name"))
+        self.stop.clicked.connect(lambda: director.stop())
+        self.pause = Button(words.say("practice.pause"))
+        self.pause.clicked.connect(director.pause_or_go_on)
+        self.show_me = Button(words.say("practice.picture_show"))
+        self.show_me.clicked.connect(self.toggle_picture)
+        self.picture = Picture()
+        self.picture.hide()
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(theme.L, 0, theme.L, theme.L)
+        column.setSpacing(theme.S)
+        column.addWidget(self.title)
+        column.addWidget(self.asked)
+        column.addWidget(self.field, 1)
+        column.addWidget(self.cue)
+        row = FlowRow()
+        for button in (self.stop, self.pause, self.show_me):
+            row.addWidget(button)
+        column.addLayout(row)
+        self.picture.setParent(self)
+        self.picture.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+
+    def set_percent(self, percent: int) -> None:
+        """Keep the cue's line free, so that nothing moves when it comes and goes."""
+        self.cue.setMinimumHeight(self.cue.fontMetrics().height() + theme.S)
+
+    def resizeEvent(self, event: object) -> None:
+        """Keep the picture in the corner, away from the target."""
+        width = max(240, self.width() // 5)
+        height = width * 9 // 16
+        y = self.height() - height - theme.L
+        self.picture.setGeometry(self.width() - width - theme.L, y, width, height)
+
+    def enter(self) -> None:
+        """The page comes to the front, clean."""
+        self._sides, self._last_index = {}, -1
+        self.stop.setFocus()
+
+    def toggle_picture(self) -> None:
+        """Show the picture of oneself, or hide it."""
+        self._director.show_picture(not self._director.picture_shown)
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Show the director's state."""
+        director = self._director
+        dose = director.dose
+        if dose is not None:
+            self.title.setText(words.say_or(f"exercise.{dose.exercise}", "program"))
+        self._show_buttons()
+        live = director.live
+        if director.phase == Phase.saving:
+            self._quiet(words.say("practice.saving"))
+            return
+        if director.phase == Phase.countdown:
+            seconds = max(1, -int(-director.countdown_s // 1))
+            self._quiet(words.say("practice.countdown", seconds=seconds), target=True)
+            return
+        if director.phase == Phase.paused:
+            self._quiet(words.say("practice.paused"))
+            return
+        if live is not None:
+            self._show_live(live)
+
+    def _quiet(self, text: str, *, target: bool = False) -> None:
+        self.cue.setText(text)
+        self.field.show_state(FieldState())
+        self.field.show_hint("")
+        self.field.show_targets([(0.0, 0.0)] if target else [])
+        self.picture.hide()
+
+    def _show_buttons(self) -> None:
+        director = self._director
+        clip = director.clip is not None
+        if self.pause.isHidden() != clip:
+            self.pause.setHidden(clip)
+        paused = director.phase == Phase.paused
+        _word(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
+        shown = director.picture_shown
+        _word(
+            self.show_me, words.say("practice.picture_hide" if shown else "practice.picture_show")
+        )
+
+    def _show_live(self, live: LiveState) -> None:
+        director = self._director
+        asked = director.asked
+        self.field.distance_mm = director.distance_mm
+        if asked is not None:
+            places = list(asked.offsets) if asked.offsets else [asked.offset]
+            self.field.show_targets(places, asked.place_at(director.now_s))
+        self.asked.setText(_asked_words(live))
+        self.cue.setText(self._message(live))
+        self.field.show_state(self._figures(live, jumps=asked is not None and bool(asked.offsets)))
+        if director.picture_shown:
+            self.picture.show_bgr(director.preview())
+        self.picture.setVisible(director.picture_shown)
+
+    def _message(self, live: LiveState) -> str:
+        director = self._director
+        if director.trouble is not None:
+            return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        missing = director.not_measured
+        if missing and live.elapsed_s > 1.0:
+            return words.say("practice.not_measured", reason=words.reason(missing))
+        cue = director.cue
+        if cue == "not_measured":
+            return ""
+        return words.say(f"cue.{cue}") if cue and words.has(f"cue.{cue}") else ""
+
+    def _figures(self, live: LiveState, *, jumps: bool) -> FieldState:
+        turn = live.last_turn
+        if turn is not None and turn.index != self._last_index:
+            self._last_index = turn.index
+            if isfinite(turn.amplitude_deg):
+                self._sides[turn.side] = round(turn.amplitude_deg)
+        vertical = bool({"up", "down"} & set(self._sides))
+        first, second = ("up", "down") if vertical else ("right", "left")
+        tempo = live.tempo_bpm
+        return FieldState(
+            count=live.repetitions,
+            goal=live.goal_repetitions,
+            first_deg=self._sides.get(first),
+            second_deg=self._sides.get(second),
+            asked_deg=live.goal_amplitude_range_deg,
+            tempo_bpm=None if tempo is None else round(tempo),
+            asked_bpm=live.goal_tempo_bpm,
+            side=0 if jumps else self._director.side,
+            vertical=vertical,
+            measured=not self._director.not_measured,
+            bow=not jumps,
+        )
+
+
+def _asked_words(live: LiveState) -> str:
+    tempo = live.goal_tempo_bpm
+    parts = []
+    if live.goal_repetitions is not None:
+        key = "practice.of"
+        parts.append(words.say(key, done=live.repetitions, goal=live.goal_repetitions))
+    reach = live.goal_amplitude_range_deg
+    if tempo is not None and reach is not None:
+        low, high = (words.number(v) for v in reach)
+        parts.append(words.say("practice.asked", low=low, high=high, tempo=words.number(tempo)))
+    elif tempo is not None:
+        parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
+    return "   ·   ".join(parts)
+
+
+def _word(button: Button, text: str) -> None:
+    if button.text() != text:
+        button.setText(text)
+        button.setAccessibleName(text)
+        button.updateGeometry()

@@ -1,0 +1,101 @@
+"""The set-up: a target that says where to look, and one line that says what to do."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from ui import theme, words
+from ui.asked import Asked
+from ui.session_flow import Director, Phase
+from ui.widgets.basic import Button, Words
+from ui.widgets.field import TargetField
+
+#: Shares of a slow turn or nod at which the word beside the target changes.
+_QUARTERS = ("plus", "back", "minus", "back")
+
+
+class SetupPage(QWidget):
+    """Follows the director's set-up steps."""
+
+    def __init__(self, director: Director, field: TargetField) -> None:
+        super().__init__()
+        self._director = director
+        self.field = field
+        self.line = Words(role="lead", bold=True, centred=True)
+        self.part = Words(role="small", soft=True)
+        self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
+        self.stop.clicked.connect(lambda: director.stop())
+        self.again = Button(words.say("setup.again"), "main")
+        self.again.clicked.connect(director.begin_setup)
+        self.message = Words(role="lead", centred=True)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(theme.L, theme.S, theme.L, theme.L)
+        column.addWidget(self.line)
+        column.addWidget(self.message)
+        column.addWidget(field, 1)
+        row = QHBoxLayout()
+        row.setSpacing(theme.M)
+        row.addWidget(self.again)
+        row.addWidget(self.stop)
+        row.addWidget(self.part, 1, Qt.AlignmentFlag.AlignVCenter)
+        column.addLayout(row)
+
+    def enter(self) -> None:
+        """The page comes to the front."""
+        (self.again if self._director.phase == Phase.setup_failed else self.stop).setFocus()
+
+    def refresh(self) -> None:
+        """Show what is asked now."""
+        director = self._director
+        failed = director.phase == Phase.setup_failed
+        if self.again.isHidden() == failed:
+            self.again.setVisible(failed)
+        self.message.setText("")
+        self.message.setVisible(False)
+        if director.phase == Phase.setup:
+            self._show_step()
+            return
+        self.field.show_targets([])
+        self.field.show_hint("")
+        self.message.setVisible(True)
+        self.part.setText("")
+        if failed:
+            self.line.setText(words.say("setup.failed"))
+            self.message.setText(director.fit_message)
+            return
+        self.line.setText(words.say("setup.fitting"))
+        self.message.setText(words.say("setup.fitting_wait"))
+
+    def _show_step(self) -> None:
+        director = self._director
+        part, parts = director.setup_part
+        self.part.setText(words.say("setup.progress", part=part, parts=parts))
+        if director.trouble is not None:
+            state = director.trouble.state
+            self.message.setVisible(True)
+            self.line.setText(words.say_or(f"trouble.{state}", "trouble.failed"))
+            self.message.setText(words.say_or(f"trouble.{state}.do", "trouble.failed.do"))
+            self.field.show_targets([])
+            return
+        asked = director.asked
+        coming = asked or director.next_asked
+        if coming is None or (asked is None and director.sample is None):
+            self.line.setText(words.say("setup.ready"))
+            self.field.show_targets([])
+            return
+        self.line.setText(words.say(f"setup.{coming.step.step}"))
+        middle = coming.step.step != "look"
+        offset = coming.offset if asked is not None or middle else (0.0, 0.0)
+        self.field.show_targets([offset])
+        self.field.show_hint(self._hint(asked))
+
+    def _hint(self, asked: Asked | None) -> str:
+        if asked is None or asked.step.step not in ("turn_slowly", "nod_slowly"):
+            return ""
+        if self._director.clip is not None:
+            return ""
+        step = asked.step
+        share = (self._director.now_s - step.from_s) / max(step.to_s - step.from_s, 1e-9)
+        quarter = _QUARTERS[min(max(int(share * 4), 0), 3)]
+        return words.say(f"setup.{step.step}.{quarter}")

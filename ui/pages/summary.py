@@ -1,0 +1,123 @@
+"""The end: what was done, in plain words, and where it was saved."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+
+from ui import theme, words
+from ui.reading import Row, rows_of
+from ui.session_flow import Director
+from ui.widgets.basic import Button, Page, Words
+
+
+class NotMeasured(QWidget):
+    """The words "not measured" in a dashed box, unlike any figure."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(theme.S, 2, theme.S, 2)
+        label = Words(words.say("summary.not_measured"))
+        label.setWordWrap(False)
+        row.addWidget(label)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: ARG002, N802
+        """Draw the box."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        pen = QPen(self.palette().color(QPalette.ColorRole.Mid), 2, Qt.PenStyle.DashLine)
+        painter.setPen(pen)
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
+
+
+class SummaryPage(Page):
+    """Rows of what was measured."""
+
+    def __init__(self, director: Director, close: Callable[[], object]) -> None:
+        super().__init__()
+        self._director = director
+        self.percent = 100
+        self.said = Words(role="lead")
+        self.exercise = Words(role="lead", bold=True)
+        self.saved = Words(role="body", soft=True)
+        self.saved.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.table = QWidget()
+        self.grid = QGridLayout(self.table)
+        self.grid.setContentsMargins(0, 0, 0, 0)
+        self.grid.setHorizontalSpacing(theme.L)
+        self.grid.setVerticalSpacing(theme.S)
+        self.grid.setColumnStretch(1, 1)
+        self.body.addWidget(Words(words.say("summary.title"), "title"))
+        for part in (self.said, self.exercise, self.table, self.saved):
+            self.body.addWidget(part)
+        self.body.addStretch(1)
+        again = Button(words.say("summary.again"), "main")
+        again.clicked.connect(director.again)
+        leave = Button(words.say("summary.close"))
+        leave.clicked.connect(close)
+        self.buttons.addWidget(again)
+        self.buttons.addWidget(leave)
+        self._rows: list[Row] = []
+
+    def refresh(self) -> None:
+        """Show what was saved."""
+        director = self._director
+        said = words.say("summary.finished" if director.ended == "finished" else "summary.stopped")
+        if director.clip is not None:
+            said = f"{said} {words.say('summary.demo')}"
+        if director.saved is None:
+            self.said.setText(words.say("summary.not_saved", why=director.save_error))
+            self._show([])
+            self.saved.setText("")
+            return
+        self.said.setText(said)
+        self.saved.setText(words.say("summary.saved", folder=shown_path(director.saved.folder)))
+        exercises = director.saved.summary.get("exercises") or []
+        if exercises:
+            name = str(exercises[-1].get("exercise"))
+            self.exercise.setText(words.say_or(f"exercise.{name}", "program"))
+            self._show(rows_of(exercises[-1]))
+        else:
+            self.exercise.setText("")
+            self._show([])
+
+    def set_percent(self, percent: int) -> None:
+        """Rows that are made later get the same text size."""
+        super().set_percent(percent)
+        self.percent = percent
+
+    def _show(self, rows: list[Row]) -> None:
+        if rows == self._rows:
+            return
+        self._rows = rows
+        while (item := self.grid.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        for k, row in enumerate(rows):
+            self.grid.addWidget(self._sized(Words(row.label, soft=True)), k, 0)
+            if row.value is None:
+                box = NotMeasured()
+                self._sized(box.findChild(Words))
+                self.grid.addWidget(box, k, 1, Qt.AlignmentFlag.AlignLeft)
+            else:
+                text = f"{row.value}   ({row.asked})" if row.asked else row.value
+                self.grid.addWidget(self._sized(Words(text, bold=True)), k, 1)
+
+    def _sized(self, label: Words) -> Words:
+        label.set_percent(self.percent)
+        return label
+
+
+def shown_path(folder: Path) -> str:
+    """A path with the home folder shortened."""
+    try:
+        return str(Path("~") / folder.relative_to(Path.home()))
+    except ValueError:
+        return str(folder)

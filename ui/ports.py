@@ -1,0 +1,172 @@
+"""What the director asks of the world: measuring, recording, jobs beside the window, beats.
+
+The real ones are made in ``ui.wiring``; tests hand in their own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.sample import Sample
+from tracker.session.live import LiveState
+from tracker.session.stage import Step
+from tracker.vision.messages import Message
+from ui.beats import Tempo
+
+
+class ServiceLike(Protocol):
+    """Capture and measuring somewhere else (``tracker.vision.service.Service``)."""
+
+    def start(self) -> None:
+        """Begin to measure."""
+        ...
+
+    def poll(self) -> list[Message]:
+        """Take the news; never waits."""
+        ...
+
+    def request_fit(self, steps: list[Step]) -> None:
+        """Ask for a fit; the answer is news."""
+        ...
+
+    def set_preview(self, on: bool) -> None:
+        """Have pictures written, or not."""
+        ...
+
+    def preview(self) -> NDArray[np.uint8] | None:
+        """Give the newest picture (BGR, not mirrored)."""
+        ...
+
+    def now_s(self) -> float:
+        """Tell the session's time."""
+        ...
+
+    def stop(self, timeout_s: float = 2.0) -> None:
+        """End within a time."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class Saved:
+    """A session that was saved: its folder, its summary's file and content."""
+
+    folder: Path
+    summary_path: Path
+    summary: dict[str, Any]
+
+
+class RecordingLike(Protocol):
+    """One session being judged and written down."""
+
+    def begin(self, step: Step) -> None:
+        """A step has begun."""
+        ...
+
+    def feed(self, sample: Sample) -> None:
+        """Take a sample."""
+        ...
+
+    def advance(self, now_s: float) -> None:
+        """Time goes on."""
+        ...
+
+    def finish(self, ended: str) -> None:
+        """The session ended."""
+        ...
+
+    def save(self) -> Saved:
+        """Put everything on disk."""
+        ...
+
+    @property
+    def repetitions(self) -> int:
+        """Repetitions of the whole session."""
+        ...
+
+    @property
+    def live(self) -> LiveState:
+        """How it stands."""
+        ...
+
+
+@dataclass(slots=True)
+class Job:
+    """Work that goes on beside the window; ``done`` turns true at its end."""
+
+    done: bool = False
+    result: Any = None
+    error: Exception | None = None
+    wait: Callable[[float], None] = field(default=lambda _s: None)
+
+
+Runner = Callable[[Callable[[], Any]], Job]
+
+
+class BeatsLike(Protocol):
+    """Sounds the beat."""
+
+    def start(self, tempo_bpm: Tempo, duration_s: float) -> None:
+        """Sound the beats of a set from now on."""
+        ...
+
+    def stop(self) -> None:
+        """Be silent."""
+        ...
+
+
+class NoBeats:
+    """No sound."""
+
+    def start(self, tempo_bpm: Tempo, duration_s: float) -> None:
+        """Stay silent."""
+
+    def stop(self) -> None:
+        """Stay silent."""
+
+
+@dataclass(frozen=True, slots=True)
+class ClipPlan:
+    """A clip that stands for a camera, and the steps of its stage log."""
+
+    path: Path
+    steps: Sequence[Step]
+
+
+@dataclass(frozen=True, slots=True)
+class CameraChoice:
+    """A camera by its name, its number and its lasting id."""
+
+    index: int
+    name: str
+    device_id: str = ""
+
+
+@dataclass(slots=True)
+class World:
+    """Everything the director needs from outside.
+
+    Attributes
+    ----------
+    make_service
+        From a camera or a clip's path, and the profile of a person or None, to a service.
+    make_recording
+        From what the set-up found to a recording.
+    cameras
+        The cameras there are.
+    run
+        Runs a job beside the window.
+    beats
+        Sounds the beat.
+    """
+
+    make_service: Callable[[CameraChoice | Path, Any], ServiceLike]
+    make_recording: Callable[[dict[str, Any]], RecordingLike]
+    cameras: Callable[[], list[CameraChoice]]
+    run: Runner
+    beats: BeatsLike = field(default_factory=NoBeats)

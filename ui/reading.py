@@ -1,0 +1,102 @@
+"""A summary in plain words: rows of what, how much, and what was asked.
+
+Pure: from the summary's content to texts. A value that is null reads "not
+measured" with its reason kept apart from every figure, never 0.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ui import words
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the summary; ``value`` is None where nothing was measured."""
+
+    label: str
+    value: str | None
+    asked: str = ""
+
+
+def rows_of(exercise: Mapping[str, Any]) -> list[Row]:
+    """The lines for one exercise of a summary."""
+    prescribed = exercise.get("prescribed") or {}
+    movement = exercise.get("head") or exercise.get("eyes") or {}
+    done = exercise.get("done") or {}
+    return [
+        _repetitions(done, prescribed),
+        *_sides(movement.get("amplitude_deg") or {}, prescribed.get("amplitude_deg")),
+        _figure("summary.speed", movement.get("peak_speed_deg_s"), "summary.degrees_s"),
+        _tempo(movement.get("tempo_bpm"), prescribed.get("tempo_bpm")),
+        *_on_target(exercise.get("gaze")),
+        Row(words.say("summary.noticed"), noticed(exercise.get("events") or [])),
+        _share("summary.measured", done.get("measured_fraction")),
+    ]
+
+
+def noticed(events: list[Mapping[str, Any]]) -> str:
+    """The events, each kind once with how often."""
+    counts = Counter(str(e.get("code")) for e in events)
+    if not counts:
+        return words.say("summary.nothing_noticed")
+    parts = []
+    for code, count in counts.items():
+        what = words.say_or(f"event.{code}", "event.other", code=code)
+        often = words.say("event.once") if count == 1 else words.say("event.times", count=count)
+        parts.append(f"{what} {often}")
+    return ", ".join(parts)
+
+
+def _repetitions(done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:
+    count, goal = done.get("repetitions"), prescribed.get("repetitions")
+    asked = "" if goal is None else words.say("summary.asked", asked=words.number(goal))
+    value = None if count is None else words.number(count)
+    return Row(words.say("summary.repetitions"), value, asked)
+
+
+def _sides(amplitude: Mapping[str, Any], asked_deg: Any) -> list[Row]:
+    asked = ""
+    if asked_deg:
+        low, high = (words.number(v) for v in asked_deg)
+        reach = words.say("summary.degrees_range", low=low, high=high)
+        asked = words.say("summary.asked", asked=reach)
+    sides = amplitude.get("by_side") or {}
+    names = [s for s in ("left", "right", "up", "down") if s in sides] or ["left", "right"]
+    return [
+        Row(words.say(f"summary.{s}"), _median(sides.get(s), "summary.degrees"), asked)
+        for s in names
+    ]
+
+
+def _median(figure: Any, words_key: str) -> str | None:
+    value = figure.get("median") if isinstance(figure, Mapping) else None
+    return None if value is None else words.say(words_key, value=words.number(value))
+
+
+def _figure(label: str, figure: Any, words_key: str) -> Row:
+    return Row(words.say(label), _median(figure, words_key))
+
+
+def _tempo(figure: Any, asked_bpm: Any) -> Row:
+    asked = ""
+    if isinstance(asked_bpm, int | float):
+        asked = words.say("summary.asked", asked=words.number(asked_bpm))
+    return Row(words.say("summary.tempo"), _median(figure, "summary.per_minute"), asked)
+
+
+def _on_target(gaze: Any) -> list[Row]:
+    if gaze is None:
+        return []
+    return [_share("summary.on_target", (gaze.get("on_target_fraction") or {}).get("value"))]
+
+
+def _share(label: str, share: Any) -> Row:
+    value = None
+    if isinstance(share, int | float):
+        value = words.say("summary.of_time", value=words.number(100 * share))
+    return Row(words.say(label), value)

@@ -1,0 +1,88 @@
+"""What the program remembers: window, text size, colours, camera, screen, target size."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QSettings
+
+from ui.theme import TEXT_STEPS
+
+#: Size of the target against half a degree of detail, in percent.
+TARGET_STEPS = (75, 100, 150, 200)
+
+
+class Settings:
+    """Settings in one small file; a value that makes no sense reads as its default."""
+
+    def __init__(self, path: Path) -> None:
+        self._store = QSettings(str(path), QSettings.Format.IniFormat)
+
+    def _number(self, key: str, default: float) -> float:
+        try:
+            return float(str(self._store.value(key, default)))
+        except ValueError:
+            return default
+
+    @property
+    def text_percent(self) -> int:
+        """Text size in percent."""
+        found = int(self._number("text_percent", 100))
+        return found if found in TEXT_STEPS else 100
+
+    @text_percent.setter
+    def text_percent(self, value: int) -> None:
+        self._store.setValue("text_percent", value)
+
+    @property
+    def target_percent(self) -> int:
+        """Target size in percent."""
+        found = int(self._number("target_percent", 100))
+        return found if found in TARGET_STEPS else 100
+
+    @target_percent.setter
+    def target_percent(self, value: int) -> None:
+        self._store.setValue("target_percent", value)
+
+    @property
+    def screen_width_cm(self) -> float | None:
+        """The screen's width as measured by hand, None to trust the screen."""
+        found = self._number("screen_width_cm", 0.0)
+        return found if 10.0 <= found <= 500.0 else None
+
+    @screen_width_cm.setter
+    def screen_width_cm(self, value: float | None) -> None:
+        self._store.setValue("screen_width_cm", value or 0.0)
+
+    @property
+    def colours(self) -> str:
+        """The colours chosen: "system", "light" or "dark"."""
+        found = str(self._store.value("colours", "system"))
+        return found if found in ("system", "light", "dark") else "system"
+
+    @colours.setter
+    def colours(self, value: str) -> None:
+        self._store.setValue("colours", value)
+
+    @property
+    def camera(self) -> str:
+        """Name and lasting id of the camera used last."""
+        return str(self._store.value("camera", ""))
+
+    @camera.setter
+    def camera(self, value: str) -> None:
+        self._store.setValue("camera", value)
+
+    @property
+    def window(self) -> QByteArray | None:
+        """The window's place."""
+        found = self._store.value("window")
+        return found if isinstance(found, QByteArray) else None
+
+    @window.setter
+    def window(self, value: QByteArray) -> None:
+        self._store.setValue("window", value)
+
+    def sync(self) -> None:
+        """Write to disk."""
+        self._store.sync()

@@ -1,0 +1,28 @@
+"""Whether the camera sees the person well enough: one plain verdict at a time."""
+
+from __future__ import annotations
+
+from tracker.sample import Sample
+
+#: Mean luminance of the face. Below the first the sensor's noise takes over and the
+#: exposure grows long; above the second the skin is near white (common practice).
+DARK, BRIGHT = 0.18, 0.92
+#: Height of the face as a share of the picture's. The library asks for about a fifth
+#: (platform.md, part 2, section 4); above the second a turning head leaves the picture.
+FAR, NEAR = 0.15, 0.6
+
+
+def verdict(sample: Sample | None, picture_height_px: float) -> str:
+    """Key of the words: opening, no_face, dark, bright, far, near or good."""
+    if sample is None:
+        return "opening"
+    if sample.reason == "no_face" or sample.face_height_px != sample.face_height_px:
+        return "dark" if sample.light < DARK else "no_face"
+    if sample.light < DARK or sample.reason == "too_dark":
+        return "dark"
+    if sample.light > BRIGHT:
+        return "bright"
+    share = sample.face_height_px / max(picture_height_px, 1.0)
+    if share < FAR or sample.reason == "too_far":
+        return "far"
+    return "near" if share > NEAR else "good"

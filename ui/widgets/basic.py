@@ -1,0 +1,265 @@
+"""Words, buttons and the frame of a page, in our drawing language."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ui import theme, words
+from ui.widgets.flow import FlowRow
+
+
+class Words(QLabel):
+    """A text in one of the four sizes; it wraps and grows with the text size."""
+
+    def __init__(
+        self,
+        text: str = "",
+        role: str = "body",
+        *,
+        bold: bool = False,
+        soft: bool = False,
+        centred: bool = False,
+    ) -> None:
+        super().__init__(text)
+        self.role, self.bold = role, bold
+        self.setWordWrap(True)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+        if centred:
+            self.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter)
+        if soft:
+            self.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+        self.set_percent(100)
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        self.setFont(theme.font(self.role, percent, bold=self.bold))
+        self.updateGeometry()
+
+
+class Button(QPushButton):
+    """A button with its own calm look: filled if it is the page's main action.
+
+    ``main`` fills it with the colour of action, ``stop`` with that of attention.
+    """
+
+    def __init__(self, text: str, kind: str = "plain", name: str = "") -> None:
+        super().__init__(text)
+        self.kind = kind
+        self.role = "body"
+        self.setAccessibleName(name or text)
+        self.setAutoDefault(True)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+        self.set_percent(100)
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        self.setFont(theme.font(self.role, percent, bold=True))
+        self.updateGeometry()
+
+    def sizeHint(self) -> QSize:
+        """Room for the words, and for an unsteady hand."""
+        metrics = self.fontMetrics()
+        lead = theme.M if self.kind == "small" else theme.L
+        width = metrics.horizontalAdvance(self.text()) + 2 * lead
+        least = 44 if self.kind == "small" else theme.BUTTON_HEIGHT
+        return QSize(max(width, least), max(least, metrics.height() + theme.M))
+
+    def minimumSizeHint(self) -> QSize:
+        """Never smaller than its words."""
+        return self.sizeHint()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw it."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        palette = self.palette()
+        edge = theme.FOCUS_WIDTH
+        box = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
+        fill, ink, line = self._colours(palette)
+        if self.isDown():
+            fill = _mixed(fill, ink, 0.18)
+        elif self.underMouse() and self.isEnabled():
+            fill = _mixed(fill, ink, 0.08)
+        painter.setBrush(fill)
+        painter.setPen(QPen(line, 2))
+        painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
+        painter.setPen(ink)
+        painter.setFont(self.font())
+        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, self.text())
+        if self.hasFocus():
+            draw_focus(painter, QRectF(self.rect()), palette)
+
+    def _colours(self, palette: QPalette) -> tuple[QColor, QColor, QColor]:
+        role = QPalette.ColorRole
+        if not self.isEnabled():
+            return (
+                palette.color(role.Window),
+                palette.color(role.PlaceholderText),
+                palette.color(role.Mid),
+            )
+        if self.kind == "main":
+            fill = palette.color(role.Highlight)
+            return fill, palette.color(role.HighlightedText), fill
+        if self.kind == "stop":
+            fill = palette.color(role.BrightText)
+            return fill, palette.color(role.Window), fill
+        return palette.color(role.Button), palette.color(role.ButtonText), palette.color(role.Mid)
+
+
+def _mixed(one: QColor, other: QColor, share: float) -> QColor:
+    parts = (
+        a + (b - a) * share for a, b in zip(one.getRgbF()[:3], other.getRgbF()[:3], strict=True)
+    )
+    return QColor.fromRgbF(*parts)
+
+
+def draw_focus(painter: QPainter, rect: QRectF, palette: QPalette) -> None:
+    """The ring around what has the keys."""
+    width = theme.FOCUS_WIDTH
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(QPen(palette.color(QPalette.ColorRole.Link), width))
+    half = width / 2
+    corner = theme.CORNER + half
+    painter.drawRoundedRect(rect.adjusted(half, half, -half, -half), corner, corner)
+
+
+class _Shrinking(QWidget):
+    """The inside of a scrolling page: as high as its words at the width they have."""
+
+    def minimumSizeHint(self) -> QSize:
+        """Let the words alone say how high; a narrower guess would make it too high."""
+        return QSize(1, 1)
+
+
+class Page(QWidget):
+    """A page: a body in a readable width, and a row of buttons that always stays in sight."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.body = QVBoxLayout()
+        self.body.setSpacing(theme.M)
+        self.body.setContentsMargins(0, 0, theme.M, theme.M)
+        inner = _Shrinking()
+        column = QWidget()
+        column.setLayout(self.body)
+        column.setMaximumWidth(theme.TEXT_WIDTH)
+        row = QHBoxLayout(inner)
+        row.setContentsMargins(theme.XL, theme.L, theme.XL, 0)
+        row.addStretch(1)
+        row.addWidget(column, 1000)
+        row.addStretch(1)
+        self.column = column
+        self.scroll = QScrollArea()
+        self.scroll.setWidget(inner)
+        self.scroll.setWidgetResizable(True)
+        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.buttons = FlowRow()
+        self._foot = QWidget()
+        foot = QHBoxLayout(self._foot)
+        foot.setContentsMargins(theme.XL, theme.S, theme.XL, theme.L)
+        self.read_on = Button(words.say("read_on"))
+        self.read_on.clicked.connect(self.page_down)
+        self.read_on.hide()
+        foot.addStretch(1)
+        holder = QWidget()
+        holder.setLayout(self.buttons)
+        holder.setMaximumWidth(theme.TEXT_WIDTH)
+        self.buttons.addWidget(self.read_on)
+        foot.addWidget(holder, 1000)
+        foot.addStretch(1)
+        bar = self.scroll.verticalScrollBar()
+        bar.valueChanged.connect(self._look_below)
+        bar.rangeChanged.connect(self._look_below)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.setSpacing(0)
+        outer.addWidget(self.scroll, 1)
+        outer.addWidget(self._foot)
+        policy = self._foot.sizePolicy()
+        policy.setVerticalPolicy(QSizePolicy.Policy.Minimum)
+        self._foot.setSizePolicy(policy)
+        self._holder = holder
+
+    def set_percent(self, percent: int) -> None:
+        """Wider text needs a wider column."""
+        width = round(theme.TEXT_WIDTH * (1 + (percent / 100 - 1) * 0.5))
+        self.column.setMaximumWidth(width)
+        self._holder.setMaximumWidth(width)
+
+    def page_down(self) -> None:
+        """Show what is below; a jump, not a glide."""
+        bar = self.scroll.verticalScrollBar()
+        bar.setValue(bar.value() + bar.pageStep() - theme.XL)
+
+    def _look_below(self) -> None:
+        """Offer to read on while there is more below."""
+        bar = self.scroll.verticalScrollBar()
+        more = bar.value() < bar.maximum()
+        if self.read_on.isHidden() == more:
+            had_keys = self.read_on.hasFocus()
+            self.read_on.setVisible(more)
+            if had_keys:
+                self.enter()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Page keys move the page."""
+        bar = self.scroll.verticalScrollBar()
+        step = bar.pageStep() - theme.XL
+        moves = {
+            Qt.Key.Key_PageDown: bar.value() + step,
+            Qt.Key.Key_PageUp: bar.value() - step,
+            Qt.Key.Key_Home: bar.minimum(),
+            Qt.Key.Key_End: bar.maximum(),
+        }
+        if event.key() in moves:
+            bar.setValue(moves[Qt.Key(event.key())])
+            return
+        super().keyPressEvent(event)
+
+    def enter(self) -> None:
+        """The page comes to the front: the main button gets the keys."""
+        self.scroll.verticalScrollBar().setValue(0)
+        for button in self.findChildren(QAbstractButton):
+            if isinstance(button, Button) and button.kind == "main" and button.isVisibleTo(self):
+                button.setFocus()
+                return
+
+    def refresh(self) -> None:
+        """Show the director's state."""
+
+
+class Rule(QWidget):
+    """A short line at the left of a paragraph that must be read."""
+
+    def __init__(self, inside: QWidget) -> None:
+        super().__init__()
+        row = QHBoxLayout(self)
+        row.setContentsMargins(theme.M, 0, 0, 0)
+        row.addWidget(inside)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the line."""
+        painter = QPainter(self)
+        painter.fillRect(
+            0, 2, 4, self.height() - 4, self.palette().color(QPalette.ColorRole.Accent)
+        )

@@ -1,0 +1,164 @@
+"""Choosing: one of a few, and a number by two large buttons."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QVBoxLayout, QWidget
+
+from ui import theme, words
+from ui.widgets.basic import Button, Words, draw_focus
+
+
+class OneOf(Button):
+    """One of several choices: a ring in front of its words, filled when it is the one."""
+
+    def __init__(self, text: str) -> None:
+        super().__init__(text)
+        self.setCheckable(True)
+
+    def sizeHint(self) -> QSize:
+        """Room for ring and words."""
+        size = super().sizeHint()
+        return QSize(size.width() + self.fontMetrics().height(), size.height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw it."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        palette, role = self.palette(), QPalette.ColorRole
+        edge = theme.FOCUS_WIDTH
+        box = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
+        line = palette.color(role.Highlight if self.isChecked() else role.Mid)
+        painter.setBrush(palette.color(role.Button))
+        painter.setPen(QPen(line, 3 if self.isChecked() else 2))
+        painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
+        radius = self.fontMetrics().capHeight() / 2
+        ring = box.left() + theme.M + radius
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawEllipse(
+            QRectF(ring - radius, box.center().y() - radius, 2 * radius, 2 * radius)
+        )
+        if self.isChecked():
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(line))
+            half = radius * 0.5
+            painter.drawEllipse(QRectF(ring - half, box.center().y() - half, 2 * half, 2 * half))
+        painter.setPen(palette.color(role.ButtonText))
+        painter.setFont(self.font())
+        words_box = box.adjusted(theme.M + 2 * radius + theme.M, 0, -theme.S, 0)
+        painter.drawText(
+            words_box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, self.text()
+        )
+        if self.hasFocus():
+            draw_focus(painter, QRectF(self.rect()), palette)
+
+
+class Choices(QWidget):
+    """A column of choices, one of them chosen."""
+
+    chosen = Signal(int)
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self._group = QButtonGroup(self)
+        self._group.idClicked.connect(self.chosen)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(theme.S)
+        self._percent = 100
+
+    def set_percent(self, percent: int) -> None:
+        """Choices that are made later get the same text size."""
+        self._percent = percent
+
+    def fill(self, texts: Sequence[str], current: int = 0) -> None:
+        """Offer other choices."""
+        for button in self._group.buttons():
+            self._group.removeButton(button)
+            button.hide()
+            button.deleteLater()
+        for k, text in enumerate(texts):
+            button = OneOf(text)
+            button.set_percent(self._percent)
+            self._group.addButton(button, k)
+            self._column.addWidget(button)
+        self.choose(current)
+
+    def choose(self, row: int) -> None:
+        """Mark one as chosen."""
+        button = self._group.button(row)
+        if button is not None:
+            button.setChecked(True)
+
+    @property
+    def row(self) -> int:
+        """The one chosen, -1 for none."""
+        return self._group.checkedId()
+
+
+class Stepper(QWidget):
+    """A number with a button to each side; arrow keys change it too."""
+
+    changed = Signal(int)
+
+    def __init__(
+        self,
+        name: str,
+        values: Sequence[int],
+        value: int,
+        show: Callable[[int], str] = words.number,
+    ) -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self._values, self._show = list(values), show
+        self._value = value
+        less, more = words.say("choose.less", what=name), words.say("choose.more", what=name)
+        self.less, self.more = Button("−", "plain", less), Button("+", "plain", more)
+        self.shown = Words(role="lead", bold=True, centred=True)
+        self.shown.setWordWrap(False)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.less)
+        row.addWidget(self.shown)
+        row.addWidget(self.more)
+        self.less.clicked.connect(lambda: self.step(-1))
+        self.more.clicked.connect(lambda: self.step(1))
+        self.set_percent(100)
+        self.set_value(value)
+
+    def set_percent(self, percent: int) -> None:
+        """Keep room for the longest value."""
+        self.shown.set_percent(percent)
+        longest = max((self._show(v) for v in self._values), key=len)
+        wide = self.shown.fontMetrics().horizontalAdvance(longest)
+        self.shown.setMinimumWidth(wide + 2 * theme.S)
+
+    @property
+    def value(self) -> int:
+        """The number."""
+        return self._value
+
+    def set_value(self, value: int) -> None:
+        """Set it to the nearest that there is."""
+        self._value = min(self._values, key=lambda v: abs(v - value))
+        self.shown.setText(self._show(self._value))
+        self.shown.setAccessibleName(f"{self.accessibleName()}: {self.shown.text()}")
+        self.changed.emit(self._value)
+
+    def step(self, steps: int) -> None:
+        """Up or down."""
+        at = self._values.index(self._value) + steps
+        self.set_value(self._values[min(max(at, 0), len(self._values) - 1)])
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Up and down arrows change the number."""
+        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self.step(1 if event.key() == Qt.Key.Key_Up else -1)
+            return
+        super().keyPressEvent(event)

@@ -1,0 +1,283 @@
+"""The target with what is read beside it: count, how far, how fast.
+
+Everything lies within two degrees around the target at 100 % text, so that
+reading it does not pull the eyes away. It changes at turning points only and
+holds in between; nothing in it follows the head.
+
+The drawing
+    *Target*: a disc with a ring of the paper's colour in it that is half a degree
+    across and has one notch; the notch is seen sharp only when looked at.
+    *Bow*: an arc over the target. Its middle is rest, its ends are 30 degrees to
+    each side (vertical exercises: the same bow standing at the right). A thick
+    part marks what was asked, a pin how far the last turn went on each side.
+    *Bead*: at the end of the bow to which the beat asks to go; it holds there.
+    *Count*: large, under the target. Left and right of the target the degrees of
+    the last turn to that side, above it the tempo, with an arrow up or down where
+    it is off the beat.
+"""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from ui import theme, words
+from ui.geometry import Point, length_mm
+
+#: Size of the ring in the target, degrees: the detail that a look is held by.
+DETAIL_DEG = 0.5
+#: Size of the whole target against its detail.
+_DISC = 1.8
+#: Radius of the bow, degrees: the outer end of the field.
+BOW_DEG = 1.9
+#: Amplitude at the ends of the bow.
+BOW_END_DEG = 30.0
+#: The bow reaches from 12 o'clock this far to each side.
+_BOW_SPAN = 80.0
+#: A tempo this far off the asked one gets an arrow (common practice: a tenth).
+_TEMPO_SHARE = 0.1
+
+
+@dataclass(frozen=True, slots=True)
+class FieldState:
+    """What the field shows; None where there is nothing (drawn as a dash, never as 0)."""
+
+    count: int | None = None
+    goal: int | None = None
+    first_deg: float | None = None
+    second_deg: float | None = None
+    asked_deg: tuple[float, float] | None = None
+    tempo_bpm: float | None = None
+    asked_bpm: float | None = None
+    side: int = 0
+    vertical: bool = False
+    measured: bool = True
+    bow: bool = True
+
+
+class TargetField(QWidget):
+    """The part of the window in which targets are drawn."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(words.say("field.name"))
+        self.px_per_mm = 96 / 25.4
+        self.distance_mm = 600.0
+        self.target_percent = 100
+        self.text_percent = 100
+        self.offsets: list[Point] = []
+        self.active = 0
+        self.hint = ""
+        self.state = FieldState()
+
+    def minimumSizeHint(self) -> QSize:
+        """Room for the field around one target."""
+        return QSize(320, 240)
+
+    def px_of(self, angle_deg: float) -> float:
+        """Pixels of a thing near the middle that is seen at an angle."""
+        return length_mm(angle_deg, self.distance_mm) * self.px_per_mm
+
+    def show_targets(self, offsets: list[Point], active: int = 0) -> None:
+        """Draw targets at offsets (mm right and up of the middle); ``active`` is the asked one."""
+        if (offsets, active) != (self.offsets, self.active):
+            self.offsets, self.active = offsets, active
+            self.update()
+
+    def show_state(self, state: FieldState) -> None:
+        """Draw the figures; nothing happens while they are the same."""
+        if state == self.state:
+            return
+        self.state = state
+        self.setAccessibleDescription(self.in_words())
+        self.update()
+
+    def show_hint(self, hint: str) -> None:
+        """A word under the target, for a set-up without figures."""
+        if hint != self.hint:
+            self.hint = hint
+            self.update()
+
+    def in_words(self) -> str:
+        """The figures as a sentence."""
+        s = self.state
+        if s.count is None:
+            return ""
+        return words.say(
+            "field.text",
+            count=s.count,
+            left=_figure(s.second_deg),
+            right=_figure(s.first_deg),
+            tempo=_figure(s.tempo_bpm),
+        )
+
+    def centre_px(self, offset: Point) -> QPointF:
+        """Where an offset lies in the widget."""
+        middle = QRectF(self.rect()).center()
+        return QPointF(
+            middle.x() + offset[0] * self.px_per_mm, middle.y() - offset[1] * self.px_per_mm
+        )
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw it."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        for k, offset in enumerate(self.offsets):
+            painter.save()
+            painter.translate(self.centre_px(offset))
+            if self.state.count is not None:
+                self._draw_figures(painter)
+                if self.state.bow:
+                    self._draw_bow(painter)
+            elif self.hint and k == self.active:
+                self._draw_hint(painter)
+            self._draw_target(painter, asked=k == self.active)
+            painter.restore()
+
+    # --- parts ---
+
+    def _colour(self, role: QPalette.ColorRole) -> QColor:
+        return self.palette().color(role)
+
+    def _draw_target(self, painter: QPainter, *, asked: bool) -> None:
+        role = QPalette.ColorRole
+        detail = self.px_of(DETAIL_DEG) * self.target_percent / 100
+        radius = detail * _DISC / 2
+        ink, paper = self._colour(role.WindowText), self._colour(role.Window)
+        painter.setBrush(ink if asked else paper)
+        painter.setPen(QPen(ink if asked else self._colour(role.Mid), max(2.0, detail * 0.08)))
+        painter.drawEllipse(QPointF(0, 0), radius, radius)
+        if not asked:
+            return
+        stroke = max(1.5, detail * 0.13)
+        ring = detail / 2 - stroke / 2
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(paper, stroke, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
+        box = QRectF(-ring, -ring, 2 * ring, 2 * ring)
+        notch = 50.0
+        painter.drawArc(box, round((notch / 2) * 16), round((360 - notch) * 16))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._colour(role.Accent))
+        painter.drawEllipse(QPointF(0, 0), stroke * 1.1, stroke * 1.1)
+
+    def bow_px(self) -> float:
+        """Radius of the bow: its angle, or more where enlarged figures need the room."""
+        small = QFontMetricsF(theme.font("small", self.text_percent, bold=True))
+        beside = self._disc_px() + 6 + small.horizontalAdvance("00°") + 18
+        above = self._disc_px() + 8 + small.capHeight() + 14
+        return max(self.px_of(BOW_DEG * 2) / 2, beside, above)
+
+    def _disc_px(self) -> float:
+        """Radius of the target."""
+        return self.px_of(DETAIL_DEG) * _DISC / 2 * self.target_percent / 100
+
+    def _bow_angle(self, amplitude_deg: float) -> float:
+        """Angle on the bow, clockwise from 12 o'clock, of an amplitude to the right."""
+        share = max(-1.0, min(1.0, amplitude_deg / BOW_END_DEG))
+        return share * _BOW_SPAN
+
+    def _draw_bow(self, painter: QPainter) -> None:
+        role, s = QPalette.ColorRole, self.state
+        painter.save()
+        if s.vertical:
+            painter.rotate(90)
+        radius = self.bow_px()
+        box = QRectF(-radius, -radius, 2 * radius, 2 * radius)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        thin = QPen(self._colour(role.Mid), 3)
+        thin.setCapStyle(Qt.PenCapStyle.FlatCap)
+        painter.setPen(thin)
+        painter.drawArc(box, round((90 - _BOW_SPAN) * 16), round(2 * _BOW_SPAN * 16))
+        if s.asked_deg is not None:
+            thick = QPen(self._colour(role.Highlight), 10)
+            thick.setCapStyle(Qt.PenCapStyle.FlatCap)
+            painter.setPen(thick)
+            low, high = (self._bow_angle(v) for v in _wide_enough(s.asked_deg))
+            painter.drawArc(box, round((90 - high) * 16), round((high - low) * 16))
+            painter.drawArc(box, round((90 + low) * 16), round((high - low) * 16))
+        for amplitude, sign in ((s.first_deg, 1), (s.second_deg, -1)):
+            if amplitude is not None:
+                self._draw_pin(painter, radius, sign * self._bow_angle(amplitude))
+        if s.side:
+            self._draw_bead(painter, radius, s.side)
+        painter.restore()
+
+    def _draw_pin(self, painter: QPainter, radius: float, clockwise: float) -> None:
+        painter.save()
+        painter.rotate(clockwise)
+        painter.setPen(QPen(self._colour(QPalette.ColorRole.WindowText), 4))
+        painter.drawLine(QPointF(0, -radius - 8), QPointF(0, -radius + 8))
+        painter.restore()
+
+    def _draw_bead(self, painter: QPainter, radius: float, side: int) -> None:
+        angle = math.radians(side * (_BOW_SPAN + 10))
+        at = QPointF(radius * math.sin(angle), -radius * math.cos(angle))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._colour(QPalette.ColorRole.Accent))
+        painter.drawEllipse(at, 8, 8)
+
+    def _draw_figures(self, painter: QPainter) -> None:
+        s, role = self.state, QPalette.ColorRole
+        disc = self._disc_px()
+        ink = self._colour(role.WindowText if s.measured else role.PlaceholderText)
+        painter.setPen(ink)
+        self._draw_tight(painter, "count", str(s.count), QPointF(0, disc + 6), above=False)
+        if not s.bow:
+            return
+        small = theme.font("small", self.text_percent, bold=True)
+        room = disc + 6
+        for value, sign in ((s.first_deg, 1), (s.second_deg, -1)):
+            text = "–" if value is None else f"{words.number(value)}°"
+            if s.vertical:
+                continue
+            _beside(painter, small, text, room, sign)
+        tempo = "–" if s.tempo_bpm is None else words.number(s.tempo_bpm)
+        arrow = _arrow(s.tempo_bpm, s.asked_bpm)
+        self._draw_tight(painter, "small", f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
+
+    def _draw_tight(
+        self, painter: QPainter, role: str, text: str, at: QPointF, *, above: bool
+    ) -> None:
+        """Text centred at a point, measured by its ink and not by its line."""
+        font = theme.font(role, self.text_percent, bold=True)
+        metrics = QFontMetricsF(font)
+        high = metrics.capHeight()
+        painter.setFont(font)
+        baseline = at.y() if above else at.y() + high
+        painter.drawText(QPointF(at.x() - metrics.horizontalAdvance(text) / 2, baseline), text)
+
+    def _draw_hint(self, painter: QPainter) -> None:
+        painter.setPen(self._colour(QPalette.ColorRole.WindowText))
+        below = self._disc_px() + theme.M
+        self._draw_tight(painter, "lead", self.hint, QPointF(0, below), above=False)
+
+
+def _beside(painter: QPainter, font: QFont, text: str, room: float, sign: int) -> None:
+    metrics = QFontMetricsF(font)
+    width = metrics.horizontalAdvance(text)
+    painter.setFont(font)
+    x = room if sign > 0 else -room - width
+    painter.drawText(QPointF(x, metrics.capHeight() / 2), text)
+
+
+def _arrow(tempo: float | None, asked: float | None) -> str:
+    if tempo is None or asked is None or abs(tempo - asked) <= _TEMPO_SHARE * asked:
+        return ""
+    return " ▲" if tempo < asked else " ▼"
+
+
+def _wide_enough(asked: tuple[float, float]) -> tuple[float, float]:
+    low, high = asked
+    middle, half = (low + high) / 2, max((high - low) / 2, 1.0)
+    return middle - half, middle + half
+
+
+def _figure(value: float | None) -> str:
+    return words.say("summary.not_measured") if value is None else words.number(value)

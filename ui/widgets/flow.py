@@ -1,0 +1,80 @@
+"""A row of buttons that goes on in a second row where the first is full."""
+
+# ruff: noqa: N802 - Qt's names
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QRect, QSize, Qt
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+
+from ui import theme
+
+
+class FlowRow(QLayout):
+    """Lays widgets out in reading order, row after row."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._items: list[QLayoutItem] = []
+        self.setContentsMargins(0, 0, 0, 0)
+
+    def addItem(self, item: QLayoutItem) -> None:
+        """Take one more."""
+        self._items.append(item)
+
+    def count(self) -> int:
+        """How many there are."""
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:
+        """One of them."""
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:
+        """Let one go."""
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        """Needs no more than it needs."""
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        """The narrower, the higher."""
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        """Height of the rows at a width."""
+        return self._place(QRect(0, 0, width, 0), move=False)
+
+    def setGeometry(self, rect: QRect) -> None:
+        """Place them."""
+        super().setGeometry(rect)
+        self._place(rect, move=True)
+
+    def sizeHint(self) -> QSize:
+        """Everything in one row."""
+        sizes = [i.sizeHint() for i in self._shown()]
+        width = sum(s.width() + theme.M for s in sizes)
+        return QSize(width, max((s.height() for s in sizes), default=0))
+
+    def minimumSize(self) -> QSize:
+        """As wide as the widest."""
+        size = QSize()
+        for item in self._shown():
+            size = size.expandedTo(item.minimumSize())
+        return size
+
+    def _shown(self) -> list[QLayoutItem]:
+        return [i for i in self._items if not i.isEmpty()]
+
+    def _place(self, rect: QRect, *, move: bool) -> int:
+        x, y, high = rect.x(), rect.y(), 0
+        for item in self._shown():
+            size = item.sizeHint()
+            if x > rect.x() and x + size.width() > rect.right() + 1:
+                x, y, high = rect.x(), y + high + theme.S, 0
+            if move:
+                item.setGeometry(QRect(QPoint(x, y), size))
+            x += size.width() + theme.M
+            high = max(high, size.height())
+        return y + high - rect.y()

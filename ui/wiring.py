@@ -1,0 +1,165 @@
+"""The real world for the director: worker process, engine and journal, cameras, threads, sound.
+
+Nothing here imports OpenCV or MediaPipe; those live in the measuring process.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+import secrets
+from pathlib import Path
+from typing import Any
+
+from tracker.sample import Sample
+from tracker.session.engine import Engine
+from tracker.session.files import make_private_folder, session_folder
+from tracker.session.journal import FileJournal
+from tracker.session.live import LiveState, SessionInfo
+from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
+from tracker.session.stage import Step, load_stage_log, stage_path_of
+from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
+from ui import background
+from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
+
+#: The sample that the demo plays.
+DEMO_CLIP = "turns-good"
+
+
+class Recording:
+    """One session: the engine that judges it and the journal that keeps it."""
+
+    def __init__(self, setup: dict[str, Any], notes: tuple[str, ...] = ()) -> None:
+        now = dt.datetime.now().astimezone()
+        session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
+        self.folder = make_private_folder(session_folder(session_id))
+        self._journal = FileJournal(self.folder / JOURNAL_NAME)
+        about = SessionInfo(
+            session_id=session_id,
+            started_at=now.isoformat(timespec="seconds"),
+            program_version=_version(),
+            setup=setup,
+            notes=notes,
+        )
+        self._engine = Engine(self._journal, about=about)
+
+    @property
+    def live(self) -> LiveState:
+        """How it stands."""
+        return self._engine.live
+
+    @property
+    def repetitions(self) -> int:
+        """Repetitions of the whole session, those before a pause too."""
+        return sum(run.counter.repetitions for run in self._engine.runs)
+
+    def begin(self, step: Step) -> None:
+        """A step has begun."""
+        self._engine.begin(step)
+
+    def feed(self, sample: Sample) -> None:
+        """Take a sample."""
+        self._engine.feed(sample)
+
+    def advance(self, now_s: float) -> None:
+        """Time goes on."""
+        self._engine.advance(now_s)
+
+    def finish(self, ended: str) -> None:
+        """The session ended."""
+        self._engine.finish(ended)
+
+    def save(self) -> Saved:
+        """Put everything on disk: journal, trace, stage log, summary."""
+        self._journal.close()
+        summary = save_session(self.folder)
+        return Saved(self.folder, self.folder / SUMMARY_NAME, summary.model_dump(mode="json"))
+
+
+def _version() -> str:
+    from ui.cli import program_version
+
+    return program_version()
+
+
+def make_recording(setup: dict[str, Any]) -> Recording:
+    """Recording of a session; says in it when the set-up left something out."""
+    findings = setup.get("findings") or []
+    notes = tuple(n for n in findings if n == "gaze_not_fitted")
+    if not setup.get("calibration"):
+        notes = ("setup_failed",)
+    return Recording(setup, notes)
+
+
+def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
+    """Measuring process for a camera or a clip."""
+    from tracker.vision.service import Service
+
+    arguments: dict[str, Any] = {"profile": profile} if profile is not None else {}
+    if isinstance(source, Path):
+        log = load_stage_log(stage_path_of(source))
+        if log.camera.vertical_fov_deg is not None:
+            arguments["vertical_fov_deg"] = log.camera.vertical_fov_deg
+        where: Any = ClipSource(source)
+    else:
+        where = CameraSource(source.index, source.name, source.device_id)
+    return Service(where, LazyFactory("calibration.measurer:make_measurer", arguments))
+
+
+def cameras() -> list[CameraChoice]:
+    """The cameras of this machine by name."""
+    import sys
+
+    if sys.platform == "linux":
+        from tracker.vision.cameras import list_cameras
+
+        return [CameraChoice(c.index, c.name, c.device_id) for c in list_cameras()]
+    from PySide6.QtMultimedia import QMediaDevices
+
+    inputs = QMediaDevices.videoInputs()
+    return [CameraChoice(k, device.description()) for k, device in enumerate(inputs)]
+
+
+def make_world(beats: BeatsLike | None = None) -> World:
+    """Everything real."""
+    return World(
+        make_service=make_service,
+        make_recording=make_recording,
+        cameras=cameras,
+        run=background.run,
+        beats=beats or NoBeats(),
+    )
+
+
+def clip_plan(path: Path) -> ClipPlan:
+    """A clip with its stage log.
+
+    Raises
+    ------
+    InputError
+        If the stage log can't be read or asks for no exercise.
+    """
+    from tracker.errors import InputError
+
+    log = load_stage_log(stage_path_of(path))
+    if not log.steps or log.steps[-1].step != "exercise":
+        raise InputError(
+            f"{stage_path_of(path)}: its last step is no exercise; choose another clip"
+        )
+    return ClipPlan(path, log.steps)
+
+
+def demo_clip() -> Path:
+    """The shipped clip that the demo plays.
+
+    Raises
+    ------
+    RunError
+        If no clip came with the program.
+    """
+    import sample_clips
+    from tracker.errors import RunError
+
+    found = [Path(p) for p in sample_clips.shipped()]
+    if not found:
+        raise RunError("no sample clip came with this program; install it again")
+    return next((p for p in found if p.stem == DEMO_CLIP), found[0])

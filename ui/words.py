@@ -1,0 +1,310 @@
+"""Every word that a patient reads, by key, through Qt's translation.
+
+The tracker speaks in keys (event codes, reasons, findings, exercise ids); the
+words for them are here and nowhere else. Plain words, second person, short
+sentences, verbs on buttons.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
+
+CONTEXT = "turnpost"
+
+WORDS: dict[str, object] = {
+    "program": QT_TRANSLATE_NOOP("turnpost", "Turnpost"),
+    # header
+    "camera_on": QT_TRANSLATE_NOOP("turnpost", "Camera on"),
+    "camera_off": QT_TRANSLATE_NOOP("turnpost", "Camera off"),
+    "clip_on": QT_TRANSLATE_NOOP("turnpost", "Sample clip, no camera"),
+    "text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
+    "text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
+    "switch_colours": QT_TRANSLATE_NOOP("turnpost", "Light or dark"),
+    "read_on": QT_TRANSLATE_NOOP("turnpost", "Read on ↓"),
+    # welcome
+    "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Practise with someone watching"),
+    "welcome.what": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turnpost watches through the camera while you do the exercises that your therapist "
+        "has given you. It counts, keeps the beat, and tells you when something is off.",
+    ),
+    "welcome.what_demo": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "A short sample clip takes the place of the camera. You see what a person at home "
+        "would see: the set-up, an exercise, and the summary.",
+    ),
+    "welcome.safe": QT_TRANSLATE_NOOP("turnpost", "Before you begin"),
+    "caution.therapist": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Do only what your therapist has told you. Turnpost does not find out what you have "
+        "and does not choose your treatment.",
+    ),
+    "caution.fall": QT_TRANSLATE_NOOP(
+        "turnpost", "Sit on a firm chair. To stand, have a corner or a helper within reach."
+    ),
+    "caution.stop": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does "
+        "not settle.",
+    ),
+    "caution.help": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Call for emergency help at once for a sudden bad headache, double vision, trouble "
+        "speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of "
+        "hearing.",
+    ),
+    "privacy": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "No picture is stored. Nothing leaves this computer. Your results are files in your own "
+        "folder, and you can delete them.",
+    ),
+    "welcome.start": QT_TRANSLATE_NOOP("turnpost", "Turn on the camera"),
+    "welcome.start_demo": QT_TRANSLATE_NOOP("turnpost", "Start the sample"),
+    # camera
+    "camera.title": QT_TRANSLATE_NOOP("turnpost", "Can the camera see you?"),
+    "camera.choose": QT_TRANSLATE_NOOP("turnpost", "Camera"),
+    "camera.picture": QT_TRANSLATE_NOOP("turnpost", "You, as in a mirror"),
+    "camera.next": QT_TRANSLATE_NOOP("turnpost", "Start the set-up"),
+    "camera.default": QT_TRANSLATE_NOOP("turnpost", "First camera found"),
+    "verdict.opening": QT_TRANSLATE_NOOP(
+        "turnpost", "Getting the camera ready. This can take half a minute."
+    ),
+    "verdict.good": QT_TRANSLATE_NOOP("turnpost", "Good. Your face is well lit and near enough."),
+    "verdict.no_face": QT_TRANSLATE_NOOP(
+        "turnpost", "Your face is not in the picture. Sit in front of the screen and face it."
+    ),
+    "verdict.dark": QT_TRANSLATE_NOOP("turnpost", "It is dark. Put more light in front of you."),
+    "verdict.bright": QT_TRANSLATE_NOOP(
+        "turnpost", "It is too bright. Turn the light a little aside."
+    ),
+    "verdict.far": QT_TRANSLATE_NOOP("turnpost", "You are far away. Come a hand closer."),
+    "verdict.near": QT_TRANSLATE_NOOP("turnpost", "You are very near. Move back by a hand."),
+    # trouble with the camera: what it is, and what to do
+    "trouble.no_camera": QT_TRANSLATE_NOOP("turnpost", "No camera was found."),
+    "trouble.no_camera.do": QT_TRANSLATE_NOOP(
+        "turnpost", "Plug a camera in, or open its cover or switch, then try again."
+    ),
+    "trouble.busy": QT_TRANSLATE_NOOP("turnpost", "Another program is using the camera."),
+    "trouble.busy.do": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Close the other program. In a video call, switch your video off and share this window.",
+    ),
+    "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
+    "trouble.no_permission.do": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Allow the camera in the settings of your computer under Privacy, then try again.",
+    ),
+    "trouble.unplugged": QT_TRANSLATE_NOOP("turnpost", "The camera has been unplugged."),
+    "trouble.unplugged.do": QT_TRANSLATE_NOOP("turnpost", "Plug it in again, then try again."),
+    "trouble.hanging": QT_TRANSLATE_NOOP("turnpost", "The camera does not answer."),
+    "trouble.hanging.do": QT_TRANSLATE_NOOP(
+        "turnpost", "Wait a moment. If nothing comes, unplug it or restart the computer."
+    ),
+    "trouble.failed": QT_TRANSLATE_NOOP("turnpost", "The camera can't be used."),
+    "trouble.failed.do": QT_TRANSLATE_NOOP(
+        "turnpost", 'Try again. If it stays so, run "turnpost doctor" with a helper.'
+    ),
+    "trouble.retry": QT_TRANSLATE_NOOP("turnpost", "Try again"),
+    "trouble.demo": QT_TRANSLATE_NOOP("turnpost", "Use the sample clip"),
+    "trouble.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
+    # set-up
+    "setup.title": QT_TRANSLATE_NOOP("turnpost", "Set-up"),
+    "setup.ready": QT_TRANSLATE_NOOP("turnpost", "Getting ready ..."),
+    "setup.soon": QT_TRANSLATE_NOOP("turnpost", "Next: {what}"),
+    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Sit still and look at the target."),
+    "setup.look": QT_TRANSLATE_NOOP(
+        "turnpost", "Follow the target with your eyes. Keep your head still."
+    ),
+    "setup.turn_slowly": QT_TRANSLATE_NOOP(
+        "turnpost", "Turn your head slowly right, then left. Keep your eyes on the target."
+    ),
+    "setup.nod_slowly": QT_TRANSLATE_NOOP(
+        "turnpost", "Nod slowly up, then down. Keep your eyes on the target."
+    ),
+    "setup.turn_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly to the right"),
+    "setup.turn_slowly.back": QT_TRANSLATE_NOOP("turnpost", "back to the middle"),
+    "setup.turn_slowly.minus": QT_TRANSLATE_NOOP("turnpost", "slowly to the left"),
+    "setup.nod_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly up"),
+    "setup.nod_slowly.back": QT_TRANSLATE_NOOP("turnpost", "back to the middle"),
+    "setup.nod_slowly.minus": QT_TRANSLATE_NOOP("turnpost", "slowly down"),
+    "setup.fitting": QT_TRANSLATE_NOOP("turnpost", "Thank you. Working out your measures ..."),
+    "setup.fitting_wait": QT_TRANSLATE_NOOP(
+        "turnpost", "This takes a few seconds. Rest your eyes."
+    ),
+    "setup.stop": QT_TRANSLATE_NOOP("turnpost", "Stop"),
+    "setup.progress": QT_TRANSLATE_NOOP("turnpost", "Set-up, part {part} of {parts}"),
+    "setup.failed": QT_TRANSLATE_NOOP("turnpost", "The set-up did not work."),
+    "setup.again": QT_TRANSLATE_NOOP("turnpost", "Repeat the set-up"),
+    "setup.shortened": QT_TRANSLATE_NOOP("turnpost", "Set-up done."),
+    "finding.gaze_not_fitted": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your eyes could not be followed well enough. Your head is measured, your gaze is not.",
+    ),
+    "finding.other": QT_TRANSLATE_NOOP(
+        "turnpost", "The set-up has a weakness ({key}). Numbers may be rough."
+    ),
+    "finding.repeat_hint": QT_TRANSLATE_NOOP(
+        "turnpost", "Repeat the set-up with more light if you can."
+    ),
+    # choose
+    "choose.title": QT_TRANSLATE_NOOP("turnpost", "Choose an exercise"),
+    "choose.ok": QT_TRANSLATE_NOOP(
+        "turnpost", "The set-up worked. Choose what your therapist has asked for."
+    ),
+    "choose.repetitions": QT_TRANSLATE_NOOP("turnpost", "Repetitions"),
+    "choose.tempo": QT_TRANSLATE_NOOP("turnpost", "Beats a minute"),
+    "choose.target": QT_TRANSLATE_NOOP("turnpost", "Target size"),
+    "choose.target_value": QT_TRANSLATE_NOOP("turnpost", "{percent} %"),
+    "choose.less": QT_TRANSLATE_NOOP("turnpost", "{what}: less"),
+    "choose.more": QT_TRANSLATE_NOOP("turnpost", "{what}: more"),
+    "choose.leave": QT_TRANSLATE_NOOP("turnpost", "Leave"),
+    "choose.start": QT_TRANSLATE_NOOP("turnpost", "Start exercise"),
+    "exercise.turns-on-target": QT_TRANSLATE_NOOP("turnpost", "Turn your head, eyes on the target"),
+    "exercise.turns-on-target.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turn your head from side to side, one turn a beat. Your eyes stay on the target.",
+    ),
+    "exercise.eyes-side-to-side": QT_TRANSLATE_NOOP("turnpost", "Move your eyes, head still"),
+    "exercise.eyes-side-to-side.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Your eyes jump to the target at each beat. Your head stays still."
+    ),
+    "exercise.nods-on-target": QT_TRANSLATE_NOOP("turnpost", "Nod, eyes on the target"),
+    "exercise.nods-on-target.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Nod up and down, one nod a beat. Your eyes stay on the target."
+    ),
+    "exercise.eyes-up-down": QT_TRANSLATE_NOOP(
+        "turnpost", "Move your eyes up and down, head still"
+    ),
+    "exercise.eyes-up-down.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Your eyes jump to the target at each beat. Your head stays still."
+    ),
+    "exercise.turns-together": QT_TRANSLATE_NOOP("turnpost", "Turn head and eyes together"),
+    "exercise.nods-together": QT_TRANSLATE_NOOP("turnpost", "Nod, head and eyes together"),
+    # practice
+    "practice.countdown": QT_TRANSLATE_NOOP("turnpost", "Starting in {seconds}"),
+    "practice.asked": QT_TRANSLATE_NOOP(
+        "turnpost", "{low} to {high} degrees to each side, {tempo} beats a minute"
+    ),
+    "practice.asked_about": QT_TRANSLATE_NOOP(
+        "turnpost", "About {about} degrees to each side, {tempo} beats a minute"
+    ),
+    "practice.asked_tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),
+    "practice.stop": QT_TRANSLATE_NOOP("turnpost", "Stop (Esc)"),
+    "practice.stop_name": QT_TRANSLATE_NOOP("turnpost", "Stop at once, key Escape"),
+    "practice.pause": QT_TRANSLATE_NOOP("turnpost", "Pause (Space)"),
+    "practice.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on (Space)"),
+    "practice.paused": QT_TRANSLATE_NOOP("turnpost", "Paused. Rest as long as you like."),
+    "practice.picture_show": QT_TRANSLATE_NOOP("turnpost", "Show me (P)"),
+    "practice.picture_hide": QT_TRANSLATE_NOOP("turnpost", "Hide me (P)"),
+    "practice.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured: {reason}"),
+    "practice.saving": QT_TRANSLATE_NOOP("turnpost", "Saving your session ..."),
+    "field.name": QT_TRANSLATE_NOOP("turnpost", "Target with repetition count"),
+    "field.text": QT_TRANSLATE_NOOP(
+        "turnpost", "{count} repetitions. Left {left}, right {right}, {tempo} beats a minute."
+    ),
+    # cues, by event code: calm, what to do, no blame
+    "cue.gaze_off_target": QT_TRANSLATE_NOOP("turnpost", "Eyes on the target"),
+    "cue.head_moved": QT_TRANSLATE_NOOP("turnpost", "Keep your head still"),
+    "cue.gaze_short": QT_TRANSLATE_NOOP("turnpost", "Look all the way to the target"),
+    "cue.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes open"),
+    "cue.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes closed"),
+    "cue.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "Let your eyes go with your head"),
+    "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A little further"),
+    "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A little less far"),
+    "cue.too_slow": QT_TRANSLATE_NOOP("turnpost", "A little faster"),
+    "cue.too_fast": QT_TRANSLATE_NOOP("turnpost", "A little slower"),
+    "cue.chin_down": QT_TRANSLATE_NOOP("turnpost", "Chin up a little"),
+    "cue.not_upright": QT_TRANSLATE_NOOP("turnpost", "Sit up straight"),
+    "cue.steadied": QT_TRANSLATE_NOOP("turnpost", "Let go when you feel steady"),
+    "cue.left_picture": QT_TRANSLATE_NOOP("turnpost", "Come back into the picture"),
+    "cue.possible_fall": QT_TRANSLATE_NOOP("turnpost", "Are you all right?"),
+    "cue.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured just now"),
+    "cue.throw_low": QT_TRANSLATE_NOOP("turnpost", "Throw to eye height"),
+    # reasons
+    "reason.no_face": QT_TRANSLATE_NOOP("turnpost", "your face is not in the picture"),
+    "reason.too_dark": QT_TRANSLATE_NOOP("turnpost", "it is too dark"),
+    "reason.too_far": QT_TRANSLATE_NOOP("turnpost", "you are too far away"),
+    "reason.turned_too_far": QT_TRANSLATE_NOOP("turnpost", "your head is turned too far"),
+    "reason.frame_rate_too_low": QT_TRANSLATE_NOOP("turnpost", "the camera is too slow"),
+    "reason.covered": QT_TRANSLATE_NOOP("turnpost", "something covers your face"),
+    "reason.blurred": QT_TRANSLATE_NOOP("turnpost", "the picture is blurred"),
+    "reason.gap": QT_TRANSLATE_NOOP("turnpost", "pictures are missing"),
+    "reason.eyes_shut": QT_TRANSLATE_NOOP("turnpost", "your eyes are shut"),
+    "reason.no_setup": QT_TRANSLATE_NOOP("turnpost", "there was no set-up"),
+    "reason.silent": QT_TRANSLATE_NOOP("turnpost", "no picture comes from the camera"),
+    "reason.restarting": QT_TRANSLATE_NOOP("turnpost", "the measuring is starting again"),
+    "reason.other": QT_TRANSLATE_NOOP("turnpost", "there is nothing to measure by"),
+    # summary
+    "summary.title": QT_TRANSLATE_NOOP("turnpost", "Your session"),
+    "summary.finished": QT_TRANSLATE_NOOP("turnpost", "You did the whole exercise."),
+    "summary.stopped": QT_TRANSLATE_NOOP(
+        "turnpost", "You stopped early. What you did is saved and counts."
+    ),
+    "summary.repetitions": QT_TRANSLATE_NOOP("turnpost", "Repetitions"),
+    "summary.right": QT_TRANSLATE_NOOP("turnpost", "To the right"),
+    "summary.left": QT_TRANSLATE_NOOP("turnpost", "To the left"),
+    "summary.up": QT_TRANSLATE_NOOP("turnpost", "Up"),
+    "summary.down": QT_TRANSLATE_NOOP("turnpost", "Down"),
+    "summary.speed": QT_TRANSLATE_NOOP("turnpost", "Fastest in a turn"),
+    "summary.tempo": QT_TRANSLATE_NOOP("turnpost", "Tempo"),
+    "summary.on_target": QT_TRANSLATE_NOOP("turnpost", "Eyes on the target"),
+    "summary.noticed": QT_TRANSLATE_NOOP("turnpost", "Noticed"),
+    "summary.measured": QT_TRANSLATE_NOOP("turnpost", "Measured"),
+    "summary.asked": QT_TRANSLATE_NOOP("turnpost", "asked: {asked}"),
+    "summary.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured"),
+    "summary.nothing_noticed": QT_TRANSLATE_NOOP("turnpost", "nothing to mention"),
+    "summary.degrees": QT_TRANSLATE_NOOP("turnpost", "{value} degrees"),
+    "summary.degrees_range": QT_TRANSLATE_NOOP("turnpost", "{low} to {high} degrees"),
+    "summary.degrees_s": QT_TRANSLATE_NOOP("turnpost", "{value} degrees a second"),
+    "summary.per_minute": QT_TRANSLATE_NOOP("turnpost", "{value} turns a minute"),
+    "summary.of_time": QT_TRANSLATE_NOOP("turnpost", "{value} % of the time"),
+    "summary.saved": QT_TRANSLATE_NOOP("turnpost", "Saved in {folder}"),
+    "summary.not_saved": QT_TRANSLATE_NOOP("turnpost", "Not saved: {why}"),
+    "summary.again": QT_TRANSLATE_NOOP("turnpost", "Practise again"),
+    "summary.close": QT_TRANSLATE_NOOP("turnpost", "Close"),
+    "summary.demo": QT_TRANSLATE_NOOP("turnpost", "This was the sample clip, not you."),
+    "event.times": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
+    "event.once": QT_TRANSLATE_NOOP("turnpost", "once"),
+    "event.gaze_off_target": QT_TRANSLATE_NOOP("turnpost", "eyes left the target"),
+    "event.head_moved": QT_TRANSLATE_NOOP("turnpost", "head moved along"),
+    "event.gaze_short": QT_TRANSLATE_NOOP("turnpost", "eyes stopped short"),
+    "event.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
+    "event.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "eyes opened"),
+    "event.too_small": QT_TRANSLATE_NOOP("turnpost", "turns a little small"),
+    "event.too_large": QT_TRANSLATE_NOOP("turnpost", "turns larger than asked"),
+    "event.too_slow": QT_TRANSLATE_NOOP("turnpost", "slower than the beat"),
+    "event.too_fast": QT_TRANSLATE_NOOP("turnpost", "faster than the beat"),
+    "event.left_picture": QT_TRANSLATE_NOOP("turnpost", "out of the picture"),
+    "event.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured for a while"),
+    "event.other": QT_TRANSLATE_NOOP("turnpost", "{code}"),
+    # quality flags
+    "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
+    "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
+}
+
+
+def has(key: str) -> bool:
+    """Whether there are words for a key."""
+    return key in WORDS
+
+
+def say(key: str, **values: object) -> str:
+    """The words for a key, in the user's language, with the values filled in."""
+    text = QCoreApplication.translate(CONTEXT, str(WORDS[key]))
+    return text.format(**values) if values else text
+
+
+def say_or(key: str, other: str, **values: object) -> str:
+    """The words for a key, or those for another where there are none."""
+    return say(key, **values) if key in WORDS else say(other, **values)
+
+
+def reason(key: str) -> str:
+    """Why something is not measured, in words."""
+    return say_or(f"reason.{key}", "reason.other")
+
+
+def number(value: float, decimals: int = 0) -> str:
+    """A number as the user's country writes it."""
+    return QLocale().toString(float(value), "f", decimals)
