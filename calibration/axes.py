@@ -1,4 +1,4 @@
-"""The rest frame: up from the slow turn, forward and right from the nod and the camera, the neck."""
+"""The rest frame and the neck: up from the slow turn, right from the slow nod."""
 
 from __future__ import annotations
 
@@ -76,9 +76,7 @@ def fit_neck(poses: Sequence[Pose], origin_mm: Array, axes: Array) -> Array:
     return np.asarray(np.linalg.lstsq(np.vstack(rows), np.concatenate(values), rcond=None)[0])
 
 
-def make_rest_frame(
-    turn: Sequence[Pose], nod: Sequence[Pose], origin_mm: Array
-) -> RestFrame:
+def make_rest_frame(turn: Sequence[Pose], nod: Sequence[Pose], origin_mm: Array) -> RestFrame:
     """Rest frame of a set-up's slow turn and nod (either may be empty)."""
     axes = rest_axes([p.rotation for p in turn], [p.rotation for p in nod], origin_mm)
     return RestFrame(axes, origin_mm, fit_neck([*turn, *nod], origin_mm, axes))

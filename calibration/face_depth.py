@@ -14,7 +14,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
-from numpy.typing import NDArray
 
 from calibration.face_surface import Surface
 from tracker.head.perspective import Array, Pinhole, Pose
@@ -104,9 +103,7 @@ class _Terms:
     misfit: float
 
 
-def _frame_terms(
-    template: Template, crop: GreyCrop, camera: Pinhole, pose: Pose
-) -> _Terms:
+def _frame_terms(template: Template, crop: GreyCrop, camera: Pinhole, pose: Pose) -> _Terms:
     found = match(template, crop, crop.camera(camera), pose)
     weight = found.weight / PIXEL_SPREAD**2
     weighted = weight[:, None, None] * template.structure
@@ -143,7 +140,7 @@ def _solve(blocks: list[_Terms], stiffness: Array, change: Array) -> tuple[list[
     """Steps of all poses and depths, the poses eliminated first (Schur complement)."""
     left_side = stiffness + np.diag(np.sum([b.depth_depth for b in blocks], axis=0))
     right_side = np.sum([b.depth_left for b in blocks], axis=0) - stiffness @ change
-    inverses: list[NDArray[np.float64]] = []
+    inverses: list[Array] = []
     for b in blocks:
         damped = b.pose_pose + np.diag(1e-6 * np.diag(b.pose_pose) + 1e-9)
         inverse = np.linalg.inv(damped)
@@ -151,7 +148,7 @@ def _solve(blocks: list[_Terms], stiffness: Array, change: Array) -> tuple[list[
         left_side = left_side - b.pose_depth.T @ inverse @ b.pose_depth
         right_side = right_side - b.pose_depth.T @ inverse @ b.pose_left
     depth_step = np.linalg.solve(left_side, right_side)
-    steps = [
+    steps: list[Array] = [
         inverse @ (b.pose_left - b.pose_depth @ depth_step)
         for b, inverse in zip(blocks, inverses, strict=True)
     ]

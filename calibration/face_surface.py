@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.head.perspective import Array, Pinhole, Pose
+from tracker.head.perspective import Array, Pose
 from tracker.head.shape import (
     LEFT_EYE_CORNERS,
     NOSE_BASE,
@@ -18,9 +18,9 @@ from tracker.head.shape import (
 from tracker.head.template import GreyCrop, sample_bilinear
 
 #: Side of a patch in samples, and their spacing in crop pixels.
-PATCH_SIDE = 6
-PATCH_SPACING_PX = 1.6
-MAX_PATCHES = 130
+PATCH_SIDE = 5
+PATCH_SPACING_PX = 1.9
+MAX_PATCHES = 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +42,7 @@ class Surface:
     normals: Array
 
 
-def lay_patches(
-    shape: FaceShape, pose: Pose, points_px: Array, crop: GreyCrop, camera: Pinhole
-) -> Surface:
+def lay_patches(shape: FaceShape, pose: Pose, points_px: Array, crop: GreyCrop) -> Surface:
     """Choose well-structured places on the still part of the face.
 
     Left out: the eye openings, everything below the base of the nose (mouth and
@@ -56,7 +54,7 @@ def lay_patches(
         The generic face and its pose at rest.
     points_px
         ``(>= 468, 2)`` landmarks at rest in the whole picture.
-    crop, camera
+    crop
         The rest picture.
     """
     in_crop = (points_px[:468] - [crop.left_px, crop.top_px]) * crop.scale
@@ -114,11 +112,11 @@ def _still_triangles(shape: FaceShape) -> NDArray[np.bool_]:
         # An ellipse that takes in the lids and their folds.
         reach = ((middle - eye)[:, :2] / [0.34 * PUPIL_DISTANCE_MM, 0.20 * PUPIL_DISTANCE_MM]) ** 2
         good &= reach.sum(axis=1) > 1.0
-    return good
+    return np.asarray(good)
 
 
 def _corners(image: NDArray[np.float32], allowed: NDArray[np.bool_]) -> Array:
-    """Centres ``(k, 2)`` of the best structured allowed places (Shi-Tomasi), spread over the face."""
+    """Centres ``(k, 2)`` of the best structured places (Shi-Tomasi), spread over the face."""
     gy, gx = np.gradient(image.astype(float))
     xx, yy, xy = (_box(v) for v in (gx * gx, gy * gy, gx * gy))
     least = 0.5 * (xx + yy) - np.sqrt(0.25 * (xx - yy) ** 2 + xy**2)
@@ -144,9 +142,8 @@ def _box(values: Array, half: int = 4) -> Array:
     padded = np.pad(values, half + 1)
     total = padded.cumsum(axis=0).cumsum(axis=1)
     n = 2 * half + 1
-    return (total[n:, n:] - total[:-n, n:] - total[n:, :-n] + total[:-n, :-n])[
-        : values.shape[0], : values.shape[1]
-    ]
+    window = total[n:, n:] - total[:-n, n:] - total[n:, :-n] + total[:-n, :-n]
+    return np.asarray(window[: values.shape[0], : values.shape[1]])
 
 
 def _eroded(mask: NDArray[np.bool_], by: int) -> NDArray[np.bool_]:

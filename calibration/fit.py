@@ -12,6 +12,7 @@ from calibration.face_depth import fit_depth
 from calibration.face_surface import lay_patches
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
 from tracker.errors import InputError
+from tracker.eyes.iris import iris_angles
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.perspective import Array, Pinhole, Pose
@@ -24,8 +25,10 @@ from tracker.vision.observer import Observation
 
 #: Frames that the depth of the face is fitted on.
 DEPTH_FRAMES = 48
+#: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same.
+THINNING = 2
 #: A set-up with fewer frames of a face than this can't be fitted.
-MIN_FACE_FRAMES = 20
+MIN_FACE_FRAMES = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +74,7 @@ def fit_profile(
     assert rest.face is not None and rest.crop is not None
     rest_pose, _ = pose_of_landmarks(shape, rest.face.points_px, camera)
     seen = _start_poses(faces, shape, camera, rest_pose)
-    surface = lay_patches(shape, rest_pose, rest.face.points_px, rest.crop, camera)
+    surface = lay_patches(shape, rest_pose, rest.face.points_px, rest.crop)
     if len(surface.depth_mm) < 30:
         raise InputError("the face is too dark or too blurred to be measured; more light helps")
     chosen = _spread(seen, DEPTH_FRAMES)
@@ -82,7 +85,7 @@ def fit_profile(
         rest_pose.position_mm,
         [(s.observation.crop, s.pose) for s in chosen if s.observation.crop is not None],
     )
-    seen = [_aligned(s, fitted.template, camera) for s in seen]
+    seen = [_aligned(s, fitted.template, camera) for s in seen[::THINNING]]
     frame = make_rest_frame(
         [s.pose for s in seen if s.step.step == "turn_slowly"],
         [s.pose for s in seen if s.step.step == "nod_slowly"],
@@ -91,7 +94,7 @@ def fit_profile(
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
     lids = _lid_range(seen)
-    gaze = fit_gaze(_label(seen, steps, frame, eyes_mm, camera, lids))
+    gaze = fit_gaze(_label(seen, frame, eyes_mm, camera, lids))
     return Profile(
         first.width_px,
         first.height_px,
@@ -103,6 +106,7 @@ def fit_profile(
         frame,
         lids,
         gaze,
+        _iris_at_rest(seen, eyes_mm, camera, frame),
     )
 
 
@@ -174,9 +178,21 @@ def _lid_range(seen: Sequence[_Seen]) -> LidRange:
     return LidRange(float(np.percentile(still, 70)), GENERIC_LIDS.shut_ratio)
 
 
+def _iris_at_rest(
+    seen: Sequence[_Seen], eyes_mm: Array, camera: Pinhole, frame: RestFrame
+) -> Array:
+    """Median reading of the iris landmarks while the head was at rest."""
+    rest = [s for s in seen if s.step.step == "rest"] or list(seen)
+    readings = [
+        iris_angles(s.observation.face.points_px, s.pose, eyes_mm, camera, frame.axes)
+        for s in rest
+        if s.observation.face is not None
+    ]
+    return np.asarray(np.median(readings, axis=0))
+
+
 def _label(
     seen: Sequence[_Seen],
-    steps: Sequence[Step],
     frame: RestFrame,
     eyes_mm: Array,
     camera: Pinhole,
@@ -201,9 +217,7 @@ def _label(
         moving.append(s.step.step in ("turn_slowly", "nod_slowly"))
     if not angles:
         empty = np.zeros((0, 1))
-        return LabelledEyes(
-            empty, empty, np.zeros((0, 2)), np.zeros(0, int), np.zeros(0, bool)
-        )
+        return LabelledEyes(empty, empty, np.zeros((0, 2)), np.zeros(0, int), np.zeros(0, bool))
     return LabelledEyes(
         stack_vectors(rectified),
         stack_vectors(cornered),

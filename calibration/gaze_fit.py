@@ -17,7 +17,7 @@ from tracker.profile import GazeModel
 SETTLE_S = 0.35
 #: Reading further off than this in the moving part is taken for eyes that did
 #: not hold the target.
-MOVING_LIMIT_DEG = 3.0
+MOVING_LIMIT_DEG = 4.0
 MIN_FRAMES = 30
 
 
@@ -53,9 +53,8 @@ def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
     """
     if len(eyes.angles_deg) < MIN_FRAMES:
         return None
-    weights = np.ones(len(eyes.angles_deg))
-    for _ in range(3):
-        models = _both(eyes, weights)
+    weights: Array = np.ones(len(eyes.angles_deg))
+    for _ in range(2):
         weights = _trust(eyes, weights)
     models = _both(eyes, weights)
     trusted = eyes.angles_deg[weights > 0.3]
@@ -92,11 +91,11 @@ def _trust(eyes: LabelledEyes, weights: Array) -> Array:
 
 
 def _folds(eyes: LabelledEyes) -> NDArray[np.int64]:
-    """Groups, with each moving group cut into stretches of a dozen frames."""
+    """Groups, with each moving group cut into stretches of half a second."""
     folds = eyes.group * 1000
     for group in np.unique(eyes.group[eyes.moving]):
         rows = np.flatnonzero(eyes.group == group)
-        folds[rows] += np.arange(len(rows)) // 12
+        folds[rows] += np.arange(len(rows)) // 7
     return folds
 
 

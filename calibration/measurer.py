@@ -112,5 +112,5 @@ class Measurer:
 def make_measurer(
     vertical_fov_deg: float | None = None, profile: Profile | None = None
 ) -> Measurer:
-    """Measurer for a fresh source; a module-level function, so that a child process can import it."""
+    """Measurer for a fresh source; a child process imports and calls it."""
     return Measurer(vertical_fov_deg, profile)

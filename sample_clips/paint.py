@@ -16,7 +16,9 @@ EYE_RADIUS_SQUARED = 144.0
 
 
 @numba.njit(fastmath=True, cache=True)
-def rasterise(points, triangles, rest, normals, material, focal, cx, cy, inverse, place, facing, kind):
+def rasterise(
+    points, triangles, rest, normals, material, focal, cx, cy, inverse, place, facing, kind
+):
     """Fill the buffers with the nearest surface of each pixel (z-buffer, perspective-right)."""
     height, width = inverse.shape
     for t in range(triangles.shape[0]):
@@ -32,7 +34,10 @@ def rasterise(points, triangles, rest, normals, material, focal, cx, cy, inverse
         area = (by - gy) * (ax - gx) + (gx - bx) * (ay - gy)
         if abs(area) < 1e-9:
             continue
-        x0, x1 = max(0, int(np.floor(min(ax, bx, gx)))), min(width - 1, int(np.ceil(max(ax, bx, gx))))
+        x0, x1 = (
+            max(0, int(np.floor(min(ax, bx, gx)))),
+            min(width - 1, int(np.ceil(max(ax, bx, gx)))),
+        )
         y0 = max(0, int(np.floor(min(ay, by, gy))))
         y1 = min(height - 1, int(np.ceil(max(ay, by, gy))))
         ia, ib, ic = 1 / points[a, 2], 1 / points[b, 2], 1 / points[c, 2]
@@ -129,7 +134,11 @@ def skin_colour(lattice, p, skin, hair, balls, ball, eyes, mouth, shirt):
     lip = 1 - ((p0 - mouth[0]) / 25.0) ** 2 - ((p1 - mouth[1]) / 9.0) ** 2
     if lip > 0 and p2 > mouth[2] - 30:
         k = 0.45 * min(1.0, 3 * lip)
-        r, g, b = r + k * (0.85 * skin[0] - r), g + k * (0.58 * skin[1] - g), b + k * (0.6 * skin[2] - b)
+        r, g, b = (
+            r + k * (0.85 * skin[0] - r),
+            g + k * (0.58 * skin[1] - g),
+            b + k * (0.6 * skin[2] - b),
+        )
     line = 66.0 - 0.010 * p0 * p0 + 6 * value_noise(lattice, p0 * 0.1, p1 * 0.02, p2 * 0.02)
     if p1 > line or (p2 < -78 + 0.25 * p1 and p1 > -80):
         k = 1 + 0.6 * value_noise(lattice, p0 * 0.7, p1 * 0.12, p2 * 0.7)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from collections.abc import Iterator
 from pathlib import Path
@@ -107,7 +106,7 @@ def render_scenario(scenario: Scenario, out: Path, quality: int = 27) -> Path:
                 container.mux(stream.encode(frame))
                 rows.append(row)
             container.mux(stream.encode())
-        os.replace(part, clip)
+        part.replace(clip)
     finally:
         part.unlink(missing_ok=True)
     write_truth(make_score(scenario), rows, clip)
@@ -123,9 +122,10 @@ def main(arguments: list[str] | None = None) -> int:
     args = parser.parse_args(arguments)
     try:
         for path in args.scenario:
-            print(render_scenario(load_scenario(path), args.out, args.quality), flush=True)
+            clip = render_scenario(load_scenario(path), args.out, args.quality)
+            sys.stdout.write(f"{clip}\n")
     except (ScenarioError, RuntimeError, OSError) as error:
-        print(error, file=sys.stderr)
+        sys.stderr.write(f"{error}\n")
         return 2
     return 0
 

@@ -35,9 +35,7 @@ class CameraPlace:
     def see(self, points: Array) -> Array:
         """Points of the rest frame in camera axes (picture's right, down, away)."""
         t = np.radians(self.tilt_deg)
-        axes = np.array(
-            [[-1.0, 0, 0], [0, -np.cos(t), np.sin(t)], [0, -np.sin(t), -np.cos(t)]]
-        )
+        axes = np.array([[-1.0, 0, 0], [0, -np.cos(t), np.sin(t)], [0, -np.sin(t), -np.cos(t)]])
         return np.asarray((points - np.array(self.position_mm)) @ axes.T)
 
 

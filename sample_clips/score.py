@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -224,11 +225,11 @@ class Score:
         """Gaze error in yaw and pitch of eyes that turn back too little and catch up by jumps."""
         gain = self.scenario.counter_turn
         if gain >= 0.999:
-            return lambda t: (0.0, 0.0)
+            return lambda _: (0.0, 0.0)
         times = np.arange(0.0, self.end_s + 0.05, 0.004)
         angles = np.array([self.head_angles(float(t))[:2] for t in times])
         error, rows, jump, since = np.zeros(2), [], np.zeros(2), 1.0
-        for before, after in zip(angles, angles[1:], strict=False):
+        for before, after in pairwise(angles):
             error = error + (1 - gain) * (after - before) + jump
             since += 0.004
             if since > 0.25 and np.hypot(*error) > 2.0:

@@ -14,11 +14,32 @@ from sample_clips.score import HELP_RISE_S, Score
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (
-    "time_s head_yaw_deg head_pitch_deg head_roll_deg head_x_mm head_y_mm head_z_mm "
-    "neck_x_mm neck_y_mm neck_z_mm head_yaw_speed_deg_s head_pitch_speed_deg_s eye_yaw_deg "
-    "eye_pitch_deg vergence_deg gaze_yaw_deg gaze_pitch_deg target_yaw_deg target_pitch_deg "
-    "eye_open face_height_px light quality step reason"
-).split()
+    "time_s",
+    "head_yaw_deg",
+    "head_pitch_deg",
+    "head_roll_deg",
+    "head_x_mm",
+    "head_y_mm",
+    "head_z_mm",
+    "neck_x_mm",
+    "neck_y_mm",
+    "neck_z_mm",
+    "head_yaw_speed_deg_s",
+    "head_pitch_speed_deg_s",
+    "eye_yaw_deg",
+    "eye_pitch_deg",
+    "vergence_deg",
+    "gaze_yaw_deg",
+    "gaze_pitch_deg",
+    "target_yaw_deg",
+    "target_pitch_deg",
+    "eye_open",
+    "face_height_px",
+    "light",
+    "quality",
+    "step",
+    "reason",
+)
 
 
 def truth_row(score: Score, time_s: float) -> dict[str, float | str]:
@@ -120,7 +141,7 @@ def _runs(numbers: list[int]) -> list[tuple[int, int]]:
 
 def write_truth(score: Score, rows: list[dict[str, float | str]], clip: Path) -> None:
     """Truth, stage log and events beside a clip."""
-    with open(clip.with_suffix(".truth.csv"), "w", newline="", encoding="utf-8") as out:
+    with clip.with_suffix(".truth.csv").open("w", newline="", encoding="utf-8") as out:
         writer = csv.writer(out)
         writer.writerow(COLUMNS)
         for row in rows:

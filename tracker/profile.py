@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -68,7 +68,11 @@ class GazeModel:
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """Everything that measuring needs to know of a person and a camera."""
+    """Everything that measuring needs to know of a person and a camera.
+
+    ``iris_rest_deg`` is what the iris landmarks read at rest; it stands in for
+    the gaze model where none could be fitted.
+    """
 
     width_px: int
     height_px: int
@@ -80,4 +84,4 @@ class Profile:
     rest: RestFrame
     lids: LidRange
     gaze: GazeModel | None
-    notes: tuple[str, ...] = field(default=())
+    iris_rest_deg: Array

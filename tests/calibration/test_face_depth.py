@@ -42,7 +42,7 @@ def rest_crop():
     return HEAD.picture(CAMERA, Pose(np.eye(3), REST_MM))
 
 
-@pytest.mark.parametrize("yaw, pitch", [(0, 0), (12, 0), (-25, 4), (0, 14), (10, -15), (35, 0)])
+@pytest.mark.parametrize(("yaw", "pitch"), [(0, 0), (12, 0), (-25, 4), (0, 14), (10, -15), (35, 0)])
 def test_with_the_true_shape_the_pose_is_exact(rest_crop, yaw, pitch):
     surface = surface_of(HEAD)
     pixels = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)

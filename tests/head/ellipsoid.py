@@ -1,4 +1,4 @@
-"""A textured ellipsoid, drawn exactly: ground truth for alignment and depth with no mesh involved."""
+"""A textured ellipsoid, drawn exactly: ground truth with no mesh involved."""
 
 import numpy as np
 
@@ -49,6 +49,9 @@ class Ellipsoid:
         return n / np.linalg.norm(n, axis=-1, keepdims=True)
 
 
-def about_neck(rotation, rest_mm, neck_mm=np.array([0.0, 60.0, 100.0])):
+NECK_MM = np.array([0.0, 60.0, 100.0])
+
+
+def about_neck(rotation, rest_mm, neck_mm=NECK_MM):
     """Pose of a head turned about a point behind and below the eyes (camera axes)."""
     return Pose(rotation, rest_mm + neck_mm - rotation @ neck_mm)

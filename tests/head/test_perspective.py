@@ -58,9 +58,7 @@ def test_a_pose_is_found_from_points_with_a_few_gross_errors():
     truth = Pose(rotation_of_vector(np.array([0.2, -0.5, 0.1])), np.array([20.0, -10.0, 600.0]))
     seen = CAMERA.project(truth.apply(body))
     seen[::10] += 40.0
-    found, _ = fit_pose(
-        body, seen, CAMERA, Pose(np.eye(3), np.array([0.0, 0.0, 500.0])), rounds=60
-    )
+    found, _ = fit_pose(body, seen, CAMERA, Pose(np.eye(3), np.array([0.0, 0.0, 500.0])), rounds=60)
     turned = np.degrees(np.linalg.norm(vector_of_rotation(found.rotation @ truth.rotation.T)))
     assert turned < 1.0
     assert np.linalg.norm(found.position_mm - truth.position_mm) < 12.0

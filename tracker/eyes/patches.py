@@ -74,4 +74,4 @@ def cornered_patches(crop: GreyCrop, points_px: Array) -> Array:
 
 def _normalised(values: Array) -> Array:
     centred = values - values.mean(axis=1, keepdims=True)
-    return centred / np.maximum(centred.std(axis=1, keepdims=True), 1.0)
+    return np.asarray(centred / np.maximum(centred.std(axis=1, keepdims=True), 1.0))

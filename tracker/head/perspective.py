@@ -7,11 +7,13 @@ picture, y down, z away from the camera, millimetres.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-Array = NDArray[np.float64]
+#: Numbers of either precision; shapes are in the docstrings.
+Array = NDArray[np.floating[Any]]
 
 #: Vertical field of view taken where none is known. Laptop webcams lie at
 #: about 40-60 degrees (common practice); a wrong value moves angles by about
@@ -67,7 +69,7 @@ class Pose:
 
     def apply(self, points_mm: Array) -> Array:
         """Body points ``S + (3,)`` in camera coordinates."""
-        return points_mm @ self.rotation.T + self.position_mm
+        return np.asarray(points_mm @ self.rotation.T + self.position_mm)
 
     def moved(self, step: Array) -> Pose:
         """Pose after a small step ``(6,)``: a turn in radians about the body's origin, a shift."""
@@ -84,7 +86,7 @@ def rotation_of_vector(vector_rad: Array) -> Array:
         a, b = 1.0 - angle**2 / 6.0, 0.5 - angle**2 / 24.0
     else:
         a, b = np.sin(angle) / angle, (1.0 - np.cos(angle)) / angle**2
-    return np.eye(3) + a * k + b * (k @ k)
+    return np.asarray(np.eye(3) + a * k + b * (k @ k))
 
 
 def vector_of_rotation(rotation: Array) -> Array:
@@ -146,6 +148,7 @@ def fit_pose(
     *,
     huber_px: float = 2.0,
     rounds: int = 8,
+    settled_rad: float = 1e-6,
 ) -> tuple[Pose, float]:
     """Pose whose projected body points lie nearest to points in the picture.
 
@@ -161,6 +164,12 @@ def fit_pose(
         The camera.
     start
         A pose within about 45 degrees of the answer.
+    huber_px
+        Distance beyond which a point counts less.
+    rounds
+        Steps at most.
+    settled_rad
+        A step that turns less than this is the last.
 
     Returns
     -------
@@ -186,6 +195,6 @@ def fit_pose(
         step = np.linalg.solve(normal + 1e-9 * np.diag(np.diag(normal) + 1.0), gradient)
         pose = pose.moved(step)
         rms = float(np.sqrt((weight * distance**2).sum() / max(weight.sum(), 1e-9)))
-        if np.abs(step[:3]).max() < 1e-6 and np.abs(step[3:]).max() < 1e-4:
+        if np.abs(step[:3]).max() < settled_rad and np.abs(step[3:]).max() < 200 * settled_rad:
             break
     return pose, rms

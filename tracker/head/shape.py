@@ -27,8 +27,12 @@ NOSE_BASE = 2
 #: brows, ridge, tip and wings of the nose. Landmarks on bare skin lag behind
 #: in pitch (measured on rendered heads), so they are left out.
 RIGID_FEATURES = np.array(
-    [33, 133, 362, 263, 1, 2, 4, 5, 98, 327, 129, 358, 94, 97, 326]
-    + [70, 63, 105, 66, 107, 300, 293, 334, 296, 336, 168, 6, 197, 195]
+    [
+        *(33, 133, 362, 263),
+        *(1, 2, 4, 5, 94, 97, 98, 129, 326, 327, 358),
+        *(63, 66, 70, 105, 107, 293, 296, 300, 334, 336),
+        *(6, 168, 195, 197),
+    ]
 )
 
 
@@ -57,7 +61,7 @@ class FaceShape:
                 self.points_mm[list(LEFT_EYE_CORNERS)].mean(axis=0),
             ]
         )
-        return corners + np.array([0.0, 0.0, EYE_BEHIND_CORNERS_MM])
+        return np.asarray(corners + np.array([0.0, 0.0, EYE_BEHIND_CORNERS_MM]))
 
 
 def generic_shape(vertices_cm: Array, triangles: NDArray[np.int64]) -> FaceShape:
@@ -88,7 +92,8 @@ def pose_of_landmarks(
     """
     body, seen = shape.points_mm[RIGID_FEATURES], points_px[RIGID_FEATURES]
     if start is not None:
-        return fit_pose(body, seen, camera, start)
+        # Only a start for the alignment: a twentieth of a degree will do.
+        return fit_pose(body, seen, camera, start, settled_rad=1e-3)
     corners = points_px[[*RIGHT_EYE_CORNERS, *LEFT_EYE_CORNERS]]
     spread_px = float(np.sqrt(corners.var(axis=0).sum()))
     spread_mm = float(

@@ -4,8 +4,8 @@ A template is cut from the picture of the head at rest: patches of skin and
 features with a depth for each pixel. The pose in a later picture is the one
 that makes the patches look alike again: direct alignment with the gradients
 taken from the template (in the manner of Baker & Matthews 2004, Int J Comput
-Vis 56:221), every patch freed of its own brightness and contrast. Each picture is aligned afresh to the
-rest picture, so nothing drifts and nothing is smoothed.
+Vis 56:221), every patch freed of its own brightness and contrast. Each picture
+is aligned afresh to the rest picture, so nothing drifts and nothing is smoothed.
 """
 
 from __future__ import annotations
@@ -138,7 +138,7 @@ class Template:
         crop: GreyCrop, camera: Pinhole, rest_mm: Array, pixels_mm: Array, normals: Array
     ) -> Template:
         """Template from the rest picture and the body position of each patch pixel."""
-        count, size = pixels_mm.shape[:2]
+        size = pixels_mm.shape[1]
         px = crop.camera(camera).project(pixels_mm + rest_mm)
         patches, contrast = normalise_patches(sample_bilinear(crop.image, px)[0])
         raw = np.stack(
@@ -304,9 +304,9 @@ def align(
         gradient = moves.T @ (found.weight[:, None] * found.pull).reshape(-1)
         step = np.linalg.solve(normal + 1e-6 * np.diag(np.diag(normal)), gradient)
         pose = pose.moved(step)
-        # A hundredth of a degree and a twentieth of a millimetre are well below
-        # the noise of any webcam.
-        if np.abs(step[:3]).max() < 2e-4 and np.abs(step[3:]).max() < 0.05:
+        # The next step would be smaller still: a fiftieth of a degree and a fifth
+        # of a millimetre are below the noise of any webcam.
+        if np.abs(step[:3]).max() < 4e-4 and np.abs(step[3:]).max() < 0.2:
             break
     return Alignment(pose, likeness, share)
 

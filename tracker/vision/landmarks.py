@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import os
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from types import TracebackType
 from typing import Any
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.errors import RunError
 from tracker.vision.models import load_model
+from tracker.vision.opencv import cv2
 
 N_LANDMARKS = 478
 
@@ -36,12 +40,32 @@ class Face:
     @property
     def centre_px(self) -> NDArray[np.float64]:
         """Middle of the four eye corners, ``(2,)``."""
-        return self.points_px[[33, 133, 362, 263]].mean(axis=0)
+        return np.asarray(self.points_px[[33, 133, 362, 263]].mean(axis=0))
 
     @property
     def height_px(self) -> float:
         """Extent from the highest to the lowest landmark in pixels."""
         return float(np.ptp(self.points_px[:468, 1]))
+
+
+@contextmanager
+def _quiet_native_code() -> Iterator[None]:
+    """Keep the library's own start-up lines off the terminal; they help no user."""
+    try:
+        sys.stderr.flush()
+        kept = os.dup(2)
+    except (OSError, ValueError, AttributeError):
+        # No terminal at all (a windowed program): nothing to keep quiet.
+        yield
+        return
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    try:
+        os.dup2(nowhere, 2)
+        yield
+    finally:
+        os.dup2(kept, 2)
+        os.close(kept)
+        os.close(nowhere)
 
 
 class LandmarkFinder:
@@ -65,10 +89,13 @@ class LandmarkFinder:
             output_face_blendshapes=True,
         )
         try:
-            self._landmarker: Any = vision.FaceLandmarker.create_from_options(options)
+            with _quiet_native_code():
+                self._landmarker: Any = vision.FaceLandmarker.create_from_options(options)
+                # The first picture makes it build its graph, and say so.
+                self._last_ms = -1
+                self.find(np.zeros((64, 64, 3), np.uint8), 0.0)
         except (RuntimeError, ValueError) as error:
             raise RunError(f"the face model can't be started: {error}") from error
-        self._last_ms = -1
 
     def find(self, image: NDArray[np.uint8], time_s: float) -> list[Face]:
         """Faces in a BGR picture ``(h, w, 3)``; times must not run backwards."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import cv2
 import numpy as np
 from numpy.typing import NDArray
 
@@ -12,6 +11,7 @@ from tracker.frame import Frame
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
 from tracker.head.template import GreyCrop
 from tracker.vision.landmarks import Face, LandmarkFinder
+from tracker.vision.opencv import cv2
 
 #: Distance of the outer eye corners in the crop, in pixels, at most: more adds
 #: cost and no accuracy worth it.
@@ -86,9 +86,7 @@ class Observer:
                 and 1 / growth < f.height_px / last.height_px < growth
             ]
             if near:
-                return min(
-                    near, key=lambda f: float(np.linalg.norm(f.centre_px - last.centre_px))
-                )
+                return min(near, key=lambda f: float(np.linalg.norm(f.centre_px - last.centre_px)))
             if gone_s < FORGET_AFTER_S:
                 return None
         middle = np.array([width, height]) / 2
