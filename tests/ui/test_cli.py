@@ -174,7 +174,7 @@ def test_help_names_every_command(capsys: pytest.CaptureFixture[str]) -> None:
 @pytest.mark.parametrize("name", sorted(COMMANDS))
 def test_every_command_keeps_its_promises(name: str, capsys: pytest.CaptureFixture[str]) -> None:
     module = importlib.import_module(COMMANDS[name][0])
-    assert callable(module.run) and callable(module.add_parser)
+    assert callable(module.add_parser)
     assert cli.main([name, "--help"]) == 0
     assert f"usage: turnpost {name}" in capsys.readouterr().out
     assert cli.main([name, "--no-such-option"]) == 2
@@ -192,10 +192,12 @@ def _modules_after(words: list[str]) -> set[str]:
     return set(done.stderr.split())
 
 
-HEAVY = {"numpy", "scipy", "cv2", "mediapipe", "PySide6", "pyqtgraph", "pydantic", "sample_clips"}
+HEAVY = {"numpy", "scipy", "cv2", "mediapipe", "PySide6", "pyqtgraph", "pydantic", "av", "numba"}
 
 
-@pytest.mark.parametrize("words", [["--help"], ["--version"], ["doctor", "--help"]])
+@pytest.mark.parametrize(
+    "words", [["--help"], ["--version"], ["doctor", "--help"], ["clips", "list"]]
+)
 def test_help_imports_nothing_heavy(words: list[str]) -> None:
     assert not HEAVY & _modules_after(words)
 
@@ -265,3 +267,68 @@ def test_doctor_finds_what_is_wrong(
     ):
         assert sum(fact in line for line in bad) == 1, (fact, bad)
     assert len(bad) == 6
+
+
+def test_clips_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
+    import sample_clips
+
+    assert cli.main(["clips", "list"]) == 0
+    out = capsys.readouterr().out.split()
+    assert [str(p) for p in sample_clips.shipped()] == [x for x in out if x.endswith(".mp4")]
+    assert {p.stem for p in sample_clips.scenarios()} <= set(out)
+
+
+def test_a_scenario_becomes_a_clip_with_its_truth(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    scenario = tmp_path / "short.json"
+    scenario.write_text(
+        '{"name": "short", "setup": false, "movement": {"kind": "turns", "repetitions": 1, '
+        '"tempo_bpm": 120}, "camera": {"width_px": 160, "height_px": 120, "exposures": 1}}'
+    )
+    assert cli.main(["clips", "render", str(scenario), "--out", str(tmp_path / "out")]) == 0
+    assert capsys.readouterr().out == f"{tmp_path / 'out' / 'short.mp4'}\n"
+    made = {p.name for p in (tmp_path / "out").iterdir()}
+    assert made == {"short.mp4", "short.truth.csv", "short.stage.json", "short.events.json"}
+
+
+@pytest.mark.parametrize(
+    ("text", "code", "says"),
+    [
+        (None, 2, "no such scenario; these come along: "),
+        ("{", 2, "not a readable scenario"),
+        ('{"name": "a", "colour": 1}', 2, "colour: "),
+        ('{"name": "a", "head": "nobody"}', 2, "no head is called 'nobody'"),
+        ('{"name": "a"}', 1, "a file/out: "),
+    ],
+)
+def test_a_scenario_that_can_not_be_rendered(
+    text: str | None, code: int, says: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    scenario = tmp_path / "wanted.json"
+    if text is not None:
+        scenario.write_text(text)
+    (tmp_path / "a file").touch()
+    out = tmp_path / "a file" / "out"
+    assert cli.main(["clips", "render", str(scenario), "--out", str(out)]) == code
+    err = capsys.readouterr().err
+    assert says in err and len(err.splitlines()) == 1
+
+
+@pytest.mark.parametrize("missing", ["av", "numba"])
+def test_rendering_without_its_packages(missing: str, tmp_path: Path) -> None:
+    scenario = tmp_path / "a.json"
+    scenario.write_text('{"name": "a"}')
+    words = ["clips", "render", str(scenario), "--out", str(tmp_path)]
+    code = f"import sys, ui.cli; sys.modules[{missing!r}] = None; sys.exit(ui.cli.main({words!r}))"
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+    )
+    assert done.returncode == 1 and done.stdout == ""
+    assert f"needs the package {missing}; 'python3 ui/start.py clips render" in done.stderr
+    assert len(done.stderr.splitlines()) == 1

@@ -11,6 +11,7 @@ from __future__ import annotations
 COMMANDS: dict[str, tuple[str, str]] = {
     "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
+    "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
     "doctor": ("ui.commands.doctor", "say what this machine lacks"),
 }
 
