@@ -9,6 +9,8 @@ from __future__ import annotations
 
 #: Name of the command -> its module and one line of help.
 COMMANDS: dict[str, tuple[str, str]] = {
+    "open": ("ui.commands.open", "open the program (also without a command)"),
+    "demo": ("ui.commands.demo", "the whole main job with a sample clip in place of a camera"),
     "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
