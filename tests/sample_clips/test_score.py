@@ -1,0 +1,208 @@
+"""What a scenario amounts to: counts, events and truth agree with each other."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Any
+
+import numpy as np
+import pytest
+
+from sample_clips.render import make_score
+from sample_clips.scenario import Scenario
+from sample_clips.score import JUMP_DEG, LATENCY_S, Score
+from sample_clips.truth import events, stage_log, truth_row
+from tests.sample_clips.scenes import scenario
+
+
+def rows_of(score: Score, from_s: float, to_s: float, rate_hz: float = 100.0) -> dict[str, Any]:
+    rows = [truth_row(score, float(t)) for t in np.arange(from_s, to_s, 1 / rate_hz)]
+    return {key: np.array([row.get(key, np.nan) for row in rows]) for key in rows[0]}
+
+
+def off_target_deg(rows: dict[str, Any]) -> np.ndarray[Any, Any]:
+    return np.hypot(
+        rows["gaze_yaw_deg"] - rows["target_yaw_deg"],
+        rows["gaze_pitch_deg"] - rows["target_pitch_deg"],
+    )
+
+
+def turning_points(values: np.ndarray[Any, Any], least: float) -> int:
+    """How often the sign changes between excursions beyond ``least``, and one more."""
+    beyond = np.sign(values[np.abs(values) > least])
+    return int(np.count_nonzero(np.diff(beyond))) + 1
+
+
+@pytest.fixture(scope="module")
+def turns() -> Score:
+    return make_score(scenario())
+
+
+def test_steps_follow_each_other_from_the_start(turns: Score) -> None:
+    steps = stage_log(turns)["steps"]
+    assert [s["step"] for s in steps] == [
+        "rest", *["look"] * 8, "turn_slowly", "nod_slowly", "exercise"
+    ]  # fmt: skip
+    assert steps[0]["from_s"] == 0
+    for before, after in pairwise(steps):
+        assert after["from_s"] == before["to_s"]
+
+
+def test_each_look_reaches_its_target_with_the_head_still(turns: Score) -> None:
+    for step in turns.steps:
+        if step["step"] == "look":
+            rows = rows_of(turns, step["from_s"] + 0.35, step["to_s"])
+            assert off_target_deg(rows).max() < 0.25
+            assert np.ptp(rows["head_yaw_deg"]) < 1.0
+
+
+def test_setup_turn_and_nod_reach_both_sides(turns: Score) -> None:
+    for name, column, size in (
+        ("turn_slowly", "head_yaw_deg", 26.0), ("nod_slowly", "head_pitch_deg", 13.0)
+    ):  # fmt: skip
+        step = next(s for s in turns.steps if s["step"] == name)
+        values = rows_of(turns, step["from_s"], step["to_s"])[column]
+        assert values.max() == pytest.approx(size, rel=0.06)
+        assert values.min() == pytest.approx(-size, rel=0.06)
+
+
+@pytest.mark.parametrize(
+    ("kind", "column"), [("turns", "head_yaw_deg"), ("nods", "head_pitch_deg")]
+)
+@pytest.mark.parametrize("repetitions", [1, 5, 9])
+def test_stated_repetitions_are_really_there(kind: str, column: str, repetitions: int) -> None:
+    score = make_score(
+        scenario(setup=False, movement={"kind": kind, "repetitions": repetitions, "uneven": 0.2})
+    )
+    rows = rows_of(score, score.start_s, score.end_s)
+    assert events(score)["repetitions"] == repetitions
+    assert turning_points(rows[column], 5.0) == 2 * repetitions
+
+
+def test_eyes_hold_the_target_while_the_head_turns(turns: Score) -> None:
+    rows = rows_of(turns, turns.start_s, turns.end_s, 30)
+    assert np.abs(rows["head_yaw_deg"]).max() > 15
+    assert off_target_deg(rows).max() < 0.1
+    # The target is near: the eyes turn back farther than the head turns.
+    assert np.abs(rows["eye_yaw_deg"]).max() > np.abs(rows["head_yaw_deg"]).max() + 1
+
+
+def test_gaze_is_the_heads_rotation_of_the_eyes_direction(turns: Score) -> None:
+    from sample_clips.angles import direction, turned, yaw_pitch
+
+    for time_s in np.linspace(0, turns.end_s - 0.1, 25):
+        row: dict[str, Any] = truth_row(turns, float(time_s))
+        head = turned(row["head_yaw_deg"], row["head_pitch_deg"], row["head_roll_deg"])
+        eye = direction(row["eye_yaw_deg"], row["eye_pitch_deg"])
+        assert yaw_pitch(head @ eye) == pytest.approx(
+            (row["gaze_yaw_deg"], row["gaze_pitch_deg"]), abs=1e-6
+        )
+
+
+def test_speed_is_the_slope_of_the_angle(turns: Score) -> None:
+    rows = rows_of(turns, turns.start_s, turns.end_s, 250)
+    slope = np.gradient(rows["head_yaw_deg"], rows["time_s"])
+    inside = slice(5, -5)
+    assert rows["head_yaw_speed_deg_s"][inside] == pytest.approx(slope[inside], abs=1.5)
+    # In the middle of the set a sine of ``size`` peaks at 2 pi size / period.
+    for start, lasts, size in turns.cycles[1:-1]:
+        cycle = (rows["time_s"] > start) & (rows["time_s"] < start + lasts)
+        peak = np.abs(rows["head_yaw_speed_deg_s"][cycle]).max()
+        assert peak == pytest.approx(2 * np.pi * size / lasts, rel=0.03)
+
+
+def test_lagging_eyes_slip_with_the_head_and_catch_up() -> None:
+    score = make_score(scenario(setup=False, counter_turn=0.6, movement={"amplitude_deg": 20.0}))
+    rows = rows_of(score, score.start_s, score.end_s, 250)
+    slip = rows["gaze_yaw_deg"] - rows["target_yaw_deg"]
+    assert 1.5 < np.abs(slip).max() < 7.0
+    # Between the jumps the gaze moves with the head at 1 - gain of its speed.
+    speed = np.gradient(slip, rows["time_s"])
+    head = rows["head_yaw_speed_deg_s"]
+    fast = (np.abs(head) > 30) & (np.sign(speed) == np.sign(head))
+    assert np.median(speed[fast] / head[fast]) == pytest.approx(0.4, abs=0.05)
+    against = (np.abs(head) > 30) & (speed * np.sign(head) < -20)
+    assert against.any()
+
+
+def test_glances_are_where_the_events_say() -> None:
+    glances = [
+        {"at_s": 2.7, "lasts_s": 0.8, "yaw_deg": 10, "pitch_deg": 3},
+        {"at_s": 7.1, "lasts_s": 0.8, "yaw_deg": -9, "pitch_deg": -5},
+    ]
+    score = make_score(scenario(setup=False, glances=glances))
+    found = [e for e in events(score)["events"] if e["code"] == "gaze_off_target"]
+    assert len(found) == 2
+    rows = rows_of(score, 0, score.end_s)
+    off, t = off_target_deg(rows), rows["time_s"]
+    inside = np.zeros(len(t), bool)
+    for event in found:
+        deep = (t > event["start_s"] + 0.06) & (t < event["end_s"])
+        assert off[deep].min() > 8.0
+        inside |= (t >= event["start_s"]) & (t <= event["end_s"] + 0.06)
+    assert off[~inside].max() < 0.2
+
+
+def test_jumps_last_as_long_as_saccades_do_and_land_on_the_target() -> None:
+    score = make_score(scenario(setup=False, movement={"kind": "jumps", "repetitions": 4}))
+    start, side = score.jumps[3]
+    rows = rows_of(score, start - 0.5, start + 0.6, 1000)
+    t, gaze = rows["time_s"], rows["gaze_yaw_deg"]
+    size = 2 * JUMP_DEG
+    lasts = (2.2 * size + 21) / 1000  # Carpenter 1988
+    moving = t[np.abs(np.gradient(gaze, t)) > 5]
+    near = moving[np.abs(moving - start - lasts / 2) < 0.2]
+    assert near.min() == pytest.approx(start, abs=0.01)
+    assert near.max() == pytest.approx(start + lasts, abs=0.01)
+    landed = (t > start + lasts) & (t < start + 0.5)
+    assert gaze[landed] == pytest.approx(side * JUMP_DEG, abs=0.4)
+    # The target had moved one latency earlier.
+    moved = t[np.abs(np.gradient(rows["target_yaw_deg"], t)) > 1000]
+    assert np.abs(moved - (start - LATENCY_S)).min() < 0.003
+
+
+def test_head_helps_only_where_the_events_say() -> None:
+    score = make_score(
+        scenario(
+            setup=False,
+            movement={"kind": "jumps", "repetitions": 6},
+            head_helps={"jumps": [3, 4, 8], "by_deg": 6.5},
+        )
+    )
+    found = [e for e in events(score)["events"] if e["code"] == "head_moved"]
+    assert len(found) == 2
+    rows = rows_of(score, 0, score.end_s)
+    t, yaw = rows["time_s"], np.abs(rows["head_yaw_deg"])
+    inside = np.zeros(len(t), bool)
+    for event in found:
+        span = (t >= event["start_s"]) & (t <= event["end_s"])
+        assert yaw[span].max() > 5.5
+        inside |= span
+    assert yaw[~inside].max() < 1.0
+
+
+def test_lids_are_shut_in_the_spans_and_briefly_in_blinks() -> None:
+    score = make_score(
+        scenario(setup=False, blinks=True, seed=3, shut=[{"at_s": 4.0, "lasts_s": 2.0}])
+    )
+    told = events(score)
+    (closed,) = [e for e in told["events"] if e["code"] == "eyes_closed"]
+    rows = rows_of(score, 0, score.end_s)
+    t, open_ = rows["time_s"], rows["eye_open"]
+    assert open_[(t > closed["start_s"] + 0.15) & (t < closed["end_s"])].max() < 0.05
+    assert told["blinks"]
+    allowed = (t >= closed["start_s"]) & (t <= closed["end_s"] + 0.2)
+    for start, end in told["blinks"]:
+        assert 0.1 < end - start < 0.5
+        assert open_[(t >= start) & (t <= end)].min() < 0.1
+        allowed |= (t >= start) & (t <= end)
+    assert open_[~allowed].min() == 1.0
+
+
+def test_truth_can_be_had_again_and_differs_between_clips() -> None:
+    def yaw(seed: int) -> list[Any]:
+        score = make_score(Scenario(name="a", seed=seed))
+        return [truth_row(score, t)["head_yaw_deg"] for t in (1.0, 12.0, 24.0)]
+
+    assert yaw(5) == yaw(5)
+    assert yaw(5) != yaw(6)
