@@ -24,7 +24,7 @@ os.environ.setdefault("OPENCV_VIDEOIO_V4L_SELECT_TIMEOUT", "3")
 # Where Qt was looked for before OpenCV came in: its wheel names its own Qt here.
 _BEFORE = {name: os.environ.get(name) for name in ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR")}
 
-import cv2
+import cv2  # noqa: E402
 
 for _name, _value in _BEFORE.items():
     if _value is None:

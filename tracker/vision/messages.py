@@ -1,0 +1,211 @@
+"""What goes between the program and its measuring process: sources, orders, news.
+
+Nothing here imports OpenCV or MediaPipe, so the program can use it freely.
+"""
+
+from __future__ import annotations
+
+import importlib
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+from pathlib import Path
+from typing import Any, Protocol
+
+from tracker.frame import Frame
+from tracker.sample import Sample
+from tracker.session.stage import Step
+
+
+@dataclass(frozen=True, slots=True)
+class CameraSource:
+    """A camera and what is asked of it.
+
+    ``index`` is its number, ``device_id`` (Linux: a path under
+    ``/dev/v4l/by-id``) finds the same camera again after it was unplugged and
+    comes first where it is given.
+    """
+
+    index: int
+    name: str = ""
+    device_id: str = ""
+    width: int = 1280
+    height: int = 720
+    rate_hz: float = 30.0
+
+
+@dataclass(frozen=True, slots=True)
+class ClipSource:
+    """A clip; ``paced`` plays it at its own speed, as if it were a camera."""
+
+    path: Path
+    paced: bool = True
+
+
+class SourceState(StrEnum):
+    """How it stands with the pictures."""
+
+    opening = "opening"
+    running = "running"
+    no_camera = "no_camera"
+    busy = "busy"
+    no_permission = "no_permission"
+    unplugged = "unplugged"
+    hanging = "hanging"
+    ended = "ended"
+    failed = "failed"
+    silent = "silent"
+    restarting = "restarting"
+
+
+@dataclass(frozen=True, slots=True)
+class SourceStats:
+    """What a source has really given so far: size, measured rate, frames that were passed over."""
+
+    width_px: int = 0
+    height_px: int = 0
+    rate_hz: float = math.nan
+    frames: int = 0
+    dropped: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """A sample."""
+
+    sample: Sample
+
+
+@dataclass(frozen=True, slots=True)
+class Fitted:
+    """A set-up was fitted; ``report`` is what the measurer's ``fit`` gave."""
+
+    report: Any
+
+
+@dataclass(frozen=True, slots=True)
+class FitFailed:
+    """A set-up could not be fitted; ``message`` is one plain line."""
+
+    message: str
+
+
+@dataclass(frozen=True, slots=True)
+class SourceChanged:
+    """The state of the source is another than before."""
+
+    state: SourceState
+    detail: str = ""
+
+
+Message = Measured | Fitted | FitFailed | SourceChanged
+
+
+class MeasurerLike(Protocol):
+    """What the measuring process asks of a measurer.
+
+    After a fit, a replaced process makes its measurer by the same factory with
+    the keyword ``profile``; a measurer with a method ``use_profile(profile)``
+    is kept and given the profile by that.
+    """
+
+    def take(self, frame: Frame) -> Sample:
+        """Measure one frame."""
+        ...
+
+    def fit(self, steps: Sequence[Step]) -> Any:
+        """Fit the person; raises InputError with a plain message."""
+        ...
+
+    def close(self) -> None:
+        """Free native parts."""
+        ...
+
+
+@dataclass(frozen=True)
+class LazyFactory:
+    """A factory named by its place, imported only where it is called.
+
+    It keeps the libraries of a measurer out of the program's own process.
+
+    Parameters
+    ----------
+    target
+        ``package.module:function``.
+    arguments
+        Keyword arguments of the function.
+    """
+
+    target: str
+    arguments: dict[str, Any] = field(default_factory=dict)
+
+    def __call__(self, **more: Any) -> Any:
+        """Import the function and call it."""
+        module, _, name = self.target.partition(":")
+        return getattr(importlib.import_module(module), name)(**(self.arguments | more))
+
+
+# --- orders to the child and news from it that go no further than the service ---
+
+
+@dataclass(frozen=True, slots=True)
+class Resume:
+    """Where a clip goes on: it was at ``time_s`` when the clock stood at ``wall_s``.
+
+    A clip that isn't paced goes on after ``time_s`` and passes over ``discard``
+    frames more (those that may have killed the process before).
+    """
+
+    time_s: float
+    wall_s: float
+    discard: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Begin:
+    """Begin to measure; ``origin_s`` is the clock's reading at the session's time 0."""
+
+    source: Any
+    origin_s: float
+    profile: Any = None
+    resume: Resume | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fit:
+    """Fit the person on the frames taken so far."""
+
+    steps: list[Step]
+
+
+@dataclass(frozen=True, slots=True)
+class ShowPreview:
+    """Write pictures into the shared memory, or no longer."""
+
+    on: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """Close the source and end."""
+
+
+@dataclass(frozen=True, slots=True)
+class Ready:
+    """The libraries and models are loaded."""
+
+
+@dataclass(frozen=True, slots=True)
+class Beat:
+    """The child's measuring loop is alive."""
+
+    stats: SourceStats
+
+
+@dataclass(frozen=True, slots=True)
+class GivingUp:
+    """The child can't go on; ``final`` if another one couldn't either."""
+
+    detail: str
+    final: bool
