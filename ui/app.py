@@ -189,7 +189,7 @@ class Window(QWidget):
             shortcut.setEnabled(not live_only or page is self.pages["practice"])
         self.refresh()
         if new_page or phase != self._shown:
-            if new_page or phase == Phase.setup_failed:
+            if new_page or self._shown is None or phase == Phase.setup_failed:
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
 

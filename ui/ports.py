@@ -136,6 +136,7 @@ class ClipPlan:
 
     path: Path
     steps: Sequence[Step]
+    vertical_fov_deg: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

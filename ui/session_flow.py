@@ -499,7 +499,7 @@ class Director:
         report = self.report
         error_deg = float(getattr(report, "error_deg", nan))
         found = {
-            "camera": self.camera.name if self.camera is not None else "sample clip",
+            "camera": self._about_camera(),
             "distance_mm": round(self._rest_distance_mm),
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
@@ -513,6 +513,14 @@ class Director:
         for sample in held:
             self._begin_steps(sample.time_s)
             self._recording.feed(sample)
+
+    def _about_camera(self) -> dict[str, Any]:
+        if self.clip is not None:
+            fov_deg = self.clip.vertical_fov_deg
+            return {"name": "sample clip", "vertical_fov_deg": fov_deg}
+        known = getattr(self._profile, "vertical_fov_deg", None)
+        name = self.camera.name if self.camera is not None else None
+        return {"name": name, "vertical_fov_deg": known}
 
     def _begin_steps(self, time_s: float) -> None:
         """Tell the recording of the steps that have begun by a time."""

@@ -19,6 +19,7 @@ from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
+from ui.beats import beats_until
 from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
 
 #: The sample that the demo plays.
@@ -145,7 +146,20 @@ def clip_plan(path: Path) -> ClipPlan:
         raise InputError(
             f"{stage_path_of(path)}: its last step is no exercise; choose another clip"
         )
-    return ClipPlan(path, log.steps)
+    steps = [_with_dose(s) for s in log.steps]
+    return ClipPlan(path, steps, log.camera.vertical_fov_deg)
+
+
+def _with_dose(step: Step) -> Step:
+    """A step that says how many repetitions were asked.
+
+    A stage log need not say it; then it is what its tempo gives in its time, two
+    beats a repetition.
+    """
+    if step.step != "exercise" or (step.model_extra or {}).get("repetitions") is not None:
+        return step
+    beats = beats_until(step.tempo_bpm, step.to_s - step.from_s, step.to_s - step.from_s)
+    return step.model_copy(update={"repetitions": int(beats / 2)}) if beats >= 2 else step
 
 
 def demo_clip() -> Path:

@@ -76,7 +76,11 @@ class CameraPage(Page):
             high_px = 1280.0 * picture.shape[0] / picture.shape[1]
         key = verdict(director.sample, high_px)
         self.verdict.setText(words.say(f"verdict.{key}"))
-        self.next.setEnabled(director.sample is not None)
+        ready = director.sample is not None
+        if ready != self.next.isEnabled():
+            self.next.setEnabled(ready)
+            if ready and not self.choice.isAncestorOf(self.focusWidget()):
+                self.next.setFocus()
 
     def _fill(self) -> None:
         cameras = self._director.cameras

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import contextlib
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -45,7 +47,6 @@ class SummaryPage(Page):
         self.said = Words(role="lead")
         self.exercise = Words(role="lead", bold=True)
         self.saved = Words(role="body", soft=True)
-        self.saved.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.table = QWidget()
         self.grid = QGridLayout(self.table)
         self.grid.setContentsMargins(0, 0, 0, 0)
@@ -116,8 +117,7 @@ class SummaryPage(Page):
 
 
 def shown_path(folder: Path) -> str:
-    """A path with the home folder shortened."""
-    try:
-        return str(Path("~") / folder.relative_to(Path.home()))
-    except ValueError:
-        return str(folder)
+    """A path with the home folder shortened, that may be broken after each folder."""
+    with contextlib.suppress(ValueError):
+        folder = Path("~") / folder.relative_to(Path.home())
+    return re.sub(r"([/\\])", "\\1\u200b", str(folder))

@@ -164,7 +164,7 @@ class TargetField(QWidget):
         notch = 50.0
         painter.drawArc(box, round((notch / 2) * 16), round((360 - notch) * 16))
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self._colour(role.Accent))
+        painter.setBrush(paper)
         painter.drawEllipse(QPointF(0, 0), stroke * 1.1, stroke * 1.1)
 
     def bow_px(self) -> float:

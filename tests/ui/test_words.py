@@ -1,0 +1,106 @@
+"""Words: there are some for every key that the tracker may say."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+import ui
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.events import PRIORITY
+from tracker.sample import REASONS
+from tracker.vision.messages import SourceState
+from ui import words
+from ui.keys import KEYS
+from ui.reading import noticed, rows_of
+from ui.session_flow import TROUBLES
+
+
+@pytest.mark.parametrize("key", REASONS)
+def test_every_reason_has_words(key: str) -> None:
+    assert words.has(f"reason.{key}")
+
+
+@pytest.mark.parametrize("code", PRIORITY)
+def test_every_cue_has_words(code: str) -> None:
+    assert words.has(f"cue.{code}")
+    assert words.has(f"event.{code}")
+
+
+@pytest.mark.parametrize("state", sorted(TROUBLES))
+def test_every_trouble_says_what_it_is_and_what_to_do(state: SourceState) -> None:
+    assert words.has(f"trouble.{state}") and words.has(f"trouble.{state}.do")
+
+
+@pytest.mark.parametrize("exercise", sorted(CATALOGUE))
+def test_every_exercise_has_a_name(exercise: str) -> None:
+    assert words.has(f"exercise.{exercise}")
+
+
+def test_every_key_that_the_pages_use_exists() -> None:
+    used: set[str] = set()
+    for path in Path(ui.__file__).parent.rglob("*.py"):
+        used |= set(re.findall(r'say\(\s*"([a-z_.\-]+)"', path.read_text(encoding="utf-8")))
+    assert used
+    assert {k for k in used if not words.has(k)} == set()
+
+
+def test_words_can_be_translated() -> None:
+    for key, text in words.WORDS.items():
+        assert isinstance(text, str) and text, key
+
+
+def test_no_key_does_two_things() -> None:
+    sequences = [k.sequence for k in KEYS]
+    assert len(sequences) == len(set(sequences))
+
+
+def test_what_was_not_measured_is_not_a_number() -> None:
+    rows = rows_of(
+        {
+            "prescribed": {"repetitions": 10, "amplitude_deg": [15, 20], "tempo_bpm": 60},
+            "done": {"repetitions": 0, "measured_fraction": 0.0},
+            "head": {
+                "amplitude_deg": {"median": None, "by_side": {}},
+                "peak_speed_deg_s": {"median": None},
+                "tempo_bpm": {"median": None},
+            },
+            "gaze": {"on_target_fraction": {"value": None}},
+            "events": [],
+        }
+    )
+    values = {r.label: r.value for r in rows}
+    assert values["Repetitions"] == "0"
+    assert values["Measured"] == "0 % of the time"
+    for label in ("To the left", "To the right", "Fastest in a turn", "Tempo"):
+        assert values[label] is None
+    assert values["Eyes on the target"] is None
+
+
+def test_a_measured_set_reads_in_plain_words() -> None:
+    rows = rows_of(
+        {
+            "prescribed": {"repetitions": 8, "amplitude_deg": [15, 20], "tempo_bpm": 60},
+            "done": {"repetitions": 8, "measured_fraction": 0.98},
+            "head": {
+                "amplitude_deg": {"by_side": {"left": {"median": 17.6}, "right": {"median": 18.2}}},
+                "peak_speed_deg_s": {"median": 57.2},
+                "tempo_bpm": {"median": 59.6},
+            },
+            "gaze": {"on_target_fraction": {"value": 0.912}},
+            "events": [{"code": "gaze_off_target"}, {"code": "gaze_off_target"}],
+        }
+    )
+    values = {r.label: r.value for r in rows}
+    assert values["To the left"] == "18 degrees"
+    assert values["Tempo"] == "60 turns a minute"
+    assert values["Eyes on the target"] == "91 % of the time"
+    assert values["Noticed"] == "eyes left the target 2 times"
+    asked = {r.label: r.asked for r in rows}
+    assert asked["To the right"] == "asked: 15 to 20 degrees"
+
+
+def test_nothing_noticed_is_said() -> None:
+    assert noticed([]) == "nothing to mention"
