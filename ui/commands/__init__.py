@@ -13,6 +13,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "demo": ("ui.commands.demo", "the whole main job with a sample clip in place of a camera"),
     "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
+    "bench": ("ui.commands.bench", "print figures: accuracy against truth, speed as a ratio"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
     "doctor": ("ui.commands.doctor", "say what this machine lacks"),
 }

@@ -1,0 +1,143 @@
+"""What was measured in a clip against what was true in it."""
+
+from __future__ import annotations
+
+import csv
+import json
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.errors import InputError
+from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS
+from tracker.session.projections import SessionRecord
+
+Array = NDArray[np.float64]
+
+#: An event is found when one of its kind begins this near to the truth (design.md).
+EVENT_WITHIN_S = 0.15
+#: Errors of the eyes are counted while they are open and not in a blink's edge.
+OPEN = 0.95
+ANGLES = (
+    "head_yaw_deg",
+    "head_pitch_deg",
+    "head_roll_deg",
+    "eye_yaw_deg",
+    "eye_pitch_deg",
+    "gaze_yaw_deg",
+    "gaze_pitch_deg",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Truth:
+    """A clip's truth: columns by name ``(n,)``, and what happened in it."""
+
+    columns: dict[str, Array]
+    events: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
+class Comparison:
+    """How near one clip was measured.
+
+    Attributes
+    ----------
+    error_deg
+        Mean absolute error of each of :data:`ANGLES` over the exercise.
+    slope
+        Measured degrees for each true one, where the truth moved enough to tell.
+    measured
+        Share of the exercise's frames with a head pose.
+    repetitions, true_repetitions
+        Counts.
+    found, missed, false
+        Events that the truth has and were found in time, those that were not,
+        and those that the truth does not have.
+    """
+
+    error_deg: dict[str, float]
+    slope: dict[str, float]
+    measured: float
+    repetitions: int
+    true_repetitions: int
+    found: int
+    missed: int
+    false: int
+
+
+def load_truth(clip: Path) -> Truth:
+    """Truth beside a clip; raises InputError where there is none."""
+    try:
+        with clip.with_suffix(".truth.csv").open(encoding="utf-8", newline="") as rows:
+            table = list(csv.DictReader(rows))
+        events = json.loads(clip.with_suffix(".events.json").read_text(encoding="utf-8"))
+    except (OSError, ValueError) as error:
+        raise InputError(f"{clip}: no readable truth beside it ({error})") from error
+    columns = {
+        name: np.array([float(row.get(name) or "nan") for row in table])
+        for name in TRACE_COLUMNS
+        if name not in TEXT_COLUMNS
+    }
+    return Truth(columns, events)
+
+
+def compare(record: SessionRecord, truth: Truth) -> Comparison:
+    """Measured session against the truth of its clip, over the exercise."""
+    exercise = record.exercises[0]
+    times = np.array([s.time_s for s in exercise.samples])
+    rows = np.searchsorted(truth.columns["time_s"], times - 1e-4)
+    rows = np.minimum(rows, len(truth.columns["time_s"]) - 1)
+    errors, slopes = {}, {}
+    opened = truth.columns["eye_open"][rows] > OPEN
+    for name in ANGLES:
+        true = truth.columns[name][rows]
+        read = np.array([getattr(s, name) for s in exercise.samples])
+        usable = np.isfinite(true) & np.isfinite(read)
+        if not name.startswith("head"):
+            usable &= opened
+        if not usable.any():
+            continue
+        errors[name] = float(np.abs(read - true)[usable].mean())
+        if true[usable].std() > 4.0:
+            slopes[name] = float(np.polyfit(true[usable], read[usable], 1)[0])
+    measured = np.isfinite([s.head_yaw_deg for s in exercise.samples]).mean()
+    found, missed, false = match_events(
+        [(e.code, e.start_s) for e in exercise.events], truth.events["events"]
+    )
+    return Comparison(
+        errors,
+        slopes,
+        float(measured),
+        len(exercise.turns) // 2,
+        int(truth.events["repetitions"]),
+        found,
+        missed,
+        false,
+    )
+
+
+def match_events(seen: list[tuple[str, float]], true: list[dict[str, Any]]) -> tuple[int, int, int]:
+    """Numbers of events found in time, missed, and false.
+
+    An eyes-closed or not-measured stretch explains what goes with it, so events
+    within a true event's span are false only if the truth knows no reason.
+    """
+    left = list(seen)
+    found = 0
+    for event in true:
+        hit = next(
+            (
+                s
+                for s in left
+                if s[0] == event["code"] and abs(s[1] - event["start_s"]) <= EVENT_WITHIN_S
+            ),
+            None,
+        )
+        if hit is not None:
+            found += 1
+            left.remove(hit)
+    return found, len(true) - found, len(left)
