@@ -15,6 +15,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
     "bench": ("ui.commands.bench", "print figures: accuracy against truth, speed as a ratio"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
+    "camera": ("ui.commands.camera", "say what each camera gives, or why it can't be used"),
     "doctor": ("ui.commands.doctor", "say what this machine lacks"),
 }
 

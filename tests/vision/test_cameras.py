@@ -1,0 +1,394 @@
+"""Cameras: which there are, why one can't be used, and the newest picture.
+
+No camera is needed: device trees, system calls and captures are made up. What
+real drivers answer was never seen by these tests.
+"""
+
+from __future__ import annotations
+
+import errno
+import itertools
+import os
+import struct
+import sys
+import threading
+import time
+from collections.abc import Callable, Iterator
+from multiprocessing.connection import Connection
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+
+from tracker.vision import cameras, capture
+from tracker.vision.cameras import DeviceTree
+from tracker.vision.capture import CameraFeed, Patience
+from tracker.vision.messages import CameraSource, SourceState
+
+CAPTURE, META = 0x04200001, 0x04A00000
+WEBCAM_ID = "usb-Some_Maker_Webcam-video-index0"
+
+
+class FakeKernel:
+    """Answers ``open`` and ``ioctl`` for devices that can be refused or taken."""
+
+    def __init__(self) -> None:
+        self.device_caps: dict[str, int] = {}
+        self.open_error: dict[str, int] = {}
+        self.format_error: dict[str, int] = {}
+        self.handles: dict[int, str] = {}
+
+    def open_device(self, path: Path, flags: int) -> int:
+        assert flags & os.O_RDWR
+        name = path.resolve().name
+        if name in self.open_error:
+            raise OSError(self.open_error[name], os.strerror(self.open_error[name]))
+        handle = 1000 + len(self.handles)
+        self.handles[handle] = name
+        return handle
+
+    def ioctl(self, handle: int, request: int, data: bytearray) -> int:
+        name = self.handles[handle]
+        if request == 0x80685600:
+            assert len(data) == 104
+            caps = self.device_caps.get(name, CAPTURE)
+            struct.pack_into("<II", data, 84, 0x80000000 | CAPTURE | META, caps)
+        elif request == 0xC0D05605 and name in self.format_error:
+            raise OSError(self.format_error[name], "")
+        return 0
+
+    def close_device(self, handle: int) -> None:
+        del self.handles[handle]
+
+
+@pytest.fixture
+def kernel() -> FakeKernel:
+    return FakeKernel()
+
+
+@pytest.fixture
+def tree(tmp_path: Path, kernel: FakeKernel) -> Iterator[DeviceTree]:
+    """A webcam with its second device for data about pictures, and a second webcam."""
+    names = {"video0": "Webcam: Webcam", "video1": "Webcam: Webcam", "video10": "Other"}
+    for k, (node, name) in enumerate(names.items()):
+        (tmp_path / "dev").mkdir(exist_ok=True)
+        (tmp_path / "dev" / node).touch()
+        folder = tmp_path / "sys/class/video4linux" / node
+        folder.mkdir(parents=True)
+        (folder / "name").write_text(name + "\n")
+        (folder / "index").write_text("1\n" if k == 1 else "0\n")
+    by_id = tmp_path / "dev/v4l/by-id"
+    by_id.mkdir(parents=True)
+    (by_id / WEBCAM_ID).symlink_to("../../video0")
+    kernel.device_caps["video1"] = META
+    yield DeviceTree(tmp_path, kernel.open_device, kernel.ioctl, kernel.close_device)
+    assert not kernel.handles, "a device was left open"
+
+
+WEBCAM = CameraSource(0, "Webcam", f"/dev/v4l/by-id/{WEBCAM_ID}")
+
+
+def test_cameras_by_name_and_lasting_id(tree: DeviceTree) -> None:
+    assert tree.cameras() == [WEBCAM, CameraSource(10, "Other")]
+
+
+def test_cameras_that_may_not_be_opened_are_listed(tree: DeviceTree, kernel: FakeKernel) -> None:
+    kernel.open_error = dict.fromkeys(("video0", "video1", "video10"), errno.EACCES)
+    assert [c.index for c in tree.cameras()] == [0, 10]
+
+
+def test_camera_that_can_be_used(tree: DeviceTree) -> None:
+    assert tree.condition(WEBCAM) is None
+    assert tree.condition(CameraSource(10)) is None
+    assert tree.path_of(WEBCAM).name == WEBCAM_ID
+
+
+@pytest.mark.parametrize(
+    ("code", "state"),
+    [
+        (errno.EACCES, SourceState.no_permission),
+        (errno.EPERM, SourceState.no_permission),
+        (errno.EBUSY, SourceState.busy),
+        (errno.ENODEV, SourceState.unplugged),
+        (errno.ENXIO, SourceState.unplugged),
+        (errno.EMFILE, SourceState.failed),
+    ],
+)
+def test_refused_by_open(
+    tree: DeviceTree, kernel: FakeKernel, code: int, state: SourceState
+) -> None:
+    kernel.open_error["video0"] = code
+    told = tree.condition(WEBCAM)
+    assert told is not None and told[0] is state and "Webcam" in told[1]
+
+
+@pytest.mark.parametrize(
+    ("code", "state"),
+    [(errno.EBUSY, SourceState.busy), (errno.ENODEV, SourceState.unplugged)],
+)
+def test_taken_by_another_program(
+    tree: DeviceTree, kernel: FakeKernel, code: int, state: SourceState
+) -> None:
+    kernel.format_error["video0"] = code
+    told = tree.condition(WEBCAM)
+    assert told is not None and told[0] is state
+    kernel.format_error["video0"] = errno.EINVAL  # an odd driver is no reason not to try
+    assert tree.condition(WEBCAM) is None
+
+
+def test_unplugged_and_none_at_all(tree: DeviceTree) -> None:
+    (tree.root / "dev/video0").unlink()
+    (tree.root / "dev/v4l/by-id" / WEBCAM_ID).unlink()
+    told = tree.condition(WEBCAM)
+    assert told is not None and told[0] is SourceState.unplugged
+    for node in ("video1", "video10"):
+        (tree.root / "dev" / node).unlink()
+    told = tree.condition(CameraSource(0))
+    assert told is not None and told[0] is SourceState.no_camera
+
+
+def test_no_devices_at_all(tmp_path: Path) -> None:
+    assert DeviceTree(tmp_path).cameras() == []
+    told = DeviceTree(tmp_path).condition(CameraSource(0))
+    assert told == (SourceState.no_camera, "no camera was found")
+
+
+def test_a_device_that_gives_no_pictures(tree: DeviceTree) -> None:
+    told = tree.condition(CameraSource(1))
+    assert told is not None and told[0] is SourceState.no_camera
+
+
+@pytest.mark.parametrize(
+    ("platform", "name", "closed", "mute"),
+    [
+        ("win32", "", SourceState.no_camera, SourceState.busy),
+        ("win32", "Webcam", SourceState.busy, SourceState.busy),
+        ("darwin", "Webcam", SourceState.no_permission, SourceState.no_permission),
+        ("linux", "Webcam", SourceState.failed, SourceState.hanging),
+    ],
+)
+def test_what_is_most_likely_where_the_system_says_nothing(
+    platform: str, name: str, closed: SourceState, mute: SourceState
+) -> None:
+    source = CameraSource(0, name)
+    assert cameras.closed_condition(source, platform)[0] is closed
+    assert cameras.mute_condition(source, platform)[0] is mute
+
+
+def _two_then_hang(news: Connection) -> None:
+    news.send((0, 640, 480))
+    news.send((2, 1280, 720))
+    time.sleep(1000)
+
+
+def test_trying_numbers_survives_a_driver_that_hangs() -> None:
+    found = cameras._try_indices(_two_then_hang, limit_s=3.0)
+    assert [(c.index, c.width, c.height) for c in found] == [(0, 640, 480), (2, 1280, 720)]
+
+
+@pytest.mark.skipif(
+    sys.platform != "linux" or any(Path("/dev").glob("video*")), reason="there is a camera"
+)
+def test_trying_numbers_without_a_camera_is_silent(capfd: pytest.CaptureFixture[str]) -> None:
+    assert cameras._try_indices() == []
+    assert capfd.readouterr() == ("", "")
+
+
+# --- reading ------------------------------------------------------------------------------
+
+
+class FakeCapture:
+    """A camera at a rate; fails or hangs from a picture on."""
+
+    def __init__(
+        self,
+        opened: bool = True,
+        rate_hz: float = 200.0,
+        fail_from: int = 10**9,
+        hang: threading.Event | None = None,
+        hang_from: int = 10**9,
+    ) -> None:
+        self._opened, self._rate_hz = opened, rate_hz
+        self._fail_from, self._hang, self._hang_from = fail_from, hang, hang_from
+        self.k = 0
+        self.released = False
+        self.asked: list[tuple[int, float]] = []
+
+    def isOpened(self) -> bool:
+        return self._opened
+
+    def set(self, what: int, value: float) -> None:
+        self.asked.append((what, value))
+
+    def grab(self) -> bool:
+        self.k += 1
+        if self.k >= self._hang_from and self._hang is not None:
+            self._hang.wait(30)
+            return False
+        if self.k >= self._fail_from:
+            return False
+        time.sleep(1 / self._rate_hz)
+        return True
+
+    def retrieve(self) -> tuple[bool, Any]:
+        return True, np.full((120, 160, 3), self.k % 256, np.uint8)
+
+    def release(self) -> None:
+        self.released = True
+
+
+QUICK = Patience(
+    hanging_s=0.2,
+    open_s=0.5,
+    read_s=0.5,
+    failing_s=0.05,
+    retry_s=0.05,
+    settle_s=0,
+    settle_retry_s=0,
+)
+
+
+def feed_of(
+    *captures: FakeCapture, condition: Callable[[], cameras.Condition | None] = lambda: None
+) -> CameraFeed:
+    waiting = list(captures)
+
+    def open_with(_: CameraSource) -> FakeCapture:
+        return waiting.pop(0) if len(waiting) > 1 else waiting[0]
+
+    return CameraFeed(
+        CameraSource(0, "Webcam"),
+        capture.clock(),
+        open_with=open_with,
+        condition_of=lambda _: condition(),
+        patience=QUICK,
+    )
+
+
+def until(reached: Callable[[], bool], limit_s: float = 5.0) -> None:
+    end_s = time.perf_counter() + limit_s
+    while not reached():
+        assert time.perf_counter() < end_s
+        time.sleep(0.005)
+
+
+def test_newest_picture_wins_and_the_rest_is_counted() -> None:
+    camera = FakeCapture()
+    feed = feed_of(camera)
+    got = []
+    for _ in range(8):
+        frame = feed.get(1.0)
+        assert frame is not None
+        got.append(frame)
+        time.sleep(0.03)  # measuring takes longer than the camera's 5 ms
+    stats = feed.stats()
+    feed.close()
+    assert camera.released
+    # The picture's own number, counted from 1, is that of its frame: nothing old was kept.
+    assert all(f.image[0, 0, 0] == (f.index + 1) % 256 for f in got)
+    missing = sum(b.index - a.index - 1 for a, b in itertools.pairwise(got))
+    assert missing > 8 and stats.dropped >= missing
+    assert np.all(np.diff([f.time_s for f in got]) > 0)
+    assert 60 < stats.rate_hz < 210 and (stats.width_px, stats.height_px) == (160, 120)
+
+
+def test_states_of_a_camera_that_stops_and_comes_back() -> None:
+    troubles: list[cameras.Condition | None] = [None]
+    feed = feed_of(FakeCapture(fail_from=20), FakeCapture(), condition=lambda: troubles[0])
+    until(lambda: feed.state[0] is SourceState.running)
+    first = feed.get(1.0)
+    troubles[0] = (SourceState.unplugged, "Webcam is gone")
+    until(lambda: feed.state[0] is SourceState.unplugged)
+    troubles[0] = None
+    until(lambda: feed.state[0] is SourceState.running)
+    feed.go_on()
+    later = feed.get(1.0)
+    feed.close()
+    assert first is not None and later is not None
+    assert later.time_s > first.time_s and later.index > first.index
+
+
+def test_busy_then_free() -> None:
+    troubles: list[cameras.Condition | None] = [(SourceState.busy, "Webcam is in use")]
+    feed = feed_of(FakeCapture(), condition=lambda: troubles[0])
+    until(lambda: feed.state == (SourceState.busy, "Webcam is in use"))
+    assert feed.get(0.05) is None
+    troubles[0] = None
+    until(lambda: feed.get(0.1) is not None)
+    feed.close()
+
+
+def test_camera_that_hangs_while_it_is_read() -> None:
+    free = threading.Event()
+    feed = feed_of(FakeCapture(hang=free, hang_from=5))
+    until(lambda: feed.state[0] is SourceState.running)
+    until(lambda: feed.state[0] is SourceState.hanging)
+    assert not feed.stuck
+    until(lambda: feed.stuck)
+    free.set()
+    feed.close()
+
+
+def test_camera_that_hangs_while_it_opens() -> None:
+    free = threading.Event()
+
+    def open_with(_: CameraSource) -> FakeCapture:
+        free.wait(30)
+        return FakeCapture(opened=False)
+
+    feed = CameraFeed(
+        CameraSource(0), 0.0, open_with=open_with, condition_of=lambda _: None, patience=QUICK
+    )
+    assert feed.state[0] is SourceState.opening
+    until(lambda: feed.state == (SourceState.hanging, "camera 0 takes long to open"))
+    until(lambda: feed.stuck)
+    free.set()
+    feed.close()
+
+
+def test_camera_that_opens_and_gives_nothing() -> None:
+    feed = feed_of(FakeCapture(fail_from=0))
+    until(lambda: feed.state[0] not in (SourceState.opening, SourceState.running))
+    assert feed.state == cameras.mute_condition(CameraSource(0, "Webcam"))
+    feed.close()
+
+
+def test_library_that_raises_is_a_failure_in_one_line() -> None:
+    def open_with(_: CameraSource) -> FakeCapture:
+        raise RuntimeError("no such thing\nat line 7")
+
+    feed = CameraFeed(
+        CameraSource(0), 0.0, open_with=open_with, condition_of=lambda _: None, patience=QUICK
+    )
+    until(lambda: feed.state[0] is SourceState.failed)
+    assert feed.state[1] == "camera 0: no such thing"
+    feed.close()
+
+
+def test_a_camera_just_let_go_by_another_process_is_not_called_busy_at_once() -> None:
+    patience = Patience(settle_s=0.4, settle_retry_s=0.05, retry_s=0.05)
+    feed = CameraFeed(
+        CameraSource(0),
+        0.0,
+        open_with=lambda _: FakeCapture(),
+        condition_of=lambda _: (SourceState.busy, "in use"),
+        patience=patience,
+    )
+    time.sleep(0.15)
+    assert feed.state[0] is SourceState.opening
+    until(lambda: feed.state[0] is SourceState.busy)
+    feed.close()
+
+
+def test_compressed_pictures_are_asked_for_before_the_size() -> None:
+    import cv2
+
+    camera = FakeCapture()
+    capture.settings(camera, CameraSource(0, width=1280, height=720, rate_hz=30))
+    order = [what for what, _ in camera.asked]
+    assert order[0] == cv2.CAP_PROP_FOURCC
+    assert order.index(cv2.CAP_PROP_FRAME_WIDTH) > 0
+    assert (cv2.CAP_PROP_BUFFERSIZE, 1) in camera.asked
+    backends = {capture.backend(p) for p in ("linux", "darwin", "win32")}
+    assert backends == {cv2.CAP_V4L2, cv2.CAP_AVFOUNDATION, cv2.CAP_MSMF}
