@@ -10,11 +10,14 @@ from numpy.typing import NDArray
 
 from sample_clips.angles import Array, turned
 from sample_clips.mesh import base_mesh, face_unit, feature, person
+from sample_clips.spectacles import spectacles
 
 #: Radius of a life-size eyeball in mm; the mesh's own balls are 1.4 times as large.
 EYE_RADIUS_MM = 12.0
 #: Lowest part of the body that is drawn, below the eyes.
 LOWEST_MM = -520.0
+#: The mesh's mouth droops at rest; this makes the face a calm one.
+SMILE = 0.2
 _UNITS = ("eyeBlink", "eyeLookDown", "eyeLookUp")
 
 
@@ -88,7 +91,7 @@ class Attitude:
 
     ``shift_mm`` moves the neck point; ``look`` is a direction for each eye in
     the head's own axes ``(2, 3)``; ``shut`` closes the lids (0 to 1), ``low``
-    lowers them as in a tired face, ``jaw`` opens the mouth.
+    lowers them as in a tired face, ``jaw`` opens the mouth; ``glasses`` are worn or not.
     """
 
     yaw_deg: float
@@ -99,6 +102,7 @@ class Attitude:
     shut: float = 0.0
     low: float = 0.0
     jaw: float = 0.0
+    glasses: bool = False
 
     @property
     def rotation(self) -> Array:
@@ -144,6 +148,7 @@ class Head:
         origin = 0.5 * (left + right) + forward / to_mm
         self.balls_mm = np.stack([(right - origin) * to_mm, (left - origin) * to_mm])
         self.eyes_mm = self.balls_mm + forward
+        self.glasses = spectacles(self.balls_mm, self.ball_mm)
         placed = (shape - origin) * to_mm
         self._cut(placed, groups["body"], to_mm)
         self.noise = np.random.default_rng(spec.seed).random((64, 64, 64)).astype(np.float32)
@@ -154,7 +159,8 @@ class Head:
         triangles = [t for f in faces for t in ([f[0], f[1], f[2]], [f[0], f[2], f[-1]])]
         flat = np.array([t for t in triangles if len(set(t)) == 3])
         kept = np.unique(flat)
-        self.vertices = placed[kept]
+        smile = sum(face_unit(f"mouthSmile{side}") for side in ("Left", "Right"))
+        self.vertices = placed[kept] + SMILE * (smile * to_mm)[kept]
         self.triangles: NDArray[np.int64] = np.searchsorted(kept, flat)
         self._units = {
             name + side: (face_unit(name + side) * to_mm)[kept]
@@ -162,6 +168,13 @@ class Head:
             for side in ("Right", "Left")
         }
         self._units["jawOpen"] = (face_unit("jawOpen") * to_mm)[kept]
+        lips = sum(
+            np.linalg.norm(face_unit(f"mouthRoll{part}")[kept], axis=1)
+            for part in ("Lower", "Upper")
+        )
+        middle = np.average(self.vertices, axis=0, weights=lips**2)
+        #: Middle of the lips, of which the mesh's own units know where they are.
+        self.mouth_mm = np.array([0.0, middle[1], middle[2]])
         rise = np.clip((self.vertices[:, 1] + 190.0) / 70.0, 0.0, 1.0)
         # Shoulders stay, the head turns, the throat goes between.
         self._follows = (rise * rise * (3.0 - 2.0 * rise))[:, None]

@@ -9,7 +9,7 @@ from __future__ import annotations
 import numba
 import numpy as np
 
-SKIN, RIGHT_EYE, LEFT_EYE = 0, 1, 2
+SKIN, RIGHT_EYE, LEFT_EYE, FRAME = 0, 1, 2, 3
 IRIS_RADIUS_MM = 5.85  # white-to-white 11.7 mm: Rufer 2005, Cornea 24:259
 PUPIL_RADIUS_MM = 2.0
 EYE_RADIUS_SQUARED = 144.0
@@ -140,7 +140,8 @@ def skin_colour(lattice, p, skin, hair, balls, ball, eyes, mouth, shirt):
             b + k * (0.6 * skin[2] - b),
         )
     line = 66.0 - 0.010 * p0 * p0 + 6 * value_noise(lattice, p0 * 0.1, p1 * 0.02, p2 * 0.02)
-    if p1 > line or (p2 < -78 + 0.25 * p1 and p1 > -80):
+    ear = abs(p0) > 66 and -52 < p1 < 20 and p2 > -112
+    if p1 > line or (p2 < -78 + 0.25 * p1 and p1 > -80 and not ear):
         k = 1 + 0.6 * value_noise(lattice, p0 * 0.7, p1 * 0.12, p2 * 0.7)
         r, g, b = hair[0] * k, hair[1] * k, hair[2] * k
     if p1 < -165:
@@ -163,7 +164,9 @@ def shade(
             n = facing[y, x]
             length = np.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]) + 1e-9
             lit = max(0.0, (n[0] * light[0] + n[1] * light[1] + n[2] * light[2]) / length)
-            if kind[y, x] > 0:
+            if kind[y, x] == FRAME:
+                r, g, b, shine = 58.0, 52.0, 50.0, 0.6 + 0.6 * lit
+            elif kind[y, x] > 0:
                 e = kind[y, x] - 1
                 r, g, b = eye_colour(lattice, place[y, x], eyes[e], look[e], viewer, iris)
                 under_lid = max(0.0, (place[y, x, 1] - balls[e, 1]) / ball)

@@ -85,6 +85,8 @@ class Scenario(_Strict):
     head_helps: HeadHelp | None = None
     shut: list[Span] = []
     away: list[Span] = []
+    talks: list[Span] = []
+    glasses: bool = False
     low_lids: Annotated[float, Field(ge=0, le=1)] = 0.0
     blinks: bool = True
     neighbour: str | None = None

@@ -59,9 +59,7 @@ class Scene:
             ahead = inverse > nearest
             picture[ahead] = colours[ahead]
             nearest[ahead] = inverse[ahead]
-        height, width = self._camera.height_px, self._camera.width_px
-        fine = picture.reshape(height, FINENESS, width, FINENESS, 3)
-        return np.asarray(fine.mean(axis=(1, 3), dtype=np.float32))
+        return _coarse(picture)
 
     def _one(
         self, head: Head, attitude: Attitude
@@ -77,6 +75,12 @@ class Scene:
             kinds.append(np.full(len(ball), number + 1))
             triangles.append(sphere_triangles + count)
             count += len(ball)
+        if attitude.glasses:
+            frame, frame_triangles = head.glasses
+            parts.append(frame)
+            places.append(head.in_space(frame, attitude))
+            kinds.append(np.full(len(frame), paint.FRAME))
+            triangles.append(frame_triangles + count)
         space = np.vstack(places)
         faces = np.vstack(triangles)
         normals = self._normals(head, space, faces, len(rest))
@@ -97,7 +101,7 @@ class Scene:
         paint.shade(
             inverse, place, facing, kind, colours, head.noise, np.array(spec.skin, float),
             np.array(spec.hair, float), np.array(spec.iris, float), _SHIRT, head.balls_mm,
-            head.ball_mm, head.eyes_mm, _mouth(head), attitude.look, viewer, self._light,
+            head.ball_mm, head.eyes_mm, head.mouth_mm, attitude.look, viewer, self._light,
         )  # fmt: skip
         return colours, inverse
 
@@ -121,11 +125,13 @@ class Scene:
         return normals
 
 
-def _mouth(head: Head) -> Array:
-    """Middle of the lips: the foremost point of the midline below the nose."""
-    v = head.vertices
-    line = v[(np.abs(v[:, 0]) < 3) & (v[:, 1] < -55) & (v[:, 1] > -85)]
-    return np.array([0.0, -68.0, float(line[:, 2].max())])
+def _coarse(fine: NDArray[np.float32]) -> NDArray[np.float32]:
+    """Mean of each block of pixels; sums of slices are several times faster than ``mean``."""
+    total = np.zeros((fine.shape[0] // FINENESS, fine.shape[1] // FINENESS, 3), np.float32)
+    for row in range(FINENESS):
+        for column in range(FINENESS):
+            total += fine[row::FINENESS, column::FINENESS]
+    return np.asarray(total / np.float32(FINENESS**2))
 
 
 def _ball(rings: int = 24) -> tuple[Array, NDArray[np.int64]]:

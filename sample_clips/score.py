@@ -259,6 +259,16 @@ class Score:
             )
         return closed
 
+    def jaw(self, t: float) -> float:
+        """How far the mouth is open: about four syllables a second while talking."""
+        opened = 0.0
+        for span in self.scenario.talks:
+            u = t - self.start_s - span.at_s
+            edges = smooth(u / 0.2) * (1 - smooth((u - span.lasts_s + 0.2) / 0.2))
+            syllables = 0.5 - 0.5 * np.cos(2 * np.pi * 4.0 * u)
+            opened += 0.35 * edges * syllables * (0.7 + 0.3 * np.sin(3.7 * u))
+        return float(opened)
+
     def shift(self, t: float) -> Array:
         """Sway of the neck point in mm, and the way out of the picture and back."""
         w = self._waves
@@ -285,4 +295,14 @@ class Score:
             point = eyes.mean(axis=0) + np.linalg.norm(away) * direction(a + off_yaw, b + off_pitch)
         look = point - eyes
         look = (look / np.linalg.norm(look, axis=1, keepdims=True)) @ rotation
-        return Attitude(yaw, pitch, roll, shift, look, self.shut(t), self.scenario.low_lids)
+        return Attitude(
+            yaw,
+            pitch,
+            roll,
+            shift,
+            look,
+            shut=self.shut(t),
+            low=self.scenario.low_lids,
+            jaw=self.jaw(t),
+            glasses=self.scenario.glasses,
+        )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import islice
 from typing import Any
 
@@ -113,6 +114,19 @@ def test_a_neighbour_is_drawn_beside() -> None:
     columns = np.nonzero(changed.any(axis=0))[0]
     assert changed.sum() > 200
     assert columns.min() > 80  # at the patient's left: the right half of the picture
+
+
+def test_glasses_are_drawn_around_the_eyes_and_not_over_the_pupils() -> None:
+    head = make_head("anna")
+    bare = attitude_to(head, (0, 0, 600))
+    with_glasses = still(replace(bare, glasses=True))
+    difference = np.abs(still(bare) - with_glasses).max(axis=2)
+    assert (difference > 60).sum() > 300
+    for eye, centre in zip(head.eyes_mm, head.balls_mm, strict=True):
+        pupil = np.round(pixel_of(eye)).astype(int)
+        assert difference[pupil[1] - 3 : pupil[1] + 4, pupil[0] - 3 : pupil[0] + 4].max() < 1
+        rim = np.round(pixel_of(centre + np.array([0.0, -22.0, head.ball_mm + 12.0]))).astype(int)
+        assert difference[rim[1] - 3 : rim[1] + 4, rim[0]].max() > 60
 
 
 def test_who_is_away_is_not_in_the_picture() -> None:

@@ -199,6 +199,17 @@ def test_lids_are_shut_in_the_spans_and_briefly_in_blinks() -> None:
     assert open_[~allowed].min() == 1.0
 
 
+def test_talking_moves_the_jaw_in_its_span_alone() -> None:
+    score = make_score(scenario(setup=False, talks=[{"at_s": 2.0, "lasts_s": 3.0}]))
+    times = np.arange(0, score.end_s, 0.01)
+    jaw = np.array([score.attitude(float(t)).jaw for t in times])
+    inside = (times >= 2.0) & (times <= 5.0)
+    assert jaw[inside].max() > 0.2 and jaw[~inside].max() == 0.0
+    assert jaw.min() >= 0.0
+    opened = np.diff((jaw > 0.1).astype(int)) == 1
+    assert 9 <= opened.sum() <= 13  # about four times a second
+
+
 def test_truth_can_be_had_again_and_differs_between_clips() -> None:
     def yaw(seed: int) -> list[Any]:
         score = make_score(Scenario(name="a", seed=seed))
