@@ -8,7 +8,7 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, Qt, QTimer
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
@@ -23,7 +23,7 @@ from ui.pages.setup import SetupPage
 from ui.pages.summary import SummaryPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
-from ui.session_flow import Director, Phase
+from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.widgets.field import TargetField
 from ui.widgets.header import Header
@@ -142,12 +142,11 @@ class Window(QWidget):
 
     def extent(self) -> FieldExtent:
         """The part of the screen that targets may be drawn on."""
-        page = self.stack.currentWidget()
-        field = self.fields[1] if page is self.pages["practice"] else self.fields[0]
+        field = self.fields[1 if self.director.phase in LIVE_PHASES else 0]
         self._measure(field)
         screen = self.screen()
         origin = screen.geometry().topLeft()
-        middle = field.mapToGlobal(field.rect().center()) - origin
+        middle = field.mapToGlobal(QRectF(field.rect()).center()) - QPointF(origin)
         geometry = self._geometry()
         free = EDGE_MM
         return FieldExtent(

@@ -148,7 +148,8 @@ class Director:
     @property
     def camera_on(self) -> bool:
         """Whether a camera (not a clip) may be giving pictures."""
-        return self._service is not None and self.clip is None
+        off = self.source in TROUBLES - {SourceState.hanging}
+        return self._service is not None and self.clip is None and not off
 
     @property
     def live(self) -> LiveState | None:
@@ -243,7 +244,6 @@ class Director:
             return
         if self.clip is not None:
             self._open(self.clip.path)
-            self._asked = clip_asked(self.clip.steps, self._extent())
             self._begin_setup()
             return
         self.look_for_cameras()
@@ -295,7 +295,6 @@ class Director:
                 return
             self._open(self.camera)
         self.show_picture(False)
-        self._asked = setup_asked(self.now_s + 0.5, self._extent(), self.distance_mm)
         self._begin_setup()
 
     def start_exercise(self, dose: Dose) -> None:
@@ -371,6 +370,8 @@ class Director:
     def tick(self) -> None:
         """Take the news, let time go on."""
         self._stopping = [j for j in self._stopping if not j.done]
+        if self.phase == Phase.setup and not self._asked:
+            self._ask_setup()
         if self._service is not None:
             for message in self._service.poll():
                 self._take(message)
@@ -404,7 +405,7 @@ class Director:
             self.trouble = None
         elif state == SourceState.ended and self.phase == Phase.exercise:
             self._finish("finished")
-        elif state == SourceState.ended and self.phase == Phase.setup:
+        elif state == SourceState.ended and self.phase == Phase.setup and self._asked:
             self._ask_for_fit()
         self._changed()
 
@@ -436,7 +437,16 @@ class Director:
 
     # --- set-up ---
 
+    def _ask_setup(self) -> None:
+        """Ask for the set-up's steps, once its page stands and the field has its size."""
+        if self.clip is not None:
+            self._asked = clip_asked(self.clip.steps, self._extent())
+        else:
+            self._asked = setup_asked(self.now_s, self._extent(), self.distance_mm)
+        self._changed()
+
     def _begin_setup(self) -> None:
+        self._asked = []
         self._begun, self._held = 0, []
         self._recording, self.report, self.fit_message = None, None, ""
         self.saved, self.save_error, self.dose = None, "", None

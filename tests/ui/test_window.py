@@ -25,6 +25,7 @@ from tests.ui.fakes import (
     seen,
     turning,
 )
+from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
 from ui.app import Window
@@ -76,6 +77,7 @@ def to_choose(window: Window, fake: FakeWorld) -> None:
     director.start()
     feed(fake.service, director, 0.5, seen)
     director.begin_setup()
+    director.tick()
     fake.service.time_s = 80.0
     director.tick()
     answer_fit(fake.service, director)
@@ -117,6 +119,7 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     director.tick()
     yield "set-up failed"
     director.begin_setup()
+    director.tick()
     fake.service.time_s = 160.0
     director.tick()
     answer_fit(fake.service, director)
@@ -251,6 +254,7 @@ def test_a_session_by_keyboard_alone(make: Make, fake: FakeWorld) -> None:
     window.pages["camera"].enter()  # type: ignore[attr-defined]
     QTest.keyClick(window.focusWidget(), Qt.Key.Key_Return)
     assert director.phase == Phase.setup
+    director.tick()
     fake.service.time_s = 80.0
     director.tick()
     answer_fit(fake.service, director)
@@ -334,6 +338,61 @@ def test_space_presses_the_button_where_nothing_is_live(make: Make) -> None:
     window = make()
     QTest.keyClick(window.focusWidget(), Qt.Key.Key_Space)
     assert window.director.phase == Phase.camera
+
+
+# --- the target stays where it is ---
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_the_target_is_drawn_where_the_stage_log_says(
+    make: Make, fake: FakeWorld, percent: int
+) -> None:
+    window = make(percent=percent)
+    director = window.director
+    director.start()
+    feed(fake.service, director, 0.5, seen)
+    director.begin_setup()
+    QApplication.processEvents()
+    geometry = window._geometry()
+    corner = window.screen().geometry().topLeft()
+    seen_steps = 0
+    while director.phase == Phase.setup:
+        feed(fake.service, director, fake.service.time_s + 0.5, seen)
+        for _ in range(2):
+            window.refresh()
+            QApplication.processEvents()
+        asked = director.asked
+        if asked is None or director.phase != Phase.setup:
+            continue
+        field = window.fields[0]
+        at = field.mapToGlobal(field.centre_px(field.offsets[0])) - QPointF(corner)
+        drawn = geometry.to_mm((at.x(), at.y()))
+        logged = (asked.step.model_extra or {})["screen_mm"]
+        assert drawn == pytest.approx(tuple(logged), abs=0.6), asked.step.step
+        seen_steps += 1
+    assert seen_steps > 20
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_the_target_does_not_move_when_words_change(
+    make: Make, fake: FakeWorld, percent: int
+) -> None:
+    window = make(percent=percent)
+    start_s = to_exercise(window, fake)
+    field = window.fields[1]
+    places = set()
+    for k in range(12):
+        until_s = fake.service.time_s + 0.4
+        if k < 8:
+            feed(fake.service, window.director, until_s, lambda t: turning(t, start_s, 8.0))
+        else:
+            no_face = lambda t: Sample(t, reason="no_face", light=0.4)  # noqa: E731
+            feed(fake.service, window.director, until_s, no_face)
+        for _ in range(2):
+            window.refresh()
+            QApplication.processEvents()
+        places.add(field.mapTo(window, field.rect().center()).toTuple())
+    assert len(places) == 1
 
 
 # --- what is said ---

@@ -9,10 +9,11 @@ from math import isfinite
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.session.live import LiveState
 from ui import theme, words
 from ui.session_flow import Director, Phase
-from ui.widgets.basic import Button, Words
+from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.picture import Picture
@@ -30,7 +31,6 @@ class PracticePage(QWidget):
         self.title = Words(role="lead", bold=True, centred=True)
         self.asked = Words(role="body", soft=True, centred=True)
         self.cue = Words(role="title", centred=True)
-        self.cue.setMinimumHeight(1)
         self.stop = Button(words.say("practice.stop"), "stop", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
         self.pause = Button(words.say("practice.pause"))
@@ -57,11 +57,28 @@ class PracticePage(QWidget):
         self.picture.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
 
     def set_percent(self, percent: int) -> None:
-        """Keep the cue's line free, so that nothing moves when it comes and goes."""
-        self.cue.setMinimumHeight(self.cue.fontMetrics().height() + theme.S)
+        """Keep the lines' room."""
+        self._keep_room()
+
+    def _keep_room(self) -> None:
+        """Nothing moves when a cue comes and goes: the target least of all."""
+        width = self.width() - 2 * theme.L
+        cues = [words.say(k) for k in words.WORDS if k.startswith("cue.")]
+        missing = [
+            words.say("practice.not_measured", reason=words.say(k))
+            for k in words.WORDS
+            if k.startswith("reason.")
+        ]
+        keep_room(self.cue, [*cues, *missing, words.say("practice.paused")], width)
+        keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
+        longest = words.say("practice.asked", low=15, high=20, tempo=120)
+        keep_room(
+            self.asked, [f"{words.say('practice.of', done=20, goal=20)}   ·   {longest}"], width
+        )
 
     def resizeEvent(self, event: object) -> None:
-        """Keep the picture in the corner, away from the target."""
+        """Keep the lines' room, and the picture in the corner, away from the target."""
+        self._keep_room()
         width = max(240, self.width() // 5)
         height = width * 9 // 16
         y = self.height() - height - theme.L

@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from ui import theme, words
 from ui.asked import Asked
 from ui.session_flow import Director, Phase
-from ui.widgets.basic import Button, Words
+from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import TargetField
 
 #: Shares of a slow turn or nod at which the word beside the target changes.
+LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
 _QUARTERS = ("plus", "back", "minus", "back")
 
 
@@ -32,7 +33,9 @@ class SetupPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.L, theme.S, theme.L, theme.L)
         column.addWidget(self.line)
-        column.addWidget(self.message)
+        # Lies over the field, so that the target's place never depends on it.
+        self.message.setParent(field)
+        self.message.hide()
         column.addWidget(field, 1)
         row = QHBoxLayout()
         row.setSpacing(theme.M)
@@ -40,6 +43,25 @@ class SetupPage(QWidget):
         row.addWidget(self.stop)
         row.addWidget(self.part, 1, Qt.AlignmentFlag.AlignVCenter)
         column.addLayout(row)
+
+    def set_percent(self, percent: int) -> None:  # noqa: ARG002
+        """Keep the line's room."""
+        self._keep_room()
+
+    def resizeEvent(self, event: object) -> None:  # noqa: ARG002, N802
+        """Keep the line's room."""
+        self._keep_room()
+
+    def _keep_room(self) -> None:
+        width = self.width() - 2 * theme.L
+        keep_room(self.line, [words.say(f"setup.{k}") for k in LINES], width)
+
+    def _say_more(self, text: str) -> None:
+        """A second sentence in place of the target."""
+        self.message.setText(text)
+        width = self.field.width()
+        self.message.setGeometry(0, 0, width, self.message.heightForWidth(width))
+        self.message.setVisible(bool(text))
 
     def enter(self) -> None:
         """The page comes to the front."""
@@ -51,21 +73,19 @@ class SetupPage(QWidget):
         failed = director.phase == Phase.setup_failed
         if self.again.isHidden() == failed:
             self.again.setVisible(failed)
-        self.message.setText("")
-        self.message.setVisible(False)
         if director.phase == Phase.setup:
+            self._say_more("")
             self._show_step()
             return
         self.field.show_targets([])
         self.field.show_hint("")
-        self.message.setVisible(True)
         self.part.setText("")
         if failed:
             self.line.setText(words.say("setup.failed"))
-            self.message.setText(director.fit_message)
+            self._say_more(director.fit_message)
             return
         self.line.setText(words.say("setup.fitting"))
-        self.message.setText(words.say("setup.fitting_wait"))
+        self._say_more(words.say("setup.fitting_wait"))
 
     def _show_step(self) -> None:
         director = self._director
@@ -73,9 +93,8 @@ class SetupPage(QWidget):
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
         if director.trouble is not None:
             state = director.trouble.state
-            self.message.setVisible(True)
             self.line.setText(words.say_or(f"trouble.{state}", "trouble.failed"))
-            self.message.setText(words.say_or(f"trouble.{state}.do", "trouble.failed.do"))
+            self._say_more(words.say_or(f"trouble.{state}.do", "trouble.failed.do"))
             self.field.show_targets([])
             return
         asked = director.asked

@@ -4,7 +4,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt
+from collections.abc import Sequence
+
+from PySide6.QtCore import QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -51,6 +53,15 @@ class Words(QLabel):
         """Draw at a text size in percent."""
         self.setFont(theme.font(self.role, percent, bold=self.bold))
         self.updateGeometry()
+
+
+def keep_room(label: Words, texts: Sequence[str], width: int) -> None:
+    """Give a label the height of its longest text: nothing moves when the text changes."""
+    metrics = label.fontMetrics()
+    flags = int(Qt.TextFlag.TextWordWrap)
+    box = QRect(0, 0, max(width, 1), 10_000)
+    heights = [metrics.boundingRect(box, flags, text).height() for text in texts]
+    label.setFixedHeight(max([*heights, metrics.height()]) + 4)
 
 
 class Button(QPushButton):
