@@ -72,6 +72,9 @@ class TurningRule:
     wind_up
         A first way from rest that is a smaller share of the next swing than this is
         taken for a wind-up (half of it would be usual).
+    least_speed_deg_s
+        A slower way is a change of posture, not a turn; the slowest and smallest
+        movement that counts (5 degrees to each side at 0.15 Hz) peaks at 4.7 deg/s.
     bridge_s
         Longer holes in the measuring end a movement.
     plateau
@@ -84,6 +87,7 @@ class TurningRule:
     share: float = 0.4
     last_share: float = 0.66
     wind_up: float = 0.3
+    least_speed_deg_s: float = 3.8
     bridge_s: float = 0.5
     plateau: bool = False
 
@@ -203,6 +207,8 @@ class TurningFinder:
         counts = first is not None and first.swing_deg >= self._rule.wind_up * turn.swing_deg
         out = []
         for t in (first, turn) if first is not None and counts else (turn,):
+            if t.peak_speed_deg_s < self._rule.least_speed_deg_s:
+                continue
             out.append(replace(t, index=self._count))
             self._count += 1
         self._swings.append(turn.swing_deg)

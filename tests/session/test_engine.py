@@ -1,0 +1,124 @@
+"""One engine: batching doesn't matter, trace and journal give the same results again."""
+
+from __future__ import annotations
+
+import itertools
+from math import isfinite
+from pathlib import Path
+
+import pytest
+
+from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
+from tracker.errors import InputError
+from tracker.session.clip_run import run_samples
+from tracker.session.engine import Engine
+from tracker.session.journal import FileJournal, MemoryJournal, read_journal
+from tracker.session.live import SessionInfo
+from tracker.session.projections import session_record
+from tracker.session.saving import save_session
+from tracker.session.stage import Step
+from tracker.session.summary import load_summary, summarise
+from tracker.session.trace import load_trace, save_trace
+
+DIRTY = {"glances": [(8.0, 8.8, 9.0), (14.0, 14.7, -8.0)], "lost": [(11.0, 11.9)]}
+
+
+def test_repetitions_count_in_exercise_steps_alone() -> None:
+    record = run_samples(turns_samples(), steps(), SessionInfo())
+    assert len(record.exercises[0].turns) // 2 == 10
+    late = [
+        Step(from_s=0, to_s=12, step="rest"),
+        steps()[1].model_copy(update={"from_s": 12.0}),
+    ]
+    assert len(run_samples(turns_samples(), late, SessionInfo()).exercises[0].turns) // 2 == 5
+
+
+def test_eye_jumps_are_counted() -> None:
+    record = run_samples(jump_samples(), steps("eyes-side-to-side"), SessionInfo())
+    assert len(record.exercises[0].turns) == 20
+
+
+def test_a_trace_judged_again_gives_the_same(tmp_path: Path) -> None:
+    first = run_samples(turns_samples(**DIRTY), steps(), SessionInfo())
+    save_trace(tmp_path / "t.csv", first.samples)
+    again = run_samples(load_trace(tmp_path / "t.csv"), steps(), SessionInfo())
+    assert again.exercises[0].turns == first.exercises[0].turns
+    assert summarise(again) == summarise(first)
+    assert {e.code for e in first.exercises[0].events} >= {"gaze_off_target", "not_measured"}
+
+
+def test_time_going_on_between_samples_changes_nothing() -> None:
+    plain = run_samples(turns_samples(**DIRTY), steps(), SessionInfo())
+    journal = MemoryJournal()
+    engine = Engine(journal, about=SessionInfo())
+    for step in steps():
+        engine.begin(step)
+    for sample in turns_samples(**DIRTY):
+        engine.advance(sample.time_s - 0.005)
+        engine.feed(sample)
+    engine.advance(TO_S)
+    engine.finish()
+    assert summarise(session_record(journal.content())) == summarise(plain)
+
+
+def test_files_are_projections_of_the_journal(tmp_path: Path) -> None:
+    samples = turns_samples(**DIRTY)
+    with FileJournal(tmp_path / "journal.jsonl") as journal:
+        engine = Engine(journal, about=SessionInfo(session_id="s1"))
+        for step in steps():
+            engine.begin(step)
+        for sample in samples:
+            engine.feed(sample)
+        engine.advance(TO_S)
+        engine.finish()
+        turns = engine.runs[0].counter.turns
+        events = engine.runs[0].events
+    save_session(tmp_path)
+    record = session_record(read_journal(tmp_path / "journal.jsonl"))
+    kept = record.exercises[0]
+    assert [t.peak_s for t in kept.turns] == pytest.approx([t.peak_s for t in turns], abs=1e-6)
+    assert [(e.code, e.reason) for e in kept.events] == [(e.code, e.reason) for e in events]
+    assert load_summary(tmp_path / "summary.json") == summarise(record)
+
+
+def test_cues_come_one_at_a_time_at_turning_points() -> None:
+    glances = [(t, t + 0.8, 9.0) for t in (5.0, 6.2, 9.0, 12.0, 15.0)]
+    record = run_samples(turns_samples(glances=glances), steps(), SessionInfo())
+    said = sorted(e.said_at_s for e in record.exercises[0].events if isfinite(e.said_at_s))
+    confirmed = [t.end_s + 0.1 for t in record.exercises[0].turns]
+    assert len(said) >= 3
+    assert all(b - a >= 2.0 for a, b in itertools.pairwise(said))
+    assert all(min(abs(s - c) for c in confirmed) < 1e-3 for s in said)
+
+
+def test_live_state_and_silence() -> None:
+    engine = Engine(MemoryJournal(), about=SessionInfo())
+    for step in steps():
+        engine.begin(step)
+    for sample in turns_samples(to_s=10):
+        engine.feed(sample)
+    live = engine.live
+    assert live.measured
+    assert live.repetitions >= 3
+    assert live.goal_repetitions == 20
+    assert live.goal_tempo_bpm == 60
+    assert live.tempo_bpm == pytest.approx(60, rel=0.05)
+    engine.advance(10.7)
+    assert not engine.live.measured
+    assert engine.live.cue is not None
+    assert engine.live.cue.code == "not_measured"
+
+
+def test_an_exercise_never_seen_is_not_measured() -> None:
+    engine = Engine(MemoryJournal(), about=SessionInfo())
+    engine.begin(steps()[1])
+    engine.advance(2.4)
+    engine.advance(8.0)
+    engine.finish("stopped")
+    assert [e.code for e in engine.runs[0].events] == ["not_measured"]
+
+
+def test_unknown_exercises_are_refused_with_those_there_are() -> None:
+    engine = Engine(MemoryJournal(), about=SessionInfo())
+    with pytest.raises(InputError, match="turns-on-target"):
+        engine.begin(steps("no-such")[1])
