@@ -108,6 +108,14 @@ def eye_colour(lattice, place, eye, look, viewer, iris):
 def skin_colour(lattice, p, skin, hair, balls, ball, eyes, mouth, shirt):
     """Colour of a pixel of head or clothes from its place on the resting face."""
     p0, p1, p2 = p[0], p[1], p[2]
+    if p1 < -165:
+        k = 1 + 0.12 * value_noise(lattice, p0 * 0.5, p1 * 0.5, p2 * 0.5)
+        return shirt[0] * k, shirt[1] * k, shirt[2] * k
+    line = 66.0 - 0.010 * p0 * p0 + 6 * value_noise(lattice, p0 * 0.1, p1 * 0.02, p2 * 0.02)
+    ear = abs(p0) > 66 and -52 < p1 < 20 and p2 > -112
+    if p1 > line or (p2 < -78 + 0.25 * p1 and p1 > -80 and not ear):
+        k = 1 + 0.6 * value_noise(lattice, p0 * 0.7, p1 * 0.12, p2 * 0.7)
+        return hair[0] * k, hair[1] * k, hair[2] * k
     broad = value_noise(lattice, p0 * 0.06, p1 * 0.06, p2 * 0.06)
     middle = value_noise(lattice, p0 * 0.25 + 9, p1 * 0.25, p2 * 0.25)
     fine = value_noise(lattice, p0 * 0.8, p1 * 0.8 + 5, p2 * 0.8)
@@ -139,28 +147,21 @@ def skin_colour(lattice, p, skin, hair, balls, ball, eyes, mouth, shirt):
             g + k * (0.58 * skin[1] - g),
             b + k * (0.6 * skin[2] - b),
         )
-    line = 66.0 - 0.010 * p0 * p0 + 6 * value_noise(lattice, p0 * 0.1, p1 * 0.02, p2 * 0.02)
-    ear = abs(p0) > 66 and -52 < p1 < 20 and p2 > -112
-    if p1 > line or (p2 < -78 + 0.25 * p1 and p1 > -80 and not ear):
-        k = 1 + 0.6 * value_noise(lattice, p0 * 0.7, p1 * 0.12, p2 * 0.7)
-        r, g, b = hair[0] * k, hair[1] * k, hair[2] * k
-    if p1 < -165:
-        k = 1 + 0.12 * value_noise(lattice, p0 * 0.5, p1 * 0.5, p2 * 0.5)
-        r, g, b = shirt[0] * k, shirt[1] * k, shirt[2] * k
     return r, g, b
 
 
 @numba.njit(fastmath=True, cache=True)
 def shade(
-    inverse, place, facing, kind, out, lattice, skin, hair, iris, shirt,
+    inverse, behind, place, facing, kind, out, lattice, skin, hair, iris, shirt,
     balls, ball, eyes, mouth, look, viewer, light,
 ):  # fmt: skip
-    """Colour (blue, green, red) of every covered pixel."""
+    """Colour (blue, green, red) of every pixel in which this is nearer than what is there."""
     height, width = inverse.shape
     for y in range(height):
         for x in range(width):
-            if inverse[y, x] <= 0:
+            if inverse[y, x] <= behind[y, x]:
                 continue
+            behind[y, x] = inverse[y, x]
             n = facing[y, x]
             length = np.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]) + 1e-9
             lit = max(0.0, (n[0] * light[0] + n[1] * light[1] + n[2] * light[2]) / length)
@@ -177,3 +178,20 @@ def shade(
                 )
                 shine = 0.55 + 0.5 * lit
             out[y, x, 0], out[y, x, 1], out[y, x, 2] = b * shine, g * shine, r * shine
+
+
+@numba.njit(cache=True)
+def coarse(fine, size):
+    """Mean of each block of ``size`` by ``size`` pixels of ``(h, w, 3)``."""
+    height, width = fine.shape[0] // size, fine.shape[1] // size
+    out = np.empty((height, width, 3), np.float32)
+    share = np.float32(1.0 / (size * size))
+    for y in range(height):
+        for x in range(width):
+            for k in range(3):
+                total = np.float32(0.0)
+                for row in range(size):
+                    for column in range(size):
+                        total += fine[y * size + row, x * size + column, k]
+                out[y, x, k] = total * share
+    return out

@@ -52,7 +52,7 @@ def frames(scenario: Scenario) -> Iterator[tuple[float, Picture, dict[str, float
             for offset in _moments(camera.exposures, camera.rate_hz)
         ]
         light = scenario.light * (scenario.light_change if time_s >= score.start_s else 1.0)
-        lit = np.mean(exposures, axis=0) * light
+        lit = (exposures[0] if len(exposures) == 1 else np.mean(exposures, axis=0)) * light
         noisy = lit + rng.normal(0.0, camera.noise, lit.shape)
         yield time_s, np.clip(noisy, 0, 255).astype(np.uint8), truth_row(score, time_s)
 

@@ -6,7 +6,7 @@ import json
 from pathlib import Path
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, ValidationError
+from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 
 class ScenarioError(ValueError):
@@ -20,8 +20,9 @@ class _Strict(BaseModel):
 class CameraSpec(_Strict):
     """The camera in the rest frame; a tilt above zero looks down."""
 
-    width_px: Annotated[int, Field(ge=64, le=4096)] = 640
-    height_px: Annotated[int, Field(ge=64, le=4096)] = 480
+    # H.264 with halved colours needs even sizes.
+    width_px: Annotated[int, Field(ge=64, le=4096, multiple_of=2)] = 640
+    height_px: Annotated[int, Field(ge=64, le=4096, multiple_of=2)] = 480
     rate_hz: Annotated[int, Field(ge=5, le=120)] = 30
     vertical_fov_deg: Annotated[float, Field(gt=10, lt=120)] = 52.0
     position_mm: tuple[float, float, float] = (0.0, 60.0, 560.0)
@@ -92,6 +93,14 @@ class Scenario(_Strict):
     neighbour: str | None = None
     neighbour_mm: tuple[float, float, float] = (-330.0, -30.0, 60.0)
 
+    @model_validator(mode="after")
+    def _helped_jumps_exist(self) -> Scenario:
+        if self.head_helps is not None:
+            there = 2 * self.movement.repetitions if self.movement.kind == "jumps" else 0
+            if any(not 0 <= jump < there for jump in self.head_helps.jumps):
+                raise ValueError(f"head_helps.jumps: there are {there} jumps, numbered from 0")
+        return self
+
 
 def load_scenario(path: Path) -> Scenario:
     """Read a scenario file.
@@ -105,7 +114,7 @@ def load_scenario(path: Path) -> Scenario:
         return Scenario.model_validate(json.loads(path.read_text(encoding="utf-8")))
     except ValidationError as error:
         first = error.errors()[0]
-        where = ".".join(str(part) for part in first["loc"])
+        where = ".".join(str(part) for part in first["loc"]) or "the scenario"
         raise ScenarioError(f"{path}: {where}: {first['msg']}") from error
     except (OSError, ValueError) as error:
         raise ScenarioError(f"{path}: not a readable scenario: {error}") from error

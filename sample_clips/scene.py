@@ -15,6 +15,8 @@ from sample_clips.heads import Attitude, Head
 _SHIRT = np.array([90.0, 100.0, 130.0])
 #: Fineness of drawing: each pixel is the mean of this many by this many.
 FINENESS = 2
+#: Nearer to the camera than this nothing is drawn.
+_NEAREST_MM = 50.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,15 +57,17 @@ class Scene:
         picture = self._room.copy()
         nearest = np.zeros(self._size, np.float32)
         for head, attitude in people:
-            colours, inverse = self._one(head, attitude)
-            ahead = inverse > nearest
-            picture[ahead] = colours[ahead]
-            nearest[ahead] = inverse[ahead]
-        return _coarse(picture)
+            self._add(head, attitude, picture, nearest)
+        return np.asarray(paint.coarse(picture, FINENESS))
 
-    def _one(
-        self, head: Head, attitude: Attitude
-    ) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
+    def _add(
+        self,
+        head: Head,
+        attitude: Attitude,
+        picture: NDArray[np.float32],
+        nearest: NDArray[np.float32],
+    ) -> None:
+        """Draw one head into the picture where it is before what is there."""
         rest, moved = head.posed(attitude)
         sphere, sphere_triangles = self._balls
         parts, places, kinds = [rest], [moved], [np.full(len(rest), paint.SKIN)]
@@ -84,26 +88,45 @@ class Scene:
         space = np.vstack(places)
         faces = np.vstack(triangles)
         normals = self._normals(head, space, faces, len(rest))
-        shape = self._size
+        seen = self._camera.see(space)
+        where = self._box(seen)
+        if where is None:
+            return
+        top, left = where[0].start, where[1].start
+        shape = (where[0].stop - top, where[1].stop - left)
         inverse = np.zeros(shape, np.float32)
         place, facing = np.zeros((*shape, 3), np.float32), np.zeros((*shape, 3), np.float32)
         kind = np.zeros(shape, np.int32)
         paint.rasterise(
-            self._camera.see(space), faces, np.vstack(parts), normals,
+            seen, faces, np.vstack(parts), normals,
             np.concatenate(kinds).astype(np.int32), self._camera.focal_px * FINENESS,
-            (shape[1] - 1) / 2, (shape[0] - 1) / 2, inverse, place, facing, kind,
+            (self._size[1] - 1) / 2 - left, (self._size[0] - 1) / 2 - top,
+            inverse, place, facing, kind,
         )  # fmt: skip
         # The camera as the head has it, for the ray into the eye.
         seen_from = np.array(self._camera.position_mm) - attitude.shift_mm - head.neck_mm
         viewer = seen_from @ attitude.rotation + head.neck_mm
-        colours = np.zeros((*shape, 3), np.float32)
         spec = head.spec
         paint.shade(
-            inverse, place, facing, kind, colours, head.noise, np.array(spec.skin, float),
-            np.array(spec.hair, float), np.array(spec.iris, float), _SHIRT, head.balls_mm,
-            head.ball_mm, head.eyes_mm, head.mouth_mm, attitude.look, viewer, self._light,
+            inverse, nearest[where], place, facing, kind, picture[where], head.noise,
+            np.array(spec.skin, float), np.array(spec.hair, float), np.array(spec.iris, float),
+            _SHIRT, head.balls_mm, head.ball_mm,
+            head.eyes_mm, head.mouth_mm, attitude.look, viewer, self._light,
         )  # fmt: skip
-        return colours, inverse
+
+    def _box(self, seen: Array) -> tuple[slice, slice] | None:
+        """Rows and columns within which something can be seen, or None."""
+        if seen[:, 2].min() < _NEAREST_MM:
+            return slice(0, self._size[0]), slice(0, self._size[1])
+        fine = self._camera.focal_px * FINENESS
+        ends = []
+        for size, axis in zip(self._size, (1, 0), strict=True):
+            at = seen[:, axis] * fine / seen[:, 2] + (size - 1) / 2
+            first, last = max(0, int(at.min())), min(size, int(at.max()) + 2)
+            if first >= last:
+                return None
+            ends.append(slice(first, last))
+        return ends[0], ends[1]
 
     def _normals(self, head: Head, space: Array, faces: NDArray[np.int64], skin: int) -> Array:
         """Outward vertex normals; the mesh's winding is found once for each head."""
@@ -123,15 +146,6 @@ class Scene:
         normals[:skin] *= signs[0]
         normals[skin:] *= signs[1]
         return normals
-
-
-def _coarse(fine: NDArray[np.float32]) -> NDArray[np.float32]:
-    """Mean of each block of pixels; sums of slices are several times faster than ``mean``."""
-    total = np.zeros((fine.shape[0] // FINENESS, fine.shape[1] // FINENESS, 3), np.float32)
-    for row in range(FINENESS):
-        for column in range(FINENESS):
-            total += fine[row::FINENESS, column::FINENESS]
-    return np.asarray(total / np.float32(FINENESS**2))
 
 
 def _ball(rings: int = 24) -> tuple[Array, NDArray[np.int64]]:

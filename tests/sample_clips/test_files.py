@@ -43,6 +43,8 @@ def test_each_scenario_that_ships_can_be_read(path: Path) -> None:
         ('{"name": "a", "hed": "bo"}', "hed"),
         ('{"name": "a", "camera": {"rate_hz": 0}}', "camera.rate_hz"),
         ('{"name": "a", "movement": {"kind": "dance"}}', "movement.kind"),
+        ('{"name": "a", "camera": {"width_px": 641}}', "camera.width_px"),
+        ('{"name": "a", "head_helps": {"jumps": [3]}}', "head_helps.jumps"),
         ('{"head": "bo"}', "name"),
         ('{"name": "../up"}', "name"),
         ("{nothing", "not a readable scenario"),
