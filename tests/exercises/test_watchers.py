@@ -1,0 +1,216 @@
+"""Each watcher just below and just above its threshold.
+
+Thresholds and what must be found: the table of the accuracy issue (a glance of 6
+degrees for half a second, a head movement of 4 degrees, a drift of 1.5 degrees).
+"""
+
+from __future__ import annotations
+
+from math import isfinite, nan
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tests.session.synthetic import jump_samples, steps, turns_samples
+from tracker.exercises.events import Event
+from tracker.exercises.watchers import Amplitude, Asked, EyesClosed, NotMeasured, OfTurns, Tempo
+from tracker.motion.turning import Turn
+from tracker.sample import Sample
+from tracker.session.clip_run import run_samples
+from tracker.session.live import SessionInfo
+
+
+def events_of(samples: list[Sample], exercise: str = "turns-on-target") -> list[Event]:
+    return run_samples(samples, steps(exercise), SessionInfo()).exercises[0].events
+
+
+def found(samples: list[Sample], code: str, exercise: str = "turns-on-target") -> list[Event]:
+    return [e for e in events_of(samples, exercise) if e.code == code]
+
+
+class TestGaze:
+    @pytest.mark.parametrize("number", range(4))
+    def test_glances_are_found_and_dated(self, number: int) -> None:
+        rng = np.random.default_rng(number)
+        start, length = rng.uniform(4, 11), rng.uniform(0.55, 1.5)
+        size = rng.uniform(6.7, 14) * rng.choice([-1, 1])
+        samples = turns_samples(
+            glances=[(start, start + length, size)], rate_hz=(15, 30)[number % 2], to_s=14
+        )
+        events = found(samples, "gaze_off_target")
+        assert len(events) == 1
+        assert events[0].start_s == pytest.approx(start, abs=0.15)
+        assert events[0].end_s == pytest.approx(start + length, abs=0.15)
+        # Decidable 0.3 s after the start; 0.3 s more are allowed, the look-ahead among them.
+        assert events[0].decided_s <= start + 0.3 + 0.3
+
+    @settings(max_examples=4, deadline=None)
+    @given(st.integers(0, 10_000), st.sampled_from([15, 30, 60]), st.floats(0, 0.6))
+    def test_good_sets_raise_nothing(self, number: int, rate: float, noise: float) -> None:
+        assert events_of(turns_samples(number=number, rate_hz=rate, noise=noise)) == []
+
+    @pytest.mark.parametrize(
+        ("size", "length", "count"),
+        [(4.4, 1.0, 0), (6.0, 0.5, 1), (8.0, 0.2, 0), (8.0, 0.4, 1)],
+    )
+    def test_threshold(self, size: float, length: float, count: int) -> None:
+        samples = turns_samples(glances=[(8.0, 8.0 + length, size)], noise=0.1)
+        assert len(found(samples, "gaze_off_target")) == count
+
+    def test_slow_drift_is_no_loss_and_a_glance_against_it_is_found(self) -> None:
+        drift = turns_samples(offset=lambda t: 2.0 * t / 22)
+        assert found(drift, "gaze_off_target") == []
+        glance = turns_samples(offset=lambda t: 2.0 * min(t / 8, 1), glances=[(18, 18.6, -6.5)])
+        assert len(found(glance, "gaze_off_target")) == 1
+
+    def test_a_constant_loss_is_not_learnt_away(self) -> None:
+        events = found(turns_samples(glances=[(2.0, 22.0, 6.0)]), "gaze_off_target")
+        assert len(events) == 1
+        assert events[0].end_s - events[0].start_s > 19
+
+    def test_blinks_are_no_loss_and_do_not_split_one(self) -> None:
+        assert found(turns_samples(shut=[(8, 8.3), (12, 12.4)]), "gaze_off_target") == []
+        split = turns_samples(glances=[(8, 10, 9.0)], shut=[(8.8, 9.1)])
+        assert len(found(split, "gaze_off_target")) == 1
+
+    def test_nothing_is_decided_without_gaze(self) -> None:
+        samples = [
+            Sample(s.time_s, head_yaw_deg=s.head_yaw_deg, head_pitch_deg=0.0)
+            for s in turns_samples(glances=[(5, 9, 20)])
+        ]
+        assert found(samples, "gaze_off_target") == []
+
+
+class TestHead:
+    @pytest.mark.parametrize(("size", "count"), [(2.4, 0), (3.1, 1)])
+    def test_threshold(self, size: float, count: int) -> None:
+        samples = jump_samples(lambda t: size if 8 <= t < 9 else 0.0, noise=0.05)
+        assert len(found(samples, "head_moved", "eyes-side-to-side")) == count
+
+    def test_slow_drift_of_many_degrees_is_followed(self) -> None:
+        samples = jump_samples(lambda t: 0.08 * t)
+        assert found(samples, "head_moved", "eyes-side-to-side") == []
+
+    def test_a_head_still_again_elsewhere_ends_it(self) -> None:
+        samples = jump_samples(lambda t: 6.0 if t > 8 else 0.0, noise=0.1)
+        events = found(samples, "head_moved", "eyes-side-to-side")
+        assert len(events) == 1
+        assert events[0].end_s < 9.0
+
+
+class TestEyesClosed:
+    @pytest.mark.parametrize(("length", "count"), [(0.3, 0), (0.45, 0), (0.6, 1), (1.5, 1)])
+    def test_blinks_are_not_closed_eyes(self, length: float, count: int) -> None:
+        events = found(turns_samples(shut=[(8, 8 + length)]), "eyes_closed")
+        assert len(events) == count
+        if count:
+            assert events[0].start_s == pytest.approx(8, abs=0.05)
+            assert events[0].end_s == pytest.approx(8 + length, abs=0.05)
+
+    @pytest.mark.parametrize(("openness", "on"), [(0.31, False), (0.29, True)])
+    def test_threshold(self, openness: float, on: bool) -> None:
+        watcher = EyesClosed()
+        for k in range(30):
+            watcher.feed(Sample(k / 30, eye_open=openness))
+        assert watcher.on == on
+
+    def test_an_unknown_openness_decides_nothing(self) -> None:
+        watcher = EyesClosed()
+        assert [c for k in range(60) for c in watcher.feed(Sample(k / 30))] == []
+
+    def test_asked_to_close_the_eyes_it_does_not_watch(self) -> None:
+        samples = turns_samples(shut=[(8, 12)])
+        record = run_samples(samples, steps("turns-on-target", eyes="closed"), SessionInfo())
+        assert "eyes_closed" not in {e.code for e in record.exercises[0].events}
+
+
+class TestNotMeasured:
+    @pytest.mark.parametrize(("length", "count"), [(0.4, 0), (0.6, 1), (3.0, 1)])
+    def test_half_a_second(self, length: float, count: int) -> None:
+        events = found(turns_samples(lost=[(8, 8 + length)]), "not_measured")
+        assert len(events) == count
+        if count:
+            assert events[0].start_s == pytest.approx(8, abs=0.05)
+            assert events[0].end_s == pytest.approx(8 + length, abs=0.05)
+            assert events[0].reason == "no_face"
+            assert isfinite(events[0].said_at_s)
+
+    def test_missing_samples_count_as_well(self) -> None:
+        samples = [s for s in turns_samples() if not 8 < s.time_s < 9]
+        events = found(samples, "not_measured")
+        assert len(events) == 1
+        assert events[0].reason == "gap"
+
+    def test_it_waits_for_nobody(self) -> None:
+        watcher = NotMeasured(lambda _: True, 0.0)
+        assert watcher.wait(0.45) == []
+        assert watcher.wait(0.5)[0].time_s == 0.0
+        assert watcher.wait(0.6) == []
+
+
+def turn(k: int, peak_s: float, amplitude: float = 18.0) -> Turn:
+    return Turn(k, "right", peak_s - 0.8, peak_s, peak_s + 0.2, amplitude, 2 * amplitude, 60.0)
+
+
+def judged(watcher: OfTurns, amplitudes: list[float], step_s: float, asked: Asked) -> bool:
+    for k, a in enumerate(amplitudes):
+        watcher.turn(turn(k, k * step_s, a), asked)
+    return watcher.on
+
+
+class TestTurns:
+    ASKED = Asked((15.0, 20.0), 60.0)
+
+    @pytest.mark.parametrize(
+        ("code", "size", "on"),
+        [
+            ("too_small", 13.6, False),
+            ("too_small", 13.4, True),
+            ("too_large", 24.9, False),
+            ("too_large", 25.1, True),
+        ],
+    )
+    def test_amplitude(self, code: str, size: float, on: bool) -> None:
+        assert judged(Amplitude(code), [size] * 6, 1.0, self.ASKED) == on
+
+    @pytest.mark.parametrize(
+        ("code", "tempo", "on"),
+        [
+            ("too_slow", 51.5, False),
+            ("too_slow", 50.5, True),
+            ("too_fast", 68.5, False),
+            ("too_fast", 69.5, True),
+        ],
+    )
+    def test_tempo(self, code: str, tempo: float, on: bool) -> None:
+        assert judged(Tempo(code), [18.0] * 6, 60 / tempo, self.ASKED) == on
+
+    def test_one_odd_turn_is_no_reason_to_speak(self) -> None:
+        assert not judged(Amplitude("too_small"), [18, 18, 18, 6, 18, 18], 1.0, self.ASKED)
+
+    def test_nothing_asked_nothing_wrong(self) -> None:
+        assert not judged(Amplitude("too_small"), [5.0] * 6, 1.0, Asked(None, None))
+        assert not judged(Tempo("too_slow"), [5.0] * 6, 3.0, Asked(None, None))
+
+    def test_it_is_over_when_it_is_right_again(self) -> None:
+        samples = [
+            s if s.time_s < 12 else t
+            for s, t in zip(
+                turns_samples(amplitude=9.0), turns_samples(amplitude=18.0), strict=True
+            )
+        ]
+        events = found(samples, "too_small")
+        assert len(events) == 1
+        assert events[0].start_s == pytest.approx(2.0, abs=0.2)
+        assert 12 < events[0].end_s < 16
+
+    def test_a_rising_tempo_is_judged_by_what_was_asked_then(self) -> None:
+        samples = turns_samples(f_hz=0.5)
+        for tempo, codes in (([60.0, 60.0], set()), ([60.0, 120.0], {"too_slow"})):
+            record = run_samples(samples, steps(tempo_bpm=tempo), SessionInfo())
+            assert {e.code for e in record.exercises[0].events} == codes
+
+    def test_unmeasured_amplitudes_do_not_matter(self) -> None:
+        assert not judged(Amplitude("too_small"), [nan] * 6, 1.0, self.ASKED)
