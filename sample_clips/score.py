@@ -59,6 +59,15 @@ class Score:
         self._waves = rng.uniform(0.0, 6.28, 6)
         self._lay_out(rng)
         self._lay_blinks(rng)
+        self._knots = [
+            (self.cycles[0][0], 0.0),
+            *(
+                (start + share * lasts, sign * size)
+                for start, lasts, size in self.cycles
+                for share, sign in ((0.25, 1), (0.75, -1))
+            ),
+            (self.cycles[-1][0] + self.cycles[-1][1], 0.0),
+        ]
         self._lag = self._lag_of_the_eyes()
 
     # -- laying out the steps ------------------------------------------------
@@ -172,11 +181,9 @@ class Score:
     def _exercise_angles(self, t: float) -> tuple[float, float, float]:
         kind = self.scenario.movement.kind
         if kind in ("turns", "nods"):
-            for start, lasts, size in self.cycles:
-                if start <= t < start + lasts:
-                    wave = size * np.sin(2 * np.pi * (t - start) / lasts) * self._edges(t)
-                    side = 0.05 * wave
-                    return (wave, side, 0.0) if kind == "turns" else (side, wave, 0.0)
+            wave = self._through_extremes(t)
+            side = 0.05 * wave
+            return (wave, side, 0.0) if kind == "turns" else (side, wave, 0.0)
         if kind == "wander":
             u, size = t - self.start_s, self.scenario.movement.amplitude_deg * self._edges(t)
             return (
@@ -185,6 +192,20 @@ class Score:
                 size * 0.2 * np.sin(1.3 * u),
             )
         return self._help(t), 0.0, 0.0
+
+    def _through_extremes(self, t: float) -> float:
+        """From rest through each extreme and back to rest, in half cosines.
+
+        Even cycles make a sine; uneven ones meet without a jump in speed.
+        """
+        before, after = self._knots[0], self._knots[-1]
+        if not before[0] < t < after[0]:
+            return 0.0
+        for before, after in pairwise(self._knots):
+            if t <= after[0]:
+                break
+        way = 0.5 - 0.5 * np.cos(np.pi * (t - before[0]) / (after[0] - before[0]))
+        return float(before[1] + way * (after[1] - before[1]))
 
     def _edges(self, t: float) -> float:
         """Soft start and end of the movement."""
