@@ -198,12 +198,9 @@ class Score:
 
         Even cycles make a sine; uneven ones meet without a jump in speed.
         """
-        before, after = self._knots[0], self._knots[-1]
-        if not before[0] < t < after[0]:
+        if not self._knots[0][0] < t < self._knots[-1][0]:
             return 0.0
-        for before, after in pairwise(self._knots):
-            if t <= after[0]:
-                break
+        before, after = next(pair for pair in pairwise(self._knots) if t <= pair[1][0])
         way = 0.5 - 0.5 * np.cos(np.pi * (t - before[0]) / (after[0] - before[0]))
         return float(before[1] + way * (after[1] - before[1]))
 
