@@ -202,7 +202,7 @@ class Director:
         live = self.live
         if live is None or live.measured:
             return ""
-        return live.reason or "other"
+        return live.reason or "gap"
 
     @property
     def cue(self) -> str:
