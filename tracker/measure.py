@@ -24,9 +24,12 @@ DARK = 0.08
 MIN_FACE_HEIGHT_PX = 70.0
 #: Beyond this the far half of the face is out of sight and the landmarks guess.
 MAX_YAW_DEG, MAX_PITCH_DEG = 55.0, 40.0
-#: Agreement with the template below which the pose is not believed: the face is
-#: covered, or it is another face.
-MIN_LIKENESS, MIN_SHARE = 0.35, 0.25
+#: Quality below which the pose is not believed: the face is covered, or it is
+#: another face. On a real person a hand over the face reads 0.2 to 0.35, a broad
+#: smile 0.3 and more, the still face 0.9.
+MIN_QUALITY = 0.3
+#: Correlation with the template at which quality begins to rise from 0.
+UNLIKE = 0.6
 #: Below this openness nothing can be said about where the eyes look.
 MIN_OPEN_FOR_GAZE = 0.35
 
@@ -73,9 +76,15 @@ def _fault(observation: Observation, face: Face, found: Alignment, profile: Prof
     yaw, pitch, _ = angles_from_matrix(profile.rest.rotation(found.pose))
     if abs(yaw) > MAX_YAW_DEG or abs(pitch) > MAX_PITCH_DEG:
         return "turned_too_far"
-    if found.likeness < MIN_LIKENESS or found.share < MIN_SHARE:
+    if quality_of(found) < MIN_QUALITY:
         return "covered"
     return ""
+
+
+def quality_of(found: Alignment) -> float:
+    """How far a pose is to be trusted, 0 to 1: patches alike, and enough of them."""
+    alike = np.clip((found.likeness - UNLIKE) / (1.0 - UNLIKE), 0.0, 1.0)
+    return float(alike * min(1.0, found.good / 0.8))
 
 
 def _full_sample(
@@ -109,7 +118,7 @@ def _full_sample(
         eye_open=opened,
         face_height_px=face.height_px,
         light=observation.light,
-        quality=float(np.clip(found.likeness, 0.0, 1.0) * min(1.0, found.share / 0.6)),
+        quality=quality_of(found),
         reason="" if opened >= MIN_OPEN_FOR_GAZE else "eyes_shut",
     )
 

@@ -194,6 +194,8 @@ class PatchMatch:
         Median correlation of the patches in use.
     share
         Share of the patches in use.
+    good
+        Share of all patches with a correlation above 0.6.
     """
 
     weight: Array
@@ -203,6 +205,7 @@ class PatchMatch:
     misfit: Array
     likeness: float
     share: float
+    good: float
 
 
 def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> PatchMatch:
@@ -242,6 +245,7 @@ def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> Patc
         misfit,
         float(np.median(agreement[used])) if used.any() else 0.0,
         float(used.mean()),
+        float((agreement > 0.6).mean()),
     )
 
 
@@ -263,13 +267,13 @@ class Alignment:
         From body to camera coordinates.
     likeness
         Median correlation of the patches in use with the template, -1 to 1.
-    share
-        Share of the patches that were seen and agreed, 0 to 1.
+    good
+        Share of all patches that agree well (correlation above 0.6), 0 to 1.
     """
 
     pose: Pose
     likeness: float
-    share: float
+    good: float
 
 
 def align(
@@ -292,11 +296,11 @@ def align(
     """
     view = crop.camera(camera)
     pose = start
-    likeness, share = 0.0, 0.0
+    likeness, good = 0.0, 0.0
     for _ in range(rounds):
         found = match(template, crop, view, pose)
-        likeness, share = found.likeness, found.share
-        if share * len(found.weight) < 12:
+        likeness, good = found.likeness, found.good
+        if found.share * len(found.weight) < 12:
             break
         moves = found.shift_by_pose.reshape(-1, 6)
         weighted = (found.weight[:, None, None] * template.structure) @ found.shift_by_pose
@@ -308,7 +312,7 @@ def align(
         # of a millimetre are below the noise of any webcam.
         if np.abs(step[:3]).max() < 4e-4 and np.abs(step[3:]).max() < 0.2:
             break
-    return Alignment(pose, likeness, share)
+    return Alignment(pose, likeness, good)
 
 
 def _weights(normals: Array, in_camera: Array, misfit: Array, contrast: Array) -> Array:
