@@ -9,6 +9,7 @@ import pytest
 from tests.ui.fakes import (
     CAMERA,
     EXTENT,
+    FakeService,
     FakeWorld,
     answer_fit,
     clip_steps,
@@ -264,6 +265,22 @@ def test_no_camera_at_all_then_one_is_plugged_in(fake: FakeWorld, live: Director
     fake.cameras = [CameraChoice(2, "Other"), CAMERA]
     live.retry()
     assert live.trouble is None and live.camera == CameraChoice(2, "Other")
+
+
+def test_a_measuring_process_that_cannot_start_is_trouble_not_a_crash(
+    fake: FakeWorld, live: Director, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(_: FakeService) -> None:
+        raise OSError("no memory")
+
+    monkeypatch.setattr(FakeService, "start", fail)
+    live.start()
+    live.tick()
+    assert live.trouble is not None and live.trouble.detail == "no memory"
+    assert not live.camera_on
+    monkeypatch.undo()
+    live.retry()
+    assert live.trouble is None
 
 
 def test_a_session_that_cannot_be_saved_says_why(fake: FakeWorld, live: Director) -> None:
