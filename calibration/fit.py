@@ -12,7 +12,6 @@ from calibration.face_depth import fit_depth
 from calibration.face_surface import lay_patches
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
 from tracker.errors import InputError
-from tracker.eyes.iris import iris_angles
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.perspective import Array, Pinhole, Pose
@@ -106,7 +105,6 @@ def fit_profile(
         frame,
         lids,
         gaze,
-        _iris_at_rest(seen, eyes_mm, camera, frame),
     )
 
 
@@ -176,19 +174,6 @@ def _lid_range(seen: Sequence[_Seen]) -> LidRange:
     if len(still) < 10:
         return GENERIC_LIDS
     return LidRange(float(np.percentile(still, 70)), GENERIC_LIDS.shut_ratio)
-
-
-def _iris_at_rest(
-    seen: Sequence[_Seen], eyes_mm: Array, camera: Pinhole, frame: RestFrame
-) -> Array:
-    """Median reading of the iris landmarks while the head was at rest."""
-    rest = [s for s in seen if s.step.step == "rest"] or list(seen)
-    readings = [
-        iris_angles(s.observation.face.points_px, s.pose, eyes_mm, camera, frame.axes)
-        for s in rest
-        if s.observation.face is not None
-    ]
-    return np.asarray(np.median(readings, axis=0))
 
 
 def _label(

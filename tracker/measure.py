@@ -6,7 +6,6 @@ from math import nan
 
 import numpy as np
 
-from tracker.eyes.iris import iris_angles
 from tracker.eyes.openness import LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.perspective import Pose
@@ -95,9 +94,8 @@ def _full_sample(
     head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
     opened = openness(face, profile.lids)
     eye_yaw = eye_pitch = gaze_yaw = gaze_pitch = nan
-    if opened >= MIN_OPEN_FOR_GAZE:
-        eye_yaw, eye_pitch = eye_angles(observation, found.pose, profile)
     if profile.gaze is not None and opened >= MIN_OPEN_FOR_GAZE:
+        eye_yaw, eye_pitch = eye_angles(observation, found.pose, profile)
         direction = rotation @ direction_from_angles(eye_yaw, eye_pitch)
         gaze_yaw, gaze_pitch = (float(v) for v in angles_from_direction(direction))
     return Sample(
@@ -126,16 +124,13 @@ def _full_sample(
 def eye_angles(observation: Observation, pose: Pose, profile: Profile) -> tuple[float, float]:
     """Eye-in-head yaw and pitch in degrees of an observation with a face.
 
-    Without a gaze model of the person they come from the iris landmarks: good
-    enough to count, not to judge, so the line of sight stays unmeasured.
+    Without a gaze model of the person there are none: the library's iris points
+    wander by several degrees, which is as much as the eyes move in an exercise,
+    and on a person who did none they would count some.
     """
     gaze, face, crop = profile.gaze, observation.face, observation.crop
-    if face is None or crop is None:
+    if gaze is None or face is None or crop is None:
         return nan, nan
-    if gaze is None:
-        raw = iris_angles(face.points_px, pose, profile.eyes_mm, profile.camera, profile.rest.axes)
-        yaw, pitch = raw - profile.iris_rest_deg
-        return float(yaw), float(pitch)
     by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm).ravel()
     by_corners = cornered_patches(crop, face.points_px).ravel()
     yaw, pitch = 0.5 * (gaze.rectified.predict(by_head) + gaze.cornered.predict(by_corners))

@@ -68,11 +68,7 @@ class GazeModel:
 
 @dataclass(frozen=True, slots=True)
 class Profile:
-    """Everything that measuring needs to know of a person and a camera.
-
-    ``iris_rest_deg`` is what the iris landmarks read at rest; it stands in for
-    the gaze model where none could be fitted.
-    """
+    """Everything that measuring needs to know of a person and a camera."""
 
     width_px: int
     height_px: int
@@ -84,4 +80,3 @@ class Profile:
     rest: RestFrame
     lids: LidRange
     gaze: GazeModel | None
-    iris_rest_deg: Array
