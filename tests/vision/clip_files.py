@@ -21,14 +21,6 @@ def picture(k: int, width: int = WIDTH_PX, height: int = HEIGHT_PX) -> NDArray[n
     return image
 
 
-def number_in(image: NDArray[np.uint8]) -> int:
-    """The number of a picture that was compressed and read again."""
-    width = image.shape[1]
-    grey = image.mean(axis=(0, 2))
-    middles = [grey[bit * width // 8 + width // 16] for bit in range(8)]
-    return sum(1 << bit for bit, level in enumerate(middles) if level > 128)
-
-
 def write_clip(
     path: Path,
     n: int = 60,

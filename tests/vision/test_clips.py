@@ -12,7 +12,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from tests.vision.clip_files import HEIGHT_PX, WIDTH_PX, number_in, write_clip, write_matroska
+from tests.vision.clip_files import HEIGHT_PX, WIDTH_PX, write_clip, write_matroska
+from tests.vision.fakes import number_in
 from tracker.errors import InputError
 from tracker.vision.clips import FrameTimes, open_clip
 

@@ -143,9 +143,9 @@ class Worker:
 
     def load(self, factory: bytes) -> None:
         """Load libraries and models; afterwards this process is a warm spare."""
-        from tracker.vision import capture, opencv
+        from tracker.vision import capture, environment
 
-        del opencv  # so that OpenCV is set up before anything else imports it
+        del environment  # imported so that OpenCV finds its variables, whoever loads it
         self._clock = capture.clock
         try:
             self._factory = pickle.loads(factory)
