@@ -32,12 +32,15 @@ def rotation_axis(rotations: Sequence[Array], like: Array) -> Array | None:
     return np.asarray(axis * np.sign(axis @ like))
 
 
-def rest_axes(turn: Sequence[Array], nod: Sequence[Array], origin_mm: Array) -> Array:
+def rest_axes(
+    turn: Sequence[Array], nod: Sequence[Array], origin_mm: Array, ahead_mm: Array | None = None
+) -> Array:
     """Axes of the rest frame in camera coordinates, columns right, up, forward.
 
-    Up is the axis of the slow turn (without one, the camera's). Right is the
-    axis of the slow nod made perpendicular to it; without a nod, forward
-    points at the camera's side of the head.
+    Up is the axis of the slow turn (without one, the camera's). Forward is the
+    direction to the centre target made perpendicular to it where the target's
+    place is known; else right is the axis of the slow nod made perpendicular to
+    up; without a nod, forward points at the camera's side of the head.
 
     Parameters
     ----------
@@ -45,13 +48,15 @@ def rest_axes(turn: Sequence[Array], nod: Sequence[Array], origin_mm: Array) -> 
         Rotations from rest in camera axes during the two movements.
     origin_mm
         Eye mid-point at rest in camera coordinates.
+    ahead_mm
+        The centre target in camera coordinates, or None where it isn't known.
     """
     up = rotation_axis(turn, np.array([0.0, -1.0, 0.0]))
     if up is None:
         up = np.array([0.0, -1.0, 0.0])
-    right = rotation_axis(nod, np.array([-1.0, 0.0, 0.0]))
+    right = None if ahead_mm is not None else rotation_axis(nod, np.array([-1.0, 0.0, 0.0]))
     if right is None:
-        forward = -origin_mm
+        forward = (np.zeros(3) if ahead_mm is None else ahead_mm) - origin_mm
         right = np.cross(forward, up)
     right = right - (right @ up) * up
     right = right / np.linalg.norm(right)
@@ -76,7 +81,10 @@ def fit_neck(poses: Sequence[Pose], origin_mm: Array, axes: Array) -> Array:
     return np.asarray(np.linalg.lstsq(np.vstack(rows), np.concatenate(values), rcond=None)[0])
 
 
-def make_rest_frame(turn: Sequence[Pose], nod: Sequence[Pose], origin_mm: Array) -> RestFrame:
+def make_rest_frame(
+    turn: Sequence[Pose], nod: Sequence[Pose], origin_mm: Array, ahead_mm: Array | None = None
+) -> RestFrame:
     """Rest frame of a set-up's slow turn and nod (either may be empty)."""
-    axes = rest_axes([p.rotation for p in turn], [p.rotation for p in nod], origin_mm)
+    turned, nodded = [p.rotation for p in turn], [p.rotation for p in nod]
+    axes = rest_axes(turned, nodded, origin_mm, ahead_mm)
     return RestFrame(axes, origin_mm, fit_neck([*turn, *nod], origin_mm, axes))

@@ -45,8 +45,12 @@ def fit_profile(
     steps: Sequence[Step],
     shape: FaceShape,
     vertical_fov_deg: float | None = None,
-) -> Profile:
-    """Profile of a person from the observations of a set-up.
+) -> tuple[Profile, list[Step]]:
+    """Profile of a person from the observations of a set-up, and its steps.
+
+    A step whose ``screen_mm`` says where its target was drawn (to the right of
+    and above the camera, in the plane of the screen) comes back with the target's
+    place in the rest frame.
 
     Parameters
     ----------
@@ -89,12 +93,15 @@ def fit_profile(
         [s.pose for s in seen if s.step.step == "turn_slowly"],
         [s.pose for s in seen if s.step.step == "nod_slowly"],
         rest_pose.position_mm,
+        next((p for s in steps if (p := _on_screen(s)) is not None), None),
     )
+    placed = [_placed(s, frame) for s in steps]
+    seen = [replace(s, step=placed[s.number]) for s in seen]
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
     lids = _lid_range(seen)
     gaze = fit_gaze(_label(seen, frame, eyes_mm, camera, lids))
-    return Profile(
+    profile = Profile(
         first.width_px,
         first.height_px,
         vertical_fov_deg,
@@ -106,6 +113,28 @@ def fit_profile(
         lids,
         gaze,
     )
+    return profile, placed
+
+
+def _on_screen(step: Step) -> Array | None:
+    """Place of a step's target in camera coordinates, if it was drawn on a screen.
+
+    The camera looks at the patient from the screen's plane, so the patient's
+    right is its left.
+    """
+    place = (step.model_extra or {}).get("screen_mm")
+    if not isinstance(place, list | tuple) or len(place) != 2:
+        return None
+    return np.array([-float(place[0]), -float(place[1]), 0.0])
+
+
+def _placed(step: Step, frame: RestFrame) -> Step:
+    """The step with its target in the rest frame."""
+    place = _on_screen(step)
+    if place is None:
+        return step
+    x, y, z = (float(v) for v in frame.axes.T @ (place - frame.origin_mm))
+    return step.model_copy(update={"target_mm": (x, y, z)})
 
 
 def _with_faces(
@@ -160,7 +189,8 @@ def _spread(seen: Sequence[_Seen], count: int) -> list[_Seen]:
 
 def _aligned(seen: _Seen, template: Template, camera: Pinhole) -> _Seen:
     assert seen.observation.crop is not None
-    found = align(template, seen.observation.crop, camera, seen.pose)
+    # Done once, so it may take all the steps that it wants.
+    found = align(template, seen.observation.crop, camera, seen.pose, rounds=8)
     return replace(seen, pose=found.pose)
 
 

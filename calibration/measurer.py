@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from calibration.fit import fit_profile
+from calibration.report import SetupReport
 from tracker.frame import Frame
 from tracker.head.shape import FaceShape, generic_shape
 from tracker.measure import measure
@@ -17,31 +17,6 @@ from tracker.vision.observer import Observation, Observer
 
 #: Frames of a set-up that are kept at most (two minutes at 30 frames/s).
 MAX_HELD = 3600
-
-
-@dataclass(frozen=True, slots=True)
-class SetupReport:
-    """How a set-up came out.
-
-    Attributes
-    ----------
-    profile
-        The person.
-    steps
-        The set-up's steps with their targets in the rest frame.
-    error_deg
-        Median gaze error on looks that the fit had not seen, NaN without any.
-    findings
-        Keys of what should be said about it.
-    ok
-        Whether gaze verdicts can rest on it.
-    """
-
-    profile: Profile
-    steps: list[Step]
-    error_deg: float
-    findings: tuple[str, ...]
-    ok: bool
 
 
 class Measurer:
@@ -70,6 +45,8 @@ class Measurer:
         """Measure one frame."""
         observation = self._observer.observe(frame)
         if self._profile is not None:
+            # Who has gone on without measuring the set-up again does not want it.
+            self._held.clear()
             return measure(observation, self._profile)
         if len(self._held) < MAX_HELD:
             self._held.append(observation)
@@ -90,11 +67,11 @@ class Measurer:
             When too little was seen; the frames stay held, so that a set-up can
             be repeated.
         """
-        profile = fit_profile(self._held, steps, self._shape, self._fov)
+        profile, placed = fit_profile(self._held, steps, self._shape, self._fov)
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
-        return SetupReport(profile, list(steps), error, findings, profile.gaze is not None)
+        return SetupReport(profile, placed, error, findings, profile.gaze is not None)
 
     def remeasure(self) -> list[Sample]:
         """Samples of the held frames with the fitted profile; lets the frames go."""

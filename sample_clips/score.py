@@ -59,15 +59,7 @@ class Score:
         self._waves = rng.uniform(0.0, 6.28, 6)
         self._lay_out(rng)
         self._lay_blinks(rng)
-        self._knots = [
-            (self.cycles[0][0], 0.0),
-            *(
-                (start + share * lasts, sign * size)
-                for start, lasts, size in self.cycles
-                for share, sign in ((0.25, 1), (0.75, -1))
-            ),
-            (self.cycles[-1][0] + self.cycles[-1][1], 0.0),
-        ]
+        self._knots = self._lay_knots()
         self._lag = self._lag_of_the_eyes()
 
     # -- laying out the steps ------------------------------------------------
@@ -109,6 +101,10 @@ class Score:
         for _ in range(move.repetitions):
             lasts = 120.0 / move.tempo_bpm * (1 + move.uneven * rng.uniform(-1, 1))
             size = move.amplitude_deg * (1 + move.uneven * rng.uniform(-1, 1))
+            for span in scenario.away:
+                # Who leaves the picture stops, and goes on when back.
+                if self.start_s + span.at_s < now + lasts + 0.3:
+                    now = max(now, self.start_s + span.at_s + span.lasts_s + 0.3)
             self.cycles.append((now, lasts, size))
             now += lasts
         track = None
@@ -131,6 +127,17 @@ class Score:
             surface="firm",
             **({"target_track": track} if track else {}),
         )
+
+    def _lay_knots(self) -> list[tuple[float, float]]:
+        """Times and angles of rest and of every extreme; at rest where cycles don't meet."""
+        knots, last_s = [(self.cycles[0][0], 0.0)], 0.0
+        for start, lasts, size in self.cycles:
+            ended = knots[-1][0] + 0.25 * last_s
+            if start > ended + 0.05:
+                knots += [(ended, 0.0), (start, 0.0)]
+            knots += [(start + 0.25 * lasts, size), (start + 0.75 * lasts, -size)]
+            last_s = lasts
+        return [*knots, (self.cycles[-1][0] + self.cycles[-1][1], 0.0)]
 
     def _jumping_target(self) -> list[list[float]]:
         rows, last = [], self.centre

@@ -111,7 +111,8 @@ def events(score: Score) -> dict[str, Any]:
     for span in scenario.shut:
         found.append(_event("eyes_closed", score.start_s + span.at_s, span.lasts_s))
     for span in scenario.away:
-        found.append(_event("not_measured", score.start_s + span.at_s, span.lasts_s))
+        start_s, lasts_s = _out_of_picture(score, score.start_s + span.at_s, span.lasts_s)
+        found.append(_event("not_measured", start_s, lasts_s))
     for first, last in _runs(scenario.head_helps.jumps if scenario.head_helps else []):
         until = score.jumps[last + 1][0] if last + 1 < len(score.jumps) else score.end_s
         start = score.jumps[first][0]
@@ -122,6 +123,22 @@ def events(score: Score) -> dict[str, Any]:
         "events": sorted(found, key=lambda e: float(e["start_s"])),
         "blinks": score.blinks,
     }
+
+
+def _out_of_picture(score: Score, start_s: float, lasts_s: float) -> tuple[float, float]:
+    """When the middle of the eyes leaves the picture sideways, and for how long."""
+    camera = score.scenario.camera
+    half_px = 0.5 * camera.width_px
+    focal_px = 0.5 * camera.height_px / np.tan(np.radians(0.5 * camera.vertical_fov_deg))
+    times = np.arange(start_s, start_s + lasts_s, 0.002)
+    outside = []
+    for time_s in times:
+        attitude = score.attitude(float(time_s))
+        eyes = score.head.in_space(score.head.eyes_mm, attitude).mean(axis=0)
+        aside, _, towards = eyes - np.array(camera.position_mm)
+        outside.append(abs(aside) * focal_px > half_px * -towards)
+    out = times[np.array(outside, dtype=bool)]
+    return (float(out[0]), float(out[-1] - out[0])) if len(out) else (start_s, lasts_s)
 
 
 def _event(code: str, start_s: float, lasts_s: float) -> dict[str, Any]:

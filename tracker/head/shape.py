@@ -93,7 +93,7 @@ def pose_of_landmarks(
     body, seen = shape.points_mm[RIGID_FEATURES], points_px[RIGID_FEATURES]
     if start is not None:
         # Only a start for the alignment: a twentieth of a degree will do.
-        return fit_pose(body, seen, camera, start, settled_rad=1e-3)
+        return fit_pose(body, seen, camera, start, settled_rad=1e-3, rounds=4)
     corners = points_px[[*RIGHT_EYE_CORNERS, *LEFT_EYE_CORNERS]]
     spread_px = float(np.sqrt(corners.var(axis=0).sum()))
     spread_mm = float(

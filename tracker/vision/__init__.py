@@ -1,1 +1,4 @@
-"""Pixels: cameras, clips and face landmarks. The only rooms that know OpenCV capture and MediaPipe."""
+"""Pixels: cameras, clips and face landmarks.
+
+The only rooms that know OpenCV capture and MediaPipe.
+"""

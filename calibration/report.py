@@ -1,0 +1,33 @@
+"""How a set-up came out: light enough for the window's process to read."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tracker.profile import Profile
+from tracker.session.stage import Step
+
+
+@dataclass(frozen=True, slots=True)
+class SetupReport:
+    """How a set-up came out.
+
+    Attributes
+    ----------
+    profile
+        The person.
+    steps
+        The set-up's steps with their targets in the rest frame.
+    error_deg
+        Median gaze error on looks that the fit had not seen, NaN without any.
+    findings
+        Keys of what should be said about it.
+    ok
+        Whether gaze verdicts can rest on it.
+    """
+
+    profile: Profile
+    steps: list[Step]
+    error_deg: float
+    findings: tuple[str, ...]
+    ok: bool
