@@ -41,6 +41,9 @@ def _eye_pitch(sample: Sample) -> float:
 #: degrees to each side).
 _JUMPS = TurningRule(floor_deg=4.0, first_deg=4.0, plateau=True)
 _HEAD = TurningRule()
+#: Without a set-up the rest pose and the face's depth are guesses, and a person
+#: who only looks about turns by some degrees: 8 to each side at least.
+_UNKNOWN_PERSON = TurningRule(floor_deg=16.0, first_deg=16.0)
 
 CHANNELS: dict[str, Channel] = {
     c.name: c
@@ -54,12 +57,21 @@ CHANNELS: dict[str, Channel] = {
 
 
 class Counter:
-    """Counts the turns of one set in one channel; two of them are a repetition."""
+    """Counts the turns of one set in one channel; two of them are a repetition.
 
-    def __init__(self, channel: Channel) -> None:
+    Parameters
+    ----------
+    channel
+        What is counted.
+    known_person
+        Whether a set-up has been measured; without one only large head turns count.
+    """
+
+    def __init__(self, channel: Channel, *, known_person: bool = True) -> None:
         self.channel = channel
         self.turns: list[Turn] = []
-        self._finder = TurningFinder(channel.sides, channel.rule)
+        rule = channel.rule if known_person or channel.rule is not _HEAD else _UNKNOWN_PERSON
+        self._finder = TurningFinder(channel.sides, rule)
 
     def feed(self, sample: Sample) -> list[Turn]:
         """Take a sample; gives the turns that count from now on."""

@@ -36,7 +36,8 @@ class ExerciseRun:
         self, number: int, step: Step, exercise: Exercise, journal: Journal, last_cue_s: float = nan
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
-        self.counter = Counter(CHANNELS[exercise.channel])
+        unknown = bool((step.model_extra or {}).get("no_setup"))
+        self.counter = Counter(CHANNELS[exercise.channel], known_person=not unknown)
         self.events: list[Event] = []
         self.cue: Cue | None = None
         self.last_cue_s = last_cue_s

@@ -65,7 +65,9 @@ def whole_clip(exercise_id: str | None) -> StageLog:
     """Steps of a clip without a stage log: a second at rest, then the exercise."""
     from tracker.session.clip_run import REST_S
 
-    step = Step(from_s=REST_S, to_s=_OPEN_END_S, step="exercise", exercise=exercise_id)
+    step = Step(
+        from_s=REST_S, to_s=_OPEN_END_S, step="exercise", exercise=exercise_id, no_setup=True
+    )
     return StageLog(steps=[step])
 
 
