@@ -104,9 +104,10 @@ def test_speed_is_the_slope_of_the_angle(turns: Score) -> None:
     slope = np.gradient(rows["head_yaw_deg"], rows["time_s"])
     inside = slice(5, -5)
     assert rows["head_yaw_speed_deg_s"][inside] == pytest.approx(slope[inside], abs=1.5)
-    # In the middle of the set a sine of ``size`` peaks at 2 pi size / period.
-    for start, lasts, size in turns.cycles[1:-1]:
-        cycle = (rows["time_s"] > start) & (rows["time_s"] < start + lasts)
+    # Between its two extremes a cycle is a sine of ``size``: peak 2 pi size / period.
+    for start, lasts, size in turns.cycles:
+        since = rows["time_s"] - start
+        cycle = (since > 0.25 * lasts) & (since < 0.75 * lasts)
         peak = np.abs(rows["head_yaw_speed_deg_s"][cycle]).max()
         assert peak == pytest.approx(2 * np.pi * size / lasts, rel=0.03)
 
