@@ -31,22 +31,29 @@ def found(samples: list[Sample], code: str, exercise: str = "turns-on-target") -
 
 
 class TestGaze:
-    @pytest.mark.parametrize("number", range(4))
-    def test_glances_are_found_and_dated(self, number: int) -> None:
-        rng = np.random.default_rng(number)
-        start, length = rng.uniform(4, 11), rng.uniform(0.55, 1.5)
-        size = rng.uniform(6.7, 14) * rng.choice([-1, 1])
-        samples = turns_samples(
-            glances=[(start, start + length, size)], rate_hz=(15, 30)[number % 2], to_s=14
+    @settings(max_examples=20, deadline=None)
+    @given(
+        st.floats(4, 20),
+        st.floats(6.2, 14),
+        st.floats(0.5, 1.5),
+        st.sampled_from([-1, 1]),
+        st.sampled_from([15, 30, 60]),
+        st.integers(0, 10_000),
+    )
+    def test_glances_are_found_and_dated(
+        self, start: float, size: float, length: float, side: int, rate: float, number: int
+    ) -> None:
+        glance = (start, start + length, side * size)
+        events = found(
+            turns_samples(glances=[glance], rate_hz=rate, number=number), "gaze_off_target"
         )
-        events = found(samples, "gaze_off_target")
         assert len(events) == 1
         assert events[0].start_s == pytest.approx(start, abs=0.15)
         assert events[0].end_s == pytest.approx(start + length, abs=0.15)
         # Decidable 0.3 s after the start; 0.3 s more are allowed, the look-ahead among them.
         assert events[0].decided_s <= start + 0.3 + 0.3
 
-    @settings(max_examples=4, deadline=None)
+    @settings(max_examples=12, deadline=None)
     @given(st.integers(0, 10_000), st.sampled_from([15, 30, 60]), st.floats(0, 0.6))
     def test_good_sets_raise_nothing(self, number: int, rate: float, noise: float) -> None:
         assert events_of(turns_samples(number=number, rate_hz=rate, noise=noise)) == []
@@ -84,6 +91,37 @@ class TestGaze:
 
 
 class TestHead:
+    @settings(max_examples=20, deadline=None)
+    @given(
+        st.floats(4, 18),
+        st.floats(4.0, 12),
+        st.floats(0.2, 0.5),
+        st.floats(0.6, 1.3),
+        st.integers(0, 10_000),
+    )
+    def test_movements_from_four_degrees_are_found(
+        self, start: float, size: float, rise: float, stay: float, number: int
+    ) -> None:
+        def head(t: float) -> float:
+            up = np.clip((t - start) / rise, 0, 1)
+            down = np.clip((t - start - rise - stay) / rise, 0, 1)
+            return float(size * (up * up * (3 - 2 * up) - down * down * (3 - 2 * down)))
+
+        events = found(jump_samples(head, number=number), "head_moved", "eyes-side-to-side")
+        assert len(events) == 1
+        assert events[0].start_s == pytest.approx(start, abs=0.15)
+        assert events[0].decided_s <= start + rise + 0.3
+
+    @settings(max_examples=12, deadline=None)
+    @given(st.floats(-1.5, 1.5), st.floats(0.05, 1), st.integers(0, 10_000))
+    def test_movements_up_to_a_degree_and_a_half_are_ignored(
+        self, size: float, f_hz: float, number: int
+    ) -> None:
+        samples = jump_samples(lambda t: size * np.sin(2 * np.pi * f_hz * t) / 2, number=number)
+        assert events_of(samples, "eyes-side-to-side") == []
+        drift = jump_samples(lambda t: size * t / 22, number=number)
+        assert events_of(drift, "eyes-side-to-side") == []
+
     @pytest.mark.parametrize(("size", "count"), [(2.4, 0), (3.1, 1)])
     def test_threshold(self, size: float, count: int) -> None:
         samples = jump_samples(lambda t: size if 8 <= t < 9 else 0.0, noise=0.05)

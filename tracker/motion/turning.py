@@ -72,10 +72,6 @@ class TurningRule:
     wind_up
         A first way from rest that is a smaller share of the next swing than this is
         taken for a wind-up (half of it would be usual).
-    least_speed_deg_s, least_mean_speed_deg_s
-        A way that is slower at its peak and on the whole is a change of posture,
-        not a turn; the slowest and smallest movement that counts (5 degrees to each
-        side at 0.15 Hz) peaks at 4.7 and averages 3 deg/s.
     bridge_s
         Longer holes in the measuring end a movement.
     plateau
@@ -88,8 +84,6 @@ class TurningRule:
     share: float = 0.4
     last_share: float = 0.66
     wind_up: float = 0.3
-    least_speed_deg_s: float = 3.8
-    least_mean_speed_deg_s: float = 2.6
     bridge_s: float = 0.5
     plateau: bool = False
 
@@ -199,17 +193,6 @@ class TurningFinder:
         self._drop()
         return turns
 
-    def _slow(self, turn: Turn) -> bool:
-        """Whether a way is slow at its peak and on the whole.
-
-        The peak of a short way between noisy samples reads low now and then.
-        """
-        lasted_s = max(turn.peak_s - turn.start_s, 1e-3)
-        return (
-            turn.peak_speed_deg_s < self._rule.least_speed_deg_s
-            and turn.swing_deg / lasted_s < self._rule.least_mean_speed_deg_s
-        )
-
     def _counted(self, turn: Turn) -> list[Turn]:
         """The turn, and before it the set's first if that was one and no mere wind-up.
 
@@ -220,8 +203,6 @@ class TurningFinder:
         counts = first is not None and first.swing_deg >= self._rule.wind_up * turn.swing_deg
         out = []
         for t in (first, turn) if first is not None and counts else (turn,):
-            if self._slow(t):
-                continue
             out.append(replace(t, index=self._count))
             self._count += 1
         self._swings.append(turn.swing_deg)
