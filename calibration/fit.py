@@ -28,6 +28,8 @@ DEPTH_FRAMES = 48
 THINNING = 2
 #: A set-up with fewer frames of a face than this can't be fitted.
 MIN_FACE_FRAMES = 8
+#: Fewer textured places than this can't carry six degrees of freedom and a person's depth.
+MIN_PATCHES = 30
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,21 +76,10 @@ def fit_profile(
     first = faces[0][0]
     camera = Pinhole.from_fov(first.width_px, first.height_px, vertical_fov_deg)
     rest = _rest_observation(faces)
-    assert rest.face is not None and rest.crop is not None
-    rest_pose, _ = pose_of_landmarks(shape, rest.face.points_px, camera)
+    rest_pose, _ = pose_of_landmarks(shape, _points(rest), camera)
     seen = _start_poses(faces, shape, camera, rest_pose)
-    surface = lay_patches(shape, rest_pose, rest.face.points_px, rest.crop)
-    if len(surface.depth_mm) < 30:
-        raise InputError("the face is too dark or too blurred to be measured; more light helps")
-    chosen = _spread(seen, DEPTH_FRAMES)
-    fitted = fit_depth(
-        surface,
-        rest.crop,
-        camera,
-        rest_pose.position_mm,
-        [(s.observation.crop, s.pose) for s in chosen if s.observation.crop is not None],
-    )
-    seen = [_aligned(s, fitted.template, camera) for s in seen[::THINNING]]
+    template = _own_template(rest, rest_pose, shape, camera, seen)
+    seen = [_aligned(s, template, camera) for s in seen[::THINNING]]
     frame = make_rest_frame(
         [s.pose for s in seen if s.step.step == "turn_slowly"],
         [s.pose for s in seen if s.step.step == "nod_slowly"],
@@ -97,23 +88,44 @@ def fit_profile(
     )
     placed = [_placed(s, frame) for s in steps]
     seen = [replace(s, step=placed[s.number]) for s in seen]
+    # Body axes are the camera's at rest, so the face comes in as it was held then.
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
     lids = _lid_range(seen)
-    gaze = fit_gaze(_label(seen, frame, eyes_mm, camera, lids))
     profile = Profile(
         first.width_px,
         first.height_px,
         vertical_fov_deg,
         camera,
         own_shape,
-        fitted.template,
+        template,
         eyes_mm,
         frame,
         lids,
-        gaze,
+        fit_gaze(_label(seen, frame, eyes_mm, camera, lids)),
     )
     return profile, placed
+
+
+def _own_template(
+    rest: Observation, rest_pose: Pose, shape: FaceShape, camera: Pinhole, seen: Sequence[_Seen]
+) -> Template:
+    """Patches of the person's face with depths fitted over the set-up."""
+    assert rest.crop is not None
+    surface = lay_patches(shape, rest_pose, _points(rest), rest.crop)
+    if len(surface.depth_mm) < MIN_PATCHES:
+        raise InputError("the face is too dark or too blurred to be measured; more light helps")
+    frames = [
+        (s.observation.crop, s.pose)
+        for s in _spread(seen, DEPTH_FRAMES)
+        if s.observation.crop is not None
+    ]
+    return fit_depth(surface, rest.crop, camera, rest_pose.position_mm, frames).template
+
+
+def _points(observation: Observation) -> Array:
+    assert observation.face is not None
+    return observation.face.points_px
 
 
 def _on_screen(step: Step) -> Array | None:
