@@ -16,8 +16,10 @@ from dataclasses import dataclass
 import numpy as np
 
 from calibration.face_surface import Surface
+from tracker.head.alignment import match
+from tracker.head.crop import GreyCrop
 from tracker.head.perspective import Array, Pinhole, Pose
-from tracker.head.template import GreyCrop, Template, match
+from tracker.head.template import Template
 
 #: Prior of the depth change: smooth part and its reach, independent part, and
 #: the share by which the whole relief may be flatter or deeper.
@@ -108,7 +110,7 @@ def _frame_terms(template: Template, crop: GreyCrop, camera: Pinhole, pose: Pose
     weight = found.weight / PIXEL_SPREAD**2
     weighted = weight[:, None, None] * template.structure
     moves = np.concatenate([found.shift_by_pose, found.shift_by_depth[:, :, None]], axis=2)
-    square = np.einsum("kia,kij,kjb->kab", moves, weighted, moves, optimize=True)
+    square = moves.transpose(0, 2, 1) @ weighted @ moves
     left = np.einsum("kia,ki->ka", moves, weight[:, None] * found.pull)
     seen = found.weight > 0.05
     return _Terms(

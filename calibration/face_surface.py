@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.head.crop import GreyCrop, sample_bilinear
 from tracker.head.perspective import Array, Pose
 from tracker.head.shape import (
     LEFT_EYE_CORNERS,
@@ -15,12 +16,11 @@ from tracker.head.shape import (
     RIGHT_EYE_CORNERS,
     FaceShape,
 )
-from tracker.head.template import GreyCrop, sample_bilinear
 
 #: Side of a patch in samples, and their spacing in crop pixels.
-PATCH_SIDE = 5
+PATCH_SIDE = 7
 PATCH_SPACING_PX = 1.9
-MAX_PATCHES = 100
+MAX_PATCHES = 130
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +64,7 @@ def lay_patches(shape: FaceShape, pose: Pose, points_px: Array, crop: GreyCrop) 
     offsets = (np.arange(PATCH_SIDE) - (PATCH_SIDE - 1) / 2) * PATCH_SPACING_PX
     grid = np.stack(np.meshgrid(offsets, offsets), axis=-1).reshape(-1, 2)
     pixels = centres[:, None, :] + grid
-    inverse, _ = sample_bilinear((1.0 / depth).astype(np.float32), pixels)
+    inverse = sample_bilinear((1.0 / depth).astype(np.float32), pixels)
     normals = facing[centres[:, 1].astype(int), centres[:, 0].astype(int)]
     return Surface(pixels, 1.0 / inverse.astype(float), normals)
 

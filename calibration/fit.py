@@ -14,9 +14,10 @@ from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
 from tracker.errors import InputError
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
+from tracker.head.alignment import align
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape, pose_of_landmarks
-from tracker.head.template import Template, align
+from tracker.head.template import Template
 from tracker.profile import Profile, RestFrame
 from tracker.rotation import angles_from_direction
 from tracker.session.stage import Step
@@ -26,6 +27,8 @@ from tracker.vision.observer import Observation
 DEPTH_FRAMES = 48
 #: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same.
 THINNING = 2
+#: What the head was asked to do in which steps.
+_MOVES = {"still": ("rest", "look"), "turn": ("turn_slowly",), "nod": ("nod_slowly",)}
 #: A set-up with fewer frames of a face than this can't be fitted.
 MIN_FACE_FRAMES = 8
 #: Fewer textured places than this can't carry six degrees of freedom and a person's depth.
@@ -80,16 +83,20 @@ def fit_profile(
     seen = _start_poses(faces, shape, camera, rest_pose)
     template = _own_template(rest, rest_pose, shape, camera, seen)
     seen = [_aligned(s, template, camera) for s in seen[::THINNING]]
+    # Body axes are the camera's at rest, so the face comes in as it was held then.
+    eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
+    by_step = {
+        name: [s.pose for s in seen if s.step.step in names] for name, names in _MOVES.items()
+    }
     frame = make_rest_frame(
-        [s.pose for s in seen if s.step.step == "turn_slowly"],
-        [s.pose for s in seen if s.step.step == "nod_slowly"],
-        rest_pose.position_mm,
+        by_step["still"] or [Pose(np.eye(3), rest_pose.position_mm)],
+        by_step["turn"],
+        by_step["nod"],
         next((p for s in steps if (p := _on_screen(s)) is not None), None),
+        eyes_mm[0] - eyes_mm[1],
     )
     placed = [_placed(s, frame) for s in steps]
     seen = [replace(s, step=placed[s.number]) for s in seen]
-    # Body axes are the camera's at rest, so the face comes in as it was held then.
-    eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
     lids = _lid_range(seen)
     profile = Profile(

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from sample_clips.angles import Array, turned
 from sample_clips.mesh import base_mesh, face_unit, feature, person
+from sample_clips.people import HeadSpec, find_head
 from sample_clips.spectacles import spectacles
 
 #: Radius of a life-size eyeball in mm; the mesh's own balls are 1.4 times as large.
@@ -19,70 +20,6 @@ LOWEST_MM = -520.0
 #: The mesh's mouth droops at rest; this makes the face a calm one.
 SMILE = 0.2
 _UNITS = ("eyeBlink", "eyeLookDown", "eyeLookUp")
-
-
-@dataclass(frozen=True, slots=True)
-class HeadSpec:
-    """An invented person: a mix of corners of the mesh's space, features and colours."""
-
-    mix: tuple[tuple[str, str, str, float], ...]
-    features: tuple[tuple[str, float], ...]
-    skin: tuple[int, int, int]
-    hair: tuple[int, int, int]
-    iris: tuple[int, int, int]
-    seed: int
-
-
-HEADS: dict[str, HeadSpec] = {
-    "anna": HeadSpec(
-        (("caucasian", "female", "young", 0.6), ("caucasian", "female", "old", 0.4)),
-        (("nose/nose-scale-depth-incr", 0.3),),
-        (205, 170, 150),
-        (96, 78, 66),
-        (96, 104, 110),
-        1,
-    ),
-    "bo": HeadSpec(
-        (("asian", "male", "young", 0.7), ("asian", "male", "old", 0.3)),
-        (("head/head-round", 0.5),),
-        (190, 150, 120),
-        (52, 46, 44),
-        (70, 48, 34),
-        2,
-    ),
-    "cleo": HeadSpec(
-        (("african", "female", "young", 1.0),),
-        (("nose/nose-width2-incr", 0.3),),
-        (120, 80, 60),
-        (42, 36, 34),
-        (58, 40, 30),
-        3,
-    ),
-    "dirk": HeadSpec(
-        (("caucasian", "male", "old", 1.0),),
-        (("nose/nose-hump-incr", 0.5), ("head/head-rectangular", 0.4)),
-        (200, 160, 140),
-        (150, 148, 146),
-        (84, 98, 120),
-        4,
-    ),
-    "eva": HeadSpec(
-        (("asian", "female", "old", 0.5), ("caucasian", "female", "old", 0.5)),
-        (("nose/nose-scale-depth-decr", 0.4), ("head/head-scale-depth-decr", 0.5)),
-        (195, 160, 135),
-        (128, 122, 118),
-        (88, 70, 46),
-        5,
-    ),
-    "finn": HeadSpec(
-        (("african", "male", "young", 0.5), ("caucasian", "male", "old", 0.5)),
-        (("nose/nose-scale-depth-incr", 0.6), ("head/head-oval", 0.5)),
-        (150, 110, 85),
-        (60, 52, 48),
-        (80, 56, 38),
-        6,
-    ),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,5 +144,6 @@ class Head:
 
 @lru_cache(maxsize=8)
 def make_head(name: str) -> Head:
-    """One of the :data:`HEADS` by name."""
-    return Head(HEADS[name])
+    """A head by name: one with a name, or ``random-NUMBER``."""
+    spec = find_head(name)
+    return Head(spec, spec.pupils_mm, spec.neck_mm)

@@ -10,7 +10,8 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
-from sample_clips.heads import HEADS, Attitude, Head, make_head
+from sample_clips.heads import Attitude, Head, make_head
+from sample_clips.people import HEADS, RANDOM, find_head
 from sample_clips.scenario import Scenario, ScenarioError, load_scenario
 from sample_clips.scene import CameraPlace, Scene
 from sample_clips.score import Score
@@ -24,8 +25,11 @@ SHUTTER = 0.5
 def make_score(scenario: Scenario) -> Score:
     """The worked-out scenario; raises ScenarioError for an unknown head."""
     for name in (scenario.head, scenario.neighbour):
-        if name is not None and name not in HEADS:
-            raise ScenarioError(f"head: no head is called {name!r}; there are {', '.join(HEADS)}")
+        try:
+            find_head(name or scenario.head)
+        except KeyError:
+            known = f"{', '.join(HEADS)} and {RANDOM}NUMBER"
+            raise ScenarioError(f"head: no head is called {name!r}; there are {known}") from None
     return Score(scenario, make_head(scenario.head))
 
 

@@ -327,7 +327,7 @@ class Score:
             shift,
             look,
             shut=self.shut(t),
-            low=self.scenario.low_lids,
+            low=self.scenario.low_lids + self.head.spec.hooded,
             jaw=self.jaw(t),
             glasses=self.scenario.glasses,
         )

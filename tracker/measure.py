@@ -8,9 +8,9 @@ import numpy as np
 
 from tracker.eyes.openness import LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
+from tracker.head.alignment import Alignment, align
 from tracker.head.perspective import Pose
 from tracker.head.shape import pose_of_landmarks
-from tracker.head.template import Alignment, align
 from tracker.profile import Profile
 from tracker.rotation import angles_from_direction, angles_from_matrix, direction_from_angles
 from tracker.sample import Sample

@@ -22,6 +22,9 @@ class RestFrame:
     axes
         ``(3, 3)``; columns are the patient's right, up and forward in camera
         coordinates (a left-handed triple).
+    turned
+        ``(3, 3)`` rotation of the head at rest from the picture that its template
+        was cut from: a head is never quite still, and one picture is not its rest.
     origin_mm
         Mid-point between the eyeball centres in camera coordinates.
     neck_mm
@@ -29,12 +32,17 @@ class RestFrame:
     """
 
     axes: Array
+    turned: Array
     origin_mm: Array
     neck_mm: Array
 
+    def from_rest(self, pose: Pose) -> Array:
+        """Head rotation from rest in camera axes."""
+        return np.asarray(pose.rotation @ self.turned.T)
+
     def rotation(self, pose: Pose) -> Array:
         """Head rotation matrix in (right, up, forward) components."""
-        return np.asarray(self.axes.T @ pose.rotation @ self.axes)
+        return np.asarray(self.axes.T @ self.from_rest(pose) @ self.axes)
 
     def head_mm(self, pose: Pose) -> Array:
         """Eye mid-point relative to rest: right, up, forward."""
@@ -42,7 +50,8 @@ class RestFrame:
 
     def neck_point_mm(self, pose: Pose) -> Array:
         """Neck point relative to rest: right, up, forward."""
-        moved = pose.apply(self.neck_mm) - self.origin_mm - self.neck_mm
+        neck = self.from_rest(pose) @ self.neck_mm + pose.position_mm
+        moved = neck - self.origin_mm - self.neck_mm
         return np.asarray(self.axes.T @ moved)
 
 

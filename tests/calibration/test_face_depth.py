@@ -6,8 +6,9 @@ import pytest
 from calibration.face_depth import body_pixels, fit_depth
 from calibration.face_surface import Surface
 from tests.head.ellipsoid import CENTRE_MM, RADII_MM, Ellipsoid, about_neck
+from tracker.head.alignment import align
 from tracker.head.perspective import Pinhole, Pose, rotation_of_vector, vector_of_rotation
-from tracker.head.template import Template, align
+from tracker.head.template import Template
 
 CAMERA = Pinhole.from_fov(640, 480, 52.0)
 REST_MM = np.array([15.0, -20.0, 600.0])

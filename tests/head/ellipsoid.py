@@ -2,8 +2,8 @@
 
 import numpy as np
 
+from tracker.head.crop import GreyCrop
 from tracker.head.perspective import Pinhole, Pose
-from tracker.head.template import GreyCrop
 
 RADII_MM = np.array([75.0, 100.0, 85.0])
 CENTRE_MM = np.array([0.0, 20.0, 70.0])

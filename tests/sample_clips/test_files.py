@@ -86,7 +86,6 @@ def test_a_missing_mesh_names_what_to_install(monkeypatch: pytest.MonkeyPatch) -
 
 
 def test_a_rendered_clip_has_its_truth_stage_log_and_events_beside_it(tmp_path: Path) -> None:
-    pytest.importorskip("numba")
     av = pytest.importorskip("av")
     short = scenario(
         setup=False,

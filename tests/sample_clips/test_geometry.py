@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from sample_clips.angles import turned, yaw_pitch
-from sample_clips.heads import HEADS, Head, make_head
+from sample_clips.heads import Head, make_head
+from sample_clips.people import HEADS
 from tests.sample_clips.scenes import attitude_to
 
 

@@ -12,7 +12,8 @@ from numpy.typing import NDArray
 
 pytest.importorskip("numba", reason="the extra render is not installed")
 
-from sample_clips.heads import HEADS, make_head
+from sample_clips.heads import make_head
+from sample_clips.people import HEADS
 from sample_clips.render import frames
 from sample_clips.scene import CameraPlace
 from tests.sample_clips.scenes import attitude_to, pixel_of, pupil_px, scenario, still

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from tracker.head.crop import GreyCrop, sample_bilinear
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
-from tracker.head.template import GreyCrop, sample_bilinear
 
 #: Size of the rectified patch in mm around the eye and its spacing: wide enough
 #: for both corners, high enough for the lids' way in a look up or down.
@@ -46,7 +46,7 @@ def rectified_patches(crop: GreyCrop, camera: Pinhole, pose: Pose, eyes_mm: Arra
     flat[:, 2] = -PLANE_MM
     view = crop.camera(camera)
     points = np.stack([view.project(pose.apply(flat + eye)) for eye in eyes_mm])
-    return _normalised(sample_bilinear(crop.image, points)[0].astype(float))
+    return _normalised(sample_bilinear(crop.image, points).astype(float))
 
 
 def cornered_patches(crop: GreyCrop, points_px: Array) -> Array:
@@ -69,7 +69,7 @@ def cornered_patches(crop: GreyCrop, points_px: Array) -> Array:
         grids.append(
             0.5 * (a + b) + GRID_BY_CORNERS[:, :1] * across + GRID_BY_CORNERS[:, 1:] * down
         )
-    return _normalised(sample_bilinear(crop.image, np.stack(grids))[0].astype(float))
+    return _normalised(sample_bilinear(crop.image, np.stack(grids)).astype(float))
 
 
 def _normalised(values: Array) -> Array:

@@ -12,6 +12,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.compiled import compiled, solve_positive
+
 #: Numbers of either precision; shapes are in the docstrings.
 Array = NDArray[np.floating[Any]]
 
@@ -76,17 +78,24 @@ class Pose:
         return Pose(rotation_of_vector(step[:3]) @ self.rotation, self.position_mm + step[3:])
 
 
+@compiled
 def rotation_of_vector(vector_rad: Array) -> Array:
     """Right-handed rotation matrix ``(3, 3)`` of a rotation vector (Rodrigues' formula)."""
-    angle = float(np.sqrt(vector_rad @ vector_rad))
-    x, y, z = vector_rad
-    k = np.array([[0.0, -z, y], [z, 0.0, -x], [-y, x, 0.0]])
+    x, y, z = vector_rad[0], vector_rad[1], vector_rad[2]
+    angle = np.sqrt(x * x + y * y + z * z)
     # Series near zero, where the quotients lose their digits.
     if angle < 1e-6:
         a, b = 1.0 - angle**2 / 6.0, 0.5 - angle**2 / 24.0
     else:
         a, b = np.sin(angle) / angle, (1.0 - np.cos(angle)) / angle**2
-    return np.asarray(np.eye(3) + a * k + b * (k @ k))
+    c = 1.0 - b * angle**2
+    return np.array(
+        [
+            [c + b * x * x, b * x * y - a * z, b * x * z + a * y],
+            [b * x * y + a * z, c + b * y * y, b * y * z - a * x],
+            [b * x * z - a * y, b * y * z + a * x, c + b * z * z],
+        ]
+    )
 
 
 def vector_of_rotation(rotation: Array) -> Array:
@@ -103,41 +112,35 @@ def vector_of_rotation(rotation: Array) -> Array:
     return axis if sine < 1e-12 else axis * (np.arctan2(sine, cosine) / sine)
 
 
-def pose_jacobian(turned_mm: Array, in_camera_mm: Array, focal_px: float) -> Array:
-    """Derivative of pixels by the step of :meth:`Pose.moved`.
+@compiled
+def pose_rows(turned_mm: Array, in_camera_mm: Array, focal_px: float, out: Array) -> None:
+    """Derivative of one point's pixel by the step of :meth:`Pose.moved`.
 
     Parameters
     ----------
-    turned_mm
-        ``(n, 3)`` body points after rotation alone.
-    in_camera_mm
-        ``(n, 3)`` the same in camera coordinates.
+    turned_mm, in_camera_mm
+        ``(3,)`` the body point after rotation alone, and in camera coordinates.
     focal_px
         Focal length.
-
-    Returns
-    -------
-    ndarray
-        ``(n, 2, 6)`` pixels per radian and per millimetre.
+    out
+        ``(2, 6)``, filled: x and y in pixels per radian and per millimetre.
     """
-    x, y, z = in_camera_mm.T
-    a, b, c = turned_mm.T
-    s = focal_px / z
-    u, v = x / z, y / z
-    out = np.empty((len(x), 2, 6))
-    out[:, 0, 0] = -s * u * b
-    out[:, 0, 1] = s * (c + u * a)
-    out[:, 0, 2] = -s * b
-    out[:, 0, 3] = s
-    out[:, 0, 4] = 0.0
-    out[:, 0, 5] = -s * u
-    out[:, 1, 0] = -s * (c + v * b)
-    out[:, 1, 1] = s * v * a
-    out[:, 1, 2] = s * a
-    out[:, 1, 3] = 0.0
-    out[:, 1, 4] = s
-    out[:, 1, 5] = -s * v
-    return out
+    a, b, c = turned_mm[0], turned_mm[1], turned_mm[2]
+    s = focal_px / in_camera_mm[2]
+    u, v = in_camera_mm[0] / in_camera_mm[2], in_camera_mm[1] / in_camera_mm[2]
+    out[0, 0], out[0, 1], out[0, 2] = -s * u * b, s * (c + u * a), -s * b
+    out[0, 3], out[0, 4], out[0, 5] = s, 0.0, -s * u
+    out[1, 0], out[1, 1], out[1, 2] = -s * (c + v * b), s * v * a, s * a
+    out[1, 3], out[1, 4], out[1, 5] = 0.0, s, -s * v
+
+
+@compiled
+def turn(rotation: Array, vector: Array, out: Array) -> None:
+    """``out = rotation @ vector`` without the cost of a library call for three numbers."""
+    for i in range(3):
+        out[i] = (
+            rotation[i, 0] * vector[0] + rotation[i, 1] * vector[1] + rotation[i, 2] * vector[2]
+        )
 
 
 def fit_pose(
@@ -178,23 +181,61 @@ def fit_pose(
     rms_px
         Weighted root mean square distance left over.
     """
-    pose, rms = start, np.inf
+    rotation, position, rms = _settle(
+        np.ascontiguousarray(body_mm, dtype=np.float64),
+        np.ascontiguousarray(points_px, dtype=np.float64),
+        np.array([camera.focal_px, camera.centre_x_px, camera.centre_y_px]),
+        np.ascontiguousarray(start.rotation, dtype=np.float64),
+        np.ascontiguousarray(start.position_mm, dtype=np.float64),
+        huber_px,
+        rounds,
+        settled_rad,
+    )
+    return Pose(rotation, position), float(rms)
+
+
+@compiled
+def _settle(
+    body_mm: Array,
+    points_px: Array,
+    lens: Array,
+    rotation: Array,
+    position_mm: Array,
+    huber_px: float,
+    rounds: int,
+    settled_rad: float,
+) -> tuple[Array, Array, float]:
+    rms = np.inf
+    turned, seen, rows = np.empty(3), np.empty(3), np.empty((2, 6))
     for _ in range(rounds):
-        turned = body_mm @ pose.rotation.T
-        in_camera = turned + pose.position_mm
-        # A body behind the camera has no picture; a long step can put it there.
-        in_camera[:, 2] = np.maximum(in_camera[:, 2], 20.0)
-        left = points_px - camera.project(in_camera)
-        distance = np.sqrt((left**2).sum(axis=1))
-        weight = np.minimum(1.0, huber_px / np.maximum(distance, 1e-9))
-        jacobian = pose_jacobian(turned, in_camera, camera.focal_px)
-        weighted = jacobian * weight[:, None, None]
-        normal = np.einsum("nij,nik->jk", weighted, jacobian)
-        gradient = np.einsum("nij,ni->j", weighted, left)
+        normal = np.zeros((6, 6))
+        right = np.zeros(6)
+        total, squares = 0.0, 0.0
+        for n in range(len(body_mm)):
+            turn(rotation, body_mm[n], turned)
+            for i in range(3):
+                seen[i] = turned[i] + position_mm[i]
+            # A body behind the camera has no picture; a long step can put it there.
+            seen[2] = max(seen[2], 20.0)
+            off_x = points_px[n, 0] - lens[1] - lens[0] * seen[0] / seen[2]
+            off_y = points_px[n, 1] - lens[2] - lens[0] * seen[1] / seen[2]
+            square = off_x * off_x + off_y * off_y
+            weight = min(1.0, huber_px / max(np.sqrt(square), 1e-9))
+            pose_rows(turned, seen, lens[0], rows)
+            for i in range(6):
+                right[i] += weight * (rows[0, i] * off_x + rows[1, i] * off_y)
+                for j in range(6):
+                    normal[i, j] += weight * (rows[0, i] * rows[0, j] + rows[1, i] * rows[1, j])
+            total += weight
+            squares += weight * square
         # A breath of damping keeps points on one line from blowing up the step.
-        step = np.linalg.solve(normal + 1e-9 * np.diag(np.diag(normal) + 1.0), gradient)
-        pose = pose.moved(step)
-        rms = float(np.sqrt((weight * distance**2).sum() / max(weight.sum(), 1e-9)))
-        if np.abs(step[:3]).max() < settled_rad and np.abs(step[3:]).max() < 200 * settled_rad:
+        for i in range(6):
+            normal[i, i] += 1e-9 * (normal[i, i] + 1.0)
+        step = solve_positive(normal, right)
+        rotation = rotation_of_vector(step[:3]) @ rotation
+        position_mm = position_mm + step[3:]
+        rms = np.sqrt(squares / max(total, 1e-9))
+        turned_by, moved_by = np.abs(step[:3]).max(), np.abs(step[3:]).max()
+        if turned_by < settled_rad and moved_by < 200 * settled_rad:
             break
-    return pose, rms
+    return rotation, position_mm, rms

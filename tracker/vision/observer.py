@@ -8,8 +8,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.frame import Frame
+from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
-from tracker.head.template import GreyCrop
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.opencv import cv2
 

@@ -1,0 +1,274 @@
+"""The loops over patches and their pixels, compiled: every frame runs them several times."""
+
+from __future__ import annotations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.compiled import compiled, solve_positive
+from tracker.head.crop import value_at
+from tracker.head.perspective import Array, pose_rows, rotation_of_vector, turn
+
+#: A patch whose picture has less contrast than this (grey levels, standard
+#: deviation) holds noise, not structure.
+MIN_CONTRAST = 1.2
+#: A patch seen more edge-on than this (cosine of the angle to the line of
+#: sight) is left out: about 75 degrees.
+MIN_COSINE = 0.26
+#: A patch with less weight than this is not in use.
+IN_USE = 0.05
+#: Fewer patches in use than this can't carry six degrees of freedom.
+MIN_USED = 12
+#: A step that turns less than a hundredth of a degree and moves less than a
+#: tenth of a millimetre is the last: a webcam's noise is larger.
+SETTLED_RAD, SETTLED_MM = 2e-4, 0.1
+
+#: Below this a patch is seen edge-on and its share of the tangent plane has no inverse.
+_EDGE_ON = 1e-3
+
+
+@compiled
+def compare(
+    image: NDArray[np.float32],
+    pixels_mm: Array,
+    values: NDArray[np.float32],
+    gradients: NDArray[np.float32],
+    rotation: Array,
+    position_mm: Array,
+    lens: Array,
+) -> tuple[Array, Array, Array]:
+    """Look each patch up in a picture and compare it with the template.
+
+    Parameters
+    ----------
+    image
+        ``(h, w)``.
+    pixels_mm, values, gradients
+        ``(k, p, 3)``, ``(k, p)``, ``(k, p, 2)`` of the template.
+    rotation, position_mm
+        ``(3, 3)`` and ``(3,)`` of the pose.
+    lens
+        ``(3,)`` focal length and centre of the picture, in its pixels.
+
+    Returns
+    -------
+    pull
+        ``(k, 2)`` gradients times the grey difference left.
+    misfit
+        ``(k,)`` root mean square difference of the normalised patches.
+    contrast
+        ``(k,)`` grey levels; 0 for a patch that lies partly outside the picture.
+    """
+    count, size = values.shape
+    height, width = image.shape
+    pull = np.zeros((count, 2))
+    misfit = np.empty(count)
+    contrast = np.zeros(count)
+    patch = np.empty(size)
+    for k in range(count):
+        total = 0.0
+        squares = 0.0
+        inside = True
+        for p in range(size):
+            a, b, c = pixels_mm[k, p, 0], pixels_mm[k, p, 1], pixels_mm[k, p, 2]
+            z = rotation[2, 0] * a + rotation[2, 1] * b + rotation[2, 2] * c + position_mm[2]
+            s = lens[0] / z
+            x = lens[1] + s * (
+                rotation[0, 0] * a + rotation[0, 1] * b + rotation[0, 2] * c + position_mm[0]
+            )
+            y = lens[2] + s * (
+                rotation[1, 0] * a + rotation[1, 1] * b + rotation[1, 2] * c + position_mm[1]
+            )
+            # Written so that a point that is not a number is outside too.
+            if not (0.0 <= x <= width - 1.001 and 0.0 <= y <= height - 1.001):
+                inside = False
+                break
+            grey = value_at(image, x, y)
+            patch[p] = grey
+            total += grey
+            squares += grey * grey
+        if not inside:
+            # As unlike as two patches can be that have nothing to do with each other.
+            misfit[k] = np.sqrt(2.0)
+            continue
+        mean = total / size
+        spread = np.sqrt(max(squares / size - mean * mean, 0.0))
+        contrast[k] = spread
+        inverse = 1.0 / max(spread, 1e-3)
+        left = 0.0
+        for p in range(size):
+            off = values[k, p] - (patch[p] - mean) * inverse
+            left += off * off
+            pull[k, 0] += gradients[k, p, 0] * off
+            pull[k, 1] += gradients[k, p, 1] * off
+        misfit[k] = np.sqrt(left / size)
+    return pull, misfit, contrast
+
+
+@compiled
+def moves(
+    centres_mm: Array,
+    normals: Array,
+    tangents_mm: Array,
+    rest_mm: Array,
+    rotation: Array,
+    position_mm: Array,
+    focal_px: float,
+) -> tuple[Array, Array, Array]:
+    """How far each patch moves, in pixels of the rest picture.
+
+    The derivative is that of :func:`tracker.head.perspective.pose_rows`, carried over
+    to the rest picture by the patch's tangent plane.
+
+    Returns
+    -------
+    by_pose
+        ``(k, 2, 6)`` for each radian and millimetre of the pose.
+    by_depth
+        ``(k, 2)`` for each millimetre along the ray at rest.
+    cosine
+        ``(k,)`` of the angle between the patch's normal and the line of sight.
+    """
+    count = len(centres_mm)
+    by_pose = np.empty((count, 2, 6))
+    by_depth = np.empty((count, 2))
+    cosine = np.empty(count)
+    turned, seen, normal = np.empty(3), np.empty(3), np.empty(3)
+    here, place = np.empty((2, 6)), np.empty((2, 3))
+    for k in range(count):
+        turn(rotation, centres_mm[k], turned)
+        turn(rotation, normals[k], normal)
+        facing, square = 0.0, 0.0
+        for i in range(3):
+            seen[i] = turned[i] + position_mm[i]
+            facing -= normal[i] * seen[i]
+            square += seen[i] * seen[i]
+        cosine[k] = facing / np.sqrt(square)
+        pose_rows(turned, seen, focal_px, here)
+        # Pixels here for a move of the body point in its own axes ...
+        for i in range(2):
+            for j in range(3):
+                place[i, j] = (
+                    here[i, 3] * rotation[0, j]
+                    + here[i, 4] * rotation[1, j]
+                    + here[i, 5] * rotation[2, j]
+                )
+        # ... and for a pixel at rest, whose inverse brings shifts back to rest.
+        a = _slope(place, tangents_mm, k, 0, 0)
+        b = _slope(place, tangents_mm, k, 0, 1)
+        c = _slope(place, tangents_mm, k, 1, 0)
+        d = _slope(place, tangents_mm, k, 1, 1)
+        area = a * d - b * c
+        # A patch seen exactly edge-on gets a huge shift, and no weight.
+        if abs(area) < _EDGE_ON:
+            area = _EDGE_ON
+        for j in range(6):
+            by_pose[k, 0, j] = (d * here[0, j] - b * here[1, j]) / area
+            by_pose[k, 1, j] = (a * here[1, j] - c * here[0, j]) / area
+        depth = centres_mm[k, 2] + rest_mm[2]
+        x, y = 0.0, 0.0
+        for j in range(3):
+            ray = (centres_mm[k, j] + rest_mm[j]) / depth
+            x += place[0, j] * ray
+            y += place[1, j] * ray
+        by_depth[k, 0] = (d * x - b * y) / area
+        by_depth[k, 1] = (a * y - c * x) / area
+    return by_pose, by_depth, cosine
+
+
+@compiled
+def _slope(place: Array, tangents_mm: Array, k: int, i: int, j: int) -> float:
+    return float(
+        place[i, 0] * tangents_mm[k, 0, j]
+        + place[i, 1] * tangents_mm[k, 1, j]
+        + place[i, 2] * tangents_mm[k, 2, j]
+    )
+
+
+@compiled
+def normal_equations(
+    weight: Array, structure: Array, by_pose: Array, pull: Array
+) -> tuple[Array, Array]:
+    """Left side ``(6, 6)`` and right side ``(6,)`` of the Gauss-Newton step of a pose."""
+    normal = np.zeros((6, 6))
+    right = np.zeros(6)
+    for k in range(len(weight)):
+        w = weight[k]
+        if w == 0.0:
+            continue
+        for i in range(6):
+            m0, m1 = by_pose[k, 0, i], by_pose[k, 1, i]
+            s0 = w * (m0 * structure[k, 0, 0] + m1 * structure[k, 1, 0])
+            s1 = w * (m0 * structure[k, 0, 1] + m1 * structure[k, 1, 1])
+            right[i] += w * (m0 * pull[k, 0] + m1 * pull[k, 1])
+            for j in range(i, 6):
+                normal[i, j] += s0 * by_pose[k, 0, j] + s1 * by_pose[k, 1, j]
+    for i in range(6):
+        for j in range(i):
+            normal[i, j] = normal[j, i]
+    return normal, right
+
+
+@compiled
+def weights(cosine: Array, contrast: Array, misfit: Array) -> Array:
+    """Weight ``(k,)`` of each patch: seen from the front, with structure, and alike (Tukey)."""
+    usable = (cosine > MIN_COSINE) & (contrast > MIN_CONTRAST)
+    out = np.zeros(len(misfit))
+    if not usable.any():
+        return out
+    limit = 3.0 * max(float(np.median(misfit[usable])), 0.15)
+    for k in range(len(out)):
+        if usable[k] and misfit[k] < limit:
+            out[k] = cosine[k] * (1.0 - (misfit[k] / limit) ** 2) ** 2
+    return out
+
+
+@compiled
+def settle(
+    image: NDArray[np.float32],
+    lens: Array,
+    template: tuple[Array, Array, Array, Array, Array, Array, Array, Array],
+    rotation: Array,
+    position_mm: Array,
+    rounds: int,
+) -> tuple[Array, Array, Array, Array]:
+    """Gauss-Newton steps from a first pose until they no longer matter.
+
+    Parameters
+    ----------
+    image, lens
+        As for :func:`compare`.
+    template
+        Its pixels, values, gradients, structure, centres, normals, tangents, rest position.
+    rotation, position_mm
+        The first pose.
+    rounds
+        Steps at most.
+
+    Returns
+    -------
+    rotation, position_mm
+        The pose found.
+    weight, misfit
+        ``(k,)`` of the patches there; no weight anywhere where too few could be used.
+    """
+    pixels, values, gradients, structure, centres, normals, tangents, rest = template
+    small = False
+    for done in range(rounds + 1):
+        pull, misfit, contrast = compare(
+            image, pixels, values, gradients, rotation, position_mm, lens
+        )
+        by_pose, _, cosine = moves(centres, normals, tangents, rest, rotation, position_mm, lens[0])
+        weight = weights(cosine, contrast, misfit)
+        if (weight > IN_USE).sum() < MIN_USED:
+            return rotation, position_mm, np.zeros(len(weight)), misfit
+        if small or done == rounds:
+            break
+        normal, right = normal_equations(weight, structure, by_pose, pull)
+        for i in range(6):
+            normal[i, i] *= 1.0 + 1e-6
+        step = solve_positive(normal, right)
+        rotation = rotation_of_vector(step[:3]) @ rotation
+        position_mm = position_mm + step[3:]
+        small = np.abs(step[:3]).max() < SETTLED_RAD and np.abs(step[3:]).max() < SETTLED_MM
+    return rotation, position_mm, weight, misfit
