@@ -71,7 +71,8 @@ class Measurer:
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
-        return SetupReport(profile, placed, error, findings, profile.gaze is not None)
+        reach = None if profile.gaze is None else profile.gaze.reach
+        return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None)
 
     def remeasure(self) -> list[Sample]:
         """Samples of the held frames with the fitted profile; lets the frames go."""

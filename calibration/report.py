@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tracker.profile import Profile
+from tracker.sample import Reach
 from tracker.session.stage import Step
 
 
@@ -20,6 +21,9 @@ class SetupReport:
         The set-up's steps with their targets in the rest frame.
     error_deg
         Median gaze error on looks that the fit had not seen, NaN without any.
+    reach_deg
+        Lowest and highest eye-in-head yaw, and pitch, that the set-up taught; None
+        without a gaze model.
     findings
         Keys of what should be said about it.
     ok
@@ -29,5 +33,6 @@ class SetupReport:
     profile: Profile
     steps: list[Step]
     error_deg: float
+    reach_deg: Reach | None
     findings: tuple[str, ...]
     ok: bool

@@ -11,6 +11,7 @@ from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.sample import Reach
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +74,12 @@ class GazeModel:
     cornered: Ridge
     reach_deg: Array
     error_deg: float
+
+    @property
+    def reach(self) -> Reach:
+        """The trained ranges of yaw and pitch as plain numbers."""
+        (a, b), (c, d) = np.round(self.reach_deg, 2).tolist()
+        return (a, b), (c, d)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,8 +17,12 @@ REASONS = (
     "blurred",
     "gap",
     "eyes_shut",
+    "beyond_setup",
     "no_setup",
 )
+
+#: Lowest and highest eye-in-head yaw, and pitch, in degrees, that a set-up taught.
+Reach = tuple[tuple[float, float], tuple[float, float]]
 
 
 @dataclass(frozen=True, slots=True)

@@ -231,6 +231,9 @@ WORDS: dict[str, object] = {
     "reason.blurred": QT_TRANSLATE_NOOP("turnpost", "the picture is blurred"),
     "reason.gap": QT_TRANSLATE_NOOP("turnpost", "pictures are missing"),
     "reason.eyes_shut": QT_TRANSLATE_NOOP("turnpost", "your eyes are shut"),
+    "reason.beyond_setup": QT_TRANSLATE_NOOP(
+        "turnpost", "your eyes went farther to the side than in the set-up"
+    ),
     "reason.no_setup": QT_TRANSLATE_NOOP("turnpost", "there was no set-up"),
     "reason.silent": QT_TRANSLATE_NOOP("turnpost", "no picture comes from the camera"),
     "reason.restarting": QT_TRANSLATE_NOOP("turnpost", "the measuring is starting again"),

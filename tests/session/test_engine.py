@@ -122,3 +122,44 @@ def test_unknown_exercises_are_refused_with_those_there_are() -> None:
     engine = Engine(MemoryJournal(), about=SessionInfo())
     with pytest.raises(InputError, match="turns-on-target"):
         engine.begin(steps("no-such")[1])
+
+
+def _reach_session(reach):
+    samples = turns_samples(amplitude=24.0, noise=0.0)
+    step = Step(
+        from_s=2.0, to_s=22.0, step="exercise", exercise="turns-on-target", target_mm=(0, 0, 600)
+    )
+    about = SessionInfo(setup={} if reach is None else {"gaze_reach_deg": reach})
+    return run_samples(samples, [step], about)
+
+
+def test_gaze_is_not_measured_where_the_target_asks_the_eyes_beyond_the_set_up():
+    record = _reach_session([[-20.0, 20.0], [-15.0, 15.0]])
+    for s in record.exercises[0].samples:
+        # At 24 degrees of head the eyes have to turn back by 28 (the eyes move 40 mm aside).
+        asked = abs(s.head_yaw_deg - s.target_yaw_deg)
+        assert isfinite(s.gaze_yaw_deg) == (asked <= 21.0 + 1e-6)
+        assert (s.reason == "beyond_setup") == (asked > 21.0 + 1e-6)
+    summary = summarise(record).exercises[0]
+    assert "beyond_setup" in [f.flag for f in summary.quality]
+    # The head was measured all along.
+    assert summary.done.measured_fraction > 0.95
+
+
+def test_within_the_set_up_nothing_is_withheld():
+    for reach in (None, [[-32.0, 32.0], [-15.0, 15.0]]):
+        record = _reach_session(reach)
+        assert all(isfinite(s.gaze_yaw_deg) for s in record.exercises[0].samples)
+
+
+@pytest.mark.parametrize("odd", ["wide", [1, 2], [[0, 1]], [[0, "a"], [0, 1]], [[0, 1], [0, None]]])
+def test_an_odd_reach_in_a_session_is_passed_over(odd):
+    assert _reach_session(odd).exercises[0].samples
+
+
+def test_what_was_withheld_stays_withheld_when_the_trace_is_judged_again():
+    record = _reach_session([[-20.0, 20.0], [-15.0, 15.0]])
+    again = run_samples(record.samples, [e.step for e in record.exercises], SessionInfo())
+    assert [isfinite(s.gaze_yaw_deg) for s in again.samples] == [
+        isfinite(s.gaze_yaw_deg) for s in record.samples
+    ]

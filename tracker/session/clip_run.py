@@ -7,7 +7,7 @@ from typing import Protocol
 
 from tracker.errors import InputError
 from tracker.frame import Frame
-from tracker.sample import Sample
+from tracker.sample import Reach, Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
@@ -28,6 +28,10 @@ class Report(Protocol):
     @property
     def error_deg(self) -> float:
         """Gaze error on looks that the fit had not seen."""
+
+    @property
+    def reach_deg(self) -> Reach | None:
+        """Eye-in-head angles that the set-up taught."""
 
     @property
     def findings(self) -> Sequence[str]:
@@ -95,8 +99,9 @@ def run_clip(
         found = {
             "calibration": "fitted" if setup else "generic",
             "gaze_error_deg": report.error_deg,
+            "gaze_reach_deg": report.reach_deg,
         }
-        found = {k: v for k, v in found.items() if v == v}
+        found = {k: v for k, v in found.items() if v is not None and v == v}
     steps = _with_targets(asked, report) if setup else asked
     about = about.model_copy(
         update={"setup": {**about.setup, **found}, "notes": (*about.notes, *notes)}

@@ -17,7 +17,7 @@ from tracker.rotation import (
     direction_from_angles,
     matrix_from_angles,
 )
-from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
+from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Reach, Sample
 from tracker.session.stage import Step
 
 #: Decimals kept: far below any error of measuring, and short enough that a trace,
@@ -40,8 +40,46 @@ def rounded(sample: Sample) -> Sample:
     return Sample(**values)
 
 
-def completed(sample: Sample, step: Step | None) -> Sample:
-    """Sample with its step, target and line of sight."""
+#: Eyes asked to go farther than the set-up taught by more than this are not believed:
+#: beyond it a reading stays behind (measured on rendered heads: 3 degrees at 3 beyond).
+BEYOND_DEG = 1.0
+BEYOND = "beyond_setup"
+
+
+def completed(sample: Sample, step: Step | None, reach: Reach | None = None) -> Sample:
+    """Sample with its step, target and line of sight.
+
+    Where the target asks the eyes to go beyond ``reach`` the line of sight is not
+    measured: what was never seen in the set-up can only be guessed.
+    """
+    sample = _filled(sample, step)
+    if reach is not None and isfinite(sample.gaze_yaw_deg) and _asks_beyond(sample, reach):
+        return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=BEYOND)
+    return sample
+
+
+def _asks_beyond(sample: Sample, reach: Reach) -> bool:
+    asked = target_in_head(sample)
+    return any(
+        not low - BEYOND_DEG <= angle <= high + BEYOND_DEG
+        for angle, (low, high) in zip(asked, reach, strict=True)
+        if isfinite(angle)
+    )
+
+
+def target_in_head(sample: Sample) -> tuple[float, float]:
+    """Yaw and pitch that eyes on the target would have in the head; NaN where unknown."""
+    head = (sample.head_yaw_deg, sample.head_pitch_deg)
+    target = (sample.target_yaw_deg, sample.target_pitch_deg)
+    if not _all_finite(head + target):
+        return nan, nan
+    roll = sample.head_roll_deg if isfinite(sample.head_roll_deg) else 0.0
+    rotation = matrix_from_angles(*head, roll)
+    angles = angles_from_direction(rotation.T @ direction_from_angles(*target))
+    return float(angles[0]), float(angles[1])
+
+
+def _filled(sample: Sample, step: Step | None) -> Sample:
     changes: dict[str, Any] = {}
     if step is not None and not sample.step:
         changes["step"] = step.step
@@ -54,7 +92,7 @@ def completed(sample: Sample, step: Step | None) -> Sample:
     gaze = (sample.gaze_yaw_deg, sample.gaze_pitch_deg)
     if _all_finite(head):
         rotation = matrix_from_angles(*head)
-        if _all_finite(eye) and not any(isfinite(g) for g in gaze):
+        if _all_finite(eye) and not any(isfinite(g) for g in gaze) and sample.reason != BEYOND:
             angles = angles_from_direction(rotation @ direction_from_angles(*eye))
             changes |= {"gaze_yaw_deg": float(angles[0]), "gaze_pitch_deg": float(angles[1])}
         elif _all_finite(gaze) and not any(isfinite(e) for e in eye):

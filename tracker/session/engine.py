@@ -11,7 +11,7 @@ from math import isfinite, nan
 
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
-from tracker.sample import Sample
+from tracker.sample import Reach, Sample
 from tracker.session.derive import completed, gaze_error_deg, rounded
 from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, sample_record
 from tracker.session.live import LiveState, SessionInfo
@@ -45,6 +45,8 @@ class Engine:
         self._last: Sample | None = None
         self._last_cue_s = nan
         self._finished = False
+        reach = about.setup.get("gaze_reach_deg")
+        self._reach: Reach | None = reach if _is_reach(reach) else None
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
         journal.append(head | {"about": about.model_dump(mode="json")})
 
@@ -171,7 +173,7 @@ class Engine:
         self._end_before(sample.time_s)
         number = self._number_at(sample.time_s)
         step = self._steps[number] if number is not None else None
-        sample = rounded(completed(sample, step))
+        sample = rounded(completed(sample, step, self._reach))
         self._last = sample
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None
@@ -214,6 +216,20 @@ class Engine:
             run.finish(end_s)
             self._last_cue_s = run.last_cue_s
         self._done.add(number)
+
+
+def _is_reach(value: object) -> bool:
+    """Whether what a session's set-up says is two ranges of finite angles."""
+    return (
+        isinstance(value, list | tuple)
+        and len(value) == 2
+        and all(
+            isinstance(part, list | tuple)
+            and len(part) == 2
+            and all(isinstance(v, int | float) and isfinite(v) for v in part)
+            for part in value
+        )
+    )
 
 
 class _Nowhere:

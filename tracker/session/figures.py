@@ -13,14 +13,9 @@ from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import CHANNELS, EYE_OPEN_LEAST, eyes_usable
 from tracker.exercises.watchers import is_measured
 from tracker.motion.turning import Turn
-from tracker.rotation import (
-    angle_between_deg,
-    angles_from_direction,
-    direction_from_angles,
-    matrix_from_angles,
-)
+from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
-from tracker.session.derive import gaze_error_deg
+from tracker.session.derive import BEYOND, gaze_error_deg, target_in_head
 
 #: On target means within this angle: the limit of the watcher ``gaze_off_target``.
 ON_TARGET_DEG = 5.0
@@ -122,7 +117,14 @@ def _side(sample: Sample) -> str:
     return "right" if sample.head_yaw_deg > 0 else "left"
 
 
+def beyond_fraction(samples: Sequence[Sample]) -> float:
+    """Share of the samples in which the eyes were asked to go beyond the set-up."""
+    return sum(s.reason == BEYOND for s in samples) / max(len(samples), 1)
+
+
 def _why_no_gaze(samples: Sequence[Sample]) -> str:
+    if beyond_fraction(samples) > 0.5:
+        return "the eyes went beyond what the set-up taught"
     if not any(isfinite(s.gaze_yaw_deg) for s in samples):
         return "the line of sight was not measured"
     if not any(isfinite(s.target_yaw_deg) for s in samples):
@@ -164,21 +166,17 @@ def counter_turn_ratio(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figu
 
 def _at_extreme(samples: Sequence[Sample], turn: Turn, axis: int) -> tuple[float, float, float]:
     """Head, eye, and the eye that would be on the target, around the extreme of a turn."""
-    near = [s for s in samples if abs(s.time_s - turn.peak_s) <= 0.07 and eyes_usable(s)]
+    near = [
+        s
+        for s in samples
+        if abs(s.time_s - turn.peak_s) <= 0.07 and eyes_usable(s) and s.reason != BEYOND
+    ]
     if not near:
         return nan, nan, nan
     head = [(s.head_yaw_deg, s.head_pitch_deg)[axis] for s in near]
     eye = [(s.eye_yaw_deg, s.eye_pitch_deg)[axis] for s in near]
-    ideal = [_ideal_eye(s)[axis] for s in near]
+    ideal = [target_in_head(s)[axis] for s in near]
     return float(np.median(head)), float(np.median(eye)), float(np.median(ideal))
-
-
-def _ideal_eye(sample: Sample) -> tuple[float, float]:
-    target = direction_from_angles(sample.target_yaw_deg, sample.target_pitch_deg)
-    roll = sample.head_roll_deg if isfinite(sample.head_roll_deg) else 0.0
-    head = matrix_from_angles(sample.head_yaw_deg, sample.head_pitch_deg, roll)
-    angles = angles_from_direction(head.T @ target)
-    return float(angles[0]), float(angles[1])
 
 
 def stillness(samples: Sequence[Sample]) -> Figure:

@@ -32,6 +32,7 @@ LOW_FRAME_RATE_HZ = 14.0
 #: Common practice: below these a summary carries a flag.
 LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
+MUCH_BEYOND = 0.1
 
 Ended = Literal[
     "finished",
@@ -254,6 +255,14 @@ def _flags(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> 
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
     if fraction < LOW_MEASURED:
         flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
+    beyond = figures.beyond_fraction(samples)
+    if beyond > MUCH_BEYOND:
+        flags.append(
+            Flag(
+                flag="beyond_setup",
+                reason=f"{100 * beyond:.0f} % of the time the eyes went beyond the set-up's range",
+            )
+        )
     light = figures.light_of(samples)
     if light is not None and light < LOW_LIGHT:
         flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
