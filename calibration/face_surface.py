@@ -17,9 +17,12 @@ from tracker.head.shape import (
     FaceShape,
 )
 
-#: Side of a patch in samples, and their spacing in crop pixels.
+#: Side of a patch in samples, and their spacing in parts of the distance between the
+#: outer eye corners: 1.9 pixels where that is 90. A face farther away gets patches that
+#: are as large on the skin, down to samples half a pixel apart.
 PATCH_SIDE = 7
-PATCH_SPACING_PX = 1.9
+PATCH_SPACING = 1.9 / 90.0
+MIN_SPACING_PX = 0.5
 MAX_PATCHES = 130
 
 
@@ -60,8 +63,10 @@ def lay_patches(shape: FaceShape, pose: Pose, points_px: Array, crop: GreyCrop) 
     in_crop = (points_px[:468] - [crop.left_px, crop.top_px]) * crop.scale
     in_camera = pose.apply(shape.points_mm)
     depth, facing, allowed = _rasterise(shape, in_crop, in_camera, crop.image.shape)
-    centres = _corners(crop.image, allowed)
-    offsets = (np.arange(PATCH_SIDE) - (PATCH_SIDE - 1) / 2) * PATCH_SPACING_PX
+    outer = in_crop[[RIGHT_EYE_CORNERS[0], LEFT_EYE_CORNERS[0]]]
+    spacing = max(PATCH_SPACING * float(np.linalg.norm(outer[1] - outer[0])), MIN_SPACING_PX)
+    centres = _corners(crop.image, allowed, spacing)
+    offsets = (np.arange(PATCH_SIDE) - (PATCH_SIDE - 1) / 2) * spacing
     grid = np.stack(np.meshgrid(offsets, offsets), axis=-1).reshape(-1, 2)
     pixels = centres[:, None, :] + grid
     inverse = sample_bilinear((1.0 / depth).astype(np.float32), pixels)
@@ -115,16 +120,17 @@ def _still_triangles(shape: FaceShape) -> NDArray[np.bool_]:
     return np.asarray(good)
 
 
-def _corners(image: NDArray[np.float32], allowed: NDArray[np.bool_]) -> Array:
+def _corners(image: NDArray[np.float32], allowed: NDArray[np.bool_], spacing: float) -> Array:
     """Centres ``(k, 2)`` of the best structured places (Shi-Tomasi), spread over the face."""
     gy, gx = np.gradient(image.astype(float))
-    xx, yy, xy = (_box(v) for v in (gx * gx, gy * gy, gx * gy))
+    # At least a third of a patch apart, and as wide a window.
+    reach = max(2, round(2.1 * spacing))
+    xx, yy, xy = (_box(v, reach) for v in (gx * gx, gy * gy, gx * gy))
     least = 0.5 * (xx + yy) - np.sqrt(0.25 * (xx - yy) ** 2 + xy**2)
-    margin = int(PATCH_SIDE * PATCH_SPACING_PX / 2) + 2
+    margin = int(PATCH_SIDE * spacing / 2) + 2
     score = np.where(_eroded(allowed, 2), least, 0.0)
     score[:margin] = score[-margin:] = 0.0
     score[:, :margin] = score[:, -margin:] = 0.0
-    reach = 4
     picked: list[tuple[int, int]] = []
     for _ in range(MAX_PATCHES):
         row, column = divmod(int(np.argmax(score)), score.shape[1])
@@ -137,7 +143,7 @@ def _corners(image: NDArray[np.float32], allowed: NDArray[np.bool_]) -> Array:
     return np.array(picked, dtype=float).reshape(-1, 2)
 
 
-def _box(values: Array, half: int = 4) -> Array:
+def _box(values: Array, half: int) -> Array:
     """Moving sum over a square of side ``2 half + 1``."""
     padded = np.pad(values, half + 1)
     total = padded.cumsum(axis=0).cumsum(axis=1)

@@ -74,17 +74,24 @@ class LandmarkFinder:
     With one face asked for, the library smooths over time: the head then lags
     by 8-19 ms and fast turns are distorted. Asking for two switches that off
     and shows when somebody else is in view.
+
+    Parameters
+    ----------
+    stills
+        Whether each picture is one by itself, not the next of a film: for crops that
+        move about.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, *, stills: bool = False) -> None:
         # Imported here: it takes most of a second and only measuring needs it.
         import mediapipe as mp
         from mediapipe.tasks.python import BaseOptions, vision
 
         self._mp: Any = mp
+        self._stills = stills
         options = vision.FaceLandmarkerOptions(
             base_options=BaseOptions(model_asset_buffer=load_model("face")),
-            running_mode=vision.RunningMode.VIDEO,
+            running_mode=vision.RunningMode.IMAGE if stills else vision.RunningMode.VIDEO,
             num_faces=2,
             output_face_blendshapes=True,
         )
@@ -104,7 +111,10 @@ class LandmarkFinder:
         self._last_ms = max(self._last_ms + 1, round(time_s * 1000))
         rgb = cv2.cvtColor(image, cv2.COLOR_BGR2RGB)
         picture = self._mp.Image(image_format=self._mp.ImageFormat.SRGB, data=rgb)
-        result = self._landmarker.detect_for_video(picture, self._last_ms)
+        if self._stills:
+            result = self._landmarker.detect(picture)
+        else:
+            result = self._landmarker.detect_for_video(picture, self._last_ms)
         faces = []
         for points, shapes in zip(result.face_landmarks, result.face_blendshapes, strict=True):
             xy = np.array([(p.x * width, p.y * height) for p in points])

@@ -10,8 +10,10 @@ from numpy.typing import NDArray
 from tracker.frame import Frame
 from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
+from tracker.vision.far import FarFinder
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.opencv import cv2
+from tracker.vision.patient import Patient
 
 #: Distance of the outer eye corners in the crop, in pixels, at most: more adds
 #: cost and no accuracy worth it.
@@ -47,63 +49,56 @@ class Observation:
     faces_seen: int
 
 
+#: While a face is followed in crops the whole picture is looked at this often: somebody
+#: who has come near again, or a second person, is seen within a third of a second.
+WHOLE_EVERY = 10
+
+
 class Observer:
     """Looks at the frames of one source in order and keeps to one person."""
 
     def __init__(self) -> None:
         self._finder = LandmarkFinder()
-        self._last: Face | None = None
-        self._last_s = -np.inf
+        self._far = FarFinder()
+        self._patient = Patient()
+        self._count = 0
 
     def observe(self, frame: Frame) -> Observation:
         """Observation of the next frame."""
         height, width = frame.image.shape[:2]
-        faces = self._finder.find(frame.image, frame.time_s)
-        face = self._patient(faces, frame.time_s, width, height)
+        face, seen = self._look(frame, (width, height))
+        self._count += 1
         if face is None:
             # Every eighth pixel tells the light of a room well enough.
             light = float(frame.image[::8, ::8].mean()) / 255.0
-            return Observation(frame.time_s, width, height, None, None, light, len(faces))
-        self._last, self._last_s = face, frame.time_s
+            return Observation(frame.time_s, width, height, None, None, light, seen)
         crop = cut_crop(frame.image, face)
         light = float(crop.image.mean()) / 255.0
-        return Observation(frame.time_s, width, height, face, crop, light, len(faces))
+        return Observation(frame.time_s, width, height, face, crop, light, seen)
 
-    def _patient(self, faces: list[Face], time_s: float, width: int, height: int) -> Face | None:
-        """The face that goes on from the last one seen; at first the largest near the middle."""
-        if not faces:
-            return None
-        if self._last is not None:
-            last, gone_s = self._last, time_s - self._last_s
-            # A head moves less than one face height in a frame; the allowance
-            # grows while it is out of sight, and so does that for its size.
-            reach = last.height_px * min(0.6 + 1.0 * gone_s, 2.0)
-            growth = 1.25 + 0.2 * min(gone_s, 2.0)
-            near = [
-                f
-                for f in faces
-                if np.linalg.norm(f.centre_px - last.centre_px) < reach
-                and 1 / growth < f.height_px / last.height_px < growth
-            ]
-            if near:
-                return min(near, key=lambda f: float(np.linalg.norm(f.centre_px - last.centre_px)))
-            if gone_s < FORGET_AFTER_S:
-                return None
-        middle = np.array([width, height]) / 2
+    def _look(self, frame: Frame, size_px: tuple[int, int]) -> tuple[Face | None, int]:
+        """The patient's face and the number of faces in view.
 
-        def claim(face: Face) -> float:
-            off = float(np.linalg.norm(face.centre_px - middle)) / height
-            return face.height_px * (1.0 - 0.8 * min(off, 1.0))
-
-        return max(faces, key=claim)
+        The whole picture first, which is all that a near face costs; crops where the
+        patient isn't in it.
+        """
+        faces: list[Face] = []
+        if self._far.followed is None or self._count % WHOLE_EVERY == 0:
+            faces = self._finder.find(frame.image, frame.time_s)
+            face = self._patient.among(faces, frame.time_s, size_px)
+            if face is not None:
+                self._far.forget()
+                return face, len(faces)
+        far = self._far.find(frame.image)
+        face = self._patient.among(far, frame.time_s, size_px)
+        if face is not None:
+            self._far.follow(face)
+        return face, max(len(faces), len(far))
 
     def close(self) -> None:
-        """Free the landmark finder."""
+        """Free the landmark finders."""
         self._finder.close()
-
-
-#: A patient who has been out of sight this long is looked for afresh.
-FORGET_AFTER_S = 4.0
+        self._far.close()
 
 
 def cut_crop(image: NDArray[np.uint8], face: Face) -> GreyCrop:
