@@ -86,12 +86,16 @@ def table(summary: Summary) -> list[str]:
 
 def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
     yield "exercise", e.exercise
-    yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
+    if e.done.repetitions is None:
+        yield "repetitions", f"not counted: {e.done.reason}"
+    else:
+        yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
     yield "measured", f"{100 * e.done.measured_fraction:.0f} % of {e.done.duration_s:.1f} s"
-    movement = e.head or e.eyes or {}
-    yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
-    yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
-    yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
+    movement = e.head or e.eyes
+    if movement is not None:
+        yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
+        yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
+        yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
     if e.gaze is not None:
         yield "gaze on target", _share(e.gaze["on_target_fraction"])
         yield "gaze error, deg", _figure(e.gaze["error_deg"])

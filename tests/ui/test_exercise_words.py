@@ -1,0 +1,83 @@
+"""The patient's words for every exercise: they are there, short and easy to read."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED
+from ui import words
+from ui.exercise_words import EXERCISE_WORDS
+
+#: About reading age 10 is US grade 5; one grade is left for how roughly syllables are counted.
+MOST_GRADE = 6.0
+#: A heading of the practice screen: longer ones take the target's room.
+LONGEST_NAME = 38
+
+
+def syllables(word: str) -> int:
+    """Vowel groups, without a silent e at the end: the usual rough count."""
+    word = word.lower()
+    groups = len(re.findall(r"[aeiouy]+", word))
+    if re.search(r"[^aeiouyl]e(d|s)?$", word) and not re.search(r"(t|d)ed$", word):
+        groups -= 1
+    return max(groups, 1)
+
+
+def grade_of(sentences: int, words: int, syllables: int) -> float:
+    """Flesch-Kincaid grade level of counts (Kincaid JP et al. 1975)."""
+    return 0.39 * words / sentences + 11.8 * syllables / words - 15.59
+
+
+def grade(text: str) -> float:
+    """Flesch-Kincaid grade level of a text."""
+    sentences = max(len(re.findall(r"[.!?](\s|$)", text)), 1)
+    found = re.findall(r"[A-Za-z']+", text)
+    return grade_of(sentences, len(found), sum(syllables(w) for w in found))
+
+
+def test_the_formula_tells_hard_from_easy() -> None:
+    hard = (
+        "Perform alternating horizontal cervical rotation while maintaining continuous "
+        "foveal fixation upon the stationary target."
+    )
+    # The example that the package flesch-kincaid gives for its own counts.
+    assert grade_of(1, 13, 26) == pytest.approx(13.08, abs=0.005)
+    assert grade(hard) > 15
+    assert grade("The cat sat on the mat.") < 1
+    assert [syllables(w) for w in ("head", "shoulders", "move", "lifted", "moved", "target")] == [
+        1,
+        2,
+        1,
+        2,
+        1,
+        2,
+    ]
+
+
+@pytest.mark.parametrize("exercise", sorted(CATALOGUE))
+def test_every_exercise_says_what_and_how(exercise: str) -> None:
+    name, how = EXERCISE_WORDS[f"exercise.{exercise}"], EXERCISE_WORDS[f"exercise.{exercise}.how"]
+    assert words.has(f"exercise.{exercise}")
+    assert len(str(name)) <= LONGEST_NAME
+    assert grade(str(how)) <= MOST_GRADE, how
+    longest = max(len(s.split()) for s in re.split(r"[.!?]", str(how)))
+    assert longest <= 17, how
+
+
+@pytest.mark.parametrize("key", sorted(CAUTIONS))
+def test_every_caution_is_plain(key: str) -> None:
+    assert grade(str(EXERCISE_WORDS[f"care.{key}"])) <= MOST_GRADE
+
+
+@pytest.mark.parametrize("key", sorted(NOT_MEASURED))
+def test_every_limit_has_words(key: str) -> None:
+    assert EXERCISE_WORDS[f"unmeasured.{key}"]
+
+
+def test_no_words_without_an_exercise() -> None:
+    for key in EXERCISE_WORDS:
+        kind, name, *_ = key.split(".")
+        known = {"exercise": CATALOGUE, "care": CAUTIONS, "unmeasured": NOT_MEASURED}[kind]
+        assert name in known, key

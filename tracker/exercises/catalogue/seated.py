@@ -1,0 +1,64 @@
+"""The body, sitting on a chair and standing up from it."""
+
+from __future__ import annotations
+
+from tracker.exercises.catalogue import sources as src
+from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, Exercise, watch
+
+EXERCISES: tuple[Exercise, ...] = (
+    Exercise(
+        "shoulders-back",
+        GUIDED,
+        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        therapist="Shoulders lift and roll back, slowly, head level",
+        cautions=("settle", "shoulder"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        not_measured=("count", "shoulders", "direction"),
+    ),
+    Exercise(
+        "shoulders-forward",
+        GUIDED,
+        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        therapist="Shoulders lift and roll forward, slowly, head level",
+        cautions=("settle", "shoulder"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        not_measured=("count", "shoulders", "direction"),
+    ),
+    Exercise(
+        "floor-reach",
+        GUIDED,
+        (),
+        therapist="Bending from sitting: object laid on the floor, sit up, picked up, sit up (= 1)",
+        cautions=("settle", "bend", "slide"),
+        sources={"dose": src.TWENTY_REACHES},
+        dose_repetitions=20,
+        needs=(),
+        not_measured=("count", "hand", "upright", "gaze_bent"),
+    ),
+    Exercise(
+        "sit-to-stand",
+        GUIDED,
+        (),
+        therapist="Sit to stand and back, hands on the chair allowed",
+        cautions=("settle", "chair", "stand"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=20,
+        posture="standing",
+        support="corner_and_chair",
+        needs=(),
+        not_measured=("count", "rhythm", "hands"),
+    ),
+    Exercise(
+        "hand-toss",
+        GUIDED,
+        (),
+        therapist="Soft object tossed hand to hand above eye level, eyes and head follow",
+        cautions=("settle", "toss"),
+        sources={"dose": src.TWENTY_EACH},
+        dose_repetitions=20,
+        needs=(),
+        not_measured=("count", "hands", "throw_height", "eyes_follow"),
+    ),
+)
