@@ -102,6 +102,7 @@ GAZE: tuple[Exercise, ...] = (
         cautions=("settle", "neck", "bend"),
         sources={"dose": src.COMMON},
         dose_repetitions=10,
+        repetition_s=6.0,
         not_measured=("count", "tilt"),
     ),
     Exercise(
@@ -129,6 +130,7 @@ GAZE: tuple[Exercise, ...] = (
             "a moving background can bring on strong symptoms and is off unless you want it; "
             "say how small and how slow"
         ),
+        off_by_default=True,
         not_measured=("background",),
     ),
 )

@@ -114,6 +114,7 @@ EXERCISES: tuple[Exercise, ...] = (
         dose_repetitions=20,
         head_still=True,
         asks_note=EYES_ONLY_NOTE,
+        repetition_s=6.0,
         not_measured=("count", "hand", "vergence", "double_image"),
     ),
 )

@@ -69,6 +69,11 @@ class Exercise:
         stay on a target.
     asks_note
         Why the therapist is asked for a note when it is put into a plan; empty if not.
+    off_by_default
+        Whether a plan that has it without that note is refused.
+    repetition_s
+        About how long one repetition takes at the patient's own pace (common
+        practice); for the length of a stage only.
     not_measured
         Keys of :data:`~tracker.exercises.catalogue.NOT_MEASURED`, said openly.
     """
@@ -93,6 +98,8 @@ class Exercise:
     head_still: bool = False
     gaze_minutes: bool = False
     asks_note: str = ""
+    off_by_default: bool = False
+    repetition_s: float = 5.0
     not_measured: tuple[str, ...] = ()
 
     @property

@@ -35,6 +35,7 @@ EXERCISES: tuple[Exercise, ...] = (
         sources={"dose": src.TWENTY_REACHES},
         dose_repetitions=20,
         needs=(),
+        repetition_s=12.0,
         not_measured=("count", "hand", "upright", "gaze_bent"),
     ),
     Exercise(
@@ -59,6 +60,7 @@ EXERCISES: tuple[Exercise, ...] = (
         sources={"dose": src.TWENTY_EACH},
         dose_repetitions=20,
         needs=(),
+        repetition_s=2.0,
         not_measured=("count", "hands", "throw_height", "eyes_follow"),
     ),
 )

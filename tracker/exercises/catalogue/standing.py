@@ -73,6 +73,7 @@ EXERCISES: tuple[Exercise, ...] = (
         posture="walking",
         support="helper",
         needs=(),
+        repetition_s=40.0,
         not_measured=("everything",),
     ),
     Exercise(
@@ -86,6 +87,7 @@ EXERCISES: tuple[Exercise, ...] = (
         posture="walking",
         support="helper",
         needs=(),
+        repetition_s=6.0,
         not_measured=("everything",),
     ),
     Exercise(
@@ -99,6 +101,7 @@ EXERCISES: tuple[Exercise, ...] = (
         posture="standing",
         support="helper",
         needs=(),
+        repetition_s=8.0,
         not_measured=("everything",),
     ),
 )
