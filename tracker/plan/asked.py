@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from tracker.errors import InputError
 from tracker.exercises.catalogue import (
     CATALOGUE,
     Exercise,
@@ -73,6 +74,31 @@ def asked_of(entry: Entry, week: int = 1) -> Asked:
         head_shake=exercise.head_shake if entry.head_shake is None else entry.head_shake,
         support=entry.support or least_support(entry),
     )
+
+
+def find_entry(plan: Plan, exercise_id: str, entry_id: str | None = None) -> Entry:
+    """The entry of a plan for an exercise.
+
+    Raises
+    ------
+    InputError
+        If there is none, if several are and none of them is named, or if the one
+        named is for another exercise.
+    """
+    fitting = [e for e in plan.entries if e.exercise == exercise_id]
+    name = f"plan {plan.plan_id!r}"
+    if not fitting:
+        has = ", ".join(dict.fromkeys(e.exercise for e in plan.entries))
+        raise InputError(f"{name} has no entry for {exercise_id!r}; it has: {has}")
+    ids = ", ".join(e.entry_id for e in fitting)
+    if entry_id is None:
+        if len(fitting) > 1:
+            raise InputError(f"{name} has several entries for {exercise_id!r}: name one of {ids}")
+        return fitting[0]
+    for entry in fitting:
+        if entry.entry_id == entry_id:
+            return entry
+    raise InputError(f"{name} has no entry {entry_id!r} for {exercise_id!r}; it has: {ids}")
 
 
 def options_of(entry: Entry) -> tuple[Option, ...]:

@@ -53,15 +53,19 @@ def load_plan(path: Path) -> Plan:
         If it can't be read, is none, is of a newer version, or asks for what is not
         given; one line with the line number and the field.
     """
+    return parse_plan(read_text(path), str(path))
+
+
+def read_text(path: Path) -> str:
+    """Text of a plan's file, as far as it is text and no larger than a plan."""
     try:
         if path.stat().st_size > MAX_FILE_BYTES:
             raise InputError(f"{path}: too large for a plan")
-        text = path.read_bytes().decode("utf-8-sig")
+        return path.read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise InputError(f"{path}: not a text file in UTF-8") from error
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
-    return parse_plan(text, str(path))
 
 
 def parse_plan(text: str, name: str = "plan") -> Plan:
