@@ -42,7 +42,9 @@ def test_the_catalogue_is_one_line_an_exercise(capsys: pytest.CaptureFixture[str
     assert main(["plan", "show"]) == 0
     lines = capsys.readouterr().out.splitlines()
     assert [line.split()[0] for line in lines] == list(CATALOGUE)
-    uncounted = [line.split()[0] for line in lines if "not counted" in line or "held, timed" in line]
+    uncounted = [
+        line.split()[0] for line in lines if "not counted" in line or "held, timed" in line
+    ]
     assert uncounted == [e.id for e in CATALOGUE.values() if not e.counted]
 
 
