@@ -122,6 +122,21 @@ def test_what_does_not_fit_together_is_refused(field: str, value: Any, says: str
         parse_plan(changed(field, value))
 
 
+def test_an_entry_named_like_a_stage_is_refused() -> None:
+    text = json.dumps(
+        {
+            "format": "turnpost-plan",
+            "format_version": 1,
+            "plan_id": "p",
+            "stages": [{"stage_id": "a", "name": "A"}],
+            "entries": [{"entry_id": "a", "exercise": "walk", "stage": "a"}],
+        }
+    )
+    with pytest.raises(InputError, match="'a' is the name of a stage already"):
+        parse_plan(text)
+    assert parse_plan(text.replace('"entry_id": "a"', '"entry_id": "b"'))
+
+
 def test_a_usual_range_beyond_the_neck_limit_is_refused_too() -> None:
     with pytest.raises(InputError, match=r"entries.1..amplitude_deg: asks for up to 20"):
         parse_plan(changed("neck_limit_deg", {"yaw": 18, "pitch": 20}).replace("25", "18"))

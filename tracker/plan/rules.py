@@ -85,6 +85,8 @@ def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
     if entry.entry_id in {e.entry_id for e in before}:
         yield Finding(("entry_id",), f"there are two entries {entry.entry_id!r}")
     stages = [s.stage_id for s in plan.stages]
+    if entry.entry_id in stages:
+        yield Finding(("entry_id",), f"{entry.entry_id!r} is the name of a stage already")
     if stages and entry.stage is None:
         yield Finding(("stage",), "is missing, as this plan has stages")
     elif entry.stage is not None and entry.stage not in stages:
