@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import re
+from typing import get_args
 
 import pytest
 
 from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED
+from tracker.plan.gate import QUESTIONS, Outcome
+from tracker.plan.model import SymptomRules
+from tracker.plan.offering import REFUSALS
+from tracker.plan.symptoms import Start, judge_set
 from ui import words
 from ui.exercise_words import EXERCISE_WORDS
+from ui.safety_words import SAFETY_WORDS
 
 #: About reading age 10 is US grade 5; one grade is left for how roughly syllables are counted.
 MOST_GRADE = 6.0
@@ -74,6 +80,25 @@ def test_every_caution_is_plain(key: str) -> None:
 @pytest.mark.parametrize("key", sorted(NOT_MEASURED))
 def test_every_limit_has_words(key: str) -> None:
     assert EXERCISE_WORDS[f"unmeasured.{key}"]
+
+
+@pytest.mark.parametrize("key", sorted(SAFETY_WORDS))
+def test_words_of_safety_are_plain(key: str) -> None:
+    assert words.has(key)
+    assert grade(str(SAFETY_WORDS[key])) <= MOST_GRADE, SAFETY_WORDS[key]
+
+
+def test_every_decision_has_words() -> None:
+    needed = {f"gate.{q}" for q in QUESTIONS} | {f"refused.{r}" for r in REFUSALS}
+    needed |= {f"gate.outcome.{o}" for o in get_args(Outcome) if o not in ("go", "ask")}
+    start = Start(5)
+    for scores, settled, minutes in (({}, True, 1), ({"dizziness": 9}, True, 1)):
+        needed.add(f"symptoms.{judge_set(SymptomRules(), start, scores, settled, minutes).reason}")
+    for settled, minutes in ((False, 1), (False, 9)):
+        found = judge_set(SymptomRules(), start, {"dizziness": 1}, settled, minutes)
+        needed.add(f"symptoms.{found.reason}")
+    assert needed <= set(SAFETY_WORDS)
+    assert len([n for n in needed if n.startswith("symptoms.")]) == 4
 
 
 def test_no_words_without_an_exercise() -> None:
