@@ -84,6 +84,10 @@ def test_a_wrong_value_names_its_line_and_field(field: str, value: Any, says: st
     assert f'"{name}"' in row or row.strip() in ("3,", "{") or '"unlock_after"' in row, row
 
 
+def test_odd_signs_in_a_name_stay_one_line() -> None:
+    assert "perso?n: is not a field" in refusal(TEXT.replace('"person"', '"perso\u2028n"'))
+
+
 def test_many_faults_give_the_first_line_and_a_number() -> None:
     text = TEXT.replace('"P-07"', "7").replace('"seconds": 45', '"seconds": "long"')
     assert refusal(text).startswith("p.json: line 5, person: must be a text in quotes (and 1 more)")

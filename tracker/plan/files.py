@@ -164,4 +164,5 @@ def _refusal(name: str, index: LineIndex, found: list[Finding]) -> InputError:
     first, more = found[0], len(found) - 1
     rest = f" (and {more} more)" if more else ""
     line = index.line_of(first.path)
-    return InputError(f"{name}: line {line}, {field_name(first.path)}: {first.text}{rest}")
+    said = "".join(c if c.isprintable() else "?" for c in f"{field_name(first.path)}: {first.text}")
+    return InputError(f"{name}: line {line}, {said}{rest}")

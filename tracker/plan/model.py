@@ -95,7 +95,7 @@ class Entry(Part):
     """
 
     entry_id: Name
-    exercise: str
+    exercise: Annotated[str, StringConstraints(max_length=64)]
     stage: Name | None = None
     repetitions: Annotated[int, Field(ge=1, le=200)] | None = None
     seconds: Annotated[float, Field(ge=1, le=600, allow_inf_nan=False)] | None = None
