@@ -9,6 +9,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
+from ui.exercise_words import EXERCISE_WORDS
+from ui.safety_words import SAFETY_WORDS
+
 CONTEXT = "turnpost"
 
 WORDS: dict[str, object] = {
@@ -159,27 +162,6 @@ WORDS: dict[str, object] = {
     "choose.more": QT_TRANSLATE_NOOP("turnpost", "{what}: more"),
     "choose.leave": QT_TRANSLATE_NOOP("turnpost", "Leave"),
     "choose.start": QT_TRANSLATE_NOOP("turnpost", "Start exercise"),
-    "exercise.turns-on-target": QT_TRANSLATE_NOOP("turnpost", "Turn your head, eyes on the target"),
-    "exercise.turns-on-target.how": QT_TRANSLATE_NOOP(
-        "turnpost",
-        "Turn your head from side to side, one turn a beat. Your eyes stay on the target.",
-    ),
-    "exercise.eyes-side-to-side": QT_TRANSLATE_NOOP("turnpost", "Move your eyes, head still"),
-    "exercise.eyes-side-to-side.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Your eyes jump to the target at each beat. Your head stays still."
-    ),
-    "exercise.nods-on-target": QT_TRANSLATE_NOOP("turnpost", "Nod, eyes on the target"),
-    "exercise.nods-on-target.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Nod up and down, one nod a beat. Your eyes stay on the target."
-    ),
-    "exercise.eyes-up-down": QT_TRANSLATE_NOOP(
-        "turnpost", "Move your eyes up and down, head still"
-    ),
-    "exercise.eyes-up-down.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Your eyes jump to the target at each beat. Your head stays still."
-    ),
-    "exercise.turns-together": QT_TRANSLATE_NOOP("turnpost", "Turn head and eyes together"),
-    "exercise.nods-together": QT_TRANSLATE_NOOP("turnpost", "Nod, head and eyes together"),
     # practice
     "practice.countdown": QT_TRANSLATE_NOOP("turnpost", "Starting in {seconds}"),
     "practice.asked": QT_TRANSLATE_NOOP(
@@ -284,6 +266,8 @@ WORDS: dict[str, object] = {
     # quality flags
     "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
+    **EXERCISE_WORDS,
+    **SAFETY_WORDS,
 }
 
 

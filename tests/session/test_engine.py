@@ -118,10 +118,10 @@ def test_an_exercise_never_seen_is_not_measured() -> None:
     assert [e.code for e in engine.runs[0].events] == ["not_measured"]
 
 
-def test_unknown_exercises_are_refused_with_those_there_are() -> None:
+def test_unknown_exercises_are_refused_with_a_way_on() -> None:
     engine = Engine(MemoryJournal(), about=SessionInfo())
-    with pytest.raises(InputError, match="turns-on-target"):
-        engine.begin(steps("no-such")[1])
+    with pytest.raises(InputError, match=r"did you mean 'turns-on-target'.*plan show"):
+        engine.begin(steps("turn-on-target")[1])
 
 
 def _reach_session(reach):

@@ -56,6 +56,15 @@ CHANNELS: dict[str, Channel] = {
 }
 
 
+#: Not counted: tells only whether the person is seen, for what is held or guided.
+SEEN = Channel("seen", lambda s: s.head_yaw_deg, ("", ""), _HEAD)
+
+
+def channel_of(name: str) -> Channel:
+    """The channel of an exercise; :data:`SEEN` for one that the camera doesn't count."""
+    return CHANNELS.get(name, SEEN)
+
+
 class Counter:
     """Counts the turns of one set in one channel; two of them are a repetition.
 
@@ -65,6 +74,10 @@ class Counter:
         What is counted.
     known_person
         Whether a set-up has been measured; without one only large head turns count.
+
+    Notes
+    -----
+    In the channel :data:`SEEN` there are no turns.
     """
 
     def __init__(self, channel: Channel, *, known_person: bool = True) -> None:
@@ -75,6 +88,8 @@ class Counter:
 
     def feed(self, sample: Sample) -> list[Turn]:
         """Take a sample; gives the turns that count from now on."""
+        if self.channel is SEEN:
+            return []
         return self._keep(self._finder.feed(sample.time_s, self.channel.read(sample)))
 
     def finish(self) -> list[Turn]:

@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from tracker.exercises.catalogue import Exercise
-from tracker.exercises.counters import CHANNELS, EYE_OPEN_LEAST, eyes_usable
+from tracker.exercises.counters import EYE_OPEN_LEAST, channel_of, eyes_usable
 from tracker.exercises.watchers import is_measured
 from tracker.motion.turning import Turn
 from tracker.rotation import angle_between_deg, direction_from_angles
@@ -82,7 +82,7 @@ def measured_fraction(
     """Share of the time in which what is counted was measured."""
     if span_s <= 0 or not samples:
         return 0.0
-    channel = CHANNELS[exercise.channel]
+    channel = channel_of(exercise.channel)
     good = np.array([is_measured(s, channel) for s in samples])
     return round(min(1.0, float(stands_for_s(samples, to_s)[good].sum() / span_s)), 4)
 

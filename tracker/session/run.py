@@ -7,7 +7,7 @@ from math import isfinite, nan
 from typing import Any
 
 from tracker.exercises.catalogue import Exercise
-from tracker.exercises.counters import CHANNELS, Counter
+from tracker.exercises.counters import Counter, channel_of
 from tracker.exercises.events import CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
 from tracker.exercises.watchers import Asked, Change, Watcher, is_measured, make_watcher, tempo_of
 from tracker.motion.speed import LOOK_AHEAD_S
@@ -37,7 +37,7 @@ class ExerciseRun:
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
-        self.counter = Counter(CHANNELS[exercise.channel], known_person=not unknown)
+        self.counter = Counter(channel_of(exercise.channel), known_person=not unknown)
         self.events: list[Event] = []
         self.cue: Cue | None = None
         self.last_cue_s = last_cue_s
@@ -46,7 +46,7 @@ class ExerciseRun:
         self._watchers: list[Watcher] = [
             make_watcher(spec, self.counter.channel, step.from_s)
             for spec in exercise.watchers
-            if not (spec.name == "eyes_closed" and step.eyes == "closed")
+            if spec.name not in _not_watched(step)
         ]
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
@@ -152,6 +152,21 @@ def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | Non
 def tempo_asked(step: Step, time_s: float) -> float | None:
     """Tempo asked at a time, None where the patient goes at their own pace."""
     return step.tempo_at(time_s)
+
+
+def seconds_asked(step: Step, exercise: Exercise) -> float | None:
+    """Seconds asked: the step's own ``seconds``, else the usual; None for a counted dose."""
+    extra: dict[str, Any] = step.model_extra or {}
+    own = extra.get("seconds")
+    if isinstance(own, int | float) and isfinite(own) and own > 0:
+        return float(own)
+    return None if repetitions_asked(step, exercise) is not None else exercise.dose_seconds
+
+
+def _not_watched(step: Step) -> set[str]:
+    """What would complain of the very thing that was asked for."""
+    names = {"eyes_closed"} if step.eyes == "closed" else set()
+    return names | ({"head_moved"} if (step.model_extra or {}).get("head_shake") is True else set())
 
 
 def repetitions_asked(step: Step, exercise: Exercise) -> int | None:

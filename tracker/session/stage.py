@@ -10,7 +10,7 @@ import itertools
 import json
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 import numpy as np
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
@@ -128,6 +128,11 @@ def is_judged(step: Step) -> bool:
 def stage_path_of(clip: Path) -> Path:
     """Where the stage log of a clip lies: beside it, ``NAME.stage.json``."""
     return clip.with_name(clip.stem + ".stage.json")
+
+
+def schema() -> dict[str, Any]:
+    """JSON Schema of a stage log."""
+    return StageLog.model_json_schema()
 
 
 def load_stage_log(path: Path) -> StageLog:

@@ -21,7 +21,8 @@ from tracker.sample import Sample
 from tracker.session import figures
 from tracker.session.files import write_atomically
 from tracker.session.projections import ExerciseRecord, SessionRecord
-from tracker.session.run import amplitude_asked, repetitions_asked
+from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
+from tracker.session.stage import Step
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -33,6 +34,7 @@ LOW_FRAME_RATE_HZ = 14.0
 LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
 MUCH_BEYOND = 0.1
+NOT_COUNTED = "the camera does not count this exercise in this version"
 
 Ended = Literal[
     "finished",
@@ -70,12 +72,13 @@ class Flag(_Part):
 
 
 class Done(_Part):
-    """What was really done."""
+    """What was really done; the counts are null, with a reason, where nothing is counted."""
 
-    repetitions: int
-    turns: int
+    repetitions: int | None
+    turns: int | None
     duration_s: float
     measured_fraction: float
+    reason: str | None = None
 
 
 class ExerciseSummary(_Part):
@@ -160,16 +163,17 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
     by_eyes = exercise.channel.startswith("eye")
-    movement = _movement(record, exercise)
+    movement = _movement(record, exercise) if exercise.counted else None
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
         prescribed=_prescribed(record, exercise),
         done=Done(
-            repetitions=len(turns) // 2,
-            turns=len(turns),
+            repetitions=len(turns) // 2 if exercise.counted else None,
+            turns=len(turns) if exercise.counted else None,
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
+            reason=None if exercise.counted else NOT_COUNTED,
         ),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
@@ -177,7 +181,7 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
         clarity=_answer(record.answers, "clarity"),
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
-        sway={"value": None, "reason": "not a standing exercise"},
+        sway={"value": None, "reason": _why_no_sway(step, exercise)},
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns),
         symptoms=_symptoms(record.answers),
@@ -207,13 +211,18 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     amplitude = amplitude_asked(step, exercise)
     return {
         "repetitions": repetitions_asked(step, exercise),
-        "seconds": (step.model_extra or {}).get("seconds"),
+        "seconds": seconds_asked(step, exercise),
         "amplitude_deg": None if amplitude is None else list(amplitude),
         "tempo_bpm": step.tempo_bpm,
         "eyes": step.eyes,
         "posture": step.posture,
         "surface": step.surface,
     }
+
+
+def _why_no_sway(step: Step, exercise: Exercise) -> str:
+    posture = step.posture or exercise.posture
+    return "not a standing exercise" if posture == "sitting" else "not measured in this version"
 
 
 def _event_row(event: Event) -> EventRow:

@@ -8,10 +8,19 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from ui.commands.judging import asked_as, find_stage, measure_clip, session_about, whole_clip
+from ui.commands.judging import (
+    asked_as,
+    asked_by,
+    find_stage,
+    measure_clip,
+    session_about,
+    whole_clip,
+)
 from ui.commands.measure import NOTES
 
 if TYPE_CHECKING:
+    from tracker.plan.asked import Asked
+    from tracker.plan.model import Plan
     from tracker.session.projections import SessionRecord
     from tracker.session.stage import StageLog
     from tracker.session.summary import ExerciseSummary, Summary
@@ -31,6 +40,19 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     parser.add_argument("--exercise", required=True, metavar="ID", help="which exercise it is")
     parser.add_argument("--out", type=Path, metavar="SUMMARY.json", help="where to write it")
     parser.add_argument("--stage", type=Path, metavar="F", help="the stage log, if not beside it")
+    parser.add_argument(
+        "--plan", type=Path, metavar="PLAN", help="take dose, tempo and range from this plan"
+    )
+    parser.add_argument(
+        "--entry", metavar="ENTRY_ID", help="which entry of the plan, if several have the exercise"
+    )
+    parser.add_argument(
+        "--week",
+        type=int,
+        default=1,
+        metavar="N",
+        help="which week of the plan's ladders (default: %(default)s)",
+    )
     parser.set_defaults(run=run)
 
 
@@ -41,12 +63,13 @@ def run(args: argparse.Namespace) -> int:
     from tracker.session.summary import save_summary, summarise
 
     find_exercise(args.exercise)
+    plan, asked = _planned(args)
     if args.out is not None:
         must_be_writable(args.out)
     stage = find_stage(args.source, args.stage)
     is_trace = args.source.suffix.lower() in TRACE_SUFFIXES
     judge = _judge_trace if is_trace else _judge_clip
-    record = judge(args.source, args.exercise, stage)
+    record = judge(args.source, args.exercise, stage, plan, asked)
     summary = summarise(record)
     if args.out is not None:
         save_summary(args.out, summary)
@@ -56,12 +79,34 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _judge_clip(path: Path, exercise_id: str, stage: StageLog | None) -> SessionRecord:
+def _planned(args: argparse.Namespace) -> tuple[Plan | None, Asked | None]:
+    """The plan and what its entry asks for, if a plan is named."""
+    from tracker.errors import InputError
+
+    if args.plan is None:
+        if args.entry is not None or args.week != 1:
+            raise InputError("--entry and --week belong to a plan; name it with --plan")
+        return None, None
+    if args.week < 1:
+        raise InputError("--week counts from 1")
+    from tracker.plan.asked import asked_of, find_entry
+    from tracker.plan.files import load_plan
+
+    plan = load_plan(args.plan)
+    return plan, asked_of(find_entry(plan, args.exercise, args.entry), args.week)
+
+
+def _judge_clip(
+    path: Path, exercise_id: str, stage: StageLog | None, plan: Plan | None, asked: Asked | None
+) -> SessionRecord:
     log, notes = (whole_clip(exercise_id), ()) if stage is None else asked_as(stage, exercise_id)
-    return measure_clip(path, log, notes, _say)
+    log = log if asked is None else asked_by(log, asked)
+    return measure_clip(path, log, notes, _say, plan)
 
 
-def _judge_trace(path: Path, exercise_id: str, stage: StageLog | None) -> SessionRecord:
+def _judge_trace(
+    path: Path, exercise_id: str, stage: StageLog | None, plan: Plan | None, asked: Asked | None
+) -> SessionRecord:
     from tracker.session.clip_run import run_samples
     from tracker.session.trace import load_trace, stage_of_trace
 
@@ -71,7 +116,8 @@ def _judge_trace(path: Path, exercise_id: str, stage: StageLog | None) -> Sessio
         stage = stage_of_trace(samples, exercise_id)
     else:
         stage, notes = asked_as(stage, exercise_id)
-    return run_samples(samples, stage.steps, session_about(notes))
+    stage = stage if asked is None else asked_by(stage, asked)
+    return run_samples(samples, stage.steps, session_about(notes, plan))
 
 
 def table(summary: Summary) -> list[str]:
@@ -86,12 +132,16 @@ def table(summary: Summary) -> list[str]:
 
 def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
     yield "exercise", e.exercise
-    yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
+    if e.done.repetitions is None:
+        yield "repetitions", f"not counted: {e.done.reason}"
+    else:
+        yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
     yield "measured", f"{100 * e.done.measured_fraction:.0f} % of {e.done.duration_s:.1f} s"
-    movement = e.head or e.eyes or {}
-    yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
-    yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
-    yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
+    movement = e.head or e.eyes
+    if movement is not None:
+        yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
+        yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
+        yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
     if e.gaze is not None:
         yield "gaze on target", _share(e.gaze["on_target_fraction"])
         yield "gaze error, deg", _figure(e.gaze["error_deg"])

@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING
 from tracker.session.stage import StageLog, Step, load_stage_log, stage_path_of
 
 if TYPE_CHECKING:
+    from tracker.plan.asked import Asked
+    from tracker.plan.model import Plan
     from tracker.session.live import SessionInfo
     from tracker.session.projections import SessionRecord
 
@@ -27,12 +29,20 @@ def find_stage(source: Path, named: Path | None) -> StageLog | None:
     return next((load_stage_log(p) for p in places if p.is_file()), None)
 
 
-def session_about(notes: tuple[str, ...] = (), **setup: object) -> SessionInfo:
-    """What is known of a session that is judged alone: no person, no plan."""
+def session_about(
+    notes: tuple[str, ...] = (), plan: Plan | None = None, **setup: object
+) -> SessionInfo:
+    """What is known of a session that is judged alone; person and plan if there is a plan."""
     from tracker.session.live import SessionInfo
     from ui.cli import program_version
 
-    return SessionInfo(program_version=program_version(), setup=dict(setup), notes=notes)
+    return SessionInfo(
+        person=plan.person if plan is not None else None,
+        plan_id=plan.plan_id if plan is not None else None,
+        program_version=program_version(),
+        setup=dict(setup),
+        notes=notes,
+    )
 
 
 def unjudged(stage: StageLog) -> StageLog:
@@ -61,6 +71,25 @@ def asked_as(stage: StageLog, exercise_id: str) -> tuple[StageLog, tuple[str, ..
     return log, ("other_exercise",) if other else ()
 
 
+def asked_by(stage: StageLog, asked: Asked) -> StageLog:
+    """The log with what an entry of a plan asks for in place of what it says itself."""
+    values = {
+        "entry_id": asked.entry_id,
+        "tempo_bpm": asked.tempo_bpm,
+        "amplitude_deg": asked.amplitude_deg,
+        "repetitions": asked.repetitions,
+        "seconds": asked.seconds,
+        "eyes": asked.eyes,
+        "posture": asked.posture,
+        "surface": asked.surface,
+        "head_shake": asked.head_shake,
+    }
+    steps = [
+        s.model_copy(update=values) if s.exercise == asked.exercise.id else s for s in stage.steps
+    ]
+    return stage.model_copy(update={"steps": steps})
+
+
 def whole_clip(exercise_id: str | None) -> StageLog:
     """Steps of a clip without a stage log: a second at rest, then the exercise."""
     from tracker.session.clip_run import REST_S
@@ -72,7 +101,11 @@ def whole_clip(exercise_id: str | None) -> StageLog:
 
 
 def measure_clip(
-    path: Path, stage: StageLog, notes: tuple[str, ...], say: Callable[[str], None]
+    path: Path,
+    stage: StageLog,
+    notes: tuple[str, ...],
+    say: Callable[[str], None],
+    plan: Plan | None = None,
 ) -> SessionRecord:
     """Measure and judge a clip."""
     # Imported here: cv2 and mediapipe take a second that a trace doesn't need.
@@ -88,7 +121,7 @@ def measure_clip(
         }
         measurer = make_measurer(vertical_fov_deg=stage.camera.vertical_fov_deg)
         try:
-            about = session_about(notes, camera=camera)
+            about = session_about(notes, plan, camera=camera)
             record = run_clip(clip, measurer, stage, about)
         finally:
             measurer.close()

@@ -1,0 +1,108 @@
+"""The patient's words for every exercise: they are there, short and easy to read."""
+
+from __future__ import annotations
+
+import re
+from typing import get_args
+
+import pytest
+
+from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED
+from tracker.plan.gate import QUESTIONS, Outcome
+from tracker.plan.model import SymptomRules
+from tracker.plan.offering import REFUSALS
+from tracker.plan.symptoms import Start, judge_set
+from ui import words
+from ui.exercise_words import EXERCISE_WORDS
+from ui.safety_words import SAFETY_WORDS
+
+#: About reading age 10 is US grade 5; one grade is left for how roughly syllables are counted.
+MOST_GRADE = 6.0
+#: A heading of the practice screen: longer ones take the target's room.
+LONGEST_NAME = 38
+
+
+def syllables(word: str) -> int:
+    """Vowel groups, without a silent e at the end: the usual rough count."""
+    word = word.lower()
+    groups = len(re.findall(r"[aeiouy]+", word))
+    if re.search(r"[^aeiouyl]e(d|s)?$", word) and not re.search(r"(t|d)ed$", word):
+        groups -= 1
+    return max(groups, 1)
+
+
+def grade_of(sentences: int, words: int, syllables: int) -> float:
+    """Flesch-Kincaid grade level of counts (Kincaid JP et al. 1975)."""
+    return 0.39 * words / sentences + 11.8 * syllables / words - 15.59
+
+
+def grade(text: str) -> float:
+    """Flesch-Kincaid grade level of a text."""
+    sentences = max(len(re.findall(r"[.!?](\s|$)", text)), 1)
+    found = re.findall(r"[A-Za-z']+", text)
+    return grade_of(sentences, len(found), sum(syllables(w) for w in found))
+
+
+def test_the_formula_tells_hard_from_easy() -> None:
+    hard = (
+        "Perform alternating horizontal cervical rotation while maintaining continuous "
+        "foveal fixation upon the stationary target."
+    )
+    # The example that the package flesch-kincaid gives for its own counts.
+    assert grade_of(1, 13, 26) == pytest.approx(13.08, abs=0.005)
+    assert grade(hard) > 15
+    assert grade("The cat sat on the mat.") < 1
+    assert [syllables(w) for w in ("head", "shoulders", "move", "lifted", "moved", "target")] == [
+        1,
+        2,
+        1,
+        2,
+        1,
+        2,
+    ]
+
+
+@pytest.mark.parametrize("exercise", sorted(CATALOGUE))
+def test_every_exercise_says_what_and_how(exercise: str) -> None:
+    name, how = EXERCISE_WORDS[f"exercise.{exercise}"], EXERCISE_WORDS[f"exercise.{exercise}.how"]
+    assert words.has(f"exercise.{exercise}")
+    assert len(str(name)) <= LONGEST_NAME
+    assert grade(str(how)) <= MOST_GRADE, how
+    longest = max(len(s.split()) for s in re.split(r"[.!?]", str(how)))
+    assert longest <= 17, how
+
+
+@pytest.mark.parametrize("key", sorted(CAUTIONS))
+def test_every_caution_is_plain(key: str) -> None:
+    assert grade(str(EXERCISE_WORDS[f"care.{key}"])) <= MOST_GRADE
+
+
+@pytest.mark.parametrize("key", sorted(NOT_MEASURED))
+def test_every_limit_has_words(key: str) -> None:
+    assert EXERCISE_WORDS[f"unmeasured.{key}"]
+
+
+@pytest.mark.parametrize("key", sorted(SAFETY_WORDS))
+def test_words_of_safety_are_plain(key: str) -> None:
+    assert words.has(key)
+    assert grade(str(SAFETY_WORDS[key])) <= MOST_GRADE, SAFETY_WORDS[key]
+
+
+def test_every_decision_has_words() -> None:
+    needed = {f"gate.{q}" for q in QUESTIONS} | {f"refused.{r}" for r in REFUSALS}
+    needed |= {f"gate.outcome.{o}" for o in get_args(Outcome) if o not in ("go", "ask")}
+    start = Start(5)
+    for scores, settled, minutes in (({}, True, 1), ({"dizziness": 9}, True, 1)):
+        needed.add(f"symptoms.{judge_set(SymptomRules(), start, scores, settled, minutes).reason}")
+    for settled, minutes in ((False, 1), (False, 9)):
+        found = judge_set(SymptomRules(), start, {"dizziness": 1}, settled, minutes)
+        needed.add(f"symptoms.{found.reason}")
+    assert needed <= set(SAFETY_WORDS)
+    assert len([n for n in needed if n.startswith("symptoms.")]) == 4
+
+
+def test_no_words_without_an_exercise() -> None:
+    for key in EXERCISE_WORDS:
+        kind, name, *_ = key.split(".")
+        known = {"exercise": CATALOGUE, "care": CAUTIONS, "unmeasured": NOT_MEASURED}[kind]
+        assert name in known, key

@@ -1,0 +1,120 @@
+"""What an exercise of the catalogue is made of."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import Literal
+
+Need = Literal["face", "eyes"]
+Eyes = Literal["open", "closed"]
+Posture = Literal["sitting", "standing", "walking"]
+Surface = Literal["firm", "soft"]
+Support = Literal["none", "corner_and_chair", "helper"]
+
+#: Instead of a channel: a posture is held and timed; nothing is counted.
+HELD = "held"
+#: Instead of a channel: the program leads and times it; the camera doesn't count it.
+GUIDED = "guided"
+
+
+@dataclass(frozen=True, slots=True)
+class WatcherSpec:
+    """A watcher from the registry, with the parameters that differ from its own."""
+
+    name: str
+    parameters: Mapping[str, float] = field(default_factory=lambda: MappingProxyType({}))
+
+
+@dataclass(frozen=True, slots=True)
+class Exercise:
+    """One exercise.
+
+    Attributes
+    ----------
+    id
+        Its ID in plans, stage logs and summaries.
+    channel
+        What a repetition is counted from: a key of ``counters.CHANNELS``, or
+        ``HELD`` or ``GUIDED`` where the camera counts nothing in this version. Once
+        there is a counter, this is the one line to change.
+    watchers
+        What must hold while it runs.
+    therapist
+        Its name and manner in the words of the trade.
+    cautions
+        Keys of :data:`~tracker.exercises.catalogue.CAUTIONS`; never empty.
+    sources
+        Where each default comes from: ``dose``, and ``amplitude_deg`` and
+        ``tempo_bpm`` where there are some.
+    dose_repetitions, dose_seconds
+        Usual dose: the one or the other.
+    amplitude_deg
+        Usual least and most to each side of rest; None where it isn't asked.
+    tempo_bpm
+        Usual beats a minute, one beat a turn; None for the patient's own pace.
+    posture, surface, eyes, head_shake
+        Its usual form.
+    support
+        The least support its usual form asks for.
+    needs
+        What has to be seen for what is measured.
+    on_target
+        Whether the eyes are asked to stay on a target.
+    head_still
+        Whether the head is asked to stay still.
+    gaze_minutes
+        Whether its time counts as gaze stabilisation: the head moves while the eyes
+        stay on a target.
+    asks_note
+        Why the therapist is asked for a note when it is put into a plan; empty if not.
+    off_by_default
+        Whether a plan that has it without that note is refused.
+    repetition_s
+        About how long one repetition takes at the patient's own pace (common
+        practice); for the length of a stage only.
+    not_measured
+        Keys of :data:`~tracker.exercises.catalogue.NOT_MEASURED`, said openly.
+    """
+
+    id: str
+    channel: str
+    watchers: tuple[WatcherSpec, ...]
+    therapist: str
+    cautions: tuple[str, ...]
+    sources: Mapping[str, str]
+    dose_repetitions: int | None = None
+    dose_seconds: float | None = None
+    amplitude_deg: tuple[float, float] | None = None
+    tempo_bpm: float | None = None
+    posture: Posture = "sitting"
+    surface: Surface = "firm"
+    eyes: Eyes = "open"
+    head_shake: bool = False
+    support: Support = "none"
+    needs: tuple[Need, ...] = ("face",)
+    on_target: bool = False
+    head_still: bool = False
+    gaze_minutes: bool = False
+    asks_note: str = ""
+    off_by_default: bool = False
+    repetition_s: float = 5.0
+    not_measured: tuple[str, ...] = ()
+
+    @property
+    def counted(self) -> bool:
+        """Whether the camera counts its repetitions."""
+        return self.channel not in (HELD, GUIDED)
+
+
+def watch(*names: str) -> tuple[WatcherSpec, ...]:
+    """Watchers by name, with their own parameters."""
+    return tuple(WatcherSpec(name) for name in names)
+
+
+#: The head turned away or bent, not ordinary sway or the movement of the shoulders:
+#: both move it by some degrees (common practice).
+HEAD_ABOUT_LEVEL = WatcherSpec(
+    "head_moved", MappingProxyType({"beyond_deg": 10.0, "back_deg": 6.0})
+)

@@ -1,0 +1,60 @@
+"""Cautions and what isn't measured, by key, in the therapist's words.
+
+The patient's words for the same keys are in the user interface.
+"""
+
+from __future__ import annotations
+
+CAUTIONS: dict[str, str] = {
+    "settle": "stop when dizziness goes beyond the agreed score or does not settle",
+    "neck": "stay within the neck limit; stop at neck pain or a tingling arm",
+    "blur": "slow down when the target blurs or jumps",
+    "double": "stop where the image doubles, then move the finger back out",
+    "shoulder": "no pain in shoulder or neck; keep the movement small at first",
+    "bend": "a short spin on bending or tilting ends it: hold on and sit; you read of it first",
+    "slide": "firm chair without wheels; feet flat, no reaching beyond the knees at first",
+    "chair": "chair against the wall, no wheels",
+    "toss": "seated until mastered; a soft object; a dropped one stays on the floor",
+    "stand": "corner behind, stable chair in front or a helper; flat closed shoes, or bare feet",
+    "steady": "some sway is normal; hands go to the wall or the chair as soon as needed",
+    "soft": "helper within arm's reach; a firm cushion that does not slip",
+    "walk": "clear lit floor; helper at the side, behind when walking backward",
+    "stairs": "hand on the rail, helper one step below, shoes on, eyes open",
+    "partner": "partner near and steady on their feet; hand over, do not throw",
+    "flashes": "never with photosensitive epilepsy or migraine set off by patterns; "
+    "no more than three flashes in any second",
+}
+
+NOT_MEASURED: dict[str, str] = {
+    "count": "the camera does not count it in this version; it is led and timed",
+    "everything": "nothing is measured: led by voice and timed, the patient's own count",
+    "reach_vertical": "how far the eyes go up and down (only coarsely)",
+    "gaze_short": "eye movements that stop short of the target",
+    "peak_speed_of_eyes": "peak speed of an eye jump (beyond a webcam's frame rate)",
+    "blur_of_target": "whether the target was clear (asked after the set)",
+    "hand_target": "a target held in the hand",
+    "eyes_with_head": "whether the eyes went along with the head",
+    "eyes_first": "whether the eyes went before the head",
+    "gaze_eyes_shut": "where the eyes point behind shut lids (asked when they open)",
+    "eyes_opened": "no cue when shut eyes open; the summary gives the share of time shut",
+    "catch_up_jumps": "catch-up saccades within the pursuit",
+    "double_image": "double image (asked)",
+    "vergence": "how far the eyes turn in",
+    "hand": "the hand, its distance and its side",
+    "hands": "the hands",
+    "shoulders": "the shoulders",
+    "direction": "the direction of the roll",
+    "upright": "whether the patient sat fully up in between",
+    "gaze_bent": "gaze while bent",
+    "rhythm": "time and rhythm of each stand",
+    "throw_height": "height of the throw",
+    "eyes_follow": "whether eyes and head followed the object",
+    "sway": "sway",
+    "feet": "the feet and the stance",
+    "steadied": "holding on to the wall or the chair (asked)",
+    "hip_bend": "bending at the hip",
+    "chin": "height of the chin",
+    "tilt": "the size of the tilt",
+    "norms": "the published table, as nothing is counted",
+    "background": "the background itself: this version draws none; use one you have agreed on",
+}

@@ -1,0 +1,66 @@
+"""The body, sitting on a chair and standing up from it."""
+
+from __future__ import annotations
+
+from tracker.exercises.catalogue import sources as src
+from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, Exercise, watch
+
+EXERCISES: tuple[Exercise, ...] = (
+    Exercise(
+        "shoulders-back",
+        GUIDED,
+        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        therapist="Backward shoulder circles, slow",
+        cautions=("settle", "shoulder"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        not_measured=("count", "shoulders", "direction"),
+    ),
+    Exercise(
+        "shoulders-forward",
+        GUIDED,
+        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        therapist="Forward shoulder circles, slow",
+        cautions=("settle", "shoulder"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        not_measured=("count", "shoulders", "direction"),
+    ),
+    Exercise(
+        "floor-reach",
+        GUIDED,
+        (),
+        therapist="Forward bends from a chair to put down and fetch an object (both = 1)",
+        cautions=("settle", "bend", "slide"),
+        sources={"dose": src.TWENTY_REACHES},
+        dose_repetitions=20,
+        needs=(),
+        repetition_s=12.0,
+        not_measured=("count", "hand", "upright", "gaze_bent"),
+    ),
+    Exercise(
+        "sit-to-stand",
+        GUIDED,
+        (),
+        therapist="Sit-to-stand, arm support permitted",
+        cautions=("settle", "chair", "stand"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=20,
+        posture="standing",
+        support="corner_and_chair",
+        needs=(),
+        not_measured=("count", "rhythm", "hands"),
+    ),
+    Exercise(
+        "hand-toss",
+        GUIDED,
+        (),
+        therapist="Hand-to-hand toss over eye height, tracked with eyes and head",
+        cautions=("settle", "toss"),
+        sources={"dose": src.TWENTY_EACH},
+        dose_repetitions=20,
+        needs=(),
+        repetition_s=2.0,
+        not_measured=("count", "hands", "throw_height", "eyes_follow"),
+    ),
+)

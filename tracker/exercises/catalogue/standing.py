@@ -1,0 +1,107 @@
+"""Standing on a firm floor and on a soft surface, and walking."""
+
+from __future__ import annotations
+
+from tracker.exercises.catalogue import sources as src
+from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, HELD, Exercise, watch
+
+_STAND = (HEAD_ABOUT_LEVEL, *watch("eyes_closed", "not_measured"))
+#: One beat a turn: 0.3 Hz is 36 turns a minute.
+SHAKE_BEATS = 36.0
+
+EXERCISES: tuple[Exercise, ...] = (
+    Exercise(
+        "stand",
+        HELD,
+        _STAND,
+        therapist="Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)",
+        cautions=("stand", "steady"),
+        sources={"dose": src.HOLD},
+        dose_seconds=30.0,
+        posture="standing",
+        support="corner_and_chair",
+        not_measured=("sway", "feet", "steadied", "eyes_opened"),
+    ),
+    Exercise(
+        "ankle-sway",
+        GUIDED,
+        watch("eyes_closed", "not_measured"),
+        therapist="Fore-aft weight shift about the ankles, gaze level",
+        cautions=("stand", "steady"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=20,
+        posture="standing",
+        support="corner_and_chair",
+        not_measured=("count", "sway", "hip_bend", "chin"),
+    ),
+    Exercise(
+        "stand-head-shake",
+        "head_yaw",
+        watch("eyes_closed", "too_slow", "too_fast", "not_measured"),
+        therapist="Head shaking in stance on a compliant surface",
+        cautions=("stand", "soft", "neck"),
+        sources={"dose": src.HOLD, "tempo_bpm": src.SHAKE_RATE},
+        dose_seconds=30.0,
+        tempo_bpm=SHAKE_BEATS,
+        posture="standing",
+        surface="soft",
+        head_shake=True,
+        support="helper",
+        not_measured=("sway", "feet", "steadied", "eyes_opened"),
+    ),
+    Exercise(
+        "weight-shift",
+        GUIDED,
+        watch("eyes_closed", "not_measured"),
+        therapist="Lateral weight shift on a compliant surface",
+        cautions=("stand", "soft"),
+        sources={"dose": src.HOLD},
+        dose_seconds=30.0,
+        posture="standing",
+        surface="soft",
+        support="helper",
+        not_measured=("count", "sway", "feet", "eyes_opened"),
+    ),
+    Exercise(
+        "walk",
+        GUIDED,
+        (),
+        therapist="Gait forward and backward, ten steps each way (= 1)",
+        cautions=("walk", "stand"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=1,
+        posture="walking",
+        support="helper",
+        needs=(),
+        repetition_s=40.0,
+        not_measured=("everything",),
+    ),
+    Exercise(
+        "stairs",
+        GUIDED,
+        (),
+        therapist="Step up and down with the rail (= 1)",
+        cautions=("stairs",),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        posture="walking",
+        support="helper",
+        needs=(),
+        repetition_s=6.0,
+        not_measured=("everything",),
+    ),
+    Exercise(
+        "partner-turns",
+        GUIDED,
+        (),
+        therapist="Trunk turns with a partner who hands over an object on either side",
+        cautions=("partner", "stand"),
+        sources={"dose": src.COMMON},
+        dose_repetitions=10,
+        posture="standing",
+        support="helper",
+        needs=(),
+        repetition_s=8.0,
+        not_measured=("everything",),
+    ),
+)

@@ -1,0 +1,1 @@
+"""The plan: what a therapist has asked for, one readable file."""

@@ -1,0 +1,143 @@
+"""What an entry asks for in a week: its own values, its ladder, else the catalogue's."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from tracker.errors import InputError
+from tracker.exercises.catalogue import (
+    CATALOGUE,
+    Exercise,
+    Eyes,
+    Option,
+    Posture,
+    Support,
+    Surface,
+    permission,
+)
+from tracker.plan.model import Entry, Plan, Tempo
+
+SUPPORTS: tuple[Support, ...] = ("none", "corner_and_chair", "helper")
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """An entry with nothing left open; times in seconds, angles in degrees."""
+
+    entry_id: str
+    exercise: Exercise
+    repetitions: int | None
+    seconds: float | None
+    tempo_bpm: float | tuple[float, float] | None
+    amplitude_deg: tuple[float, float] | None
+    eyes: Eyes
+    posture: Posture
+    surface: Surface
+    head_shake: bool
+    support: Support
+
+    @property
+    def about_s(self) -> float:
+        """About how long the set takes."""
+        if self.seconds is not None:
+            return self.seconds
+        count = self.repetitions or 0
+        if self.tempo_bpm is None:
+            return count * self.exercise.repetition_s
+        pair = self.tempo_bpm if isinstance(self.tempo_bpm, tuple) else (self.tempo_bpm,) * 2
+        return count * 2 * 60.0 / (0.5 * sum(pair))
+
+
+def asked_of(entry: Entry, week: int = 1) -> Asked:
+    """What an entry asks for; KeyError if its exercise isn't in the catalogue."""
+    exercise = CATALOGUE[entry.exercise]
+    own_dose = entry.repetitions is not None or entry.seconds is not None
+    tempo: Tempo = exercise.tempo_bpm
+    if "tempo_bpm" in entry.model_fields_set:
+        tempo = entry.tempo_bpm
+    amplitude = entry.amplitude_deg or exercise.amplitude_deg
+    for rung in entry.ladder:
+        if rung.from_week <= week:
+            tempo = rung.tempo_bpm if "tempo_bpm" in rung.model_fields_set else tempo
+            amplitude = rung.amplitude_deg or amplitude
+    return Asked(
+        entry_id=entry.entry_id,
+        exercise=exercise,
+        repetitions=entry.repetitions if own_dose else exercise.dose_repetitions,
+        seconds=entry.seconds if own_dose else exercise.dose_seconds,
+        tempo_bpm=_floats(tempo),
+        amplitude_deg=amplitude,
+        eyes=entry.eyes or exercise.eyes,
+        posture=entry.posture or exercise.posture,
+        surface=entry.surface or exercise.surface,
+        head_shake=exercise.head_shake if entry.head_shake is None else entry.head_shake,
+        support=entry.support or least_support(entry),
+    )
+
+
+def find_entry(plan: Plan, exercise_id: str, entry_id: str | None = None) -> Entry:
+    """The entry of a plan for an exercise.
+
+    Raises
+    ------
+    InputError
+        If there is none, if several are and none of them is named, or if the one
+        named is for another exercise.
+    """
+    fitting = [e for e in plan.entries if e.exercise == exercise_id]
+    name = f"plan {plan.plan_id!r}"
+    if not fitting:
+        has = ", ".join(dict.fromkeys(e.exercise for e in plan.entries))
+        raise InputError(f"{name} has no entry for {exercise_id!r}; it has: {has}")
+    ids = ", ".join(e.entry_id for e in fitting)
+    if entry_id is None:
+        if len(fitting) > 1:
+            raise InputError(f"{name} has several entries for {exercise_id!r}: name one of {ids}")
+        return fitting[0]
+    for entry in fitting:
+        if entry.entry_id == entry_id:
+            return entry
+    raise InputError(f"{name} has no entry {entry_id!r} for {exercise_id!r}; it has: {ids}")
+
+
+def options_of(entry: Entry) -> tuple[Option, ...]:
+    """The options of the table that an entry makes use of."""
+    exercise = CATALOGUE[entry.exercise]
+    used: list[Option] = [entry.posture or exercise.posture]
+    if (entry.eyes or exercise.eyes) == "closed":
+        used.append("eyes_closed")
+    if entry.head_shake or (entry.head_shake is None and exercise.head_shake):
+        used.append("head_shake")
+    if (entry.surface or exercise.surface) == "soft":
+        used.append("soft_surface")
+    return tuple(used)
+
+
+def least_support(entry: Entry) -> Support:
+    """The least support that an entry can do with.
+
+    Standing needs a corner and a chair; standing with shut eyes, or an option that
+    the table gives with a helper only, needs a helper; seated work needs none.
+    """
+    exercise, options = CATALOGUE[entry.exercise], options_of(entry)
+    if any(permission(exercise.id, o) == "helper" for o in options):
+        return "helper"
+    if "sitting" in options:
+        return "none"
+    if "eyes_closed" in options or exercise.support == "helper":
+        return "helper"
+    return "corner_and_chair"
+
+
+def week_of(plan: Plan, today: date) -> int:
+    """Week of a plan, from 1; 1 before its start and without one."""
+    if plan.starts_on is None:
+        return 1
+    return max((today - plan.starts_on).days // 7, 0) + 1
+
+
+def _floats(tempo: Tempo) -> float | tuple[float, float] | None:
+    if tempo is None:
+        return None
+    return (float(tempo[0]), float(tempo[1])) if isinstance(tempo, tuple) else float(tempo)

@@ -1,0 +1,168 @@
+"""Reading and writing a plan; errors name the line and the field."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+from pydantic import ValidationError
+
+from tracker.errors import InputError
+from tracker.plan.lines import LineIndex, field_name, index_lines
+from tracker.plan.model import FORMAT, FORMAT_VERSION, Plan
+from tracker.plan.rules import Finding, faults
+from tracker.session.files import write_atomically
+
+#: Keeps a foreign file from filling the memory.
+MAX_FILE_BYTES = 1_000_000
+
+#: pydantic's kind of error -> our words for it.
+_WORDS = {
+    "missing": "is missing",
+    "literal_error": "must be {expected}",
+    "string_type": "must be a text in quotes",
+    "int_type": "must be a whole number",
+    "int_from_float": "must be a whole number",
+    "float_type": "must be a number",
+    "bool_type": "must be true or false",
+    "list_type": "must be a list in [ ]",
+    "tuple_type": "must be a pair, [from, to]",
+    "model_type": "must be fields in {{ }}",
+    "model_attributes_type": "must be fields in {{ }}",
+    "greater_than_equal": "must be {ge} or more",
+    "greater_than": "must be more than {gt}",
+    "less_than_equal": "must be {le} or less",
+    "finite_number": "must be a finite number",
+    "string_too_short": "must not be empty",
+    "string_too_long": "is longer than {max_length} characters",
+    "too_long": "has more than {max_length} parts",
+    "too_short": "must not be empty",
+    "date_from_datetime_parsing": "must be a day as in 2026-01-31",
+    "date_parsing": "must be a day as in 2026-01-31",
+    "date_type": "must be a day as in 2026-01-31",
+}
+
+
+def load_plan(path: Path) -> Plan:
+    """Read a plan.
+
+    Raises
+    ------
+    InputError
+        If it can't be read, is none, is of a newer version, or asks for what is not
+        given; one line with the line number and the field.
+    """
+    return parse_plan(read_text(path), str(path))
+
+
+def read_text(path: Path) -> str:
+    """Text of a plan's file, as far as it is text and no larger than a plan."""
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            raise InputError(f"{path}: too large for a plan")
+        return path.read_bytes().decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise InputError(f"{path}: not a text file in UTF-8") from error
+    except OSError as error:
+        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+
+
+def parse_plan(text: str, name: str = "plan") -> Plan:
+    """Plan of a text; ``name`` stands at the beginning of an error."""
+    data = _json_of(text, name)
+    index = index_lines(text)
+    if index.too_deep is not None:
+        line = index.line_of(index.too_deep)
+        raise InputError(f"{name}: line {line}: nested too deeply for a plan")
+    if index.repeated:
+        raise _refusal(name, index, [Finding(p, "stands there twice") for p in index.repeated])
+    _must_be_a_plan(data, name)
+    try:
+        plan = Plan.model_validate_json(text, strict=True)
+    except ValidationError as error:
+        found = [Finding(*_in_words(dict(e), index)) for e in error.errors(include_url=False)]
+        raise _refusal(name, index, _once(found)) from error
+    found = faults(plan)
+    if found:
+        raise _refusal(name, index, found)
+    return plan
+
+
+def save_plan(path: Path, plan: Plan) -> None:
+    """Write a plan, whole or not at all."""
+    write_atomically(path, format_plan(plan))
+
+
+def format_plan(plan: Plan) -> str:
+    """Text of a plan; what was left to the catalogue stays left out."""
+    data = plan.model_dump(mode="json", exclude_unset=True)
+    return json.dumps(data, indent=2, ensure_ascii=False) + "\n"
+
+
+def schema() -> dict[str, Any]:
+    """JSON Schema of a plan; it can't say which options an exercise is given with."""
+    return Plan.model_json_schema()
+
+
+def _json_of(text: str, name: str) -> Any:
+    def refuse(word: str) -> None:
+        raise ValueError(f"{word} is no number of JSON")
+
+    try:
+        return json.loads(text, parse_constant=refuse)
+    except json.JSONDecodeError as error:
+        raise InputError(f"{name}: line {error.lineno}: not a JSON file ({error.msg})") from error
+    except RecursionError as error:
+        raise InputError(f"{name}: nested too deeply for a plan") from error
+    except ValueError as error:
+        raise InputError(f"{name}: not a JSON file ({error})") from error
+
+
+def _must_be_a_plan(data: Any, name: str) -> None:
+    kind = data.get("format") if isinstance(data, dict) else None
+    if kind != FORMAT:
+        what = f"it says format {kind!r}" if isinstance(kind, str) else "it has no such format"
+        raise InputError(f'{name}: not a plan: {what}, a plan says "format": "{FORMAT}"')
+    version = data.get("format_version")
+    if isinstance(version, int) and version > FORMAT_VERSION:
+        raise InputError(
+            f"{name}: this plan is of version {version}, made by a newer Turnpost; "
+            f"this one reads up to version {FORMAT_VERSION}: update it, then try again"
+        )
+
+
+def _in_words(error: dict[str, Any], index: LineIndex) -> tuple[tuple[str | int, ...], str]:
+    """Path and words of one error of pydantic."""
+    kind, path = error["type"], tuple(error["loc"])
+    if kind == "extra_forbidden":
+        return path, "is not a field of a plan; see 'turnpost schema plan'"
+    if kind == "string_pattern_mismatch" and path[-1] == "emergency_number":
+        return path, "must be a telephone number"
+    if kind == "string_pattern_mismatch":
+        return path, f"{error['input']!r} can't be used here (letters, digits, . _ - only)"
+    if kind != "missing":
+        while path and path not in index.lines:  # pydantic adds the branches of a union
+            path = path[:-1]
+    words = _WORDS.get(kind)
+    context = error.get("ctx", {})
+    context = {k: f"{v:g}" if isinstance(v, float) else v for k, v in context.items()}
+    return path, words.format(**context) if words else str(error["msg"])
+
+
+def _once(found: list[Finding]) -> list[Finding]:
+    """The first finding of each field: a union gives one for each of its branches."""
+    kept: dict[tuple[str | int, ...], Finding] = {}
+    for finding in found:
+        kept.setdefault(finding.path, finding)
+    return list(kept.values())
+
+
+def _refusal(name: str, index: LineIndex, found: list[Finding]) -> InputError:
+    """The first fault by line, and how many more there are."""
+    found = sorted(found, key=lambda f: index.line_of(f.path))
+    first, more = found[0], len(found) - 1
+    rest = f" (and {more} more)" if more else ""
+    line = index.line_of(first.path)
+    said = "".join(c if c.isprintable() else "?" for c in f"{field_name(first.path)}: {first.text}")
+    return InputError(f"{name}: line {line}, {said}{rest}")

@@ -1,0 +1,35 @@
+"""Minutes a day of gaze stabilisation: what a plan comes to, and the guideline's figure.
+
+Only head movement with the eyes on a target counts. The figure is as quoted by
+others from the guideline; it rests on moderate to weak evidence there.
+"""
+
+from __future__ import annotations
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.catalogue.sources import GUIDELINE
+from tracker.plan.asked import asked_of
+from tracker.plan.model import Plan
+
+#: Kind of loss -> least and, where one is named, most minutes a day.
+MINUTES_A_DAY: dict[str, tuple[float, float | None]] = {
+    "acute": (12.0, None),
+    "chronic": (20.0, None),
+    "bilateral": (20.0, 40.0),
+}
+SOURCE = GUIDELINE
+
+
+def gaze_minutes_a_day(plan: Plan, week: int = 1) -> float:
+    """Planned minutes a day, rests left out, with every entry open."""
+    sets = [asked_of(e, week) for e in plan.entries if CATALOGUE[e.exercise].gaze_minutes]
+    return plan.bouts_a_day * sum(s.about_s for s in sets) / 60.0
+
+
+def guideline_words(plan: Plan) -> str:
+    """The guideline's figure for the plan's kind of loss, in words."""
+    if plan.kind_of_loss not in MINUTES_A_DAY:
+        return "the guideline names no figure for this kind of loss"
+    least, most = MINUTES_A_DAY[plan.kind_of_loss]
+    figure = f"at least {least:g}" if most is None else f"{least:g} to {most:g}"
+    return f"{figure} for a {plan.kind_of_loss} loss ({SOURCE})"

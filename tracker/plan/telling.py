@@ -1,0 +1,169 @@
+"""A plan, and the catalogue, in the therapist's words: one line a thing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from tracker.exercises.catalogue import (
+    CATALOGUE,
+    GUIDED,
+    HELD,
+    NOT_MEASURED,
+    OPTIONS,
+    PERMISSIONS,
+    Exercise,
+)
+from tracker.plan.asked import Asked, asked_of
+from tracker.plan.guideline import gaze_minutes_a_day, guideline_words
+from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock
+from tracker.plan.rules import minutes_of
+
+_COUNTED_FROM = {
+    "head_yaw": "counted: head yaw",
+    "head_pitch": "counted: head pitch",
+    "eye_yaw": "counted: gaze",
+    "eye_pitch": "counted: gaze",
+    HELD: "held, timed",
+    GUIDED: "led, not counted",
+}
+_SUPPORT = {
+    "none": "no support",
+    "corner_and_chair": "corner and chair",
+    "helper": "helper within reach",
+}
+
+
+def catalogue_lines() -> list[str]:
+    """The whole catalogue, a line an exercise, its ID first."""
+    width = max(len(i) for i in CATALOGUE)
+    return [
+        f"{e.id:<{width}}  {_dose(e.dose_repetitions, e.dose_seconds):<9}"
+        f"{counted_from(e):<20}{e.therapist}"
+        for e in CATALOGUE.values()
+    ]
+
+
+def option_lines() -> list[str]:
+    """The table of options: what is allowed, given with a helper only, or never."""
+    width = max(len(i) for i in CATALOGUE)
+    lines = [f"{'':<{width}}  " + "".join(f"{o:<14}" for o in OPTIONS)]
+    for name, row in PERMISSIONS.items():
+        lines.append(f"{name:<{width}}  " + "".join(f"{row[o]:<14}" for o in OPTIONS))
+    return [line.rstrip() for line in lines]
+
+
+def counted_from(exercise: Exercise) -> str:
+    """What an exercise is counted from, in words."""
+    return _COUNTED_FROM.get(exercise.channel, f"counted: {exercise.channel}")
+
+
+def plan_lines(plan: Plan, week: int = 1) -> list[str]:
+    """A plan in words, as it stands in a week."""
+    lines = list(_head(plan, week))
+    for stage in plan.stages:
+        entries = plan.entries_of(stage.stage_id)
+        lines += [
+            "",
+            f"{stage.name} ({stage.stage_id}, about {minutes_of(plan, entries, week):.0f} minutes)",
+            *_unlock(stage.unlock_after, "  "),
+        ]
+        lines += _entries(entries, week)
+    if not plan.stages:
+        lines += ["", *_entries(plan.entries, week)]
+    return lines
+
+
+def _head(plan: Plan, week: int) -> Iterator[str]:
+    start = f", from {plan.starts_on}" if plan.starts_on else ""
+    yield f"plan {plan.plan_id}, for {plan.person or 'nobody named'}{start}, week {week}"
+    yield f"affected side {plan.affected_side}, kind of loss {plan.kind_of_loss}"
+    yield (
+        f"{plan.bouts_a_day} bouts a day, {plan.days_a_week} days a week, "
+        f"{plan.rest_s:g} s rest, target {plan.seat_distance_mm / 10:g} cm away"
+    )
+    rules = plan.symptom_rules
+    asked = " and ".join(["dizziness", *rules.also_ask])
+    yield (
+        f"ends for today above {rules.score_most} of 10 ({asked}), "
+        f"or when not settled within {rules.settle_minutes_most:g} minutes"
+    )
+    if rules.high_start == "baseline":
+        yield f"who starts higher may rise by {rules.baseline_rise_most}"
+    else:
+        yield "who starts higher does seated work only"
+    neck = plan.neck_limit_deg
+    yield "neck limit: " + (
+        "none set" if neck is None else f"{neck.yaw:g} degrees in yaw, {neck.pitch:g} in pitch"
+    )
+    yield f"emergency number: {plan.emergency_number or 'none set'}"
+    ticked = sum(c.cleared for c in plan.clearance)
+    yield f"clearance: {ticked} of {len(plan.clearance)} ticked"
+    yield (
+        f"gaze stabilisation: about {gaze_minutes_a_day(plan, week):.0f} minutes a day planned; "
+        f"{guideline_words(plan)}"
+    )
+    if plan.words:
+        yield f"to the patient: {_one_line(plan.words)}"
+
+
+def _entries(entries: Sequence[Entry], week: int) -> Iterator[str]:
+    for entry in entries:
+        asked = asked_of(entry, week)
+        yield f"  {entry.entry_id}: {asked.exercise.therapist}"
+        yield f"    {'; '.join(_asked(asked))}"
+        yield from (f"    {_rung(r)}" for r in entry.ladder)
+        yield from _unlock(entry.unlock_after, "    ")
+        if entry.note:
+            yield f"    note: {_one_line(entry.note)}"
+        if asked.exercise.not_measured:
+            limits = "; ".join(NOT_MEASURED[k] for k in asked.exercise.not_measured)
+            yield f"    not measured: {limits}"
+
+
+def _asked(asked: Asked) -> Iterator[str]:
+    yield _dose(asked.repetitions, asked.seconds)
+    if asked.exercise.channel != HELD:
+        yield _tempo(asked.tempo_bpm)
+    if asked.amplitude_deg is not None:
+        yield _range(asked.amplitude_deg)
+    surface = "" if asked.posture == "sitting" else f", {asked.surface} surface"
+    yield f"{asked.posture}{surface}, eyes {asked.eyes}"
+    if asked.head_shake:
+        yield "with head shakes"
+    yield _SUPPORT[asked.support]
+    yield counted_from(asked.exercise)
+
+
+def _dose(repetitions: int | None, seconds: float | None) -> str:
+    if seconds is not None:
+        return f"{seconds:g} s"
+    return "once" if repetitions == 1 else f"{repetitions} times"
+
+
+def _tempo(tempo: Tempo) -> str:
+    if tempo is None:
+        return "own pace"
+    if isinstance(tempo, tuple):
+        return f"{tempo[0]:g} to {tempo[1]:g} beats a minute"
+    return f"{tempo:g} beats a minute"
+
+
+def _range(amplitude_deg: Range) -> str:
+    return f"{amplitude_deg[0]:g} to {amplitude_deg[1]:g} degrees to each side"
+
+
+def _rung(rung: Rung) -> str:
+    parts = [_tempo(rung.tempo_bpm)] if "tempo_bpm" in rung.model_fields_set else []
+    parts += [_range(rung.amplitude_deg)] if rung.amplitude_deg is not None else []
+    return f"from week {rung.from_week}: {', '.join(parts)}"
+
+
+def _unlock(unlock: Unlock | None, indent: str) -> Iterator[str]:
+    if unlock is None:
+        return
+    met = f"; found met on {unlock.met_on}" if unlock.met_on else ""
+    yield f"{indent}opens when the patient agrees and: {_one_line(unlock.condition)}{met}"
+
+
+def _one_line(text: str) -> str:
+    return " ".join(text.split())

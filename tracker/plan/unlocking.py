@@ -1,0 +1,122 @@
+"""Whether a condition is met, and whether an entry or a stage opens. Nothing opens by itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from tracker.plan.model import Plan, Unlock
+from tracker.session.summary import ExerciseSummary, Summary
+
+
+@dataclass(frozen=True, slots=True)
+class SessionFigures:
+    """What one session says of an entry or a stage; None where not asked or not measured."""
+
+    rise: int | None = None
+    settle_minutes: float | None = None
+    on_target: float | None = None
+    measured: float | None = None
+    clear: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Condition:
+    """Whether a condition is met, and the figures it rests on, for the therapist alone."""
+
+    met: bool
+    because: tuple[str, ...]
+
+
+def judge_condition(unlock: Unlock | None, history: Sequence[SessionFigures]) -> Condition:
+    """Whether a therapist's condition is met.
+
+    ``history`` has the sessions in which the entry or stage was done, oldest first.
+    A figure that wasn't measured is not met.
+    """
+    if unlock is None:
+        return Condition(True, ("nothing was asked for",))
+    if unlock.met_on is not None:
+        return Condition(True, (f"the therapist found it met on {unlock.met_on}",))
+    if not unlock.has_figures:
+        return Condition(False, ("it is in words only, and the therapist has not said so yet",))
+    needed = unlock.sessions or 1
+    if len(history) < needed:
+        return Condition(False, (f"{len(history)} of {needed} sessions",))
+    last = history[-needed:]
+    missed = [
+        f"session {k} of the last {needed}: {fault}"
+        for k, figures in enumerate(last, 1)
+        for fault in _faults(unlock, figures)
+    ]
+    return Condition(not missed, tuple(missed) or (f"met in the last {needed} sessions",))
+
+
+def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agrees: bool) -> bool:
+    """Whether it opens: the condition is met and the patient says so; one alone isn't enough."""
+    return unlock is None or (judge_condition(unlock, history).met and patient_agrees)
+
+
+def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[SessionFigures]:
+    """Figures of the sessions in which an entry, or a whole stage, was done.
+
+    Of a stage, every entry that is open from the start must have been done.
+    """
+    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    all_ids = {e.entry_id for e in entries}
+    needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
+    found = []
+    for summary in summaries:
+        done = [e for e in summary.exercises if e.entry_id in all_ids]
+        if summary.plan_id == plan.plan_id and needed <= {e.entry_id for e in done}:
+            found.append(_figures(summary, done))
+    return found
+
+
+def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
+    found = []
+    for words, value, most in (
+        ("rise of the score", figures.rise, unlock.rise_most),
+        ("minutes to settle", figures.settle_minutes, unlock.settle_minutes_most),
+    ):
+        if most is not None and (value is None or value > most):
+            found.append(f"{words} {_shown(value)}, asked at most {most:g}")
+    for words, value, least in (
+        ("share on target", figures.on_target, unlock.on_target_least),
+        ("share measured", figures.measured, unlock.measured_least),
+    ):
+        if least is not None and (value is None or value < least):
+            found.append(f"{words} {_shown(value)}, asked at least {least:g}")
+    if unlock.clear and figures.clear is not True:
+        found.append("target not said to be clear")
+    return found
+
+
+def _shown(value: float | None) -> str:
+    return "not known" if value is None else f"{value:g}"
+
+
+def _figures(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:
+    """The worst of what was done: a figure that one of them lacks is unknown."""
+    symptoms = [e.symptoms or summary.symptoms or {} for e in done]
+    targets = [e.gaze["on_target_fraction"]["value"] for e in done if e.gaze is not None]
+    said = [e.clarity.get("value") for e in done if e.gaze is not None]
+    return SessionFigures(
+        rise=_worst([_rise(s) for s in symptoms], max),
+        settle_minutes=_worst([s.get("settled_minutes") for s in symptoms], max),
+        on_target=_worst(targets, min),
+        measured=_worst([e.done.measured_fraction for e in done], min),
+        clear=all(v == "clear" for v in said) if said and None not in said else None,
+    )
+
+
+def _rise(symptoms: dict[str, Any]) -> int | None:
+    before, after = symptoms.get("before"), symptoms.get("after")
+    if isinstance(before, int) and isinstance(after, int):
+        return max(after - before, 0)
+    return None
+
+
+def _worst(values: Sequence[Any], of: Any) -> Any:
+    return of(values) if values and None not in values else None

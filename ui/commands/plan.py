@@ -1,0 +1,103 @@
+"""``turnpost plan``: a starter plan, the faults of a plan, a plan in words."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+
+def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Add the command to the command line."""
+    parser = sub.add_parser(
+        "plan",
+        help="make, check and show a plan",
+        description="Makes a starter plan, checks a plan, or shows it in words.",
+    )
+    parts = parser.add_subparsers(dest="part", metavar="PART", required=True)
+    new = parts.add_parser(
+        "new",
+        help="a starter plan",
+        description="Writes a starter plan: the whole home programme in five stages. It is meant "
+        "to be changed for the person; prints it if no file is named.",
+    )
+    new.add_argument("--out", type=Path, metavar="PLAN", help="where to write it")
+    new.set_defaults(run=run_new)
+    check = parts.add_parser(
+        "check",
+        help="what is wrong with a plan",
+        description="Reads a plan as the program does. A fault is one line with line number and "
+        "field, and ends with 2; remarks for the therapist end with 0.",
+    )
+    check.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
+    check.set_defaults(run=run_check)
+    show = parts.add_parser(
+        "show",
+        help="a plan in words",
+        description="Shows a plan in words; without one the whole catalogue, a line an exercise, "
+        "its ID first.",
+    )
+    show.add_argument("plan", nargs="?", type=Path, metavar="PLAN", help="a plan")
+    show.add_argument("--week", type=int, metavar="N", help="as it stands in this week of the plan")
+    show.add_argument(
+        "--options",
+        action="store_true",
+        help="show instead which options each exercise may be given",
+    )
+    show.set_defaults(run=run_show)
+
+
+def run_new(args: argparse.Namespace) -> int:
+    """Make a starter plan."""
+    from tracker.errors import InputError
+    from tracker.plan.files import format_plan, save_plan
+    from tracker.plan.starter import starter_plan
+
+    plan = starter_plan()
+    if args.out is None:
+        print(format_plan(plan), end="")
+        return 0
+    if args.out.exists():
+        raise InputError(f"{args.out}: is there already; name another file")
+    save_plan(args.out, plan)
+    print(f"{args.out}: a starter plan; change it for the person, then 'turnpost plan check'")
+    return 0
+
+
+def run_check(args: argparse.Namespace) -> int:
+    """Read a plan; say what its therapist should know."""
+    from tracker.plan.files import parse_plan, read_text
+    from tracker.plan.lines import field_name, index_lines
+    from tracker.plan.rules import remarks
+
+    text = read_text(args.plan)
+    plan = parse_plan(text, str(args.plan))
+    index = index_lines(text)
+    print(f"{args.plan}: can be used; {len(plan.entries)} entries")
+    for remark in remarks(plan):
+        line = index.line_of(remark.path)
+        print(f"remark: line {line}, {field_name(remark.path)}: {remark.text}")
+    return 0
+
+
+def run_show(args: argparse.Namespace) -> int:
+    """Show a plan or the catalogue."""
+    from datetime import date
+
+    from tracker.errors import InputError
+    from tracker.plan.asked import week_of
+    from tracker.plan.files import load_plan
+    from tracker.plan.telling import catalogue_lines, option_lines, plan_lines
+
+    if args.options:
+        print("\n".join(option_lines()))
+        return 0
+    if args.week is not None and args.week < 1:
+        raise InputError("--week counts from 1")
+    if args.plan is None:
+        print("\n".join(catalogue_lines()))
+        return 0
+    plan = load_plan(args.plan)
+    # The day on the person's calendar is meant, wherever they are.
+    week = args.week or week_of(plan, date.today())
+    print("\n".join(plan_lines(plan, week)))
+    return 0

@@ -1,0 +1,68 @@
+"""The words around the exercises: the questions before a session, and why something waits.
+
+Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
+(why an entry isn't offered), ``symptoms.KEY`` (what follows after a set).
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP
+
+SAFETY_WORDS: dict[str, object] = {
+    "gate.ask": QT_TRANSLATE_NOOP("turnpost", "Is any of this new since last time?"),
+    "gate.severe_headache": QT_TRANSLATE_NOOP("turnpost", "A sudden bad headache"),
+    "gate.double_vision": QT_TRANSLATE_NOOP("turnpost", "Seeing two of a thing"),
+    "gate.slurred_speech": QT_TRANSLATE_NOOP("turnpost", "Trouble with speech"),
+    "gate.weak_or_numb": QT_TRANSLATE_NOOP("turnpost", "A weak or numb face, arm or leg"),
+    "gate.cannot_stand": QT_TRANSLATE_NOOP("turnpost", "You can't stand or walk"),
+    "gate.blackout": QT_TRANSLATE_NOOP("turnpost", "You blacked out"),
+    "gate.chest_pain": QT_TRANSLATE_NOOP("turnpost", "Pain in your chest"),
+    "gate.hearing_loss": QT_TRANSLATE_NOOP("turnpost", "You suddenly hear less"),
+    "gate.neck_pain": QT_TRANSLATE_NOOP("turnpost", "Your neck hurts"),
+    "gate.tingling_arm": QT_TRANSLATE_NOOP("turnpost", "Your arm tingles"),
+    "gate.fall": QT_TRANSLATE_NOOP("turnpost", "You had a fall"),
+    "gate.unlike_usual": QT_TRANSLATE_NOOP("turnpost", "A dizzy spell not like the usual ones"),
+    "gate.positional_spin": QT_TRANSLATE_NOOP(
+        "turnpost", "A short spin when you bend, look up or tilt your head"
+    ),
+    "gate.outcome.emergency": QT_TRANSLATE_NOOP(
+        "turnpost", "Call for emergency help now: {number}. Do not practise today."
+    ),
+    "gate.outcome.emergency_no_number": QT_TRANSLATE_NOOP(
+        "turnpost", "Call for emergency help now. Do not practise today."
+    ),
+    "gate.outcome.call_therapist": QT_TRANSLATE_NOOP(
+        "turnpost", "Do not practise today. Call your therapist first."
+    ),
+    "gate.outcome.sit_and_stop": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Hold on and sit still until it stops. That is all for today. "
+        "Your therapist will see this first.",
+    ),
+    "gate.outcome.seated_only": QT_TRANSLATE_NOOP("turnpost", "For now you practise sitting down."),
+    "refused.no_session": QT_TRANSLATE_NOOP("turnpost", "There is no practice today."),
+    "refused.locked": QT_TRANSLATE_NOOP("turnpost", "This one comes later."),
+    "refused.not_cleared": QT_TRANSLATE_NOOP(
+        "turnpost", "Your therapist has not opened this one yet."
+    ),
+    "refused.no_start_score": QT_TRANSLATE_NOOP("turnpost", "First say how dizzy you are now."),
+    "refused.high_start": QT_TRANSLATE_NOOP(
+        "turnpost", "You feel dizzy today, so you stay on your chair."
+    ),
+    "refused.no_voice": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You need to hear the voice for this, or a helper who reads to you. Turn on the sound.",
+    ),
+    "refused.no_helper": QT_TRANSLATE_NOOP("turnpost", "A helper has to stand next to you."),
+    "refused.support_not_confirmed": QT_TRANSLATE_NOOP(
+        "turnpost", "First say that you have something or someone to hold on to."
+    ),
+    "symptoms.score_above": QT_TRANSLATE_NOOP(
+        "turnpost", "That was a lot. It is enough for today."
+    ),
+    "symptoms.not_settled": QT_TRANSLATE_NOOP(
+        "turnpost", "It takes long to settle. It is enough for today."
+    ),
+    "symptoms.settling": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual."),
+    "symptoms.not_answered": QT_TRANSLATE_NOOP("turnpost", "How dizzy are you now?"),
+}
