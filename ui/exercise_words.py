@@ -229,7 +229,6 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.peak_speed_of_eyes": QT_TRANSLATE_NOOP("turnpost", "how fast your eyes jump"),
     "unmeasured.blur_of_target": QT_TRANSLATE_NOOP("turnpost", "how clear the target is to you"),
     "unmeasured.hand_target": QT_TRANSLATE_NOOP("turnpost", "a target in your hand"),
-    "unmeasured.eyes_with_head": QT_TRANSLATE_NOOP("turnpost", "if your eyes go with your head"),
     "unmeasured.eyes_first": QT_TRANSLATE_NOOP("turnpost", "if your eyes go first"),
     "unmeasured.gaze_eyes_shut": QT_TRANSLATE_NOOP(
         "turnpost", "where your eyes point when they are shut"
@@ -242,17 +241,12 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.hands": QT_TRANSLATE_NOOP("turnpost", "your hands"),
     "unmeasured.shoulders": QT_TRANSLATE_NOOP("turnpost", "your shoulders"),
     "unmeasured.direction": QT_TRANSLATE_NOOP("turnpost", "which way your shoulders roll"),
-    "unmeasured.upright": QT_TRANSLATE_NOOP("turnpost", "if you sit up all the way"),
     "unmeasured.gaze_bent": QT_TRANSLATE_NOOP("turnpost", "your eyes while you bend"),
-    "unmeasured.rhythm": QT_TRANSLATE_NOOP("turnpost", "how long each stand takes"),
     "unmeasured.throw_height": QT_TRANSLATE_NOOP("turnpost", "how high you toss"),
     "unmeasured.eyes_follow": QT_TRANSLATE_NOOP("turnpost", "if your eyes follow the ball"),
-    "unmeasured.sway": QT_TRANSLATE_NOOP("turnpost", "how much you sway"),
     "unmeasured.feet": QT_TRANSLATE_NOOP("turnpost", "your feet"),
     "unmeasured.steadied": QT_TRANSLATE_NOOP("turnpost", "if you hold on"),
     "unmeasured.hip_bend": QT_TRANSLATE_NOOP("turnpost", "if you bend at the hips"),
-    "unmeasured.chin": QT_TRANSLATE_NOOP("turnpost", "how high your chin is"),
-    "unmeasured.tilt": QT_TRANSLATE_NOOP("turnpost", "how far you tilt"),
     "unmeasured.norms": QT_TRANSLATE_NOOP("turnpost", "how you do next to other people"),
     "unmeasured.background": QT_TRANSLATE_NOOP("turnpost", "the scene behind the mark"),
 }

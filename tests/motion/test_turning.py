@@ -168,7 +168,7 @@ def test_eye_jumps_are_read_on_their_plateaus() -> None:
     t = np.arange(0, 20, 1 / 30)
     rng = np.random.default_rng(2)
     values = np.where(np.floor(t) % 2 == 0, 8.0, -8.0) + rng.normal(0, 0.6, len(t))
-    turns = find(t, values, TurningRule(floor_deg=4, first_deg=4, plateau=True))
+    turns = find(t, values, TurningRule(floor=4, first=4, plateau=True))
     assert len(turns) == 19 or len(turns) == 20
     assert [t.amplitude_deg for t in turns] == pytest.approx([8] * len(turns), abs=0.6)
     assert all(isnan(t.peak_speed_deg_s) for t in turns)

@@ -40,18 +40,28 @@ class Cue:
     said_at_s: float
 
 
-#: What is said first when several things could be. Where the eyes and the head
-#: are comes before how fast, and slowing down before speeding up: common practice.
+#: What is said first when several things could be. A fall comes before all; where the
+#: eyes and the head are comes before how fast, and slowing down before speeding up:
+#: common practice.
 PRIORITY: tuple[str, ...] = (
+    "possible_fall",
+    "left_picture",
     "not_measured",
     "eyes_closed",
+    "eyes_opened",
     "gaze_off_target",
+    "eyes_not_with_head",
+    "chin_down",
     "head_moved",
+    "not_upright",
     "too_fast",
     "too_large",
     "too_small",
     "too_slow",
 )
+
+#: These don't wait for a turning point.
+AT_ONCE = frozenset({"possible_fall", "left_picture", "not_measured"})
 
 #: Least time between two cues (one calm cue at a time: issue 2).
 CUE_SPACING_S = 2.0

@@ -38,6 +38,12 @@ class Turn:
         Distance from the extreme before (or from where the set began).
     peak_speed_deg_s
         Fastest on the way, never negative; NaN where it can't be told.
+    amplitude_mm, swing_mm, peak_speed_mm_s
+        The same of a movement of the head from place to place; then the ones in
+        degrees are NaN, as these are for a rotation.
+    short_mm
+        How far it stayed from the level that it should have reached (fully up, fully
+        down); NaN where none is known.
     """
 
     index: int
@@ -48,22 +54,28 @@ class Turn:
     amplitude_deg: float
     swing_deg: float
     peak_speed_deg_s: float
+    amplitude_mm: float = nan
+    swing_mm: float = nan
+    peak_speed_mm_s: float = nan
+    short_mm: float = nan
 
 
 @dataclass(frozen=True, slots=True)
 class TurningRule:
     """What makes an extreme count; all shares are of the usual swing of the set.
 
-    The floor lies above a tremor of 2 degrees to each side (4 from peak to peak)
-    and below the swing of the smallest movement asked (5 degrees to each side);
-    the share lies above a hesitation of 30 % and below a turn half as large as
-    usual. Both are this project's own choice, checked in its tests.
+    Distances are in the unit of what is counted: degrees, or millimetres for a
+    movement from place to place. For rotations the floor lies above a tremor of 2
+    degrees to each side (4 from peak to peak) and below the swing of the smallest
+    movement asked (5 degrees to each side); the share lies above a hesitation of 30 %
+    and below a turn half as large as usual. Both are this project's own choice,
+    checked in its tests.
 
     Attributes
     ----------
-    floor_deg
+    floor
         Least way back from an extreme.
-    first_deg
+    first
         The same before two swings are known.
     share
         Least way back as a share of the usual swing.
@@ -79,8 +91,8 @@ class TurningRule:
         them; tells how the amplitude is read.
     """
 
-    floor_deg: float = 5.0
-    first_deg: float = 5.5
+    floor: float = 5.0
+    first: float = 5.5
     share: float = 0.4
     last_share: float = 0.66
     wind_up: float = 0.3
@@ -121,23 +133,23 @@ class TurningFinder:
         self._candidate: Turn | None = None
 
     @property
-    def usual_swing_deg(self) -> float:
+    def usual_swing(self) -> float:
         """Median of the last swings, NaN before two of them."""
         return median(self._swings[-USUAL_OF:]) if len(self._swings) >= 2 else nan
 
-    def feed(self, time_s: float, value_deg: float) -> list[Turn]:
+    def feed(self, time_s: float, value: float) -> list[Turn]:
         """Take a value (NaN where not measured); gives the turns that count from now on."""
-        if not isfinite(value_deg):
+        if not isfinite(value):
             return []
         ended: list[Turn] = []
         if self._times and time_s - self._times[-1] >= self._rule.bridge_s:
             ended = self.finish()
         self._times.append(time_s)
-        self._values.append(value_deg)
+        self._values.append(value)
         now = len(self._values) - 1
-        if value_deg > self._values[self._high]:
+        if value > self._values[self._high]:
             self._high = now
-        if value_deg < self._values[self._low]:
+        if value < self._values[self._low]:
             self._low = now
         return ended + self._reversal(now)
 
@@ -147,17 +159,17 @@ class TurningFinder:
         if self._way and self._values:
             index = self._high if self._way > 0 else self._low
             swing = abs(self._values[index] - self._values[self._from])
-            usual = self.usual_swing_deg
-            need = self._rule.first_deg if not isfinite(usual) else usual * self._rule.last_share
-            if self._swings and swing >= max(need, self._rule.floor_deg):
+            usual = self.usual_swing
+            need = self._rule.first if not isfinite(usual) else usual * self._rule.last_share
+            if self._swings and swing >= max(need, self._rule.floor):
                 out = self._counted(self._turn(index, self._way, len(self._values) - 1))
         self._restart()
         return out
 
-    def _way_back_deg(self, now: int) -> float:
-        usual = self.usual_swing_deg
+    def _way_back(self, now: int) -> float:
+        usual = self.usual_swing
         if not isfinite(usual):
-            return self._rule.first_deg
+            return self._rule.first
         share = self._rule.share * usual
         # A movement that suddenly becomes small must not be lost for good: after
         # three usual turns without an extreme the demand shrinks to the floor.
@@ -165,10 +177,10 @@ class TurningFinder:
         late = (self._times[now] - self._times[self._from]) / max(usual_s, 0.1) - 3.0
         if late > 0:
             share *= max(0.0, 1.0 - late / 2.0)
-        return max(self._rule.floor_deg, share)
+        return max(self._rule.floor, share)
 
     def _reversal(self, now: int) -> list[Turn]:
-        back = self._way_back_deg(now)
+        back = self._way_back(now)
         value = self._values[now]
         if self._way >= 0 and self._values[self._high] - value >= back:
             return self._turned(self._high, -1, now)

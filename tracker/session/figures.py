@@ -221,14 +221,49 @@ def repetition_rows(turns: Sequence[Turn]) -> list[dict[str, Any]]:
                     {
                         "side": t.side,
                         "peak_s": round(t.peak_s, 3),
-                        "amplitude_deg": round(t.amplitude_deg, 3),
+                        "time_s": round(t.peak_s - t.start_s, 3),
+                        "amplitude_deg": _or_none(t.amplitude_deg),
                         "peak_speed_deg_s": _or_none(t.peak_speed_deg_s),
+                        **_in_mm(t),
                     }
                     for t in pair
                 ],
             }
         )
     return rows
+
+
+def _in_mm(turn: Turn) -> dict[str, float | None]:
+    """What a turn from place to place has besides; nothing for a rotation."""
+    values = {
+        "amplitude_mm": turn.amplitude_mm,
+        "swing_mm": turn.swing_mm,
+        "peak_speed_mm_s": turn.peak_speed_mm_s,
+        "short_mm": turn.short_mm,
+    }
+    if not any(isfinite(v) for v in values.values()):
+        return {}
+    return {k: _or_none(v) for k, v in values.items()}
+
+
+def place_figures(turns: Sequence[Turn], *, by_cycle: bool = False) -> Figure:
+    """A movement from place to place: how far, how fast, how long, how regular.
+
+    ``time_s`` is the time of one way, ``rhythm_s`` the time from one repetition to the
+    next, and its spread tells how even they were.
+    """
+    none = "no turn was counted"
+    unseen = none if not turns else "its end was out of the picture"
+    step = 1 if by_cycle else 2
+    cycles = [b.peak_s - a.peak_s for a, b in zip(turns, turns[step:], strict=False)]
+    return {
+        "amplitude_mm": by_side(turns, lambda t: t.amplitude_mm, unseen),
+        "swing_mm": by_side(turns, lambda t: t.swing_mm, unseen),
+        "peak_speed_mm_s": by_side(turns, lambda t: t.peak_speed_mm_s, unseen),
+        "time_s": by_side(turns, lambda t: t.peak_s - t.start_s, none),
+        "tempo_bpm": tempo(turns),
+        "rhythm_s": figure(cycles, "fewer than two repetitions"),
+    }
 
 
 def frame_rate_hz(samples: Sequence[Sample]) -> float | None:

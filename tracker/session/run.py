@@ -6,9 +6,9 @@ from dataclasses import asdict, replace
 from math import isfinite, nan
 from typing import Any
 
-from tracker.exercises.catalogue import Exercise
-from tracker.exercises.counters import Counter, channel_of
-from tracker.exercises.events import CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
+from tracker.exercises.catalogue import Exercise, Eyes
+from tracker.exercises.counters import SEEN, Counter, channel_of
+from tracker.exercises.events import AT_ONCE, CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
 from tracker.exercises.watchers import Asked, Change, Watcher, is_measured, make_watcher, tempo_of
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
@@ -46,7 +46,7 @@ class ExerciseRun:
         self._watchers: list[Watcher] = [
             make_watcher(spec, self.counter.channel, step.from_s)
             for spec in exercise.watchers
-            if spec.name not in _not_watched(step)
+            if spec.name not in _not_watched(step, exercise)
         ]
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
@@ -64,6 +64,9 @@ class ExerciseRun:
             self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
             self._take(turn, sample.time_s)
+        if self.counter.channel is SEEN:
+            # What is held has no turning points to wait for.
+            self._say(sample.time_s + LOOK_AHEAD_S)
 
     def wait(self, now_s: float) -> None:
         """Nothing came up to now."""
@@ -102,12 +105,16 @@ class ExerciseRun:
                     Event(watcher.code, start_s, decided_s=now_s, reason=change.reason)
                 )
                 self._write(len(self.events) - 1)
-                if watcher.code == "not_measured":
+                if watcher.code in AT_ONCE and not self._worse_is_on(watcher.code):
                     self._speak(len(self.events) - 1, now_s)
             elif watcher.code in self._open:
                 index = self._open.pop(watcher.code)
                 self.events[index] = replace(self.events[index], end_s=change.time_s)
                 self._write(index)
+
+    def _worse_is_on(self, code: str) -> bool:
+        """Whether something graver, that was said at once, still lasts."""
+        return any(other in AT_ONCE and _rank(other) < _rank(code) for other in self._open)
 
     def _say(self, now_s: float) -> None:
         """At a turning point: the most important thing not said yet, if any."""
@@ -117,7 +124,7 @@ class ExerciseRun:
             k
             for k, e in enumerate(self.events)
             if not isfinite(e.said_at_s)
-            and e.code != "not_measured"
+            and e.code not in AT_ONCE
             and not now_s - e.end_s > CUE_STALE_S
         ]
         if waiting:
@@ -163,9 +170,14 @@ def seconds_asked(step: Step, exercise: Exercise) -> float | None:
     return None if repetitions_asked(step, exercise) is not None else exercise.dose_seconds
 
 
-def _not_watched(step: Step) -> set[str]:
+def eyes_asked(step: Step, exercise: Exercise) -> Eyes:
+    """Whether the eyes were asked to be open or shut."""
+    return step.eyes or exercise.eyes
+
+
+def _not_watched(step: Step, exercise: Exercise) -> set[str]:
     """What would complain of the very thing that was asked for."""
-    names = {"eyes_closed"} if step.eyes == "closed" else set()
+    names = {"eyes_closed" if eyes_asked(step, exercise) == "closed" else "eyes_opened"}
     return names | ({"head_moved"} if (step.model_extra or {}).get("head_shake") is True else set())
 
 

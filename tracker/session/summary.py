@@ -15,10 +15,11 @@ from typing import Any, Literal, cast, get_args
 from pydantic import BaseModel, ConfigDict, ValidationError
 
 from tracker.errors import InputError
-from tracker.exercises.catalogue import Exercise, find_exercise
+from tracker.exercises.catalogue import HELD, Exercise, find_exercise
+from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
-from tracker.session import figures
+from tracker.session import figures, standing
 from tracker.session.files import write_atomically
 from tracker.session.projections import ExerciseRecord, SessionRecord
 from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
@@ -78,6 +79,8 @@ class Done(_Part):
     turns: int | None
     duration_s: float
     measured_fraction: float
+    held_s: float | None = None
+    held_longest_s: float | None = None
     reason: str | None = None
 
 
@@ -90,6 +93,7 @@ class ExerciseSummary(_Part):
     done: Done
     head: dict[str, Any] | None
     eyes: dict[str, Any] | None
+    body: dict[str, Any] | None = None
     gaze: dict[str, Any] | None
     clarity: dict[str, Any]
     stillness: dict[str, Any] | None
@@ -163,7 +167,8 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
     by_eyes = exercise.channel.startswith("eye")
-    movement = _movement(record, exercise) if exercise.counted else None
+    by_place = channel_of(exercise.channel).unit == "mm"
+    movement = _movement(record, exercise) if exercise.counted and not by_place else None
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
@@ -173,15 +178,19 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
             turns=len(turns) if exercise.counted else None,
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
+            **_held(record, exercise),
             reason=None if exercise.counted else NOT_COUNTED,
         ),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
+        body=figures.place_figures(turns, by_cycle=exercise.channel == "head_reach")
+        if by_place
+        else None,
         gaze=figures.gaze_figures(samples, turns) if exercise.on_target else None,
         clarity=_answer(record.answers, "clarity"),
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
-        sway={"value": None, "reason": _why_no_sway(step, exercise)},
+        sway=_sway(record, exercise),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns),
         symptoms=_symptoms(record.answers),
@@ -220,9 +229,28 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     }
 
 
-def _why_no_sway(step: Step, exercise: Exercise) -> str:
-    posture = step.posture or exercise.posture
-    return "not a standing exercise" if posture == "sitting" else "not measured in this version"
+def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    if _posture(record.step, exercise) != "standing":
+        return standing.no_sway("not a standing exercise")
+    if channel_of(exercise.channel).unit == "mm":
+        return standing.no_sway("the movement that was asked for is itself a sway or a stand")
+    if not exercise.needs:
+        return standing.no_sway(NOT_COUNTED)
+    return standing.sway(record.samples)
+
+
+def _held(record: ExerciseRecord, exercise: Exercise) -> dict[str, float | None]:
+    """Time held, of what is held or done standing for a time."""
+    step = record.step
+    timed = seconds_asked(step, exercise) is not None and exercise.channel != "head_rise"
+    if exercise.channel != HELD and not (timed and _posture(step, exercise) == "standing"):
+        return {}
+    found = standing.held(record.samples, record.events, step.from_s, step.to_s)
+    return {"held_s": found["value"], "held_longest_s": found["longest_s"]}
+
+
+def _posture(step: Step, exercise: Exercise) -> str:
+    return step.posture or exercise.posture
 
 
 def _event_row(event: Event) -> EventRow:

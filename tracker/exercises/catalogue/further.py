@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
 from tracker.exercises.catalogue.gaze import BEATS, EYES_ONLY_NOTE, PITCH_DEG, YAW_DEG
-from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, HELD, Exercise, watch
+from tracker.exercises.catalogue.model import GUIDED, HEAD_FORWARD, HELD, Exercise, watch
 
 _HEAD = watch("too_small", "too_large", "too_slow", "too_fast", "not_measured")
 _X2_SOURCES = {"dose": src.X2_VIEWING, "amplitude_deg": src.HEAD_RANGE, "tempo_bpm": src.COMMON}
 _HEAD_SOURCES = {"dose": src.COMMON, "amplitude_deg": src.HEAD_RANGE, "tempo_bpm": src.COMMON}
-_HOLD = (HEAD_ABOUT_LEVEL, *watch("eyes_closed", "not_measured"))
+_ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
+_HOLD = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
+_CHAIR = watch("possible_fall", "not_measured", "not_upright", "too_small")
 
 GAZE: tuple[Exercise, ...] = (
     Exercise(
@@ -85,25 +87,25 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "thumb-together",
         "head_yaw",
-        _HEAD,
+        (*watch("eyes_not_with_head"), *_HEAD),
         therapist="Eyes and head together on a thumb held out that moves from side to side",
         cautions=("settle", "neck"),
         sources=_HEAD_SOURCES,
         dose_repetitions=20,
         amplitude_deg=YAW_DEG,
         tempo_bpm=BEATS,
-        not_measured=("hand", "eyes_with_head"),
+        needs=("face", "eyes"),
+        not_measured=("hand",),
     ),
     Exercise(
         "head-tilts",
-        GUIDED,
+        "head_roll",
         watch("eyes_closed", "not_measured"),
         therapist="Head tilts, ear towards the shoulder, right and left",
         cautions=("settle", "neck", "bend"),
         sources={"dose": src.COMMON},
         dose_repetitions=10,
         repetition_s=6.0,
-        not_measured=("count", "tilt"),
     ),
     Exercise(
         "near-hold",
@@ -146,7 +148,7 @@ BALANCE: tuple[Exercise, ...] = (
         dose_seconds=10.0,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("sway", "feet", "steadied"),
+        not_measured=("feet", "steadied"),
     ),
     Exercise(
         "stand-one-leg",
@@ -158,32 +160,30 @@ BALANCE: tuple[Exercise, ...] = (
         dose_seconds=10.0,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("sway", "feet", "steadied"),
+        not_measured=("feet", "steadied"),
     ),
     Exercise(
         "chair-stands-five",
-        GUIDED,
-        (),
+        "head_rise",
+        _CHAIR,
         therapist="Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe",
         cautions=("settle", "chair", "stand"),
         sources={"dose": src.FIVE_STANDS},
         dose_repetitions=5,
         posture="standing",
         support="corner_and_chair",
-        needs=(),
-        not_measured=("count", "rhythm", "hands", "norms"),
+        not_measured=("hands", "norms"),
     ),
     Exercise(
         "chair-stands-30-s",
-        GUIDED,
-        (),
+        "head_rise",
+        _CHAIR,
         therapist="30-second chair stand: 43 cm chair, arms crossed, as many as is safe",
         cautions=("settle", "chair", "stand"),
         sources={"dose": src.CHAIR_30_S},
         dose_seconds=30.0,
         posture="standing",
         support="corner_and_chair",
-        needs=(),
-        not_measured=("count", "rhythm", "hands", "norms"),
+        not_measured=("hands", "norms"),
     ),
 )

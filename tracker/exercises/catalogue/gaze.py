@@ -17,6 +17,7 @@ EYES_ONLY_NOTE = (
 
 _EYES = watch("head_moved", "eyes_closed", "too_slow", "too_fast", "not_measured")
 _HEAD = watch("too_small", "too_large", "too_slow", "too_fast", "not_measured")
+_TOGETHER = (*watch("eyes_not_with_head", "eyes_opened"), *_HEAD)
 _HEAD_ON_TARGET = (*watch("gaze_off_target", "eyes_closed"), *_HEAD)
 _EYES_SOURCES = {"dose": src.TWENTY_EACH, "tempo_bpm": src.COMMON}
 _HEAD_SOURCES = {**_EYES_SOURCES, "amplitude_deg": src.HEAD_RANGE}
@@ -83,26 +84,26 @@ EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "nods-together",
         "head_pitch",
-        _HEAD,
+        _TOGETHER,
         therapist="Active head pitch with the gaze following (habituation)",
         cautions=("settle", "neck"),
         sources=_HEAD_SOURCES,
         dose_repetitions=20,
         amplitude_deg=PITCH_DEG,
         tempo_bpm=BEATS,
-        not_measured=("eyes_with_head",),
+        needs=("face", "eyes"),
     ),
     Exercise(
         "turns-together",
         "head_yaw",
-        _HEAD,
+        _TOGETHER,
         therapist="Active head yaw with the gaze following (habituation)",
         cautions=("settle", "neck"),
         sources=_HEAD_SOURCES,
         dose_repetitions=20,
         amplitude_deg=YAW_DEG,
         tempo_bpm=BEATS,
-        not_measured=("eyes_with_head",),
+        needs=("face", "eyes"),
     ),
     Exercise(
         "near-far",

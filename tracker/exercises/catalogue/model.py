@@ -118,3 +118,9 @@ def watch(*names: str) -> tuple[WatcherSpec, ...]:
 HEAD_ABOUT_LEVEL = WatcherSpec(
     "head_moved", MappingProxyType({"beyond_deg": 10.0, "back_deg": 6.0})
 )
+#: The same in standing, where the chin is watched by itself.
+HEAD_FORWARD = WatcherSpec(
+    "head_moved", MappingProxyType({"beyond_deg": 10.0, "back_deg": 6.0, "pitch_share": 0.0})
+)
+#: A bend to the floor takes the head out of the picture; from so long on it is said.
+SEEN_BETWEEN_BENDS = WatcherSpec("not_measured", MappingProxyType({"least_s": 8.0}))

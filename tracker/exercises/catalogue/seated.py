@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
-from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, Exercise, watch
+from tracker.exercises.catalogue.model import (
+    GUIDED,
+    HEAD_ABOUT_LEVEL,
+    SEEN_BETWEEN_BENDS,
+    Exercise,
+    watch,
+)
 
 EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "shoulders-back",
         GUIDED,
-        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        (HEAD_ABOUT_LEVEL, *watch("eyes_opened", "not_measured")),
         therapist="Backward shoulder circles, slow",
         cautions=("settle", "shoulder"),
         sources={"dose": src.COMMON},
@@ -19,7 +25,7 @@ EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "shoulders-forward",
         GUIDED,
-        (HEAD_ABOUT_LEVEL, *watch("not_measured")),
+        (HEAD_ABOUT_LEVEL, *watch("eyes_opened", "not_measured")),
         therapist="Forward shoulder circles, slow",
         cautions=("settle", "shoulder"),
         sources={"dose": src.COMMON},
@@ -28,28 +34,26 @@ EXERCISES: tuple[Exercise, ...] = (
     ),
     Exercise(
         "floor-reach",
-        GUIDED,
-        (),
+        "head_reach",
+        (*watch("not_upright"), SEEN_BETWEEN_BENDS),
         therapist="Forward bends from a chair to put down and fetch an object (both = 1)",
         cautions=("settle", "bend", "slide"),
         sources={"dose": src.TWENTY_REACHES},
         dose_repetitions=20,
-        needs=(),
         repetition_s=12.0,
-        not_measured=("count", "hand", "upright", "gaze_bent"),
+        not_measured=("hand", "gaze_bent"),
     ),
     Exercise(
         "sit-to-stand",
-        GUIDED,
-        (),
+        "head_rise",
+        watch("possible_fall", "not_measured", "eyes_opened", "not_upright", "too_small"),
         therapist="Sit-to-stand, arm support permitted",
         cautions=("settle", "chair", "stand"),
         sources={"dose": src.COMMON},
         dose_repetitions=20,
         posture="standing",
         support="corner_and_chair",
-        needs=(),
-        not_measured=("count", "rhythm", "hands"),
+        not_measured=("hands",),
     ),
     Exercise(
         "hand-toss",

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
-from tracker.exercises.catalogue.model import GUIDED, HEAD_ABOUT_LEVEL, HELD, Exercise, watch
+from tracker.exercises.catalogue.model import GUIDED, HEAD_FORWARD, HELD, Exercise, watch
 
-_STAND = (HEAD_ABOUT_LEVEL, *watch("eyes_closed", "not_measured"))
+_ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
+_STAND = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
 #: One beat a turn: 0.3 Hz is 36 turns a minute.
 SHAKE_BEATS = 36.0
 
@@ -20,24 +21,24 @@ EXERCISES: tuple[Exercise, ...] = (
         dose_seconds=30.0,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("sway", "feet", "steadied", "eyes_opened"),
+        not_measured=("feet", "steadied"),
     ),
     Exercise(
         "ankle-sway",
-        GUIDED,
-        watch("eyes_closed", "not_measured"),
+        "neck_fore_aft",
+        (*_ON_FEET, *watch("chin_down")),
         therapist="Fore-aft weight shift about the ankles, gaze level",
         cautions=("stand", "steady"),
         sources={"dose": src.COMMON},
         dose_repetitions=20,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("count", "sway", "hip_bend", "chin"),
+        not_measured=("hip_bend", "steadied"),
     ),
     Exercise(
         "stand-head-shake",
         "head_yaw",
-        watch("eyes_closed", "too_slow", "too_fast", "not_measured"),
+        (*_ON_FEET, *watch("too_slow", "too_fast")),
         therapist="Head shaking in stance on a compliant surface",
         cautions=("stand", "soft", "neck"),
         sources={"dose": src.HOLD, "tempo_bpm": src.SHAKE_RATE},
@@ -47,12 +48,12 @@ EXERCISES: tuple[Exercise, ...] = (
         surface="soft",
         head_shake=True,
         support="helper",
-        not_measured=("sway", "feet", "steadied", "eyes_opened"),
+        not_measured=("feet", "steadied"),
     ),
     Exercise(
         "weight-shift",
-        GUIDED,
-        watch("eyes_closed", "not_measured"),
+        "neck_sideways",
+        _ON_FEET,
         therapist="Lateral weight shift on a compliant surface",
         cautions=("stand", "soft"),
         sources={"dose": src.HOLD},
@@ -60,7 +61,7 @@ EXERCISES: tuple[Exercise, ...] = (
         posture="standing",
         surface="soft",
         support="helper",
-        not_measured=("count", "sway", "feet", "eyes_opened"),
+        not_measured=("feet", "steadied"),
     ),
     Exercise(
         "walk",
