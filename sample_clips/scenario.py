@@ -34,8 +34,16 @@ class CameraSpec(_Strict):
 class Movement(_Strict):
     """What is done in the exercise: a repetition is one there-and-back."""
 
-    kind: Literal["turns", "nods", "jumps", "wander", "still"] = "turns"
+    kind: Literal[
+        "turns", "nods", "jumps", "wander", "still", "rise", "sway_fore_aft", "sway_sideways"
+    ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
+    # Height of a rise; of a sway, to each side.
+    amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
+    # Sway of the neck point that goes on besides, to each side.
+    sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
+    # These rises (numbered from 0) go only half-way up.
+    half: list[int] = []
     tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
     repetitions: Annotated[int, Field(ge=1, le=200)] = 8
     uneven: Annotated[float, Field(ge=0, le=0.5)] = 0.06
@@ -85,6 +93,11 @@ class Scenario(_Strict):
     glances: list[Glance] = []
     head_helps: HeadHelp | None = None
     shut: list[Span] = []
+    eyes: Literal["open", "closed"] = "open"
+    opens: list[Span] = []
+    chin_drops: list[Span] = []
+    posture: Literal["sitting", "standing"] = "sitting"
+    surface: Literal["firm", "soft"] = "firm"
     away: list[Span] = []
     talks: list[Span] = []
     glasses: bool = False
@@ -92,6 +105,13 @@ class Scenario(_Strict):
     blinks: bool = True
     neighbour: str | None = None
     neighbour_mm: tuple[float, float, float] = (-330.0, -30.0, 60.0)
+
+    @model_validator(mode="after")
+    def _half_rises_exist(self) -> Scenario:
+        there = self.movement.repetitions if self.movement.kind == "rise" else 0
+        if any(not 0 <= number < there for number in self.movement.half):
+            raise ValueError(f"movement.half: there are {there} rises, numbered from 0")
+        return self
 
     @model_validator(mode="after")
     def _helped_jumps_exist(self) -> Scenario:

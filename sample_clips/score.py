@@ -26,6 +26,10 @@ LEAD_S, TAIL_S = 0.5, 0.5
 #: Half the distance between the two targets of the jumps.
 JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
+#: A chin that sinks, and how fast.
+CHIN_DEG, CHIN_S = 22.0, 0.5
+#: Shares of a rise's time: up, standing, down; the rest is sitting.
+UP, STANDING, DOWN = 0.3, 0.2, 0.3
 
 
 def smooth(x: float) -> float:
@@ -122,9 +126,9 @@ class Score:
             exercise=scenario.exercise,
             entry_id="e1",
             tempo_bpm=move.tempo_bpm,
-            eyes="open",
-            posture="sitting",
-            surface="firm",
+            eyes=scenario.eyes,
+            posture=scenario.posture,
+            surface=scenario.surface,
             **({"target_track": track} if track else {}),
         )
 
@@ -190,7 +194,8 @@ class Score:
         if kind in ("turns", "nods"):
             wave = self._through_extremes(t)
             side = 0.05 * wave
-            return (wave, side, 0.0) if kind == "turns" else (side, wave, 0.0)
+            chin = self._chin(t)
+            return (wave, side + chin, 0.0) if kind == "turns" else (side, wave + chin, 0.0)
         if kind == "wander":
             u, size = t - self.start_s, self.scenario.movement.amplitude_deg * self._edges(t)
             return (
@@ -198,7 +203,7 @@ class Score:
                 size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
                 size * 0.2 * np.sin(1.3 * u),
             )
-        return self._help(t), 0.0, 0.0
+        return self._help(t), self._chin(t), 0.0
 
     def _through_extremes(self, t: float) -> float:
         """From rest through each extreme and back to rest, in half cosines.
@@ -226,6 +231,14 @@ class Score:
             rise = smooth((t - start) / HELP_RISE_S) - smooth((t - until) / HELP_RISE_S)
             yaw += side * helps.by_deg * rise
         return yaw
+
+    def _chin(self, t: float) -> float:
+        """Pitch of a chin that sinks for a while."""
+        return -CHIN_DEG * sum(
+            smooth((t - self.start_s - s.at_s) / CHIN_S)
+            - smooth((t - self.start_s - s.at_s - s.lasts_s) / CHIN_S)
+            for s in self.scenario.chin_drops
+        )
 
     def looked_at(self, t: float) -> Array:
         """The point in space that both eyes look at."""
@@ -282,7 +295,17 @@ class Score:
                 closed,
                 smooth((t - start) / 0.12) * (1 - smooth((t - start - span.lasts_s) / 0.15)),
             )
+        if self.scenario.eyes == "closed" and t > self.start_s:
+            closed = max(closed, self._shut_as_asked(t))
         return closed
+
+    def _shut_as_asked(self, t: float) -> float:
+        """Shut from soon after the start to the end, but for looks in between."""
+        shut = smooth((t - self.start_s - 0.3) / 0.15) * (1 - smooth((t - self.end_s) / 0.15))
+        for span in self.scenario.opens:
+            start = self.start_s + span.at_s
+            shut -= smooth((t - start) / 0.12) - smooth((t - start - span.lasts_s) / 0.15)
+        return float(max(shut, 0.0))
 
     def jaw(self, t: float) -> float:
         """How far the mouth is open: about four syllables a second while talking."""
@@ -304,7 +327,34 @@ class Score:
             start = self.start_s + span.at_s
             out = smooth((t - start) / 0.6) - smooth((t - start - span.lasts_s + 0.6) / 0.6)
             sway = sway + out * np.array([620.0, 0.0, 0.0])
-        return sway
+        return sway + self._moved(t)
+
+    def _moved(self, t: float) -> Array:
+        """From place to place as the exercise asks, and the sway that goes on besides."""
+        move, moved = self.scenario.movement, np.zeros(3)
+        if move.sway_mm and self.start_s < t < self.end_s:
+            w, soft = self._waves, smooth((t - self.start_s) / 0.5) * smooth((self.end_s - t) / 0.5)
+            across = 0.7 * np.sin(1.9 * t + w[0]) + 0.3 * np.sin(0.8 * t + w[1])
+            along = 0.6 * np.sin(1.3 * t + w[2]) + 0.4 * np.sin(2.6 * t + w[3])
+            moved = soft * move.sway_mm * np.array([across, 0.0, along])
+        if move.kind == "rise":
+            moved[1] += self._risen(t)
+        elif move.kind.startswith("sway_"):
+            axis = 0 if move.kind == "sway_sideways" else 2
+            # The knots are in degrees of the amplitude; here they stand for millimetres.
+            share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+            moved[axis] += move.amplitude_mm * share
+        return moved
+
+    def _risen(self, t: float) -> float:
+        """Height above sitting."""
+        move, height = self.scenario.movement, 0.0
+        for number, (start, lasts, size) in enumerate(self.cycles):
+            top = move.amplitude_mm * size / max(move.amplitude_deg, 1e-9)
+            top *= 0.5 if number in move.half else 1.0
+            u = (t - start) / lasts
+            height += top * (smooth(u / UP) - smooth((u - UP - STANDING) / DOWN))
+        return float(height)
 
     def attitude(self, t: float) -> Attitude:
         """Everything the head does at a time."""

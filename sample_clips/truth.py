@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from sample_clips.angles import yaw_pitch
-from sample_clips.score import HELP_RISE_S, Score
+from sample_clips.score import HELP_RISE_S, UP, Score
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (
@@ -110,6 +110,14 @@ def events(score: Score) -> dict[str, Any]:
         found.append(_event("gaze_off_target", score.start_s + glance.at_s, glance.lasts_s))
     for span in scenario.shut:
         found.append(_event("eyes_closed", score.start_s + span.at_s, span.lasts_s))
+    for span in scenario.opens:
+        found.append(_event("eyes_opened", score.start_s + span.at_s, span.lasts_s))
+    for span in scenario.chin_drops:
+        found.append(_event("chin_down", score.start_s + span.at_s, span.lasts_s))
+    for first, last in _runs(scenario.movement.half):
+        start = _top_s(score, first)
+        until = _top_s(score, last + 1) if last + 1 < len(score.cycles) else score.end_s
+        found.append(_event("not_upright", start, until - start))
     for span in scenario.away:
         start_s, lasts_s = _out_of_picture(score, score.start_s + span.at_s, span.lasts_s)
         found.append(_event("not_measured", start_s, lasts_s))
@@ -123,6 +131,12 @@ def events(score: Score) -> dict[str, Any]:
         "events": sorted(found, key=lambda e: float(e["start_s"])),
         "blinks": score.blinks,
     }
+
+
+def _top_s(score: Score, number: int) -> float:
+    """When a rise has reached its top."""
+    start, lasts, _ = score.cycles[number]
+    return start + UP * lasts
 
 
 def _out_of_picture(score: Score, start_s: float, lasts_s: float) -> tuple[float, float]:

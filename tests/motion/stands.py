@@ -95,14 +95,14 @@ def sitting(rng: np.random.Generator) -> tuple[Array, Array]:
     return t, y + rng.normal(0, 5, len(t)) + 5 * np.sin(2 * np.pi * 5 * t)
 
 
-def bends(rng: np.random.Generator) -> tuple[Array, Array, int]:
+def bends(rng: np.random.Generator, quickest_s: float = 0.8) -> tuple[Array, Array, int]:
     """Bends to the floor; the face is lost beyond a height of its own, or never."""
     rate_hz = float(rng.choice([15, 30, 60]))
     count = int(rng.integers(1, 15))
     lost_mm = rng.choice([-130.0, -200.0, -300.0, -1e9])
     path = Path().wait(rng.uniform(0.7, 2))
     for _ in range(count):
-        path.go(-rng.uniform(420, 650), rng.uniform(0.8, 2.5)).wait(rng.uniform(0.2, 4))
+        path.go(-rng.uniform(420, 650), rng.uniform(quickest_s, 2.5)).wait(rng.uniform(0.2, 4))
         path.go(rng.uniform(-30, 10), rng.uniform(0.8, 2.5)).wait(rng.choice([0.5, 1.0, 3.0]))
     t, y = path.wait(0.5).sampled(rate_hz)
     seen = np.where(y < lost_mm, np.nan, y)

@@ -43,7 +43,7 @@ class PossibleFall(Watcher):
         lost_drop_mm: float = 250.0,
         stay_s: float = 0.5,
         over_s: float = 0.2,
-        most_mm_s: float = 5000.0,
+        most_mm_s: float = 6000.0,
     ) -> None:
         super().__init__()
         self._speed, self._over_s, self._most = speed_mm_s, over_s, most_mm_s
@@ -92,9 +92,10 @@ class PossibleFall(Watcher):
         if not before:
             return
         then_s, then = before[-1]
-        # Two heights make a jump as well; a fall is seen on its way.
-        seen = sum(t >= then_s for t, _ in self._past) >= 3
-        if not seen or (then - height) / (time_s - then_s) < self._speed:
+        if (then - height) / (time_s - then_s) < self._speed:
+            return
+        # Two heights alone could be two faces; a fall is seen on its way.
+        if not any(t > then_s and height + 30.0 < h < then - 30.0 for t, h in self._past):
             return
         self._fast_s = time_s
         if self._fell is None:

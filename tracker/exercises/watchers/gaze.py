@@ -91,8 +91,9 @@ class EyesNotWithHead(Watcher):
     """
 
     code = "eyes_not_with_head"
-    #: An extreme is this wide.
-    NEAR_S = 0.07
+    #: Where the eyes are at an extreme is read from shortly before it, as far out as they
+    #: were: many jump ahead to the other side just when the head turns round.
+    BEFORE_S, AFTER_S = 0.2, 0.05
     #: An extreme is confirmed at most so much later.
     KEEP_S = 6.0
 
@@ -103,6 +104,7 @@ class EyesNotWithHead(Watcher):
         self._rows: deque[tuple[float, float, float]] = deque()
         self._before: tuple[float, float] | None = None
         self._wrong_since: list[float] = []
+        self._half_since = nan
 
     def feed(self, sample: Sample) -> list[Change]:
         """Take the next sample."""
@@ -116,18 +118,29 @@ class EyesNotWithHead(Watcher):
 
     def turn(self, turn: Turn, asked: Asked) -> list[Change]:
         """Take the next turn."""
-        near = [r for r in self._rows if abs(r[0] - turn.peak_s) <= self.NEAR_S]
+        from_s, to_s = turn.peak_s - self.BEFORE_S, turn.peak_s + self.AFTER_S
+        near = [r for r in self._rows if from_s <= r[0] <= to_s]
         before, self._before = self._before, None
         if near:
-            self._before = (median(r[1] for r in near), median(r[2] for r in near))
+            eyes = sorted(r[2] for r in near)
+            outer = int(0.8 * (len(eyes) - 1) + 0.5)
+            out = turn.side in ("right", "up")
+            eye = eyes[outer] if out else eyes[len(eyes) - 1 - outer]
+            self._before = (median(r[1] for r in near), eye)
         if before is None or self._before is None:
             return []
         turned = self._before[0] - before[0]
         if abs(turned) < self._least:
             return []
-        if -(self._before[1] - before[1]) / turned <= self._share:
+        back = -(self._before[1] - before[1]) / turned
+        if back <= self._share:
+            # Between the one and the other lies a turn with one end of each.
+            self._half_since = turn.start_s if back > 0.5 * self._share else nan
             self._wrong_since.clear()
             return [self._end(turn.start_s)] if self.on else []
+        if not self._wrong_since and isfinite(self._half_since):
+            self._wrong_since.append(self._half_since)
+            self._half_since = nan
         self._wrong_since.append(turn.start_s)
         if self.on or len(self._wrong_since) < 2:
             return []
