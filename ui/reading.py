@@ -28,15 +28,45 @@ def rows_of(exercise: Mapping[str, Any]) -> list[Row]:
     prescribed = exercise.get("prescribed") or {}
     movement = exercise.get("head") or exercise.get("eyes") or {}
     done = exercise.get("done") or {}
+    if not movement and (exercise.get("body") or done.get("held_s") is not None):
+        return [*_whole_body(exercise.get("body"), done, prescribed), *_last(exercise, done)]
     return [
         _repetitions(done, prescribed),
         *_sides(movement.get("amplitude_deg") or {}, prescribed.get("amplitude_deg")),
         _figure("summary.speed", movement.get("peak_speed_deg_s"), "summary.degrees_s"),
         _tempo(movement.get("tempo_bpm"), prescribed.get("tempo_bpm")),
         *_on_target(exercise.get("gaze")),
+        *_last(exercise, done),
+    ]
+
+
+def _last(exercise: Mapping[str, Any], done: Mapping[str, Any]) -> list[Row]:
+    return [
         Row(words.say("summary.noticed"), noticed(exercise.get("events") or [])),
         _share("summary.measured", done.get("measured_fraction")),
     ]
+
+
+def _whole_body(
+    body: Mapping[str, Any] | None, done: Mapping[str, Any], prescribed: Mapping[str, Any]
+) -> list[Row]:
+    """What is done with the whole body: repetitions and how long each took, or a time held."""
+    rows: list[Row] = []
+    if body is not None:
+        rows = [
+            _repetitions(done, prescribed),
+            _figure("summary.each", body.get("rhythm_s"), "summary.seconds"),
+        ]
+    held = done.get("held_s")
+    if isinstance(held, int | float):
+        goal = prescribed.get("seconds")
+        asked = ""
+        if isinstance(goal, int | float):
+            seconds = words.say("summary.seconds", value=words.number(goal))
+            asked = words.say("summary.asked", asked=seconds)
+        value = words.say("summary.seconds", value=words.number(held))
+        rows.append(Row(words.say("summary.held"), value, asked))
+    return rows
 
 
 def noticed(events: list[Mapping[str, Any]]) -> str:

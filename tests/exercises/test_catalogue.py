@@ -85,8 +85,31 @@ def test_what_is_watched_is_what_must_be_seen(exercise: Exercise) -> None:
         assert "head_moved" in watched
     if not watched:
         assert exercise.needs == () and not exercise.counted
-    if exercise.channel.startswith("eye"):
+    if exercise.channel.startswith("eye") or "eyes_not_with_head" in watched:
         assert "eyes" in exercise.needs
+    if exercise.posture == "standing" and watched:
+        assert "possible_fall" in watched
+
+
+#: What was led and timed until now and is counted from head and neck.
+COUNTED_FROM = {
+    "floor-reach": "head_reach",
+    "sit-to-stand": "head_rise",
+    "chair-stands-five": "head_rise",
+    "chair-stands-30-s": "head_rise",
+    "ankle-sway": "neck_fore_aft",
+    "weight-shift": "neck_sideways",
+    "stand-head-shake": "head_yaw",
+    "head-tilts": "head_roll",
+}
+
+
+def test_what_the_head_and_the_neck_tell_is_counted() -> None:
+    for exercise_id, channel in COUNTED_FROM.items():
+        assert find_exercise(exercise_id).channel == channel
+    # Shoulders, hands and a fingertip need more than a head.
+    for exercise_id in ("shoulders-back", "shoulders-forward", "hand-toss", "near-far", "walk"):
+        assert not find_exercise(exercise_id).counted
 
 
 @EVERY
@@ -155,7 +178,8 @@ def test_every_exercise_goes_through_the_engine(exercise: Exercise) -> None:
             assert found.done.repetitions == 10
     else:
         assert found.done.repetitions is None and found.done.turns is None
-        assert "does not count" in (found.done.reason or "")
+        why = "nothing to count" if exercise.channel == HELD else "does not count"
+        assert why in (found.done.reason or "")
         assert found.head is None and found.eyes is None
 
 

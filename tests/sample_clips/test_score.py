@@ -218,3 +218,69 @@ def test_truth_can_be_had_again_and_differs_between_clips() -> None:
 
     assert yaw(5) == yaw(5)
     assert yaw(5) != yaw(6)
+
+
+class TestBody:
+    def test_rises_reach_their_height_with_the_head_upright(self) -> None:
+        score = make_score(
+            scenario(
+                exercise="sit-to-stand",
+                posture="standing",
+                movement={
+                    "kind": "rise",
+                    "amplitude_mm": 370,
+                    "repetitions": 4,
+                    "tempo_bpm": 40,
+                    "uneven": 0,
+                    "half": [2],
+                },
+            )
+        )
+        rows = rows_of(score, score.start_s, score.end_s)
+        high = rows["neck_y_mm"] > 100
+        assert np.count_nonzero(np.diff(high.astype(int)) == 1) == 4
+        assert rows["neck_y_mm"].max() == pytest.approx(370, abs=1)
+        third_s = score.cycles[2][0]
+        third = (rows["time_s"] > third_s) & (rows["time_s"] < third_s + 3)
+        assert rows["neck_y_mm"][third].max() == pytest.approx(185, abs=1)
+        assert np.abs(rows["head_pitch_deg"]).max() < 1
+        (event,) = events(score)["events"]
+        assert event["code"] == "not_upright"
+        assert event["end_s"] - event["start_s"] == pytest.approx(3.0, abs=0.01)
+        assert score.steps[-1]["posture"] == "standing"
+
+    @pytest.mark.parametrize(("kind", "axis"), [("sway_fore_aft", "z"), ("sway_sideways", "x")])
+    def test_sways_go_to_and_fro_along_one_axis(self, kind: str, axis: str) -> None:
+        move = {"kind": kind, "amplitude_mm": 60, "repetitions": 5, "tempo_bpm": 40, "uneven": 0}
+        score = make_score(scenario(exercise="ankle-sway", movement=move))
+        rows = rows_of(score, score.start_s, score.end_s)
+        assert turning_points(rows[f"neck_{axis}_mm"], 30) == 10
+        assert np.ptp(rows[f"neck_{axis}_mm"]) == pytest.approx(120, abs=5)
+        other = "x" if axis == "z" else "z"
+        assert np.ptp(rows[f"neck_{other}_mm"]) < 6
+        assert np.abs(rows["head_yaw_deg"]).max() < 1
+        assert events(score)["repetitions"] == 5
+
+    def test_shut_eyes_open_only_when_they_are_to(self) -> None:
+        score = make_score(
+            scenario(
+                exercise="stand",
+                eyes="closed",
+                movement={"kind": "still", "repetitions": 8, "sway_mm": 15},
+                opens=[{"at_s": 3, "lasts_s": 1}],
+                chin_drops=[{"at_s": 5, "lasts_s": 1.5}],
+            )
+        )
+        rows = rows_of(score, score.start_s, score.end_s - 0.01)
+        since = rows["time_s"] - score.start_s
+        assert rows["eye_open"][(since > 0.5) & (since < 3)].max() < 0.01
+        assert rows["eye_open"][(since > 3.2) & (since < 3.9)].min() > 0.99
+        assert rows["eye_open"][since > 4.2].max() < 0.01
+        assert rows["head_pitch_deg"][(since > 5.6) & (since < 6.4)].max() < -20
+        assert [e["code"] for e in events(score)["events"]] == ["eyes_opened", "chin_down"]
+        # The sway goes on besides: up to 15 mm to each side and that of nobody standing still.
+        assert 10 < np.abs(rows["neck_x_mm"]).max() < 18
+
+    def test_a_half_rise_that_is_not_there_is_refused(self) -> None:
+        with pytest.raises(ValueError, match=r"movement.half: there are 8 rises"):
+            scenario(movement={"kind": "rise", "repetitions": 8, "half": [8]})

@@ -104,3 +104,24 @@ def test_a_measured_set_reads_in_plain_words() -> None:
 
 def test_nothing_noticed_is_said() -> None:
     assert noticed([]) == "nothing to mention"
+
+
+def test_a_hold_and_stands_read_in_plain_words() -> None:
+    held = {
+        "prescribed": {"repetitions": None, "seconds": 30.0},
+        "done": {"repetitions": None, "held_s": 27.6, "measured_fraction": 1.0},
+        "events": [],
+    }
+    rows = {r.label: r for r in rows_of(held)}
+    assert rows["Held"].value == "28 seconds" and rows["Held"].asked == "asked: 30 seconds"
+    assert "Repetitions" not in rows and "To the left" not in rows
+    stands = {
+        "prescribed": {"repetitions": 20},
+        "done": {"repetitions": 19, "held_s": None, "measured_fraction": 1.0},
+        "body": {"rhythm_s": {"median": 4.2}},
+        "events": [{"code": "not_upright"}],
+    }
+    rows = {r.label: r for r in rows_of(stands)}
+    assert rows["Repetitions"].value == "19" and rows["Time for each"].value == "4 seconds"
+    assert rows["Noticed"].value == "not all the way up once"
+    assert "Held" not in rows

@@ -36,6 +36,7 @@ LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
 MUCH_BEYOND = 0.1
 NOT_COUNTED = "the camera does not count this exercise in this version"
+NO_REPETITIONS = "it is held for a time: there is nothing to count"
 
 Ended = Literal[
     "finished",
@@ -179,7 +180,7 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
             **_held(record, exercise),
-            reason=None if exercise.counted else NOT_COUNTED,
+            reason=_why_no_count(exercise),
         ),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
@@ -227,6 +228,12 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "posture": step.posture,
         "surface": step.surface,
     }
+
+
+def _why_no_count(exercise: Exercise) -> str | None:
+    if exercise.counted:
+        return None
+    return NO_REPETITIONS if exercise.channel == HELD else NOT_COUNTED
 
 
 def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:

@@ -142,6 +142,7 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
         yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
         yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
+    yield from _body(e)
     if e.gaze is not None:
         yield "gaze on target", _share(e.gaze["on_target_fraction"])
         yield "gaze error, deg", _figure(e.gaze["error_deg"])
@@ -159,6 +160,22 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield event.code, f"{event.start_s:.2f}{end} s{why}"
     for flag in e.quality:
         yield flag.flag, flag.reason
+
+
+def _body(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
+    """What is done with the whole body: held, swayed, stood up."""
+    if e.done.held_s is not None:
+        yield "held", f"{e.done.held_s:.1f} s   (longest {e.done.held_longest_s:.1f} s)"
+    if e.body is not None:
+        yield "from end to end, mm", _sides(e.body["swing_mm"])
+        yield "time of a way, s", _sides(e.body["time_s"])
+        yield "repetition to repetition, s", _figure(e.body["rhythm_s"])
+    if e.sway["value"] is not None:
+        yield (
+            "sway of the neck, mm",
+            f"{e.sway['value']:.1f}   (sideways {e.sway['rms_sideways_mm']:.1f}, "
+            f"fore-aft {e.sway['rms_fore_aft_mm']:.1f}; RMS)",
+        )
 
 
 def _figure(figure: dict[str, Any] | None, places: int = 1) -> str:
