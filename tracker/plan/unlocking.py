@@ -112,10 +112,15 @@ def _figures(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigure
 
 
 def _rise(symptoms: dict[str, Any]) -> int | None:
-    before, after = symptoms.get("before"), symptoms.get("after")
-    if isinstance(before, int) and isinstance(after, int):
-        return max(after - before, 0)
-    return None
+    """The largest rise of what was asked; unknown if one of the scores is."""
+    pairs = [symptoms, *(symptoms[k] for k in ("nausea", "unsteadiness") if k in symptoms)]
+    rises = []
+    for pair in pairs:
+        before, after = pair.get("before"), pair.get("after")
+        if not isinstance(before, int) or not isinstance(after, int):
+            return None
+        rises.append(max(after - before, 0))
+    return max(rises)
 
 
 def _worst(values: Sequence[Any], of: Any) -> Any:

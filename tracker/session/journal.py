@@ -15,7 +15,9 @@ kind         what it holds
 ``turn``     ``number`` of its step and the turn
 ``event``    ``number`` of its step, ``id`` and the event; a later record
              with the same ``id`` takes the place of an earlier one
-``answer``   ``about`` and ``value``: what the patient answered
+``setup``    ``from_s``, ``found`` and ``notes``: a set-up that holds from then on
+``answer``   ``about`` and ``value``: what the patient answered; ``number`` of
+             the step that it belongs to, if it belongs to one
 ``mark``     ``name`` and ``time_s``: anything else worth a place in time
 ``end``      ``time_s`` and ``ended``
 ============ ==============================================================
