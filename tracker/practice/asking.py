@@ -136,6 +136,7 @@ class Asking:
                 "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
                 "because": list(gate.because),
                 "put_first": list(gate.put_first),
+                "seated_only": found.outcome == "seated_only",
             }
         )
         self._recorder.answer("gate", list(self._known.gates))

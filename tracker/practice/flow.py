@@ -174,16 +174,17 @@ class SessionFlow(Asking):
                 break
         self._of_set("scores_after", given)
         if verdict.outcome == "wait":
-            verdict = yield from self._settle(given, ended_s)
+            verdict = yield from self._settle(asked.entry_id, given, ended_s)
         if verdict.outcome == "end_today":
             raise End("symptom_rule", (verdict.reason,))
 
     def _settle(
-        self, given: Mapping[str, int | None], ended_s: float
+        self, entry_id: str, given: Mapping[str, int | None], ended_s: float
     ) -> Generator[Task, Any, Verdict]:
         until_s = ended_s + 60.0 * self._plan.symptom_rules.settle_minutes_most
         while self.now_s < until_s:
-            if (yield Settle(since_s=ended_s, until_s=until_s)) is True:
+            task = Settle(until_s=until_s, since_s=ended_s, entry_id=entry_id)
+            if (yield task) is True:
                 self._of_set("settled_minutes", round((self.now_s - ended_s) / 60.0, 2))
                 return self._judged(given, True, ended_s)
             if not self._attended and self.now_s < until_s:

@@ -160,6 +160,7 @@ class Settle(Task):
     """Rest until the patient says to be back to usual (answer: true), at most ``until_s``."""
 
     since_s: float = 0.0
+    entry_id: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,13 +25,13 @@ def gate_of(record: SessionRecord) -> dict[str, Any] | None:
     asked = [a for a in found if isinstance(a, dict)] if isinstance(found, list) else []
     if not asked:
         return record.about.gate
-    since = record.answers.get("since_last")
+    reason = None if None not in asked[0].get("answers", {}).values() else NOT_ASKED
     return {
         **asked[0],
+        "reason": reason,
         "put_first": _once([q for a in asked for q in a.get("put_first", [])]),
         "asked_again": asked[1:],
-        "since_last": since,
-        "opened": record.answers.get("opened", []),
+        "since_last": record.answers.get("since_last"),
     }
 
 

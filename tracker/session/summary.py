@@ -277,13 +277,12 @@ def _asked_only(answers: dict[str, Any], about: str) -> dict[str, Any] | None:
 
 
 def _common_setup(record: SessionRecord) -> dict[str, Any]:
-    """What all set-ups of the session agree on; what differs is null, each set has its own."""
+    """What all set-ups of the session agree on; what ``differs`` stands with each exercise."""
     found = [s.found for s in record.setups]
     keys = dict.fromkeys(k for f in found for k in f)
-    return {
-        k: found[0].get(k) if all(f.get(k) == found[0].get(k) for f in found) else None
-        for k in keys
-    }
+    differs = [k for k in keys if any(f.get(k) != found[0].get(k) for f in found)]
+    common = {k: None if k in differs else found[0].get(k) for k in keys}
+    return {**common, "differs": differs} if differs else common
 
 
 def _longest(record: SessionRecord) -> list[Sample]:
