@@ -187,6 +187,19 @@ def test_answers_reach_the_summary_and_the_clock(plan: Plan, tmp_path: Path) -> 
     assert sets[1].from_s - sets[0].to_s == pytest.approx(120.0 + 30.0 + 2.0)
 
 
+def test_a_session_that_never_settles_lasts_as_long_as_it_was_waited(tmp_path: Path) -> None:
+    plan = plan_of({**SEATED, **ASKED})
+    data = {
+        "format": "turnpost-answers",
+        "format_version": 1,
+        "entries": {"turns-on-target": {"scores_after": {"dizziness": 2}, "settled_minutes": 30.0}},
+    }
+    answers = Answers.model_validate(data)
+    summary = run(plan, match_clips(plan, [clip("good")]), tmp_path / "s", answers)
+    assert summary.ended_because == ["not_settled"]
+    assert summary.duration_s == pytest.approx(TO_S + 5 * 60.0)
+
+
 def test_a_clip_that_breaks_off_ends_its_set(tmp_path: Path, monkeypatch: Any) -> None:
     monkeypatch.setitem(CLIPS, "good", (steps(), lambda: turns_samples(to_s=12.0)))
     plan = plan_of({**SEATED, **ASKED})

@@ -69,9 +69,9 @@ def run_plan(
             with open_clip(clips[task.asked.entry_id]) as clip:
                 _do(conductor, engine, clip, task.asked.step_values)
         elif isinstance(task, Settle):
-            _settle(conductor, task, answers)
+            _settle(conductor, engine, task, answers)
         elif isfinite(task.until_s):
-            conductor.advance(task.until_s)
+            _wait(conductor, engine, task.until_s)
         else:
             conductor.answer(answers.to(task))
         if not isinstance(conductor.task, Over):
@@ -113,14 +113,20 @@ def _do(
     conductor.advance(last_s)
 
 
-def _settle(conductor: Conductor, task: Settle, answers: Answers) -> None:
+def _settle(conductor: Conductor, engine: Engine, task: Settle, answers: Answers) -> None:
     minutes = answers.of(task.entry_id).settled_minutes
     if minutes is None:
         conductor.answer(None)
         return
-    conductor.advance(task.since_s + 60.0 * minutes)
+    _wait(conductor, engine, min(task.since_s + 60.0 * minutes, task.until_s))
     if isinstance(conductor.task, Settle):
         conductor.answer(True)
+
+
+def _wait(conductor: Conductor, engine: Engine, until_s: float) -> None:
+    """The engine's time first: the session may end with the conductor's."""
+    engine.advance(until_s)
+    conductor.advance(until_s)
 
 
 def shifted_step(step: Step, offset_s: float) -> Step:
