@@ -26,6 +26,7 @@ from tracker.practice.tasks import (
     AskGate,
     AskOpen,
     AskScores,
+    AskSupport,
     CountDown,
     DoSet,
     Over,
@@ -288,6 +289,52 @@ def test_an_entry_that_was_not_done_opens_nothing() -> None:
     person = Person()
     person.practise(plan, history=sessions(plan, 2, ready=False))
     assert refused(person.summary) == {"nods-on-target": ["locked"]}
+
+
+def test_a_session_that_had_to_be_ended_opens_nothing() -> None:
+    plan = plan_of(SEATED, {**STAND}, LATER)
+    calm = list(sessions(plan, 1))
+    for ending in ("stopped_unwell", "possible_fall"):
+        bad = Person()
+        conductor = bad.practise(plan, until=AskSupport, history=calm)
+        # The turns went well; the session ends while standing up.
+        assert done_ids(bad.summary) == ["turns-on-target"]
+        conductor.stop(ending)
+        later = Person()
+        later.practise(plan, history=[*calm, bad.summary])
+        assert refused(later.summary) == {"nods-on-target": ["locked"]}
+    ended_well = Person()
+    ended_well.practise(plan, until=AskSupport, history=calm).stop("stopped")
+    later = Person()
+    later.practise(plan, history=[*calm, ended_well.summary])
+    assert refused(later.summary) == {}
+
+
+def test_a_set_that_was_broken_off_takes_no_score_from_another() -> None:
+    nods = {**NODS, "unlock_after": {**AFTER_TURNS, "after": "stand", "sessions": 1}}
+    plan = plan_of(SEATED, STAND, nods)
+    person = Person()
+    conductor = person.practise(plan, until=AskSupport)
+    conductor.answer(True)
+    person.go_on(conductor, DoSet)
+    assert isinstance(conductor.task, DoSet) and conductor.task.asked is not None
+    values = {"from_s": conductor.now_s, "to_s": conductor.now_s + 60.0, "step": "exercise"}
+    conductor.begin_set(Step.model_validate(values | conductor.task.asked.step_values))
+    person.engine.advance(conductor.now_s + 5.0)
+    conductor.stop("stopped")
+    assert done_ids(person.summary) == ["turns-on-target", "stand"]
+    later = Person()
+    later.practise(plan, history=[person.summary])
+    assert refused(later.summary) == {"nods-on-target": ["locked"]}
+
+
+@pytest.mark.parametrize(("nausea", "begins"), [(1, True), (2, False)])
+def test_every_score_that_was_asked_may_keep_it_shut(nausea: int, begins: bool) -> None:
+    plan = plan_of(SEATED, LATER, symptom_rules={"also_ask": ["nausea"]})
+    scores = {"before": {"dizziness": 2, "nausea": 0}, "after": {"dizziness": 2, "nausea": nausea}}
+    person = Person(**scores)
+    person.practise(plan, history=sessions(plan, 2, **scores))
+    assert ("nods-on-target" in done_ids(person.summary)) is begins
 
 
 def test_who_has_said_yes_once_is_not_asked_again() -> None:
