@@ -224,8 +224,9 @@ def test_support_is_confirmed_or_it_does_not_begin(entry: dict[str, Any]) -> Non
         summary = practised(SEATED, entry, support=answer).summary
         assert (name in done_ids(summary)) is begins
         assert ("support_not_confirmed" in refused(summary).get(name, [])) is not begins
-    done = practised(entry).summary.exercises[0]
+    done, seated = practised(entry, SEATED).summary.exercises
     assert done.support is not None and done.support["confirmed"] is True
+    assert seated.support is not None and seated.support["confirmed"] is None
 
 
 def test_support_is_asked_each_time_and_never_for_seated_work() -> None:
@@ -450,6 +451,7 @@ def test_seeing_double_leads_to_the_questions_unless_it_was_near_work() -> None:
         person = practised(entry, clarity="double")
         gate = person.summary.gate
         assert gate is not None and person.summary.ended == "finished"
+        assert person.summary.exercises[0].clarity["value"] == "double"
         assert [a["asked_because"] for a in gate["asked_again"]] == again
     yes = ALL_NO | {"double_vision": True}
     assert practised(SEATED, clarity="double", gate=[ALL_NO, yes]).summary.ended == "red_flag"

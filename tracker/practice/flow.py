@@ -24,8 +24,8 @@ from tracker.practice.today import Openings, entries_of_today
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
-#: Near work is meant to go to the point where the image doubles.
-_DOUBLE_IS_USUAL = {"near-far", "near-hold"}
+#: Near work: it has a target, and is meant to go to the point where the image doubles.
+_NEAR_WORK = {"near-far", "near-hold"}
 
 
 class SessionFlow(Asking):
@@ -147,7 +147,7 @@ class SessionFlow(Asking):
         """What only the patient knows of the set."""
         exercise = asked.exercise
         wanted = {
-            "clarity": exercise.on_target and asked.eyes == "open",
+            "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
             "steadied": asked.posture == "standing" and asked.seconds is not None,
             "own_count": not exercise.counted and asked.repetitions is not None,
         }
@@ -159,7 +159,7 @@ class SessionFlow(Asking):
         for question in questions:
             self._of_set(question, given.get(question))
         # Seeing double where nothing was near may be new: the safety questions tell.
-        if given.get("clarity") == "double" and exercise.id not in _DOUBLE_IS_USUAL:
+        if given.get("clarity") == "double" and exercise.id not in _NEAR_WORK:
             yield from self._ask_gate("double")
 
     def _watch_symptoms(self, asked: Asked, ended_s: float) -> Flow:
