@@ -8,9 +8,9 @@ from scipy.ndimage import map_coordinates
 from tracker import compiled
 from tracker.compiled import solve_positive
 from tracker.head import patch_loops
-from tracker.head.crop import sample_bilinear, value_at
+from tracker.head.crop import _values as sample_loop
+from tracker.head.crop import sample_bilinear
 from tracker.head.perspective import _settle as fit_loop
-from tracker.head.perspective import pose_rows
 from tracker.ready import make_ready
 
 RNG = np.random.default_rng(3)
@@ -55,5 +55,6 @@ def test_without_a_place_for_the_cache_it_is_compiled_all_the_same(monkeypatch):
 
 def test_everything_compiled_is_ready_after_one_call():
     make_ready()
-    for function in (value_at, fit_loop, patch_loops.settle, patch_loops.compare, pose_rows):
+    called = (patch_loops.compare, patch_loops.moves, patch_loops.weights, patch_loops.settle)
+    for function in (sample_loop, fit_loop, *called):
         assert len(function.signatures) >= 1, function
