@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from tracker.errors import InputError
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS
 from tracker.session.projections import SessionRecord
+from ui.bench.derived import derived
 
 Array = NDArray[np.float64]
 
@@ -50,6 +51,8 @@ class Comparison:
         Mean absolute error of each of :data:`ANGLES` over the exercise.
     slope
         Measured degrees for each true one, where the truth moved enough to tell.
+    derived
+        Errors of what follows from the angles, by name (:mod:`ui.bench.derived`).
     measured
         Share of the exercise's frames with a head pose.
     repetitions, true_repetitions
@@ -61,6 +64,7 @@ class Comparison:
 
     error_deg: dict[str, float]
     slope: dict[str, float]
+    derived: dict[str, float]
     measured: float
     repetitions: int
     true_repetitions: int
@@ -111,6 +115,7 @@ def compare(record: SessionRecord, truth: Truth) -> Comparison:
     return Comparison(
         errors,
         slopes,
+        derived(exercise, truth.columns, rows, truth.events["events"]),
         float(measured),
         len(exercise.turns) // 2,
         int(truth.events["repetitions"]),

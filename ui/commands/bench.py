@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import tempfile
 from pathlib import Path
 
 from tracker.errors import InputError
@@ -14,15 +15,23 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "bench",
         help="print figures: accuracy against truth, speed as a ratio",
         description="accuracy: errors against the truth of rendered clips (the shipped ones, or "
-        "those named). speed: cost of measuring against decoding and landmarks alone, in one run.",
+        "those named; with --matrix of newly drawn ones, minutes each). "
+        "speed: cost of measuring against decoding and landmarks alone, in one run.",
     )
     parser.add_argument("what", choices=("accuracy", "speed"))
     parser.add_argument("clip", nargs="*", type=Path, help="clips with their truth beside them")
+    parser.add_argument(
+        "--matrix", type=int, metavar="N", help="accuracy: draw N clips by lot and measure those"
+    )
+    parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips")
+    parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
     parser.set_defaults(run=run)
 
 
 def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
+    if args.matrix is not None:
+        return _run_matrix(args)
     from sample_clips import DEMO_CLIP, shipped, shipped_clip
 
     clips: list[Path] = args.clip or (
@@ -40,5 +49,19 @@ def run(args: argparse.Namespace) -> int:
 
     for clip in clips:
         for line in speed_table(clip):
+            print(line, flush=True)
+    return 0
+
+
+def _run_matrix(args: argparse.Namespace) -> int:
+    """Draw clips, measure them, print the table."""
+    if args.what != "accuracy" or args.matrix < 1 or args.seed < 0:
+        raise InputError("--matrix takes a number of clips and goes with 'accuracy' alone")
+    if args.keep is not None:
+        args.keep.mkdir(parents=True, exist_ok=True)
+    from ui.bench.matrix import matrix_table
+
+    with tempfile.TemporaryDirectory() as scratch:
+        for line in matrix_table(args.matrix, args.seed, args.keep or Path(scratch)):
             print(line, flush=True)
     return 0

@@ -1,0 +1,119 @@
+"""Scenarios drawn by lot: people, cameras, light and movements that nobody chose.
+
+A clip of the matrix is named by its seed and number, and the same name gives the
+same clip. The ranges are those of the accuracy statement: 45 to 90 cm, 35 to 60
+degrees of vertical field, a camera above or below the eyes, 15 to 60 pictures a
+second, .3 to 2.5 movements a second.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+
+from sample_clips.scenario import Scenario
+
+#: What is done, in turns: a matrix of six clips has one of each.
+KINDS = ("turns", "nods", "jumps", "turns-lagging", "turns-glancing", "nods-fast")
+#: About this long an exercise, in seconds.
+LASTS_S = 10.0
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """A scenario and its conditions in a few words."""
+
+    scenario: Scenario
+    kind: str
+    conditions: str
+
+
+def drawn(number: int, seed: int = 0, *, glasses: bool | None = None) -> Drawn:
+    """Scenario of a number; ``glasses`` None leaves that to the lot too (one in six)."""
+    rng = np.random.default_rng([seed, number])
+    kind = KINDS[number % len(KINDS)]
+    camera, seen = _camera(rng)
+    light = float(rng.choice([0.45, 0.7, 1.0, 1.0, 1.2]))
+    worn = bool(rng.random() < 1 / 6) if glasses is None else glasses
+    made = Scenario(
+        name=f"matrix-{seed}-{number}",
+        head=f"random-{int(rng.integers(10_000, 10_000_000))}",
+        seed=int(rng.integers(1_000_000)),
+        camera=camera,
+        light=light,
+        light_from=(float(rng.uniform(-0.7, 0.7)), 0.6, 0.75),
+        # The target is drawn on the screen that the camera sits on.
+        target_distance_mm=camera["position_mm"][2],
+        glasses=worn,
+        **_movement(kind, rng, camera["rate_hz"]),
+    )
+    words = [seen, f"light {light:g}", *(["glasses"] if worn else [])]
+    return Drawn(made, kind, ", ".join(words))
+
+
+def _camera(rng: np.random.Generator) -> tuple[dict[str, Any], str]:
+    """A camera that has the whole head in view, and its words."""
+    width, height = [(640, 480), (640, 480), (640, 480), (1280, 720)][int(rng.integers(4))]
+    fov = round(float(rng.uniform(35.0, 60.0)), 1)
+    # A turning head with its margin takes some 45 cm of height.
+    nearest = max(450.0, 225.0 / np.tan(np.radians(fov / 2)))
+    away = round(float(rng.uniform(nearest, max(900.0, nearest))), 0)
+    above = float(rng.uniform(0.0, 0.16)) if rng.random() < 0.6 else float(rng.uniform(-0.28, -0.1))
+    up = round(above * away, 0)
+    rate = int(rng.choice([15, 30, 30, 30, 30, 60] if height < 720 else [15, 30]))
+    # Blur is drawn with few exposures, and 60 pictures a second small: drawing takes minutes.
+    blur = int(rng.choice([1, 1, 2])) if rate < 60 else 1
+    camera = {
+        "width_px": width,
+        "height_px": height,
+        "rate_hz": rate,
+        "vertical_fov_deg": fov,
+        "position_mm": (round(float(rng.uniform(-40, 40)), 0), up, away),
+        "tilt_deg": round(float(np.degrees(np.arctan2(up, away)) * rng.uniform(0.6, 1.1)), 1),
+        "noise": round(float(rng.uniform(1.0, 4.0)), 1),
+        "exposures": blur,
+    }
+    words = (
+        f"{height} lines, {fov:g} deg, {away / 10:.0f} cm, "
+        f"camera {'below' if up < 0 else 'above'}, {rate}/s{', blurred' if blur > 1 else ''}"
+    )
+    return camera, words
+
+
+def _movement(kind: str, rng: np.random.Generator, rate_hz: int) -> dict[str, Any]:
+    """Movement, exercise and eyes of a kind."""
+    what = kind.partition("-")[0]
+    exercise = {
+        "turns": "turns-on-target",
+        "nods": "nods-on-target",
+        "jumps": "eyes-side-to-side",
+    }[what]
+    size = {"turns": (15.0, 21.0), "nods": (9.0, 12.5), "jumps": (6.0, 10.0)}[what]
+    # At 15 pictures a second, movements up to 1 Hz: the accuracy statement's limit.
+    fastest = 1.0 if rate_hz < 20 else 2.5 if kind.endswith("fast") else 1.3
+    slowest = 1.2 if kind.endswith("fast") and fastest > 2.0 else 0.3
+    if what == "jumps":
+        slowest, fastest = 0.3, 0.6
+    hz = float(rng.uniform(slowest, fastest))
+    more: dict[str, Any] = {}
+    if kind == "turns-lagging":
+        more["counter_turn"] = round(float(rng.uniform(0.5, 0.8)), 2)
+    if kind == "turns-glancing":
+        side = float(rng.choice([-1.0, 1.0]))
+        more["glances"] = [
+            {"at_s": 2.6, "lasts_s": 0.8, "yaw_deg": side * rng.uniform(9, 13), "pitch_deg": 0.0},
+            {"at_s": 6.4, "lasts_s": 0.8, "yaw_deg": -side * rng.uniform(9, 13), "pitch_deg": 0.0},
+        ]
+    return {
+        "exercise": exercise,
+        "movement": {
+            "kind": what,
+            "amplitude_deg": round(float(rng.uniform(*size)), 1),
+            "tempo_bpm": round(120.0 * hz, 1),
+            "repetitions": max(4, round(LASTS_S * hz)),
+            "uneven": 0.08,
+        },
+        **more,
+    }

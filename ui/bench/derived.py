@@ -1,0 +1,140 @@
+"""What follows from the angles of an exercise, measured and true: amplitudes, speeds, ratios."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.motion.turning import Turn
+from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
+from tracker.session.figures import counter_turn_ratio
+from tracker.session.projections import ExerciseRecord
+
+Array = NDArray[np.float64]
+#: A turn's true extreme lies this near to the measured one.
+NEAR_S = 0.25
+#: Head angles within which the head counts as still for the eye rows.
+STILL_DEG = 3.0
+#: The middle of a glance, in which the eyes rest on what they glance at.
+GLANCE_EDGE_S = 0.2
+
+
+def derived(
+    exercise: ExerciseRecord, columns: dict[str, Array], rows: NDArray[np.int64], events: Any
+) -> dict[str, float]:
+    """Errors of an exercise's figures by name; a figure that doesn't apply is left out.
+
+    Parameters
+    ----------
+    exercise
+        What was measured.
+    columns
+        The truth, columns by name.
+    rows
+        ``(n,)`` the truth's row of each of the exercise's samples.
+    events
+        The truth's events.
+    """
+    out = _of_turns(exercise, columns)
+    true = {name: values[rows] for name, values in columns.items()}
+    read = {
+        name: np.array([getattr(s, name) for s in exercise.samples])
+        for name in TRACE_COLUMNS
+        if name not in TEXT_COLUMNS
+    }
+    out |= _of_eyes(read, true)
+    ratio = counter_turn_ratio(exercise.samples, exercise.turns)["median"]
+    expected = counter_turn_ratio(_true_samples(true), exercise.turns)["median"]
+    if ratio is not None and expected is not None:
+        out["counter-turn ratio"] = abs(ratio - expected)
+    glances = [
+        g
+        for e in events
+        if e["code"] == "gaze_off_target"
+        and (g := _glance(e["start_s"], e["end_s"], read, true)) is not None
+    ]
+    if glances:
+        out["glance away, %"] = float(np.mean(glances))
+    return out
+
+
+def _of_turns(exercise: ExerciseRecord, columns: dict[str, Array]) -> dict[str, float]:
+    """Amplitude (median over the turns) and peak speed (median of the set) against truth."""
+    channel = CATALOGUE[exercise.step.exercise or ""].channel
+    if channel not in ("head_yaw", "head_pitch"):
+        return {}
+    axis = channel.removeprefix("head_")
+    angle, speed = columns[f"{channel}_deg"], columns[f"{channel}_speed_deg_s"]
+    sizes, speeds = [], []
+    for turn in exercise.turns:
+        true_size, true_speed = _true_turn(turn, columns["time_s"], angle, speed)
+        sizes.append(100 * abs(turn.amplitude_deg / true_size - 1.0))
+        speeds.append((turn.peak_speed_deg_s, true_speed))
+    out = {}
+    if sizes:
+        out[f"amplitude in {axis}, %"] = float(np.median(sizes))
+    pairs = np.array([p for p in speeds if np.isfinite(p).all()]).reshape(-1, 2)
+    if len(pairs) >= 4:
+        middle = np.median(pairs, axis=0)
+        out[f"peak speed in {axis}, %"] = 100 * abs(float(middle[0] / middle[1]) - 1.0)
+    return out
+
+
+def _true_turn(turn: Turn, times: Array, angle: Array, speed: Array) -> tuple[float, float]:
+    """Extreme and fastest speed of the true movement on the way of a measured turn."""
+    sign = 1.0 if turn.side in ("right", "up") else -1.0
+    around = np.abs(times - turn.peak_s) <= NEAR_S
+    way = (times >= turn.start_s - NEAR_S / 2) & (times <= turn.peak_s + NEAR_S / 2)
+    return float((sign * angle[around]).max()), float((sign * speed[way]).max())
+
+
+def _of_eyes(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float]:
+    """Eye error with the head still, and how much of a head turn leaks into the eyes."""
+    usable = np.isfinite(read["eye_yaw_deg"]) & (true["eye_open"] > 0.95)
+    yaw, pitch = true["head_yaw_deg"], true["head_pitch_deg"]
+    still = usable & (np.abs(yaw) < STILL_DEG) & (np.abs(pitch) < STILL_DEG)
+    still &= (np.abs(true["eye_yaw_deg"]) <= 15) & (np.abs(true["eye_pitch_deg"]) <= 12)
+    out = {}
+    if still.sum() > 0.5 * len(usable):
+        for axis in ("yaw", "pitch"):
+            name = f"eye_{axis}_deg"
+            out[f"eye {axis}, head still"] = float(np.abs(read[name] - true[name])[still].mean())
+    if usable.any() and yaw[usable].std() > 6.0:
+        off = read["eye_yaw_deg"] - true["eye_yaw_deg"]
+        out["eye yaw for each degree of head yaw"] = abs(
+            float(np.polyfit(yaw[usable], off[usable], 1)[0])
+        )
+    return out
+
+
+def _true_samples(true: dict[str, Array]) -> list[Sample]:
+    """The truth's rows as samples."""
+    names = [n for n in TRACE_COLUMNS if n in true]
+    return [
+        Sample(**dict(zip(names, row, strict=True)))
+        for row in np.stack([true[n] for n in names], axis=1).tolist()
+    ]
+
+
+def _glance(
+    start_s: float, end_s: float, read: dict[str, Array], true: dict[str, Array]
+) -> float | None:
+    """By how many per cent the size of a glance away is misread; None where it wasn't measured."""
+    times = true["time_s"]
+    rest = (times > start_s + GLANCE_EDGE_S) & (times < end_s - GLANCE_EDGE_S)
+    rest &= np.isfinite(read["gaze_yaw_deg"]) & (true["eye_open"] > 0.95)
+    if rest.sum() < 3:
+        return None
+    sizes = [
+        float(
+            np.hypot(
+                np.mean((of["gaze_yaw_deg"] - true["target_yaw_deg"])[rest]),
+                np.mean((of["gaze_pitch_deg"] - true["target_pitch_deg"])[rest]),
+            )
+        )
+        for of in (read, true)
+    ]
+    return 100 * abs(sizes[0] / sizes[1] - 1.0)

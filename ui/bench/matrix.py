@@ -1,0 +1,97 @@
+"""``turnpost bench accuracy --matrix N``: clips of people and conditions drawn by lot."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections import defaultdict
+from collections.abc import Iterable
+from pathlib import Path
+
+from sample_clips.matrix import Drawn, drawn
+from ui.bench.accuracy import compare_clip
+from ui.bench.truth import Comparison
+
+#: One figure of one clip: its value and who and what it was measured on.
+Reading = tuple[float, str]
+#: Columns of truth as they are called in the table.
+_SAID = {
+    "head_yaw_deg": "head yaw",
+    "head_pitch_deg": "head pitch",
+    "head_roll_deg": "head roll",
+    "gaze_yaw_deg": "gaze yaw",
+    "gaze_pitch_deg": "gaze pitch",
+}
+
+
+def matrix_table(count: int, seed: int, folder: Path) -> Iterable[str]:
+    """Lines of the table, after one line a clip while it is worked out.
+
+    Parameters
+    ----------
+    count
+        Number of clips.
+    seed
+        Other seeds draw other clips.
+    folder
+        Where the clips go; a clip that is there already is not drawn again.
+    """
+    readings: dict[str, list[Reading]] = defaultdict(list)
+    wrong, missed, false, found = 0, 0, 0, 0
+    for number in range(count):
+        one = drawn(number, seed)
+        result = compare_clip(_render(one, folder))
+        where = f"{one.scenario.name}, {one.kind}: {one.conditions}"
+        for name, value in _figures(one, result):
+            readings[name].append((value, where))
+        wrong += result.repetitions != result.true_repetitions
+        found, missed, false = found + result.found, missed + result.missed, false + result.false
+        yield (
+            f"{number + 1:>3}/{count} {one.kind:15} {one.conditions}: "
+            f"yaw {result.error_deg.get('head_yaw_deg', float('nan')):.2f} "
+            f"pitch {result.error_deg.get('head_pitch_deg', float('nan')):.2f} "
+            f"counted {result.repetitions}/{result.true_repetitions}, "
+            f"{result.found} found, {result.missed} missed, {result.false} false"
+        )
+    yield ""
+    yield from _table(readings, count, seed)
+    yield f"repetitions: {wrong} of {count} clips miscounted"
+    yield f"events: {found} found within 0.15 s, {missed} missed, {false} false"
+
+
+def _render(one: Drawn, folder: Path) -> Path:
+    clip = folder / f"{one.scenario.name}.mp4"
+    if not clip.exists() or not clip.with_suffix(".events.json").exists():
+        from sample_clips.render import render_scenario
+
+        render_scenario(one.scenario, folder)
+    return clip
+
+
+def _figures(one: Drawn, result: Comparison) -> Iterable[tuple[str, float]]:
+    """Names and values of a clip's rows."""
+    lagging = one.kind == "turns-lagging"
+    for column, name in _SAID.items():
+        value = result.error_deg.get(column)
+        if value is None or (name.startswith("gaze") and one.scenario.movement.kind == "jumps"):
+            continue
+        moved = {"turns": "turning", "nods": "nodding"}.get(one.scenario.movement.kind, "")
+        said = f"{name} while {moved}" if name.startswith("gaze") else name
+        yield (f"{said}, eyes that lag" if lagging and name.startswith("gaze") else said), value
+    for axis in ("yaw", "pitch"):
+        slope = result.slope.get(f"head_{axis}_deg")
+        if slope is not None:
+            yield f"head {axis}, slope off 1", abs(slope - 1.0)
+    yield from result.derived.items()
+    yield "not measured, % of the frames", 100 * (1.0 - result.measured)
+
+
+def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterable[str]:
+    yield (
+        f"On rendered heads, {count} clips drawn with seed {seed}, {dt.date.today():%Y-%m-%d}; "
+        "mean absolute errors in degrees unless said."
+    )
+    yield f"{'':42}{'clips':>6}{'median':>8}{'worst':>8}  worst clip"
+    for name in sorted(readings):
+        rows = sorted(readings[name])
+        worst, where = rows[-1]
+        yield f"{name:42}{len(rows):>6}{rows[len(rows) // 2][0]:>8.3f}{worst:>8.3f}  {where}"
