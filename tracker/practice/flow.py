@@ -72,7 +72,8 @@ class SessionFlow(Asking):
         except End as stopped:
             end = stopped
         for entry in self._left:
-            self._not_done(entry, ("session_ended",))
+            absent = self._absent.get(entry.entry_id)
+            self._not_done(entry, ("session_ended", *([] if absent is None else [absent])))
         if end.because:
             self._recorder.answer("ended_because", list(end.because))
         self._recorder.finish(end.ended)
