@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from math import isfinite, nan
+from pathlib import Path
 from typing import Any
 
 from tracker.errors import TurnpostError
@@ -49,6 +50,11 @@ class Director(SessionState):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---
+
+    def look_for_interrupted(self) -> None:
+        """Look for sessions that broke off before; a demo does not."""
+        if self.clip is None:
+            self.recovering.look()
 
     def look_for_cameras(self) -> None:
         """Ask the system for its cameras, beside the window."""
@@ -152,7 +158,7 @@ class Director(SessionState):
 
     def again(self) -> None:
         """From the summary: once more."""
-        if self.phase != Phase.summary:
+        if self.phase != Phase.summary or self.unsaved:
             return
         self._recording, self.saved, self.save_error = None, None, ""
         if self.clip is not None or self._map is None:
@@ -160,6 +166,16 @@ class Director(SessionState):
             self.start()
             return
         self._enter(Phase.choose)
+
+    def save_again(self, into: Path | None = None) -> None:
+        """From the summary: try to save once more, where it belongs or in another folder."""
+        recording = self._recording
+        if not self.unsaved or recording is None:
+            return
+        self.save_error = ""
+        self._enter(Phase.saving)
+        self._job = self._world.run(lambda: recording.save(into))
+        self._collect_saved()
 
     def show_picture(self, on: bool) -> None:
         """Want the picture of oneself, or not."""
@@ -180,12 +196,16 @@ class Director(SessionState):
         for job in [*self._stopping, *([self._job] if self._job else [])]:
             job.wait(timeout_s)
         self._collect_saved()
+        self.recovering.close(timeout_s)
+        if self._recording is not None:
+            self._recording.close()
         self._world.beats.stop()
 
     # --- time ---
 
     def tick(self) -> None:
         """Take the news, let time go on."""
+        self.recovering.tick()
         self._stopping = [j for j in self._stopping if not j.done]
         if self.phase == Phase.setup and not self._asked:
             self._ask_setup()
@@ -237,8 +257,15 @@ class Director(SessionState):
         if self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(now_s)
             self._recording.advance(now_s)
+            self._look_at_disk(now_s)
             if self.phase == Phase.exercise:
                 self._end_when_done(now_s)
+
+    def _look_at_disk(self, now_s: float) -> None:
+        recording = self._recording
+        live = self.phase == Phase.exercise and recording is not None
+        if live and recording.fault and not isfinite(self._disk_said_s):
+            self._disk_said_s = now_s
 
     def _end_when_done(self, now_s: float) -> None:
         live = self.live
@@ -333,6 +360,7 @@ class Director(SessionState):
             "findings": list(getattr(report, "findings", ())),
         }
         self._recording = self._world.make_recording(found)
+        self._disk_said_s = nan
         if self.clip is None:
             self._asked = self._setup_asked()
         self._begun = 0
@@ -458,10 +486,6 @@ class Director(SessionState):
     def _enter(self, phase: Phase) -> None:
         self.phase = phase
         self._changed()
-
-    def _changed(self) -> None:
-        for listener in list(self.listeners):
-            listener()
 
 
 def _screen_of(step: Step) -> Point | None:
