@@ -8,7 +8,6 @@ libraries and models loaded) takes its place.
 
 from __future__ import annotations
 
-import contextlib
 import pickle
 import time
 from collections.abc import Callable
@@ -164,7 +163,11 @@ class Service:
             raise RuntimeError("a service is started once")
         self._block = Preview()
         self._origin_s = self._polled_s = time.perf_counter()
-        self._child = self._new_child()
+        try:
+            self._child = self._new_child()
+        except BaseException:
+            self._block.unlink()
+            raise
         self._begin(self._child, None)
 
     def poll(self) -> list[Message]:
@@ -247,8 +250,7 @@ class Service:
             child.reap(max(0.05, deadline_s - time.perf_counter()))
         self._gone.clear()
         if self._block is not None:
-            with contextlib.suppress(FileNotFoundError):
-                self._block.unlink()
+            self._block.unlink()
 
     def __enter__(self) -> Self:
         return self
