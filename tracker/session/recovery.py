@@ -19,7 +19,7 @@ from tracker.errors import InputError, RunError
 from tracker.session.files import data_folder
 from tracker.session.journal import JournalContent, read_journal
 from tracker.session.lock import BINARY, lock
-from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
+from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME, save_session
 from tracker.session.summary import Summary
 
 #: Where the system knows no locks, a journal that was written to so lately is in use:
@@ -79,6 +79,7 @@ def save_interrupted(session: Interrupted) -> Summary:
         with _held(journal) as free:
             if not free:
                 raise RunError(f"{session.folder}: is in use by another window; close that first")
+            _clear_away(session.folder)
             return save_session(session.folder)
     except OSError as error:
         raise InputError(f"{journal}: can't be read ({error.strerror})") from error
@@ -93,6 +94,13 @@ def _folders(sessions: Path) -> list[Path]:
 
 def _is_interrupted(folder: Path) -> bool:
     return (folder / JOURNAL_NAME).is_file() and not (folder / SUMMARY_NAME).exists()
+
+
+def _clear_away(folder: Path) -> None:
+    """Take away what a program that was killed while it wrote a file left of it."""
+    for name in FILE_NAMES:
+        for left in folder.glob(f".{name}.*"):
+            left.unlink(missing_ok=True)
 
 
 @contextmanager
