@@ -283,6 +283,17 @@ def user_settings() -> Settings:
     return Settings(make_private_folder(data_folder()) / "window.ini")
 
 
+def open_note() -> tuple[QApplication, QWidget]:
+    """Show that the program is open already."""
+    from ui.already_open import AlreadyOpen
+
+    app = make_app()
+    theme.apply(app, user_settings().colours)
+    note = AlreadyOpen()
+    note.show()
+    return app, note
+
+
 def open_window(*, clip: ClipPlan | None = None) -> tuple[QApplication, Window]:
     """Make the program's real window and show it."""
     from ui.sound import make_beats
