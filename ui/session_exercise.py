@@ -38,6 +38,7 @@ class ExercisePart(SetupPart):
             "distance_mm": round(self._rest_distance_mm),
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
+            "gaze_reach_deg": getattr(report, "reach_deg", None),
             "findings": list(getattr(report, "findings", ())),
         }
         self._recording = self._world.make_recording(found)
