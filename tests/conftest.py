@@ -12,6 +12,8 @@ from pathlib import Path
 
 import pytest
 
+from ui.reserve import keep_constants_alive
+
 #: How long a test's threads and processes may take to end after it.
 GRACE_S = 3.0
 #: Platforms of Qt that draw nothing anybody could see.
@@ -103,7 +105,8 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Begin to count."""
+    """Begin to count; and let a long run with many windows not end in an abort."""
+    keep_constants_alive()
     config.stash[_PASSED] = set()
 
 
