@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import errno
 import json
+import os
 import subprocess
 import sys
+from functools import partialmethod
 from pathlib import Path
 
 import jsonschema
@@ -14,6 +17,8 @@ from sample_clips import shipped_clip
 from tracker.plan.files import save_plan
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.starter import starter_plan
+from tracker.session import journal
+from tracker.session.journal import FileJournal
 from tracker.session.summary import load_summary
 from ui.cli import main
 
@@ -120,3 +125,18 @@ def test_two_clips_make_one_session_that_agrees_with_check(plan: Path, tmp_path:
     assert main([*call, "--out", str(alone)]) == 0
     by_itself, found = load_summary(alone).exercises[0], summary.exercises[1]
     assert (found.done, found.head, found.gaze) == (by_itself.done, by_itself.head, by_itself.gaze)
+
+
+def test_a_disk_that_takes_nothing_gives_no_half_a_session(
+    plan: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def full(path: Path) -> int:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    # Stands in for a full disk at the journal's lowest call.
+    monkeypatch.setattr(journal, "_opened", full)
+    monkeypatch.setattr(FileJournal, "close", partialmethod(FileJournal.close, 0.2))
+    words = ["--plan", str(plan), "--no-window", "--out", str(tmp_path / "s")]
+    assert main(["practise", *words]) == 1
+    assert "could not be written" in capsys.readouterr().err
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["plan.json"]

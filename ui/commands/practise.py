@@ -9,6 +9,8 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from tracker.errors import RunError
+
 if TYPE_CHECKING:
     from tracker.plan.model import Plan
     from tracker.practice.matching import StagedClip
@@ -86,7 +88,6 @@ def _questions() -> str:
 
 def run(args: argparse.Namespace) -> int:
     """Match, go through, save, print."""
-    from tracker.errors import RunError
     from tracker.plan.files import load_plan
     from tracker.practice.matching import match_clips, staged_clip
     from tracker.practice.scripted import NO_ANSWERS, load_answers
@@ -145,6 +146,9 @@ def _session(
                 week=week_of(plan, date.today()),
                 stage_id=stage_id,
             )
+        if journal.fault:
+            # What didn't reach the disk is missing: a summary of the rest would look whole.
+            raise RunError(f"{target}: the session could not be written ({journal.fault})")
         summary = save_session(folder)
     return summary, target
 
