@@ -12,6 +12,8 @@ from pathlib import Path
 
 import pytest
 
+from ui.reserve import keep_constants_alive
+
 #: How long a test's threads and processes may take to end after it.
 GRACE_S = 3.0
 #: Platforms of Qt that draw nothing anybody could see.
@@ -98,11 +100,13 @@ def private_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path
 
 def pytest_addoption(parser: pytest.Parser) -> None:
     """Let the number of expected tests with a window stand in pyproject.toml."""
+    parser.addoption("--kills", type=int, default=10, help="sessions to kill (test_kill.py)")
     parser.addini(AT_LEAST, "tests with a window that must pass in a full run", default="0")
 
 
 def pytest_configure(config: pytest.Config) -> None:
-    """Begin to count."""
+    """Begin to count; and let a long run with many windows not end in an abort."""
+    keep_constants_alive()
     config.stash[_PASSED] = set()
 
 

@@ -7,7 +7,11 @@ from scipy.ndimage import map_coordinates
 
 from tracker import compiled
 from tracker.compiled import solve_positive
+from tracker.head import patch_loops
+from tracker.head.crop import _values as sample_loop
 from tracker.head.crop import sample_bilinear
+from tracker.head.perspective import _settle as fit_loop
+from tracker.ready import make_ready
 
 RNG = np.random.default_rng(3)
 
@@ -47,3 +51,10 @@ def test_without_a_place_for_the_cache_it_is_compiled_all_the_same(monkeypatch):
 
     monkeypatch.setattr(numba, "njit", no_locator)
     assert compiled.compiled(lambda x: x + 1)(2) == 3
+
+
+def test_everything_compiled_is_ready_after_one_call():
+    make_ready()
+    called = (patch_loops.compare, patch_loops.moves, patch_loops.weights, patch_loops.settle)
+    for function in (sample_loop, fit_loop, *called):
+        assert len(function.signatures) >= 1, function

@@ -23,6 +23,7 @@ from ui.pages.setup import SetupPage
 from ui.pages.summary import SummaryPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
+from ui.reserve import keep_constants_alive
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.widgets.field import TargetField
@@ -268,6 +269,7 @@ class Window(QWidget):
 
 def make_app() -> QApplication:
     """Qt's application with our name and icon."""
+    keep_constants_alive()
     app = QApplication.instance()
     if not isinstance(app, QApplication):
         app = QApplication(["turnpost"])
@@ -281,6 +283,17 @@ def make_app() -> QApplication:
 def user_settings() -> Settings:
     """The settings in the user's data folder."""
     return Settings(make_private_folder(data_folder()) / "window.ini")
+
+
+def open_note() -> tuple[QApplication, QWidget]:
+    """Show that the program is open already."""
+    from ui.already_open import AlreadyOpen
+
+    app = make_app()
+    theme.apply(app, user_settings().colours)
+    note = AlreadyOpen()
+    note.show()
+    return app, note
 
 
 def open_window(*, clip: ClipPlan | None = None) -> tuple[QApplication, Window]:

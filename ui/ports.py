@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 
 from tracker.sample import Sample
 from tracker.session.live import LiveState
+from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.vision.messages import Message
 from ui.beats import Tempo
@@ -80,8 +81,17 @@ class RecordingLike(Protocol):
         """The session ended."""
         ...
 
-    def save(self) -> Saved:
-        """Put everything on disk."""
+    def save(self, into: Path | None = None) -> Saved:
+        """Put everything on disk: where it belongs, or into another folder."""
+        ...
+
+    def close(self) -> None:
+        """Let the files go."""
+        ...
+
+    @property
+    def fault(self) -> str:
+        """Why the disk takes nothing at the moment, or empty."""
         ...
 
     @property
@@ -164,6 +174,10 @@ class World:
         Runs a job beside the window.
     beats
         Sounds the beat.
+    interrupted
+        The sessions that broke off before.
+    save_interrupted
+        Saves one of them and gives its folder.
     """
 
     make_service: Callable[[CameraChoice | Path, Any], ServiceLike]
@@ -171,3 +185,5 @@ class World:
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
     beats: BeatsLike = field(default_factory=NoBeats)
+    interrupted: Callable[[], list[Interrupted]] = list
+    save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

@@ -1,7 +1,8 @@
 """The words around the exercises: the questions before a session, and why something waits.
 
 Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
-(why an entry isn't offered), ``symptoms.KEY`` (what follows after a set).
+(why an entry isn't offered), ``symptoms.KEY`` (what follows after a set), ``score.KEY``
+(the scores).
 """
 
 from __future__ import annotations
@@ -10,6 +11,13 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SAFETY_WORDS: dict[str, object] = {
     "gate.ask": QT_TRANSLATE_NOOP("turnpost", "Is any of this new since last time?"),
+    "gate.ask_unwell": QT_TRANSLATE_NOOP("turnpost", "Is any of this new just now?"),
+    "gate.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Mark what is new. If nothing is, press “None of these”."
+    ),
+    "gate.none": QT_TRANSLATE_NOOP("turnpost", "None of these"),
+    "gate.some": QT_TRANSLATE_NOOP("turnpost", "Yes, what I marked"),
+    "gate.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
     "gate.severe_headache": QT_TRANSLATE_NOOP("turnpost", "A sudden bad headache"),
     "gate.double_vision": QT_TRANSLATE_NOOP("turnpost", "Seeing two of a thing"),
     "gate.slurred_speech": QT_TRANSLATE_NOOP("turnpost", "Trouble with speech"),
@@ -65,4 +73,14 @@ SAFETY_WORDS: dict[str, object] = {
     ),
     "symptoms.settling": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual."),
     "symptoms.not_answered": QT_TRANSLATE_NOOP("turnpost", "How dizzy are you now?"),
+    "score.dizziness": QT_TRANSLATE_NOOP("turnpost", "How dizzy are you now?"),
+    "score.nausea": QT_TRANSLATE_NOOP("turnpost", "How sick do you feel now?"),
+    "score.unsteadiness": QT_TRANSLATE_NOOP("turnpost", "How unsteady do you feel now?"),
+    "score.least": QT_TRANSLATE_NOOP("turnpost", "0: not at all"),
+    "score.most": QT_TRANSLATE_NOOP("turnpost", "10: it can't get worse"),
+    "score.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Press a number, or use the arrow keys. For ten press 1, then 0."
+    ),
+    "score.value": QT_TRANSLATE_NOOP("turnpost", "{value} of 10"),
+    "score.done": QT_TRANSLATE_NOOP("turnpost", "Go on"),
 }

@@ -8,24 +8,15 @@ job beside the window.
 
 from __future__ import annotations
 
-from dataclasses import replace
-from math import isfinite, nan
-from typing import Any
-
-from tracker.errors import TurnpostError
-from tracker.exercises.catalogue import CATALOGUE
-from tracker.session.stage import SETUP_STEPS, Step
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
-from ui.asked import Asked, clip_asked, exercise_asked, setup_asked
-from ui.geometry import Point, believable_distance_mm, facing_map, fitted_map
 from ui.ports import CameraChoice, ClipPlan
+from ui.session_exercise import ExercisePart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
     TROUBLES,
     Dose,
     Phase,
-    SessionState,
     Trouble,
 )
 
@@ -45,15 +36,15 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(SessionState):
+class Director(ExercisePart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---
 
-    def look_for_cameras(self) -> None:
-        """Ask the system for its cameras, beside the window."""
+    def look_for_interrupted(self) -> None:
+        """Look for sessions that broke off before; a demo does not."""
         if self.clip is None:
-            self.cameras = self._world.cameras()
+            self.recovering.look()
 
     def start(self) -> None:
         """From the welcome on: the clip's set-up, or the choice of the camera."""
@@ -152,7 +143,7 @@ class Director(SessionState):
 
     def again(self) -> None:
         """From the summary: once more."""
-        if self.phase != Phase.summary:
+        if self.phase != Phase.summary or self.unsaved:
             return
         self._recording, self.saved, self.save_error = None, None, ""
         if self.clip is not None or self._map is None:
@@ -160,17 +151,6 @@ class Director(SessionState):
             self.start()
             return
         self._enter(Phase.choose)
-
-    def show_picture(self, on: bool) -> None:
-        """Want the picture of oneself, or not."""
-        self._preview_wanted = on
-        if self._service is not None:
-            self._service.set_preview(on)
-
-    @property
-    def picture_shown(self) -> bool:
-        """Whether the picture of oneself is wanted."""
-        return self._preview_wanted
 
     def close(self, timeout_s: float = 4.0) -> None:
         """The window closes: save what there is and end the measuring."""
@@ -180,12 +160,16 @@ class Director(SessionState):
         for job in [*self._stopping, *([self._job] if self._job else [])]:
             job.wait(timeout_s)
         self._collect_saved()
+        self.recovering.close(timeout_s)
+        if self._recording is not None:
+            self._recording.close()
         self._world.beats.stop()
 
     # --- time ---
 
     def tick(self) -> None:
         """Take the news, let time go on."""
+        self.recovering.tick()
         self._stopping = [j for j in self._stopping if not j.done]
         if self.phase == Phase.setup and not self._asked:
             self._ask_setup()
@@ -237,233 +221,6 @@ class Director(SessionState):
         if self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(now_s)
             self._recording.advance(now_s)
+            self._look_at_disk(now_s)
             if self.phase == Phase.exercise:
                 self._end_when_done(now_s)
-
-    def _end_when_done(self, now_s: float) -> None:
-        live = self.live
-        step = self._asked[-1].step
-        enough = (
-            self.clip is None
-            and live is not None
-            and live.goal_repetitions is not None
-            and live.repetitions >= live.goal_repetitions
-        )
-        if enough or now_s >= step.to_s:
-            self._finish("finished")
-
-    # --- set-up ---
-
-    def _ask_setup(self) -> None:
-        """Ask for the set-up's steps, once its page stands and the field has its size."""
-        if self.clip is not None:
-            self._asked = clip_asked(self.clip.steps, self._extent())
-        else:
-            self._asked = setup_asked(self.now_s, self._extent(), self.distance_mm)
-        self._changed()
-
-    def _begin_setup(self) -> None:
-        self._asked = []
-        self._begun, self._held = 0, []
-        self._recording, self.report, self.fit_message = None, None, ""
-        self.saved, self.save_error, self.dose = None, "", None
-        self._enter(Phase.setup)
-
-    def _last_setup(self) -> Asked | None:
-        parts = [a for a in self._asked if a.step.step in SETUP_STEPS]
-        return parts[-1] if parts else None
-
-    def _ask_for_fit(self) -> None:
-        if self._service is not None:
-            self._service.request_fit([a.step for a in self._setup_asked()])
-        self._enter(Phase.fitting)
-
-    def _setup_asked(self) -> list[Asked]:
-        return [a for a in self._asked if a.step.step in SETUP_STEPS]
-
-    def _fitted(self, report: Any) -> None:
-        if self.phase != Phase.fitting:
-            return
-        self.report, self._profile = report, report.profile
-        drawn = self._setup_asked()
-        places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
-        found = [s.target_mm for s in report.steps if s.target_mm is not None]
-        if self.clip is None and len(places) == len(found):
-            self._map = fitted_map(places, found)
-        middle = next((s.target_mm for s in report.steps if s.target_mm is not None), None)
-        if middle is not None:
-            self._rest_distance_mm = believable_distance_mm(middle[2])
-        steps = {(s.from_s, s.step): s for s in report.steps}
-        self._asked = [
-            replace(a, step=steps.get((a.step.from_s, a.step.step), a.step)) for a in self._asked
-        ]
-        self._after_setup()
-
-    def _fit_failed(self, text: str) -> None:
-        if self.phase != Phase.fitting:
-            return
-        self.fit_message = text
-        if self.clip is not None:
-            self._after_setup()
-        else:
-            self._enter(Phase.setup_failed)
-
-    def _after_setup(self) -> None:
-        if self.clip is None:
-            self._enter(Phase.choose)
-            return
-        step = self._asked[-1].step
-        exercise = CATALOGUE[step.exercise or ""]
-        self.dose = Dose(exercise.id, exercise.dose_repetitions, step.tempo_at(step.from_s))
-        self._record()
-        self._sound(step)
-        self._enter(Phase.exercise)
-
-    # --- exercise ---
-
-    def _record(self) -> None:
-        """Start the recording with what the set-up has shown."""
-        report = self.report
-        error_deg = float(getattr(report, "error_deg", nan))
-        found = {
-            "camera": self._about_camera(),
-            "distance_mm": round(self._rest_distance_mm),
-            "calibration": report is not None,
-            "gaze_error_deg": error_deg if isfinite(error_deg) else None,
-            "findings": list(getattr(report, "findings", ())),
-        }
-        self._recording = self._world.make_recording(found)
-        if self.clip is None:
-            self._asked = self._setup_asked()
-        self._begun = 0
-        held, self._held = self._held, []
-        for sample in held:
-            self._begin_steps(sample.time_s)
-            self._recording.feed(sample)
-
-    def _about_camera(self) -> dict[str, Any]:
-        if self.clip is not None:
-            fov_deg = self.clip.vertical_fov_deg
-            return {"name": "sample clip", "vertical_fov_deg": fov_deg}
-        known = getattr(self._profile, "vertical_fov_deg", None)
-        name = self.camera.name if self.camera is not None else None
-        return {"name": name, "vertical_fov_deg": known}
-
-    def _begin_steps(self, time_s: float) -> None:
-        """Tell the recording of the steps that have begun by a time."""
-        if self._recording is None:
-            return
-        while self._begun < len(self._asked):
-            step = self._asked[self._begun].step
-            if step.from_s > time_s:
-                return
-            self._recording.begin(step)
-            self._begun += 1
-
-    def _begin_exercise(self) -> None:
-        dose, recording = self.dose, self._recording
-        if dose is None or recording is None:
-            return
-        left = dose.repetitions - recording.repetitions
-        if left <= 0:
-            self._finish("finished")
-            return
-        extent = self._extent()
-        asked = exercise_asked(
-            self.now_s,
-            dose.exercise,
-            repetitions=left,
-            tempo_bpm=dose.tempo_bpm,
-            jumps=CATALOGUE[dose.exercise].head_still,
-            extent=extent,
-            to_rest=self._map or facing_map(self._rest_distance_mm, extent.centre_mm),
-            distance_mm=self._rest_distance_mm,
-        )
-        self._add(asked)
-        self._sound(asked.step)
-        self._enter(Phase.exercise)
-
-    def _sound(self, step: Step) -> None:
-        left_s = step.to_s - max(self.now_s, step.from_s)
-        self._world.beats.start(step.tempo_bpm, max(left_s, 0.0))
-
-    def _add(self, asked: Asked) -> None:
-        """A step from now on; the one before it ends."""
-        from_s = asked.step.from_s
-        self._asked = [
-            replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, from_s)}))
-            for a in self._asked
-        ]
-        self._asked.append(asked)
-        self._begin_steps(from_s)
-
-    def _pause(self) -> None:
-        now_s = self.now_s
-        self._add(Asked(Step(from_s=now_s, to_s=now_s + 3600.0, step="rest")))
-        self._world.beats.stop()
-        self._enter(Phase.paused)
-
-    # --- the end ---
-
-    def _finish(self, ended: str) -> None:
-        self.ended = ended
-        recording = self._recording
-        self._world.beats.stop()
-        self._close_service()
-        if recording is None:
-            self._enter(Phase.welcome)
-            return
-        self._enter(Phase.saving)
-
-        recording.finish(ended)
-        self._job = self._world.run(recording.save)
-        self._collect_saved()
-
-    def _collect_saved(self) -> None:
-        job = self._job
-        if job is None or not job.done:
-            return
-        self._job = None
-        if job.error is not None:
-            self.save_error = str(job.error)
-        else:
-            self.saved = job.result
-        self._enter(Phase.summary)
-
-    # --- the service ---
-
-    def _open(self, source: CameraChoice | Any) -> None:
-        self.trouble, self.sample = None, None
-        self.source = SourceState.opening
-        self._news_s = nan
-        try:
-            service = self._world.make_service(source, self._profile)
-            service.start()
-        except (OSError, RuntimeError, TurnpostError) as error:
-            # No process, no memory, no file: said like any other trouble of the source.
-            self.source = SourceState.failed
-            self.trouble = Trouble(SourceState.failed, str(error).strip())
-            return
-        self._service = service
-        service.set_preview(self._preview_wanted)
-
-    def _close_service(self) -> None:
-        """End the measuring, beside the window: a camera's driver may hang."""
-        service, self._service = self._service, None
-        if service is not None:
-            self._preview_wanted = False
-            self._stopping.append(self._world.run(service.stop))
-        self.source = SourceState.ended
-
-    def _enter(self, phase: Phase) -> None:
-        self.phase = phase
-        self._changed()
-
-    def _changed(self) -> None:
-        for listener in list(self.listeners):
-            listener()
-
-
-def _screen_of(step: Step) -> Point | None:
-    place = (step.model_extra or {}).get("screen_mm")
-    return (float(place[0]), float(place[1])) if place is not None else None

@@ -16,6 +16,7 @@ from ui.asked import Asked
 from ui.beats import shown_side
 from ui.geometry import ASSUMED_DISTANCE_MM, FieldExtent, ScreenMap, believable_distance_mm
 from ui.ports import CameraChoice, ClipPlan, Job, RecordingLike, Saved, ServiceLike, World
+from ui.recovering import Recovering
 
 
 class Phase(StrEnum):
@@ -49,6 +50,8 @@ LIVE_PHASES = frozenset({Phase.countdown, Phase.exercise, Phase.paused})
 COUNTDOWN_S = 3.0
 #: A cue stays at least this long (platform.md: 1.5 to 2 s and longer, one at a time).
 CUE_SHOWN_S = 3.0
+#: A note that is not about the exercise stays longer: nobody need read it at once.
+NOTE_SHOWN_S = 8.0
 #: Half a second without news is "not measured".
 SILENT_S = 0.5
 
@@ -118,6 +121,12 @@ class SessionState:
         self._job: Job | None = None
         self._stopping: list[Job] = []
         self._preview_wanted = False
+        self._disk_said_s = nan
+        self.recovering = Recovering(world, self._changed)
+
+    def _changed(self) -> None:
+        for listener in list(self.listeners):
+            listener()
 
     @property
     def now_s(self) -> float:
@@ -191,6 +200,16 @@ class SessionState:
             return ""
         recent = self.now_s - live.cue.said_at_s < CUE_SHOWN_S
         return str(live.cue.code) if recent else ""
+
+    @property
+    def disk_note(self) -> bool:
+        """Whether to say now that the disk takes nothing: once in a session, for a while."""
+        return 0 <= self.now_s - self._disk_said_s < NOTE_SHOWN_S
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether a session is over and still waits for a place on disk."""
+        return self.phase == Phase.summary and self.saved is None and self._recording is not None
 
     @property
     def side(self) -> int:

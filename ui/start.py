@@ -88,6 +88,8 @@ if sys.platform == "linux":
     vision = pathlib.Path(importlib.util.find_spec("mediapipe").origin).parent
     for library in [qt / "libqxcb.so", *sorted(vision.rglob("libmediapipe*.so"))]:
         ctypes.CDLL(str(library))
+from tracker.ready import make_ready
+make_ready()
 """
 
 

@@ -5,16 +5,19 @@ Nothing here imports OpenCV or MediaPipe; those live in the measuring process.
 
 from __future__ import annotations
 
+import contextlib
 import datetime as dt
 import secrets
 from pathlib import Path
 from typing import Any
 
+from tracker.errors import RunError
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.files import make_private_folder, session_folder
 from tracker.session.journal import FileJournal
 from tracker.session.live import LiveState, SessionInfo
+from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
@@ -22,6 +25,8 @@ from ui import background
 from ui.beats import beats_until
 from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
 
+#: What the first part of a journal is called once all of it was saved in another place.
+MOVED_NAME = "journal-saved-elsewhere.jsonl"
 #: The sample that the demo plays.
 DEMO_CLIP = "turns-good"
 
@@ -32,7 +37,7 @@ class Recording:
     def __init__(self, setup: dict[str, Any], notes: tuple[str, ...] = ()) -> None:
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
-        self.folder = make_private_folder(session_folder(session_id))
+        self.folder = session_folder(session_id)
         self._journal = FileJournal(self.folder / JOURNAL_NAME)
         about = SessionInfo(
             session_id=session_id,
@@ -69,11 +74,41 @@ class Recording:
         """The session ended."""
         self._engine.finish(ended)
 
-    def save(self) -> Saved:
-        """Put everything on disk: journal, trace, stage log, summary."""
+    @property
+    def fault(self) -> str:
+        """Why the disk takes nothing at the moment, or empty."""
+        return self._journal.fault
+
+    def save(self, into: Path | None = None) -> Saved:
+        """Put everything on disk: journal, trace, stage log, summary.
+
+        The journal stays locked until the summary stands, so that nobody takes the
+        session for one that broke off.
+        """
+        self._journal.finish()
+        folder = self.folder
+        if into is not None:
+            folder = make_private_folder(into / f"turnpost-{self.folder.name}")
+            self._journal.rescue(folder / JOURNAL_NAME)
+        elif self._journal.fault:
+            raise RunError(f"{folder}: can't be written ({self._journal.fault})")
+        summary = save_session(folder)
         self._journal.close()
-        summary = save_session(self.folder)
-        return Saved(self.folder, self.folder / SUMMARY_NAME, summary.model_dump(mode="json"))
+        if into is not None:
+            # What is there of it is no longer a session that broke off.
+            first = self.folder / JOURNAL_NAME
+            with contextlib.suppress(OSError):
+                first.rename(first.with_name(MOVED_NAME))
+        return Saved(folder, folder / SUMMARY_NAME, summary.model_dump(mode="json"))
+
+    def close(self) -> None:
+        """Let the journal go; what could not be saved is offered at the next start."""
+        self._journal.close()
+
+
+def _save_interrupted(session: Interrupted) -> Path:
+    save_interrupted(session)
+    return session.folder
 
 
 def _version() -> str:
@@ -128,6 +163,8 @@ def make_world(beats: BeatsLike | None = None) -> World:
         cameras=cameras,
         run=background.run,
         beats=beats or NoBeats(),
+        interrupted=interrupted_sessions,
+        save_interrupted=_save_interrupted,
     )
 
 
@@ -171,7 +208,6 @@ def demo_clip() -> Path:
         If no clip came with the program.
     """
     import sample_clips
-    from tracker.errors import RunError
 
     found = [Path(p) for p in sample_clips.shipped()]
     if not found:

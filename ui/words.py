@@ -61,6 +61,34 @@ WORDS: dict[str, object] = {
         "No picture is stored. Nothing leaves this computer. Your results are files in your own "
         "folder, and you can delete them.",
     ),
+    # sessions that broke off, and a second copy of the program
+    "recover.one": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your session of {when} broke off before its end. What you did until then is kept. "
+        "Repetitions: {count}.",
+    ),
+    "recover.many": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "{n} of your sessions broke off before their end. What you did until then is kept. "
+        "Repetitions in all: {count}.",
+    ),
+    "recover.save": QT_TRANSLATE_NOOP("turnpost", "Save what I did"),
+    "recover.later": QT_TRANSLATE_NOOP("turnpost", "Ask me next time"),
+    "recover.read": QT_TRANSLATE_NOOP("turnpost", "Good"),
+    "recover.saving": QT_TRANSLATE_NOOP("turnpost", "Saving what you did ..."),
+    "recover.saved": QT_TRANSLATE_NOOP(
+        "turnpost", "Saved, and marked as broken off. It is in {folder}"
+    ),
+    "recover.failed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again "
+        "next time.",
+    ),
+    "second.title": QT_TRANSLATE_NOOP("turnpost", "Turnpost is open already"),
+    "second.what": QT_TRANSLATE_NOOP(
+        "turnpost", "Look for its other window and go on there. Nothing is lost."
+    ),
+    "second.close": QT_TRANSLATE_NOOP("turnpost", "Close this note"),
     "welcome.start": QT_TRANSLATE_NOOP("turnpost", "Turn on the camera"),
     "welcome.start_demo": QT_TRANSLATE_NOOP("turnpost", "Start the sample"),
     # camera
@@ -180,6 +208,9 @@ WORDS: dict[str, object] = {
     "practice.picture_show": QT_TRANSLATE_NOOP("turnpost", "Show me (P)"),
     "practice.picture_hide": QT_TRANSLATE_NOOP("turnpost", "Hide me (P)"),
     "practice.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured: {reason}"),
+    "practice.disk": QT_TRANSLATE_NOOP(
+        "turnpost", "The disk takes nothing just now. Carry on: you can save at the end."
+    ),
     "practice.saving": QT_TRANSLATE_NOOP("turnpost", "Saving your session ..."),
     "field.name": QT_TRANSLATE_NOOP("turnpost", "Target with repetition count"),
     "field.text": QT_TRANSLATE_NOOP(
@@ -249,6 +280,13 @@ WORDS: dict[str, object] = {
     "summary.of_time": QT_TRANSLATE_NOOP("turnpost", "{value} % of the time"),
     "summary.saved": QT_TRANSLATE_NOOP("turnpost", "Saved in {folder}"),
     "summary.not_saved": QT_TRANSLATE_NOOP("turnpost", "Not saved: {why}"),
+    "summary.not_saved_do": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "What you did is still here. Make room, or choose another place, before you close this "
+        "window.",
+    ),
+    "summary.place": QT_TRANSLATE_NOOP("turnpost", "Choose another place"),
+    "summary.retry": QT_TRANSLATE_NOOP("turnpost", "Try again"),
     "summary.again": QT_TRANSLATE_NOOP("turnpost", "Practise again"),
     "summary.close": QT_TRANSLATE_NOOP("turnpost", "Close"),
     "summary.demo": QT_TRANSLATE_NOOP("turnpost", "This was the sample clip, not you."),

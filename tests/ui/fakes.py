@@ -11,11 +11,13 @@ from typing import Any
 
 import numpy as np
 
+from tracker.errors import RunError
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.projections import session_record
+from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
 from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
@@ -81,6 +83,8 @@ class FakeRecording:
         self.journal = MemoryJournal()
         self.engine = Engine(self.journal, about=SessionInfo(session_id="s1", setup=setup))
         self.fail: Exception | None = None
+        self.fault = ""
+        self.closed = False
 
     @property
     def live(self) -> LiveState:
@@ -102,9 +106,13 @@ class FakeRecording:
     def finish(self, ended: str) -> None:
         self.engine.finish(ended)
 
-    def save(self) -> Saved:
-        if self.fail is not None:
+    def close(self) -> None:
+        self.closed = True
+
+    def save(self, into: Path | None = None) -> Saved:
+        if self.fail is not None and into is None:
             raise self.fail
+        self.folder = into or self.folder
         summary = summarise(session_record(self.journal.content())).model_dump(mode="json")
         self.folder.mkdir(parents=True, exist_ok=True)
         path = self.folder / "summary.json"
@@ -144,6 +152,9 @@ class FakeWorld:
     services: list[FakeService] = field(default_factory=list)
     recordings: list[FakeRecording] = field(default_factory=list)
     beats: Beats = field(default_factory=Beats)
+    interrupted: list[Interrupted] = field(default_factory=list)
+    recovered: list[Interrupted] = field(default_factory=list)
+    cannot_save: set[Path] = field(default_factory=set)
 
     def world(self) -> World:
         return World(
@@ -152,7 +163,15 @@ class FakeWorld:
             cameras=lambda: list(self.cameras),
             run=run_at_once,
             beats=self.beats,
+            interrupted=lambda: list(self.interrupted),
+            save_interrupted=self._save_interrupted,
         )
+
+    def _save_interrupted(self, session: Interrupted) -> Path:
+        if session.folder in self.cannot_save:
+            raise RunError(f"{session.folder.name}: the disk is full")
+        self.recovered.append(session)
+        return session.folder
 
     def _service(self, source: Any, profile: Any) -> FakeService:
         self.services.append(FakeService(source, profile))

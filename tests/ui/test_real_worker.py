@@ -9,6 +9,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Iterator
+from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
@@ -16,7 +17,9 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from tests.vision.clip_files import write_clip
+from tests.vision.fakes import EndlessSource
 from tracker.session.journal import read_journal
+from tracker.session.trace import load_trace
 from tracker.vision.messages import ClipSource, LazyFactory
 from ui import wiring
 from ui.app import Window
@@ -106,17 +109,21 @@ def test_closing_in_the_middle_ends_the_child_and_saves(qtbot: QtBot, window: Wi
     # The fixture that looks for left-over processes and threads does the rest.
 
 
-def test_a_killed_measuring_process_does_not_end_the_session(qtbot: QtBot, window: Window) -> None:
+def kill_the_measuring() -> None:
+    children = Path(f"/proc/{os.getpid()}/task/{os.getpid()}/children").read_text().split()
+    for child in children:
+        if b"spawn_main" in Path(f"/proc/{child}/cmdline").read_bytes():
+            os.kill(int(child), signal.SIGKILL)
+
+
+def events_after_a_kill(qtbot: QtBot, window: Window) -> set[str]:
+    """Kill the measuring in mid-exercise; the events of the session that goes on."""
     director = window.director
     director.start()
     qtbot.waitUntil(lambda: director.phase == Phase.exercise, timeout=20_000)
     qtbot.wait(500)
-    children = Path(f"/proc/{os.getpid()}/task/{os.getpid()}/children").read_text().split()
     newest_s = director.sample.time_s if director.sample else 0.0
-    for child in children:
-        words = Path(f"/proc/{child}/cmdline").read_bytes()
-        if b"spawn_main" in words:
-            os.kill(int(child), signal.SIGKILL)
+    kill_the_measuring()
     qtbot.waitUntil(lambda: director.not_measured != "", timeout=10_000)
     assert director.phase == Phase.exercise
     qtbot.waitUntil(
@@ -127,8 +134,27 @@ def test_a_killed_measuring_process_does_not_end_the_session(qtbot: QtBot, windo
     director.stop()
     qtbot.waitUntil(lambda: director.phase == Phase.summary, timeout=5_000)
     assert director.saved is not None
-    events = director.saved.summary["exercises"][0]["events"]
-    assert "not_measured" in {e["code"] for e in events}
+    return {e["code"] for e in director.saved.summary["exercises"][0]["events"]}
+
+
+def test_a_killed_measuring_process_leaves_no_gap_in_a_clip(qtbot: QtBot, window: Window) -> None:
+    assert "not_measured" not in events_after_a_kill(qtbot, window)
+    saved = window.director.saved
+    assert saved is not None
+    times = [s.time_s for s in load_trace(saved.folder / "trace.csv")]
+    assert max(b - a for a, b in pairwise(times)) < 0.05
+
+
+def test_a_killed_measuring_process_of_a_camera_does_not_end_the_session(
+    qtbot: QtBot, window: Window
+) -> None:
+    def like_a_camera(source: Any, profile: Any) -> ServiceLike:
+        from tracker.vision.service import Service
+
+        return Service(EndlessSource(rate_hz=30.0), LazyFactory("tests.ui.plain_measurer:make"))
+
+    window.director._world.make_service = like_a_camera
+    assert "not_measured" in events_after_a_kill(qtbot, window)
 
 
 def test_the_window_is_not_held_up_by_saving(qtbot: QtBot, window: Window) -> None:

@@ -50,6 +50,7 @@ class FakeMeasurer:
     raise_from: int | None = None
     raise_to: int = 10**9
     exit_from: int | None = None
+    exit_to: int = 10**9
     fit_s: float = 0.0
     seen: int = 0
     numbers: list[int] = field(default_factory=list)
@@ -58,7 +59,7 @@ class FakeMeasurer:
         number = number_in(frame.image)
         self.seen += 1
         time.sleep(self.slow_s)
-        if self.exit_from is not None and frame.index >= self.exit_from:
+        if self.exit_from is not None and self.exit_from <= frame.index < self.exit_to:
             os._exit(7)
         if self.raise_from is not None and self.raise_from <= frame.index < self.raise_to:
             raise ValueError("this picture can't be measured")

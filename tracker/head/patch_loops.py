@@ -7,7 +7,7 @@ from numpy.typing import NDArray
 
 from tracker.compiled import compiled, solve_positive
 from tracker.head.crop import value_at
-from tracker.head.perspective import Array, pose_rows, rotation_of_vector, turn
+from tracker.head.perspective import Array, move, pose_rows, turn
 
 #: A patch whose picture has less contrast than this (grey levels, standard
 #: deviation) holds noise, not structure.
@@ -212,15 +212,34 @@ def normal_equations(
 @compiled
 def weights(cosine: Array, contrast: Array, misfit: Array) -> Array:
     """Weight ``(k,)`` of each patch: seen from the front, with structure, and alike (Tukey)."""
-    usable = (cosine > MIN_COSINE) & (contrast > MIN_CONTRAST)
-    out = np.zeros(len(misfit))
-    if not usable.any():
+    count = len(misfit)
+    out, known = np.zeros(count), np.empty(count)
+    n = 0
+    for k in range(count):
+        if cosine[k] > MIN_COSINE and contrast[k] > MIN_CONTRAST:
+            out[k] = cosine[k]
+            known[n] = misfit[k]
+            n += 1
+    if n == 0:
         return out
-    limit = 3.0 * max(float(np.median(misfit[usable])), 0.15)
-    for k in range(len(out)):
-        if usable[k] and misfit[k] < limit:
-            out[k] = cosine[k] * (1.0 - (misfit[k] / limit) ** 2) ** 2
+    limit = 3.0 * max(_middle(known, n), 0.15)
+    for k in range(count):
+        alike = 1.0 - (misfit[k] / limit) ** 2
+        out[k] *= alike * alike if alike > 0.0 else 0.0
     return out
+
+
+@compiled
+def _middle(values: Array, n: int) -> float:
+    """Median of the first ``n`` values, which are sorted in place."""
+    for i in range(1, n):
+        value = values[i]
+        j = i - 1
+        while j >= 0 and values[j] > value:
+            values[j + 1] = values[j]
+            j -= 1
+        values[j + 1] = value
+    return float(0.5 * (values[(n - 1) // 2] + values[n // 2]))
 
 
 @compiled
@@ -260,7 +279,10 @@ def settle(
         )
         by_pose, _, cosine = moves(centres, normals, tangents, rest, rotation, position_mm, lens[0])
         weight = weights(cosine, contrast, misfit)
-        if (weight > IN_USE).sum() < MIN_USED:
+        used = 0
+        for k in range(len(weight)):
+            used += weight[k] > IN_USE
+        if used < MIN_USED:
             return rotation, position_mm, np.zeros(len(weight)), misfit
         if small or done == rounds:
             break
@@ -268,7 +290,6 @@ def settle(
         for i in range(6):
             normal[i, i] *= 1.0 + 1e-6
         step = solve_positive(normal, right)
-        rotation = rotation_of_vector(step[:3]) @ rotation
-        position_mm = position_mm + step[3:]
-        small = np.abs(step[:3]).max() < SETTLED_RAD and np.abs(step[3:]).max() < SETTLED_MM
+        rotation, position_mm, most_rad, most_mm = move(rotation, position_mm, step)
+        small = most_rad < SETTLED_RAD and most_mm < SETTLED_MM
     return rotation, position_mm, weight, misfit

@@ -80,7 +80,10 @@ class Pose:
 
 @compiled
 def rotation_of_vector(vector_rad: Array) -> Array:
-    """Right-handed rotation matrix ``(3, 3)`` of a rotation vector (Rodrigues' formula)."""
+    """Right-handed rotation matrix ``(3, 3)`` of a rotation vector (Rodrigues' formula).
+
+    Of a longer vector, a pose's step for one, the first three numbers are taken.
+    """
     x, y, z = vector_rad[0], vector_rad[1], vector_rad[2]
     angle = np.sqrt(x * x + y * y + z * z)
     # Series near zero, where the quotients lose their digits.
@@ -89,13 +92,11 @@ def rotation_of_vector(vector_rad: Array) -> Array:
     else:
         a, b = np.sin(angle) / angle, (1.0 - np.cos(angle)) / angle**2
     c = 1.0 - b * angle**2
-    return np.array(
-        [
-            [c + b * x * x, b * x * y - a * z, b * x * z + a * y],
-            [b * x * y + a * z, c + b * y * y, b * y * z - a * x],
-            [b * x * z - a * y, b * y * z + a * x, c + b * z * z],
-        ]
-    )
+    out = np.empty((3, 3))
+    out[0, 0], out[0, 1], out[0, 2] = c + b * x * x, b * x * y - a * z, b * x * z + a * y
+    out[1, 0], out[1, 1], out[1, 2] = b * x * y + a * z, c + b * y * y, b * y * z - a * x
+    out[2, 0], out[2, 1], out[2, 2] = b * x * z - a * y, b * y * z + a * x, c + b * z * z
+    return out
 
 
 def vector_of_rotation(rotation: Array) -> Array:
@@ -132,6 +133,22 @@ def pose_rows(turned_mm: Array, in_camera_mm: Array, focal_px: float, out: Array
     out[0, 3], out[0, 4], out[0, 5] = s, 0.0, -s * u
     out[1, 0], out[1, 1], out[1, 2] = -s * (c + v * b), s * v * a, s * a
     out[1, 3], out[1, 4], out[1, 5] = 0.0, s, -s * v
+
+
+@compiled
+def move(rotation: Array, position_mm: Array, step: Array) -> tuple[Array, Array, float, float]:
+    """Pose after a step ``(6,)``, and the step's largest turn (rad) and shift (mm)."""
+    by = rotation_of_vector(step)
+    turned, moved = np.zeros((3, 3)), np.empty(3)
+    most_rad, most_mm = 0.0, 0.0
+    for i in range(3):
+        for j in range(3):
+            for k in range(3):
+                turned[i, j] += by[i, k] * rotation[k, j]
+        moved[i] = position_mm[i] + step[3 + i]
+        most_rad = max(most_rad, abs(step[i]))
+        most_mm = max(most_mm, abs(step[3 + i]))
+    return turned, moved, most_rad, most_mm
 
 
 @compiled
@@ -232,10 +249,8 @@ def _settle(
         for i in range(6):
             normal[i, i] += 1e-9 * (normal[i, i] + 1.0)
         step = solve_positive(normal, right)
-        rotation = rotation_of_vector(step[:3]) @ rotation
-        position_mm = position_mm + step[3:]
+        rotation, position_mm, most_rad, most_mm = move(rotation, position_mm, step)
         rms = np.sqrt(squares / max(total, 1e-9))
-        turned_by, moved_by = np.abs(step[:3]).max(), np.abs(step[3:]).max()
-        if turned_by < settled_rad and moved_by < 200 * settled_rad:
+        if most_rad < settled_rad and most_mm < 200 * settled_rad:
             break
     return rotation, position_mm, rms

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import Any
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import (
@@ -47,6 +48,22 @@ class Asked:
             return count * self.exercise.repetition_s
         pair = self.tempo_bpm if isinstance(self.tempo_bpm, tuple) else (self.tempo_bpm,) * 2
         return count * 2 * 60.0 / (0.5 * sum(pair))
+
+    @property
+    def step_values(self) -> dict[str, Any]:
+        """What a step of the stage log says of it, beside its times and its target."""
+        return {
+            "exercise": self.exercise.id,
+            "entry_id": self.entry_id,
+            "tempo_bpm": self.tempo_bpm,
+            "amplitude_deg": self.amplitude_deg,
+            "repetitions": self.repetitions,
+            "seconds": self.seconds,
+            "eyes": self.eyes,
+            "posture": self.posture,
+            "surface": self.surface,
+            "head_shake": self.head_shake,
+        }
 
 
 def asked_of(entry: Entry, week: int = 1) -> Asked:

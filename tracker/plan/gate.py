@@ -88,3 +88,11 @@ def judge_answers(answers: Mapping[str, bool | None], plan: Plan) -> Gate:
     if unanswered:
         return Gate("ask", unanswered)
     return Gate("go" if is_cleared(plan) else "seated_only")
+
+
+def without_answers(plan: Plan) -> Gate:
+    """What the plan alone allows where nobody was there to be asked: clips without a window.
+
+    Never for a person who is there; those are asked until they have answered.
+    """
+    return Gate("go" if is_cleared(plan) else "seated_only")

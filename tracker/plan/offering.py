@@ -59,8 +59,14 @@ def refusals(
         "not_cleared": gate.outcome == "seated_only" and not seated,
         "no_start_score": start.limit is None,
         "high_start": start.seated_only and not seated,
-        "no_voice": (not seated or asked.eyes == "closed") and not voice,
+        "no_voice": voice_needed(entry) and not voice,
         "no_helper": asked.support == "helper" and not around.helper_here,
         "support_not_confirmed": asked.support != "none" and not around.support_confirmed,
     }
     return tuple(key for key in REFUSALS if found[key])
+
+
+def voice_needed(entry: Entry) -> bool:
+    """Whether an entry is led by voice: nobody looks at the screen."""
+    asked = asked_of(entry)
+    return asked.posture != "sitting" or asked.eyes == "closed"

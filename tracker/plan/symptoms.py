@@ -64,11 +64,13 @@ def judge_set(
     minutes_since
         Since the set ended; when settled, how long that took.
     """
-    worst = _worst(rules, after)
-    if worst is None or start.limit is None:
+    if start.limit is None:
         return Verdict("ask", "not_answered")
-    if worst > start.limit:
+    if any(s is not None and s > start.limit for s in after.values()):
+        # Too high is too high, even while another score is open.
         return Verdict("end_today", "score_above")
+    if _worst(rules, after) is None:
+        return Verdict("ask", "not_answered")
     if minutes_since > rules.settle_minutes_most:
         return Verdict("end_today", "not_settled")
     return Verdict("go_on") if settled else Verdict("wait", "settling")

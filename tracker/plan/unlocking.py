@@ -12,13 +12,17 @@ from tracker.session.summary import ExerciseSummary, Summary
 
 @dataclass(frozen=True, slots=True)
 class SessionFigures:
-    """What one session says of an entry or a stage; None where not asked or not measured."""
+    """What one session says of an entry or a stage; None where not asked or not measured.
+
+    ``ended`` is how the session ended; one that had to be ended meets no condition.
+    """
 
     rise: int | None = None
     settle_minutes: float | None = None
     on_target: float | None = None
     measured: float | None = None
     clear: bool | None = None
+    ended: str = "finished"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,8 +78,12 @@ def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[Sess
     return found
 
 
+#: Ends of a session that say nothing against it.
+_ENDED_WELL = ("finished", "stopped")
+
+
 def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
-    found = []
+    found = [] if figures.ended in _ENDED_WELL else [f"the session ended with {figures.ended!r}"]
     for words, value, most in (
         ("rise of the score", figures.rise, unlock.rise_most),
         ("minutes to settle", figures.settle_minutes, unlock.settle_minutes_most),
@@ -99,7 +107,10 @@ def _shown(value: float | None) -> str:
 
 def _figures(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:
     """The worst of what was done: a figure that one of them lacks is unknown."""
-    symptoms = [e.symptoms or summary.symptoms or {} for e in done]
+    # The session's scores stand for its sets only where none has scores of its own: a set
+    # that was broken off must not take over the calm scores of another.
+    own = any(e.symptoms is not None for e in summary.exercises)
+    symptoms = [(e.symptoms if own else summary.symptoms) or {} for e in done]
     targets = [e.gaze["on_target_fraction"]["value"] for e in done if e.gaze is not None]
     said = [e.clarity.get("value") for e in done if e.gaze is not None]
     return SessionFigures(
@@ -108,14 +119,20 @@ def _figures(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigure
         on_target=_worst(targets, min),
         measured=_worst([e.done.measured_fraction for e in done], min),
         clear=all(v == "clear" for v in said) if said and None not in said else None,
+        ended=summary.ended,
     )
 
 
 def _rise(symptoms: dict[str, Any]) -> int | None:
-    before, after = symptoms.get("before"), symptoms.get("after")
-    if isinstance(before, int) and isinstance(after, int):
-        return max(after - before, 0)
-    return None
+    """The largest rise of what was asked; unknown if one of the scores is."""
+    pairs = [symptoms, *(symptoms[k] for k in ("nausea", "unsteadiness") if k in symptoms)]
+    rises = []
+    for pair in pairs:
+        before, after = pair.get("before"), pair.get("after")
+        if not isinstance(before, int) or not isinstance(after, int):
+            return None
+        rises.append(max(after - before, 0))
+    return max(rises)
 
 
 def _worst(values: Sequence[Any], of: Any) -> Any:

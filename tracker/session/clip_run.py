@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from typing import Protocol
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any, Protocol
 
 from tracker.errors import InputError
 from tracker.frame import Frame
@@ -51,6 +52,26 @@ class ClipMeasurer(Protocol):
         """Samples of the frames held back."""
 
 
+@dataclass(frozen=True, slots=True)
+class MeasuredClip:
+    """A clip on its own clock, its set-up fitted.
+
+    Attributes
+    ----------
+    steps
+        Of its stage log, those of the set-up as the fit gives them back.
+    found, notes
+        What the set-up found, and keys of what limits it.
+    samples
+        Of the whole clip, measured while they are taken; to be gone through once.
+    """
+
+    steps: list[Step]
+    found: dict[str, Any]
+    notes: tuple[str, ...]
+    samples: Iterator[Sample]
+
+
 def run_clip(
     frames: Iterable[Frame], measurer: ClipMeasurer, stage: StageLog | None, about: SessionInfo
 ) -> SessionRecord:
@@ -72,6 +93,17 @@ def run_clip(
     SessionRecord
         Read back from the journal.
     """
+    clip = measured_clip(frames, measurer, stage)
+    about = about.model_copy(
+        update={"setup": {**about.setup, **clip.found}, "notes": (*about.notes, *clip.notes)}
+    )
+    return run_samples(clip.samples, clip.steps, about)
+
+
+def measured_clip(
+    frames: Iterable[Frame], measurer: ClipMeasurer, stage: StageLog | None
+) -> MeasuredClip:
+    """Fit a clip's set-up; the rest of it is measured as its samples are taken."""
     asked = list(stage.steps) if stage is not None else []
     setup = setup_steps(asked)
     setup_end_s = max((s.to_s for s in setup), default=None)
@@ -103,11 +135,8 @@ def run_clip(
         }
         found = {k: v for k, v in found.items() if v is not None and v == v}
     steps = _with_targets(asked, report) if setup else asked
-    about = about.model_copy(
-        update={"setup": {**about.setup, **found}, "notes": (*about.notes, *notes)}
-    )
     samples = _chain(held, first_after, source, measurer)
-    return run_samples(samples, steps, about)
+    return MeasuredClip(steps, found, tuple(notes), samples)
 
 
 def run_samples(
@@ -155,7 +184,7 @@ def _with_targets(asked: Sequence[Step], report: Report | None) -> list[Step]:
 
 def _chain(
     held: list[Sample], first: Sample | None, rest: Iterable[Frame], measurer: ClipMeasurer
-) -> Iterable[Sample]:
+) -> Iterator[Sample]:
     yield from held
     if first is not None:
         yield first

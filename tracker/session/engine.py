@@ -7,13 +7,15 @@ same results however they were handed over.
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from math import isfinite, nan
+from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.derive import completed, gaze_error_deg, rounded
-from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, sample_record
+from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, Record, sample_record
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
@@ -55,10 +57,15 @@ class Engine:
         """The exercises so far, in their order."""
         return [self._runs[k] for k in sorted(self._runs)]
 
-    def begin(self, step: Step) -> None:
+    def begin(self, step: Step) -> int:
         """A step has begun; it ends at its ``to_s`` or when the next one begins.
 
         An exercise step that names no exercise is measured, but not judged.
+
+        Returns
+        -------
+        int
+            Its number, for the answers that belong to it.
 
         Raises
         ------
@@ -72,6 +79,24 @@ class Engine:
         self._journal.append(
             {"kind": "step", "number": number, "step": step.model_dump(mode="json")}
         )
+        return number
+
+    def use_setup(self, from_s: float, found: Mapping[str, Any], notes: Sequence[str] = ()) -> None:
+        """From a time on a new set-up holds: what it found, and what limits it."""
+        reach = found.get("gaze_reach_deg")
+        self._reach = reach if _is_reach(reach) else None
+        self._journal.append(
+            {"kind": "setup", "from_s": from_s, "found": dict(found), "notes": list(notes)}
+        )
+
+    def answer(self, about: str, value: Any, number: int | None = None) -> None:
+        """Something was answered, of the whole session or of a step; a later answer counts."""
+        record: Record = {"kind": "answer", "about": about, "value": value}
+        self._journal.append(record if number is None else record | {"number": number})
+
+    def mark(self, name: str, time_s: float, **values: Any) -> None:
+        """Something is worth a place in time."""
+        self._journal.append({"kind": "mark", "name": name, "time_s": time_s} | values)
 
     def feed(self, sample: Sample) -> None:
         """Take the next sample; one that isn't later than all before is passed over."""

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from tracker.errors import InputError, RunError
@@ -78,6 +81,43 @@ def make_private_folder(path: Path) -> Path:
     except OSError as error:
         raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
     return path
+
+
+@contextmanager
+def new_folder(path: Path) -> Iterator[Path]:
+    """A folder to fill, which takes its name only once the block has ended without an error.
+
+    Raises
+    ------
+    InputError
+        If something is there already.
+    RunError
+        If it can't be made.
+    """
+    if path.exists() and not (path.is_dir() and not any(path.iterdir())):
+        raise InputError(f"{path}: is there already; name a new folder")
+    make_private_folder(path.parent)
+    try:
+        name = tempfile.mkdtemp(prefix=f".{path.name[:40]}.", dir=path.parent)
+    except OSError as error:
+        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
+    try:
+        # One level down, where nobody looks for a session.
+        whole = make_private_folder(Path(name) / "whole")
+        yield whole
+        _take_name(whole, path)
+    finally:
+        shutil.rmtree(name, ignore_errors=True)
+    _sync_folder(path.parent)
+
+
+def _take_name(whole: Path, path: Path) -> None:
+    try:
+        if path.exists():
+            path.rmdir()
+        whole.replace(path)
+    except OSError as error:
+        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
 
 
 def data_folder() -> Path:

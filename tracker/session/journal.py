@@ -15,7 +15,9 @@ kind         what it holds
 ``turn``     ``number`` of its step and the turn
 ``event``    ``number`` of its step, ``id`` and the event; a later record
              with the same ``id`` takes the place of an earlier one
-``answer``   ``about`` and ``value``: what the patient answered
+``setup``    ``from_s``, ``found`` and ``notes``: a set-up that holds from then on
+``answer``   ``about`` and ``value``: what the patient answered; ``number`` of
+             the step that it belongs to, if it belongs to one
 ``mark``     ``name`` and ``time_s``: anything else worth a place in time
 ``end``      ``time_s`` and ``ended``
 ============ ==============================================================
@@ -27,6 +29,7 @@ import json
 import os
 import queue
 import threading
+import time
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from math import isfinite, nan
@@ -36,6 +39,8 @@ from typing import Any, Protocol
 
 from tracker.errors import InputError, RunError
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
+from tracker.session.files import write_atomically
+from tracker.session.lock import BINARY, lock
 
 FORMAT = "turnpost-journal"
 FORMAT_VERSION = 1
@@ -48,8 +53,11 @@ SYNC_S = 0.5
 #: Bounds of what is read: a line, a whole file (four hours at 60 frames/s are 400 MB at most).
 MAX_LINE_BYTES = 1_000_000
 MAX_FILE_BYTES = 1_000_000_000
-#: Records that wait at most for a disk that doesn't take them (ten minutes at 60 frames/s).
-MAX_WAITING = 40_000
+#: Records that wait at most for a disk that doesn't take them: more than an hour at
+#: 60 frames/s, some 60 MB.
+MAX_WAITING = 250_000
+#: What the rest makes no sense without.
+_HEAD_KINDS = frozenset({"session", "step"})
 
 
 class Journal(Protocol):
@@ -77,30 +85,36 @@ class MemoryJournal:
 class FileJournal:
     """Appends records to a file from a thread of its own.
 
+    The file is locked while it is open, so that nobody takes it for one that broke
+    off. What the disk doesn't take (it is full, gone, read-only; the file can't even
+    be made) waits in memory and is tried again; :attr:`fault` says so meanwhile, and
+    :meth:`rescue` writes all of it in another place.
+
     Parameters
     ----------
     path
-        The file; an existing one is appended to.
+        The file; an existing one is appended to. Its folder is made if need be.
 
     Raises
     ------
     RunError
-        If it can't be opened.
+        If somebody else is writing it.
     """
 
     def __init__(self, path: Path) -> None:
-        try:
-            handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_APPEND, 0o600)
-        except OSError as error:
-            raise RunError(f"{path}: can't be written ({error.strerror})") from error
         self.path = path
-        self._handle = handle
         self._queue: queue.SimpleQueue[Record | None] = queue.SimpleQueue()
-        self._waiting = b""
+        self._waiting = bytearray()
         self._waiting_count = 0
-        self._fault: str = ""
+        self._head: list[bytes] = []
+        self._fault = ""
         self._lost = 0
         self._closed = False
+        self._handle: int | None = None
+        try:
+            self._handle = _opened(path)
+        except OSError as error:
+            self._fault = _why(error)
         self._thread = threading.Thread(target=self._run, name="journal", daemon=True)
         self._thread.start()
 
@@ -119,15 +133,47 @@ class FileJournal:
         if not self._closed:
             self._queue.put(record)
 
-    def close(self, timeout_s: float = 5.0) -> None:
-        """Put everything on disk and end the thread."""
-        if self._closed:
-            return
-        self._closed = True
-        self._queue.put(None)
+    def finish(self, timeout_s: float = 5.0) -> None:
+        """Take no more, put everything on disk and end the thread; the lock stays.
+
+        Called once more it tries again to write what still waits.
+        """
+        if not self._closed:
+            self._closed = True
+            self._queue.put(None)
         self._thread.join(timeout_s)
-        if not self._thread.is_alive():
+        if self._thread.is_alive():
+            self._fault = "the disk does not answer"
+        elif self._fault:
+            self._write()
+
+    def close(self, timeout_s: float = 5.0) -> None:
+        """Finish, and let the file go."""
+        self.finish(timeout_s)
+        if self._handle is not None and not self._thread.is_alive():
             os.close(self._handle)
+            self._handle = None
+
+    def rescue(self, path: Path) -> None:
+        """Write all of a finished journal to another place, whole or not at all.
+
+        What the disk had taken is read back from the file, even from one whose name
+        is gone; if that can't be read any more, what waits in memory is written.
+
+        Raises
+        ------
+        InputError, RunError
+            If that place doesn't take it either.
+        """
+        self.finish()
+        if self._thread.is_alive():
+            raise RunError(f"{self.path}: the disk does not answer; try again in a moment")
+        try:
+            taken = b"" if self._handle is None else _all_of(self._handle)
+        except OSError:
+            taken = b"".join(self._head)
+        # A disk that filled up may have taken half a line; the rest of it waits.
+        write_atomically(path, taken + bytes(self._waiting))
 
     def __enter__(self) -> FileJournal:
         return self
@@ -150,8 +196,6 @@ class FileJournal:
 
     def _gather(self) -> tuple[list[bytes], bool]:
         """Records of the next half second, as lines; False when the journal was closed."""
-        import time
-
         lines: list[bytes] = []
         until_s = time.monotonic() + SYNC_S
         while (left_s := until_s - time.monotonic()) > 0:
@@ -162,25 +206,61 @@ class FileJournal:
             if record is None:
                 return lines, False
             lines.append(encode(record))
+            if record["kind"] in _HEAD_KINDS:
+                self._head.append(lines[-1])
         return lines, True
 
     def _write(self) -> None:
         """Write what waits; what the disk doesn't take is tried again later."""
-        if not self._waiting:
-            return
         try:
+            if self._handle is None:
+                self._handle = _opened(self.path)
             while self._waiting:
                 done = os.write(self._handle, self._waiting)
-                self._waiting = self._waiting[done:]
-            os.fsync(self._handle)
-        except OSError as error:
-            self._fault = error.strerror or type(error).__name__
+                del self._waiting[:done]
+            if self._waiting_count:
+                os.fsync(self._handle)
+                self._waiting_count = 0
+            self._fault = "" if _is_there(self.path, self._handle) else "its folder is gone"
+        except (OSError, RunError) as error:
+            self._fault = _why(error)
             if self._waiting_count > MAX_WAITING:
                 self._lost += self._waiting_count
-                self._waiting, self._waiting_count = b"\n", 0
-            return
-        self._fault = ""
-        self._waiting_count = 0
+                # The line that was half written ends here; the head is needed by rescue.
+                self._waiting[:] = b"\n" if self._handle is not None else b"".join(self._head)
+                self._waiting_count = 0
+
+
+def _opened(path: Path) -> int:
+    """Open a journal for its writer, and lock it."""
+    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    handle = os.open(path, os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY, 0o600)
+    if lock(handle) is False:
+        os.close(handle)
+        raise RunError(f"{path}: is in use by another window; close that first")
+    return handle
+
+
+def _is_there(path: Path, handle: int) -> bool:
+    """Whether the open file still has its name: a deleted one takes writes, too."""
+    try:
+        return os.path.samestat(path.stat(), os.fstat(handle))
+    except OSError:
+        return False
+
+
+def _all_of(handle: int) -> bytes:
+    left = min(os.fstat(handle).st_size, MAX_FILE_BYTES)
+    os.lseek(handle, 0, os.SEEK_SET)
+    parts = []
+    while left > 0 and (part := os.read(handle, min(left, 1 << 20))):
+        parts.append(part)
+        left -= len(part)
+    return b"".join(parts)
+
+
+def _why(error: Exception) -> str:
+    return (getattr(error, "strerror", None) or str(error) or type(error).__name__).lower()
 
 
 def encode(record: Record) -> bytes:
@@ -223,8 +303,15 @@ class JournalContent:
         return str(ends[-1].get("ended", "interrupted")) if ends else "interrupted"
 
 
-def read_journal(path: Path) -> JournalContent:
+def read_journal(path: Path, *, without: str = "") -> JournalContent:
     """Read a journal, passing over what is damaged.
+
+    Parameters
+    ----------
+    path
+        The file.
+    without
+        A kind of record that is not wanted, which saves the time of reading it.
 
     Raises
     ------
@@ -235,7 +322,7 @@ def read_journal(path: Path) -> JournalContent:
         if path.stat().st_size > MAX_FILE_BYTES:
             raise InputError(f"{path}: too large for a journal")
         with path.open("rb") as file:
-            rows = list(_records(file))
+            rows = list(_records(file, without))
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
     records = [r for r in rows if r is not None]
@@ -248,9 +335,10 @@ def read_journal(path: Path) -> JournalContent:
     return JournalContent(records, len(rows) - len(records))
 
 
-def _records(file: Any) -> Iterator[Record | None]:
+def _records(file: Any, without: str) -> Iterator[Record | None]:
+    unwanted = f'{{"kind":"{without}"'.encode()
     while line := file.readline(MAX_LINE_BYTES + 1):
-        if not line.strip():
+        if not line.strip() or line.startswith(unwanted):
             continue
         yield _decode(line) if len(line) <= MAX_LINE_BYTES else None
 

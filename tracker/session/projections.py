@@ -17,6 +17,15 @@ from tracker.session.stage import Camera, StageLog, Step, is_judged
 
 
 @dataclass(frozen=True, slots=True)
+class SetupRecord:
+    """A set-up that held from a time on: what it found, and notes on what limits it."""
+
+    from_s: float
+    found: dict[str, Any]
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class ExerciseRecord:
     """One exercise step as it was done, with what was measured in it."""
 
@@ -26,11 +35,16 @@ class ExerciseRecord:
     turns: list[Turn]
     events: list[Event]
     answers: dict[str, Any]
+    setup: SetupRecord | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class SessionRecord:
-    """A whole session, read back from its journal."""
+    """A whole session, read back from its journal.
+
+    ``not_done`` holds the marks of entries that were not begun; ``setups`` is empty
+    where one set-up, told with the session's beginning, holds for all of it.
+    """
 
     about: SessionInfo
     steps: list[Step]
@@ -40,6 +54,8 @@ class SessionRecord:
     ended: str
     end_s: float
     damaged_lines: int
+    setups: tuple[SetupRecord, ...] = ()
+    not_done: tuple[Record, ...] = ()
 
 
 def session_record(content: JournalContent) -> SessionRecord:
@@ -49,6 +65,7 @@ def session_record(content: JournalContent) -> SessionRecord:
     end_s = _end_s(content, samples)
     numbered = _steps(content, end_s)
     answers = content.of("answer")
+    setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
     exercises = [
         ExerciseRecord(
             number,
@@ -61,6 +78,7 @@ def session_record(content: JournalContent) -> SessionRecord:
                 if r.get("number") == number and (e := _event(r, step.to_s))
             ],
             {str(r.get("about")): r.get("value") for r in answers if r.get("number") == number},
+            max((u for u in setups if u.from_s <= step.from_s), key=_from_s, default=None),
         )
         for number, step in numbered
         if is_judged(step)
@@ -74,6 +92,8 @@ def session_record(content: JournalContent) -> SessionRecord:
         ended=content.ended,
         end_s=end_s,
         damaged_lines=content.damaged_lines,
+        setups=setups,
+        not_done=tuple(r for r in content.of("mark") if r.get("name") == "not_done"),
     )
 
 
@@ -121,6 +141,18 @@ def _steps(content: JournalContent, end_s: float) -> list[tuple[int, Step]]:
         if not isfinite(end_s) or step.from_s <= end_s:
             out.append((number, step.model_copy(update={"to_s": to_s})))
     return out
+
+
+def _from_s(setup: SetupRecord) -> float:
+    return setup.from_s
+
+
+def _setup(record: Record) -> SetupRecord | None:
+    try:
+        notes = tuple(str(n) for n in record["notes"])
+        return SetupRecord(float(record["from_s"]), dict(record["found"]), notes)
+    except (KeyError, TypeError, ValueError):
+        return None
 
 
 def _turn(record: Record) -> Turn | None:

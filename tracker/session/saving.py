@@ -15,6 +15,8 @@ JOURNAL_NAME = "journal.jsonl"
 SUMMARY_NAME = "summary.json"
 TRACE_NAME = "trace.csv"
 STAGE_NAME = "stage.json"
+#: What is made from the journal.
+FILE_NAMES = (STAGE_NAME, TRACE_NAME, SUMMARY_NAME)
 
 
 def save_session(folder: Path) -> Summary:

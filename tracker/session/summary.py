@@ -19,7 +19,7 @@ from tracker.exercises.catalogue import HELD, Exercise, find_exercise
 from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
-from tracker.session import figures, standing
+from tracker.session import figures, said, standing
 from tracker.session.files import write_atomically
 from tracker.session.projections import ExerciseRecord, SessionRecord
 from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
@@ -105,10 +105,26 @@ class ExerciseSummary(_Part):
     symptoms: dict[str, Any] | None
     quality: list[Flag]
     not_measured: list[str]
+    setup: dict[str, Any] | None = None
+    support: dict[str, Any] | None = None
+    steadied: dict[str, Any] | None = None
+    own_count: dict[str, Any] | None = None
+
+
+class NotDone(_Part):
+    """An entry of the plan that was not begun, and why (keys)."""
+
+    entry_id: str
+    exercise: str
+    reasons: list[str]
 
 
 class Summary(_Part):
-    """One session."""
+    """One session.
+
+    ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
+    are empty where no plan was gone through; ``ended_because`` holds keys.
+    """
 
     format: Literal["turnpost-session"]
     format_version: int
@@ -124,6 +140,9 @@ class Summary(_Part):
     symptoms: dict[str, Any] | None
     exercises: list[ExerciseSummary]
     quality: list[Flag] = []
+    ended_because: list[str] = []
+    not_done: list[NotDone] = []
+    opened: list[str] = []
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -151,19 +170,29 @@ def summarise(record: SessionRecord) -> Summary:
             "glasses": None,
             "calibration": None,
             **about.setup,
+            **_common_setup(record),
             "frame_rate_hz": figures.frame_rate_hz(_longest(record)),
             "light": figures.light_of(moving or record.samples),
         },
-        gate=about.gate,
-        symptoms=_symptoms(record.answers),
-        exercises=[exercise_summary(e, about.notes) for e in record.exercises],
+        gate=said.gate_of(record),
+        symptoms=said.symptoms_of(record),
+        exercises=[
+            exercise_summary(e, about.notes).model_copy(
+                update={"symptoms": said.symptoms_of_set(e, record)}
+            )
+            for e in record.exercises
+        ],
         quality=_session_flags(record),
+        ended_because=[str(k) for k in record.answers.get("ended_because", [])],
+        not_done=[NotDone.model_validate(row) for row in said.not_done_rows(record)],
+        opened=said.agreed_of(record),
     )
 
 
 def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> ExerciseSummary:
     """Summary of one exercise."""
     step, turns, samples = record.step, record.turns, record.samples
+    setup = record.setup
     exercise = find_exercise(step.exercise or "")
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
@@ -188,15 +217,19 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
         if by_place
         else None,
         gaze=figures.gaze_figures(samples, turns) if exercise.on_target else None,
-        clarity=_answer(record.answers, "clarity"),
+        clarity=said.clarity_of(record.answers),
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
         sway=_sway(record, exercise),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns),
-        symptoms=_symptoms(record.answers),
-        quality=_flags(samples, fraction, notes),
+        symptoms=None,
+        quality=_flags(samples, fraction, (*notes, *(setup.notes if setup else ()))),
         not_measured=list(exercise.not_measured),
+        setup=setup.found if setup else None,
+        support=record.answers.get("support"),
+        steadied=_asked_only(record.answers, "steadied"),
+        own_count=_asked_only(record.answers, "own_count"),
     )
 
 
@@ -273,17 +306,18 @@ def _event_row(event: Event) -> EventRow:
     )
 
 
-def _answer(answers: dict[str, Any], about: str) -> dict[str, Any]:
-    if about in answers:
-        return {"value": answers[about], "reason": None}
-    return {"value": None, "reason": "not asked"}
+def _asked_only(answers: dict[str, Any], about: str) -> dict[str, Any] | None:
+    """An answer where the question belongs to the entry, else None."""
+    return said.answer_of(answers, about) if about in answers else None
 
 
-def _symptoms(answers: dict[str, Any]) -> dict[str, Any] | None:
-    found = {k[9:]: v for k, v in answers.items() if k.startswith("symptoms_")}
-    if not found:
-        return None
-    return {"before": None, "after": None, "settled_minutes": None, **found}
+def _common_setup(record: SessionRecord) -> dict[str, Any]:
+    """What all set-ups of the session agree on; what ``differs`` stands with each exercise."""
+    found = [s.found for s in record.setups]
+    keys = dict.fromkeys(k for f in found for k in f)
+    differs = [k for k in keys if any(f.get(k) != found[0].get(k) for f in found)]
+    common = {k: None if k in differs else found[0].get(k) for k in keys}
+    return {**common, "differs": differs} if differs else common
 
 
 def _longest(record: SessionRecord) -> list[Sample]:
@@ -293,7 +327,7 @@ def _longest(record: SessionRecord) -> list[Sample]:
 
 
 def _flags(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> list[Flag]:
-    flags = [_NOTES[n] for n in notes if n in _NOTES]
+    flags = [_NOTES[n] for n in notes if n in _NOTES and n not in _OF_THE_SESSION]
     rate = figures.frame_rate_hz(samples)
     if rate is not None and rate < LOW_FRAME_RATE_HZ:
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
@@ -321,10 +355,17 @@ _NOTES = {
     "other_exercise": Flag(
         flag="other_exercise", reason="the stage log says that another exercise was asked for"
     ),
+    "from_clips": Flag(
+        flag="from_clips",
+        reason="made from clips: the times between the sets are the plan's, nobody was there",
+    ),
     "gaze_not_fitted": Flag(
         flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
     ),
 }
+
+#: Notes that say nothing of a single exercise.
+_OF_THE_SESSION = {"from_clips"}
 
 
 def _session_flags(record: SessionRecord) -> list[Flag]:

@@ -15,7 +15,8 @@ from multiprocessing.connection import Connection
 from typing import Any
 
 from tracker.vision import worker
-from tracker.vision.messages import Ready, Stop
+from tracker.vision.messages import Pulse, Ready, Stop
+from tracker.vision.patience import Patience
 
 #: News kept for a program that doesn't ask; above it the child has to wait.
 MAX_WAITING = 5000
@@ -55,6 +56,7 @@ class Child:
         self.closed = False
         self.ready = False
         self.started_s = self.heard_s = time.perf_counter()
+        self.patience = Patience(self.started_s)
         self._threads = [
             threading.Thread(target=self._listen, name="measuring-news", daemon=True),
             threading.Thread(target=self._speak, name="measuring-orders", daemon=True),
@@ -124,10 +126,15 @@ class Child:
                 message = self._pipe.recv()
             except Exception:  # ended, broken off in mid-message, or not to be read
                 break
-            self.heard_s = time.perf_counter()
+            at_s = time.perf_counter()
+            if isinstance(message, Pulse):
+                # It says how the process is, not that its work goes on: no news.
+                self.patience.pulse(at_s, message.rounds, message.cpu_s)
+                continue
+            self.heard_s = at_s
             if isinstance(message, Ready):
                 self.ready = True
-            self._news.append((self.heard_s, message))
+            self._news.append((at_s, message))
             while len(self._news) > MAX_WAITING and not self._letting_go:
                 time.sleep(0.02)
         self.closed = True

@@ -151,15 +151,21 @@ class LazyFactory:
 
 @dataclass(frozen=True, slots=True)
 class Resume:
-    """Where a clip goes on: it was at ``time_s`` when the clock stood at ``wall_s``.
+    """Where a clip goes on: after the frame at ``time_s``, the last that was delivered.
 
-    A clip that isn't paced goes on after ``time_s`` and passes over ``discard``
-    frames more (those that may have killed the process before).
+    It passes over ``discard`` frames more (those that may have killed the process
+    before). With ``again`` the frames up to ``time_s`` are measured once more,
+    quickly and without being told: a set-up that isn't fitted yet needs them.
     """
 
     time_s: float
-    wall_s: float
     discard: int = 0
+    again: bool = False
+
+    @property
+    def known_s(self) -> float:
+        """Frames up to this time are known: a little more than ``time_s``, for its rounding."""
+        return self.time_s + 1e-4
 
 
 @dataclass(frozen=True, slots=True)
@@ -201,6 +207,14 @@ class Beat:
     """The child's measuring loop is alive."""
 
     stats: SourceStats
+
+
+@dataclass(frozen=True, slots=True)
+class Pulse:
+    """Sent by a thread of the child's own: rounds of its work, processor seconds used."""
+
+    rounds: int
+    cpu_s: float
 
 
 @dataclass(frozen=True, slots=True)

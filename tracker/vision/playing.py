@@ -20,6 +20,9 @@ MAX_LATE_S = 0.1
 class ClipFeed:
     """Frames of a clip when they are due; none is dropped.
 
+    A clip that is taken up again goes on after the last frame that was delivered:
+    its clock waited.
+
     Raises
     ------
     InputError
@@ -29,26 +32,20 @@ class ClipFeed:
     def __init__(self, source: ClipSource, resume: Resume | None = None) -> None:
         self._clip: ClipReader = open_clip(source.path)
         self._paced = source.paced
-        #: Reading of the clock at the clip's time 0.
-        self._zero_s = clock() if resume is None else resume.wall_s - resume.time_s
-        if resume is not None:
-            self._take_up(resume)
+        resume = resume or Resume(-math.inf)
+        #: What is not later is not new, and doesn't wait until it is due.
+        self._known_s = resume.known_s
+        self._discard = resume.discard
+        if not resume.again and resume.known_s >= 0:
+            self._clip.skip_to(resume.known_s)
         self._next = self._clip.read()
-        if resume is None:
-            self._zero_s = clock()
+        #: Reading of the clock at the clip's time 0.
+        self._zero_s = clock()
+        if self._next is not None and self._next.time_s > self._known_s:
+            self._begin_with_new()
         self._paused_s: float | None = None
         self._given = 0
         self._walls: deque[float] = deque(maxlen=90)
-
-    def _take_up(self, resume: Resume) -> None:
-        """Go on where the clip should be by the clock, or after the last frame that is known."""
-        if self._paced:
-            # Passing over takes time, in which the clock goes on.
-            self._clip.skip_to(clock() - self._zero_s)
-            return
-        self._clip.skip_to(resume.time_s + 1e-4)
-        for _ in range(resume.discard):
-            self._clip.read()
 
     def get(self, timeout_s: float) -> Frame | None:
         """The next frame once it is due; waits for that at most ``timeout_s``."""
@@ -56,19 +53,30 @@ class ClipFeed:
         if frame is None:
             time.sleep(timeout_s)
             return None
-        if self._paced:
-            wait_s = self._zero_s + frame.time_s - clock()
-            if wait_s > timeout_s:
-                time.sleep(timeout_s)
-                return None
-            if wait_s > 0:
-                time.sleep(wait_s)
-            elif wait_s < -MAX_LATE_S:
-                self._zero_s += -wait_s - MAX_LATE_S
+        known = frame.time_s <= self._known_s
+        if self._paced and not known and not self._wait_for(frame, timeout_s):
+            return None
         self._next = self._clip.read()
+        if known and self._next is not None and self._next.time_s > self._known_s:
+            self._begin_with_new()
         self._given += 1
         self._walls.append(clock())
         return frame
+
+    def _begin_with_new(self) -> None:
+        """Pass over what may have killed the process before, and start the clip's clock."""
+        for _ in range(self._discard):
+            self._next = self._clip.read()
+        if self._next is not None:
+            self._zero_s = clock() - self._next.time_s
+
+    def _wait_for(self, frame: Frame, timeout_s: float) -> bool:
+        """Wait until a frame is due; False if that takes longer than ``timeout_s``."""
+        wait_s = self._zero_s + frame.time_s - clock()
+        time.sleep(min(max(wait_s, 0.0), timeout_s))
+        if wait_s < -MAX_LATE_S:
+            self._zero_s += -wait_s - MAX_LATE_S
+        return wait_s <= timeout_s
 
     @property
     def state(self) -> Condition:

@@ -11,10 +11,11 @@ from __future__ import annotations
 import contextlib
 import struct
 import threading
-from multiprocessing.shared_memory import SharedMemory
 
 import numpy as np
 from numpy.typing import NDArray
+
+from tracker.vision.blocks import OwnBlock, join
 
 #: Longest side of a preview picture.
 MAX_SIDE_PX = 640
@@ -44,10 +45,12 @@ class Preview:
     """
 
     def __init__(self, name: str | None = None) -> None:
+        self._own: OwnBlock | None = None
         if name is None:
-            self._block = SharedMemory(create=True, size=_HEADER_BYTES + 2 * _PLACE_BYTES)
+            self._own = OwnBlock(_HEADER_BYTES + 2 * _PLACE_BYTES)
+            self._block = self._own.memory
         else:
-            self._block = SharedMemory(name=name)
+            self._block = join(name)
         self._fence = threading.Lock()
 
     @property
@@ -108,9 +111,9 @@ class Preview:
             self._block.close()
 
     def unlink(self) -> None:
-        """Take the block away (its maker, once)."""
-        self.close()
-        self._block.unlink()
+        """Take the block away (its maker)."""
+        if self._own is not None:
+            self._own.take_away()
 
     @property
     def _memory(self) -> memoryview:

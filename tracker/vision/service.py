@@ -8,7 +8,6 @@ libraries and models loaded) takes its place.
 
 from __future__ import annotations
 
-import contextlib
 import pickle
 import time
 from collections.abc import Callable
@@ -69,7 +68,10 @@ class Limits:
     silent_s
         Without a sample for so long it is "not measured".
     dead_s
-        Without any news for so long the process is replaced.
+        Without any news for so long the process that measures a camera is replaced.
+    clip_s
+        The same for a clip, in seconds in which it could have made progress: a clip
+        waits, so there is no hurry, and a slow machine is no reason.
     first_s
         The same until the first sample after it was told to begin.
     load_s
@@ -84,6 +86,7 @@ class Limits:
 
     silent_s: float = 0.5
     dead_s: float = 1.5
+    clip_s: float = 6.0
     first_s: float = 15.0
     load_s: float = 60.0
     fit_s: float = 90.0
@@ -119,6 +122,7 @@ class Service:
         keep_spare: bool = True,
     ) -> None:
         self._source = source
+        self._clip = isinstance(source, ClipSource)
         self._factory = pickle.dumps(make_measurer)
         self._limits = limits or Limits()
         self._keep_spare = keep_spare
@@ -135,7 +139,8 @@ class Service:
         self._origin_s = self._polled_s = self._pardon_s = 0.0
         self._newest_s = self._newest_at_s = self._time_s = 0.0
         self._first_at_s = 0.0
-        self._counted = self._of_child = self._strikes = self._spares = 0
+        self._counted = self._of_child = self._strikes = self._spares = self._discard = 0
+        self._has_begun = False
         self._fit_s: float | None = None
         self._note = ""
         self._waiting: list[Message] = []
@@ -158,7 +163,11 @@ class Service:
             raise RuntimeError("a service is started once")
         self._block = Preview()
         self._origin_s = self._polled_s = time.perf_counter()
-        self._child = self._new_child()
+        try:
+            self._child = self._new_child()
+        except BaseException:
+            self._block.unlink()
+            raise
         self._begin(self._child, None)
 
     def poll(self) -> list[Message]:
@@ -213,19 +222,12 @@ class Service:
         """The session's clock; it never goes back.
 
         For a camera the seconds since :meth:`start`. For a clip the time of its
-        newest frame; while nothing is measured for other reasons than a fit, a
-        paced clip goes on by the clock, as it will be taken up again.
+        newest frame: it waits while nothing is measured.
         """
         now_s = time.perf_counter()
         if self._block is None:
             return 0.0
-        if not isinstance(self._source, ClipSource):
-            value = now_s - self._origin_s
-        else:
-            value = self._newest_s
-            out = self._state in (SourceState.silent, SourceState.restarting)
-            if self._source.paced and out and self._counted:
-                value += now_s - self._newest_at_s
+        value = self._newest_s if self._clip else now_s - self._origin_s
         if not self._stopped:
             self._time_s = max(self._time_s, value)
         return self._time_s
@@ -248,8 +250,7 @@ class Service:
             child.reap(max(0.05, deadline_s - time.perf_counter()))
         self._gone.clear()
         if self._block is not None:
-            with contextlib.suppress(FileNotFoundError):
-                self._block.unlink()
+            self._block.unlink()
 
     def __enter__(self) -> Self:
         return self
@@ -268,6 +269,7 @@ class Service:
         if isinstance(message, Measured):
             self._measured(message, at_s, out)
         elif isinstance(message, SourceChanged):
+            self._has_begun = True
             # Running is said with the first sample: it means "measured". And to open
             # the source again is a part of restarting.
             if message.state not in (SourceState.opening, SourceState.running):
@@ -309,12 +311,15 @@ class Service:
 
     def _judge(self, child: Child, now_s: float, heard: bool, out: list[Message]) -> None:
         if child.drained:
-            self._replace("the measuring process ended", now_s, out)
+            self._replace("the measuring process ended", out)
             return
         if heard or self._state in _OVER or now_s < self._pardon_s:
             return
-        if now_s - child.heard_s > self._limit_s(child):
-            self._replace("the measuring process stopped answering", now_s, out)
+        silent_s = now_s - child.heard_s
+        if self._clip:
+            silent_s = min(silent_s, child.patience.without_progress_s(now_s))
+        if silent_s > self._limit_s(child):
+            self._replace("the measuring process stopped answering", out)
         elif (
             self._state is SourceState.running
             and self._fit_s is None
@@ -327,9 +332,11 @@ class Service:
             return self._limits.load_s
         if self._fit_s is not None:
             return self._limits.fit_s
-        return self._limits.dead_s if self._of_child else self._limits.first_s
+        if not self._of_child:
+            return self._limits.first_s
+        return self._limits.clip_s if self._clip else self._limits.dead_s
 
-    def _replace(self, why: str, now_s: float, out: list[Message]) -> None:
+    def _replace(self, why: str, out: list[Message]) -> None:
         child = self._child
         if child is None:
             return
@@ -337,29 +344,31 @@ class Service:
         self._gone.append(child)
         self._child = None
         why = self._note or why
-        fit_was_asked, self._fit_s = self._fit_s is not None, None
-        if fit_was_asked:
+        if self._fit_s is not None:
+            self._fit_s = None
             out.append(FitFailed("the measuring process ended while the set-up was being used"))
         if self._state in _OVER:
             return
         lasted = self._of_child > 0 and self._newest_at_s - self._first_at_s >= 1.0
         self._strikes = 1 if lasted else self._strikes + 1
+        # The next frame is to blame if a process began with it and ended.
+        self._discard = 0 if self._of_child else self._discard + int(self._has_begun)
         if self._strikes > self._limits.strikes:
             self._fail(f"{why}, {self._strikes} times in a row", out)
             return
         self._say(SourceState.restarting, why, out)
         resume = None
         if self._counted:
-            # A fit holds a clip, so its clock goes on from now.
-            wall_s = now_s if fit_was_asked else self._newest_at_s
-            resume = Resume(self._newest_s, wall_s, discard=self._strikes - 1)
+            again = self._clip and self._profile is None
+            resume = Resume(self._newest_s, discard=self._discard, again=again)
         self._child = self._spare or self._new_child()
         self._spare = None
         self._begin(self._child, resume)
 
     def _begin(self, child: Child, resume: Resume | None) -> None:
-        self._of_child, self._note = 0, ""
+        self._of_child, self._note, self._has_begun = 0, "", False
         child.heard_s = time.perf_counter()
+        child.patience.begin(child.heard_s)
         child.tell(Begin(self._source, self._origin_s, self._profile, resume))
         if self._show:
             child.tell(ShowPreview(True))

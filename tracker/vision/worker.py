@@ -8,12 +8,14 @@ pipe is gone, it ends at once.
 from __future__ import annotations
 
 import contextlib
+import math
 import os
 import pickle
 import queue
 import signal
 import sys
 import threading
+import time
 from collections.abc import Callable
 from multiprocessing.connection import Connection
 from typing import Any, Protocol
@@ -31,6 +33,7 @@ from tracker.vision.messages import (
     Fitted,
     GivingUp,
     Measured,
+    Pulse,
     Ready,
     ShowPreview,
     SourceChanged,
@@ -38,6 +41,7 @@ from tracker.vision.messages import (
     SourceStats,
     Stop,
 )
+from tracker.vision.patience import PULSE_S
 
 #: Longest wait for a picture before orders are looked at again.
 LOOK_S = 0.05
@@ -104,18 +108,20 @@ def main(pipe: Connection, factory: bytes, preview: str, parent: int, bound: boo
     _keep_quiet()
     _end_with_parent(parent, bound)
     orders: queue.SimpleQueue[Any] = queue.SimpleQueue()
-    threading.Thread(target=_listen, args=(pipe, orders), daemon=True).start()
+    line = Line(pipe)
+    threading.Thread(target=_listen, args=(line, orders), daemon=True).start()
+    threading.Thread(target=_beat, args=(line,), daemon=True).start()
     worker: Worker | None = None
     try:
-        worker = Worker(pipe, orders, preview)
+        worker = Worker(line, orders, preview)
         worker.load(factory)
         worker.run()
     except TurnpostError as error:
-        _last_words(pipe, str(error), final=True)
+        _last_words(line, str(error), final=True)
     except (BrokenPipeError, EOFError, ConnectionError):
         pass  # the program is gone, or has let go of this process
     except Exception as error:
-        _last_words(pipe, f"{type(error).__name__}: {_one_line(error)}", worker is None)
+        _last_words(line, f"{type(error).__name__}: {_one_line(error)}", worker is None)
     if worker is not None:
         with contextlib.suppress(Exception):
             worker.close()
@@ -123,13 +129,34 @@ def main(pipe: Connection, factory: bytes, preview: str, parent: int, bound: boo
     os._exit(0)
 
 
+class Line:
+    """The pipe to the program, shared by the work, the pulse and the taker of orders.
+
+    ``rounds`` counts the rounds of the work, for the pulse.
+    """
+
+    def __init__(self, pipe: Connection) -> None:
+        self._pipe = pipe
+        self._one_at_a_time = threading.Lock()
+        self.rounds = 0
+
+    def send(self, message: Any) -> None:
+        """Send one message."""
+        with self._one_at_a_time:
+            self._pipe.send(message)
+
+    def receive(self) -> Any:
+        """Wait for an order."""
+        return self._pipe.recv()
+
+
 class Worker:
     """The loop of the measuring process."""
 
-    def __init__(self, pipe: Connection, orders: queue.SimpleQueue[Any], preview: str) -> None:
+    def __init__(self, line: Line, orders: queue.SimpleQueue[Any], preview: str) -> None:
         from tracker.vision.preview import Preview
 
-        self._pipe, self._orders = pipe, orders
+        self._line, self._orders = line, orders
         self._preview = Preview(preview)
         self._show = False
         self._shown_s = self._beat_s = 0.0
@@ -140,6 +167,7 @@ class Worker:
         self._faults = 0
         self._load = 0.0
         self._last_s = 0.0
+        self._known_s = -math.inf
 
     def load(self, factory: bytes) -> None:
         """Load libraries and models; afterwards this process is a warm spare."""
@@ -154,11 +182,12 @@ class Worker:
             raise
         except Exception as error:
             raise _HopelessError(f"{type(error).__name__}: {_one_line(error)}") from error
-        self._pipe.send(Ready())
+        self._line.send(Ready())
 
     def run(self) -> None:
         """Obey and measure until told to stop."""
         while True:
+            self._line.rounds += 1
             if not self._obey():
                 return
             feed = self._feed
@@ -197,7 +226,7 @@ class Worker:
                     self._preview.blank()
 
     def _begin(self, order: Begin) -> None:
-        self._pipe.send(SourceChanged(SourceState.opening))
+        self._line.send(SourceChanged(SourceState.opening))
         if order.profile is not None:
             use = getattr(self._measurer, "use_profile", None)
             if use is not None:
@@ -205,6 +234,8 @@ class Worker:
             else:
                 self._measurer.close()
                 self._measurer = self._factory(profile=order.profile)
+        if order.resume is not None:
+            self._known_s = order.resume.known_s
         self._feed = open_feed(order)
 
     def _fit(self, order: Fit) -> None:
@@ -212,20 +243,22 @@ class Worker:
         if feed is not None:
             feed.pause()
         try:
-            self._pipe.send(Fitted(self._measurer.fit(order.steps)))
+            self._line.send(Fitted(self._measurer.fit(order.steps)))
         except TurnpostError as error:
-            self._pipe.send(FitFailed(str(error)))
+            self._line.send(FitFailed(str(error)))
         except (BrokenPipeError, ConnectionError):
             raise
         except Exception as error:
             words = f"the set-up could not be used ({type(error).__name__}: {_one_line(error)})"
-            self._pipe.send(FitFailed(words))
+            self._line.send(FitFailed(words))
         if feed is not None:
             feed.go_on()
 
     def _take(self, frame: Frame) -> None:
         began_s = self._clock()
-        self._picture(frame, began_s)
+        known = frame.time_s <= self._known_s
+        if not known:
+            self._picture(frame, began_s)
         try:
             sample = self._measurer.take(frame)
             self._faults = 0
@@ -237,7 +270,9 @@ class Worker:
             if self._faults > MAX_FAULTS:
                 raise
             sample = Sample(frame.time_s, reason="gap")
-        self._pipe.send(Measured(sample))
+        if known:
+            return
+        self._line.send(Measured(sample))
         spent_s, gap_s = self._clock() - began_s, max(began_s - self._last_s, 1e-6)
         self._load += 0.1 * (min(spent_s / gap_s, 2.0) - self._load)
         self._last_s = began_s
@@ -263,13 +298,13 @@ class Worker:
         state = feed.state
         if state != self._told:
             self._told = state
-            self._pipe.send(SourceChanged(*state))
+            self._line.send(SourceChanged(*state))
         if feed.stuck:
             raise _StuckError(state[1] or "the source does not answer")
         now_s = self._clock()
         if now_s - self._beat_s > BEAT_S:
             self._beat_s = now_s
-            self._pipe.send(Beat(feed.stats()))
+            self._line.send(Beat(feed.stats()))
 
 
 class _HopelessError(TurnpostError):
@@ -287,21 +322,29 @@ def _nothing() -> None:
     return None
 
 
-def _listen(pipe: Connection, orders: queue.SimpleQueue[Any]) -> None:
+def _beat(line: Line) -> None:
+    """Let the program know that this process is given the processor, and what it does with it."""
+    with contextlib.suppress(OSError, ValueError):
+        while True:
+            line.send(Pulse(line.rounds, time.process_time()))
+            time.sleep(PULSE_S)
+
+
+def _listen(line: Line, orders: queue.SimpleQueue[Any]) -> None:
     """Take orders as they come; end the process when nobody is left to give any."""
     while True:
         try:
-            orders.put(pipe.recv())
+            orders.put(line.receive())
         except (EOFError, OSError):
             os._exit(0)
         except Exception as error:  # an order that can't be read, e.g. a source of a lost module
-            _last_words(pipe, f"{type(error).__name__}: {_one_line(error)}", final=True)
+            _last_words(line, f"{type(error).__name__}: {_one_line(error)}", final=True)
             os._exit(0)
 
 
-def _last_words(pipe: Connection, words: str, final: bool) -> None:
+def _last_words(line: Line, words: str, final: bool) -> None:
     with contextlib.suppress(OSError, ValueError):
-        pipe.send(GivingUp(words, final))
+        line.send(GivingUp(words, final))
 
 
 def _one_line(error: Exception) -> str:

@@ -13,8 +13,12 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "demo": ("ui.commands.demo", "the whole main job with a sample clip in place of a camera"),
     "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
+    "practise": ("ui.commands.practise", "practise a stage of a plan, from clips without a window"),
     "plan": ("ui.commands.plan", "make, check and show a plan; the catalogue of exercises"),
-    "schema": ("ui.commands.schema", "print the JSON Schema of a plan, a summary or a stage log"),
+    "schema": (
+        "ui.commands.schema",
+        "print the JSON Schema of a plan, a summary, a stage log or answers",
+    ),
     "bench": ("ui.commands.bench", "print figures: accuracy against truth, speed as a ratio"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
     "camera": ("ui.commands.camera", "say what each camera gives, or why it can't be used"),

@@ -36,10 +36,13 @@ def run(args: argparse.Namespace) -> int:
         return app.exec()
     from ui.auto import AutoWalk
 
-    walk = AutoWalk(window, plan.steps[-1].to_s)
-    app.exec()
+    walk = AutoWalk(window)
+    with walk.watching():
+        app.exec()
     saved = window.director.saved
-    if walk.failure or saved is None:
-        raise RunError(walk.failure or "the demo was closed before its end; start it again")
+    if walk.failure is not None:
+        raise walk.failure
+    if saved is None:
+        raise RunError("the demo was closed before its end; start it again")
     print(saved.summary_path, flush=True)
     return 0

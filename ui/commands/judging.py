@@ -73,19 +73,9 @@ def asked_as(stage: StageLog, exercise_id: str) -> tuple[StageLog, tuple[str, ..
 
 def asked_by(stage: StageLog, asked: Asked) -> StageLog:
     """The log with what an entry of a plan asks for in place of what it says itself."""
-    values = {
-        "entry_id": asked.entry_id,
-        "tempo_bpm": asked.tempo_bpm,
-        "amplitude_deg": asked.amplitude_deg,
-        "repetitions": asked.repetitions,
-        "seconds": asked.seconds,
-        "eyes": asked.eyes,
-        "posture": asked.posture,
-        "surface": asked.surface,
-        "head_shake": asked.head_shake,
-    }
     steps = [
-        s.model_copy(update=values) if s.exercise == asked.exercise.id else s for s in stage.steps
+        s.model_copy(update=asked.step_values) if s.exercise == asked.exercise.id else s
+        for s in stage.steps
     ]
     return stage.model_copy(update={"steps": steps})
 

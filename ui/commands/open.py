@@ -14,7 +14,17 @@ def add_parser(sub: Any) -> None:
 
 def run(args: argparse.Namespace) -> int:  # noqa: ARG001
     """Open the program."""
-    from ui.app import open_window
+    from tracker.session.files import data_folder, make_private_folder
+    from tracker.session.lock import OnlyCopy
+    from ui.app import open_note, open_window
 
-    app, _window = open_window()
-    return app.exec()
+    only = OnlyCopy(make_private_folder(data_folder()) / "open.lock")
+    try:
+        if not only.mine:
+            app, _note = open_note()
+            return app.exec()
+        app, window = open_window()
+        window.director.look_for_interrupted()
+        return app.exec()
+    finally:
+        only.close()

@@ -11,9 +11,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     parser = sub.add_parser(
         "schema",
         help="print the JSON Schema of a kind of file",
-        description="Prints the JSON Schema (draft 2020-12) of a plan, a summary or a stage log.",
+        description="Prints the JSON Schema (draft 2020-12) of a plan, a summary, a "
+        "stage log, or answers to a session.",
     )
-    parser.add_argument("kind", choices=("plan", "summary", "stage"), help="which kind of file")
+    kinds = ("plan", "summary", "stage", "answers")
+    parser.add_argument("kind", choices=kinds, help="which kind of file")
     parser.set_defaults(run=run)
 
 
@@ -26,7 +28,14 @@ def run(args: argparse.Namespace) -> int:
 def published(kind: str) -> dict[str, object]:
     """The schema of a kind of file, with the draft it follows."""
     from tracker.plan import files as plan
+    from tracker.practice import scripted
     from tracker.session import stage, summary
 
-    found = {"plan": plan.schema, "summary": summary.schema, "stage": stage.schema}[kind]()
+    schemas = {
+        "plan": plan.schema,
+        "summary": summary.schema,
+        "stage": stage.schema,
+        "answers": scripted.schema,
+    }
+    found = schemas[kind]()
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **found}

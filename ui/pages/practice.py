@@ -69,7 +69,8 @@ class PracticePage(QWidget):
             for k in words.WORDS
             if k.startswith("reason.")
         ]
-        keep_room(self.cue, [*cues, *missing, words.say("practice.paused")], width)
+        others = [words.say("practice.paused"), words.say("practice.disk")]
+        keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
         longest = words.say("practice.asked", low=15, high=20, tempo=120)
         keep_room(
@@ -156,9 +157,9 @@ class PracticePage(QWidget):
         if missing and live.elapsed_s > 1.0:
             return words.say("practice.not_measured", reason=words.reason(missing))
         cue = director.cue
-        if cue == "not_measured":
-            return ""
-        return words.say(f"cue.{cue}") if cue and words.has(f"cue.{cue}") else ""
+        if cue and cue != "not_measured" and words.has(f"cue.{cue}"):
+            return words.say(f"cue.{cue}")
+        return words.say("practice.disk") if director.disk_note else ""
 
     def _figures(self, live: LiveState, *, jumps: bool) -> FieldState:
         turn = live.last_turn

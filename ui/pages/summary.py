@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-import contextlib
-import re
 from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from ui import theme, words
 from ui.reading import Row, rows_of
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
+from ui.widgets.paths import shown_path
 
 
 class NotMeasured(QWidget):
@@ -57,24 +56,36 @@ class SummaryPage(Page):
         for part in (self.said, self.exercise, self.table, self.saved):
             self.body.addWidget(part)
         self.body.addStretch(1)
-        again = Button(words.say("summary.again"), "main")
-        again.clicked.connect(director.again)
+        self.again = Button(words.say("summary.again"), "main")
+        self.again.clicked.connect(director.again)
+        self.place = Button(words.say("summary.place"), "main")
+        self.place.clicked.connect(self._choose_place)
+        self.retry = Button(words.say("summary.retry"))
+        self.retry.clicked.connect(lambda: director.save_again())
         leave = Button(words.say("summary.close"))
         leave.clicked.connect(close)
-        self.buttons.addWidget(again)
-        self.buttons.addWidget(leave)
+        for button in (self.again, self.place, self.retry, leave):
+            self.buttons.addWidget(button)
         self._rows: list[Row] = []
 
     def refresh(self) -> None:
         """Show what was saved."""
         director = self._director
+        for button, on in (
+            (self.again, not director.unsaved),
+            (self.place, director.unsaved),
+            (self.retry, director.unsaved),
+        ):
+            if button.isHidden() == on:
+                button.setVisible(on)
         said = words.say("summary.finished" if director.ended == "finished" else "summary.stopped")
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"
         if director.saved is None:
             self.said.setText(words.say("summary.not_saved", why=director.save_error))
             self._show([])
-            self.saved.setText("")
+            self.exercise.setText("")
+            self.saved.setText(words.say("summary.not_saved_do") if director.unsaved else "")
             return
         self.said.setText(said)
         self.saved.setText(words.say("summary.saved", folder=shown_path(director.saved.folder)))
@@ -86,6 +97,12 @@ class SummaryPage(Page):
         else:
             self.exercise.setText("")
             self._show([])
+
+    def _choose_place(self) -> None:
+        """Ask for a folder and save there."""
+        folder = QFileDialog.getExistingDirectory(self, words.say("summary.place"))
+        if folder:
+            self._director.save_again(Path(folder))
 
     def set_percent(self, percent: int) -> None:
         """Rows that are made later get the same text size."""
@@ -114,10 +131,3 @@ class SummaryPage(Page):
     def _sized(self, label: Words) -> Words:
         label.set_percent(self.percent)
         return label
-
-
-def shown_path(folder: Path) -> str:
-    """A path with the home folder shortened, that may be broken after each folder."""
-    with contextlib.suppress(ValueError):
-        folder = Path("~") / folder.relative_to(Path.home())
-    return re.sub(r"([/\\])", "\\1\u200b", str(folder))

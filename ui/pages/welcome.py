@@ -5,6 +5,7 @@ from __future__ import annotations
 from ui import theme, words
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.recovery_note import RecoveryNote
 
 CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
 
@@ -17,6 +18,8 @@ class WelcomePage(Page):
         self._director = director
         self._what = Words(role="lead")
         self.body.addWidget(Words(words.say("welcome.title"), "title"))
+        self.note = RecoveryNote(director.recovering)
+        self.body.addWidget(self.note)
         self.body.addWidget(self._what)
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("welcome.safe"), "lead", bold=True))
@@ -32,7 +35,8 @@ class WelcomePage(Page):
         self.refresh()
 
     def refresh(self) -> None:
-        """Words for a clip or for a camera."""
+        """Words for a clip or for a camera, and for sessions that broke off."""
+        self.note.refresh()
         demo = self._director.clip is not None
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
         text = words.say("welcome.start_demo" if demo else "welcome.start")

@@ -1,0 +1,230 @@
+"""What is asked around the sets, and what follows: gate, scores, stage, what is refused.
+
+Written as generators, so that the order reads from top to bottom: each ``yield``
+hands out a task and comes back with its answer. What ``attended`` means stands in
+:mod:`tracker.practice.conductor`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Generator, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any, Protocol
+
+from tracker.plan.asked import Asked, asked_of
+from tracker.plan.gate import QUESTIONS, Gate, judge_answers, without_answers
+from tracker.plan.model import Entry, Plan
+from tracker.plan.offering import Around, refusals, voice_needed
+from tracker.plan.symptoms import Start, judge_start
+from tracker.practice.tasks import (
+    SINCE_LAST,
+    AskGate,
+    AskOpen,
+    AskReader,
+    AskScores,
+    AskSinceLast,
+    AskSound,
+    AskSupport,
+    Rest,
+    Task,
+)
+from tracker.practice.today import Openings, stages_to_offer
+from tracker.session.stage import Step
+
+#: Reasons that an answer can still take away.
+_ON_SUPPORT = {"no_helper", "support_not_confirmed"}
+_ASKABLE = _ON_SUPPORT | {"no_voice"}
+Flow = Generator[Task, Any, None]
+
+
+class Recorder(Protocol):
+    """Where a session is written down; the engine is one."""
+
+    def begin(self, step: Step) -> int:
+        """A step has begun; gives its number."""
+
+    def answer(self, about: str, value: Any, number: int | None = None) -> None:
+        """Something was answered, of the whole session or of a step."""
+
+    def mark(self, name: str, time_s: float, **values: Any) -> None:
+        """Something worth a place in time."""
+
+    def finish(self, ended: str) -> None:
+        """The session ended."""
+
+
+class End(Exception):  # noqa: N818
+    """The session ends here."""
+
+    def __init__(self, ended: str, because: Sequence[str] = ()) -> None:
+        super().__init__(ended)
+        self.ended, self.because = ended, tuple(because)
+
+
+class Unwell(Exception):  # noqa: N818
+    """The patient has said to feel unwell."""
+
+
+@dataclass(slots=True)
+class Known:
+    """What is known of this session so far; None where nobody has answered."""
+
+    gate: Gate = field(default_factory=lambda: Gate("ask"))
+    gates: list[dict[str, Any]] = field(default_factory=list)
+    start: Start = field(default_factory=lambda: Start(None))
+    sound: bool | None = None
+    reader: bool | None = None
+    support: bool | None = None
+    seated_in_place: bool = False
+    rest_until_s: float = 0.0
+
+
+class Asking:
+    """Asks, and decides what may begin.
+
+    Parameters
+    ----------
+    plan, recorder, openings
+        The plan, where answers go, and which of it is open.
+    week, stage_id, absent, attended
+        As those of the conductor.
+
+    Attributes
+    ----------
+    now_s
+        Time on the session's clock, set by the conductor.
+    """
+
+    def __init__(
+        self,
+        plan: Plan,
+        recorder: Recorder,
+        openings: Openings,
+        *,
+        week: int,
+        stage_id: str | None,
+        absent: Mapping[str, str],
+        attended: bool,
+    ) -> None:
+        self.now_s = 0.0
+        self._plan, self._recorder, self._openings = plan, recorder, openings
+        self._week, self._stage_id, self._absent = week, stage_id, absent
+        self._attended = attended
+        self._known = Known()
+
+    def _asked(self, entry: Entry) -> Asked:
+        return asked_of(entry, self._week)
+
+    # --- gate, scores, stage ---
+
+    def _ask_gate(self, because: str) -> Flow:
+        """Ask the safety questions until all are answered, or nobody can."""
+        answers: dict[str, bool | None] = {}
+        open_ones = QUESTIONS
+        while True:
+            given = yield AskGate(questions=open_ones, because=because)
+            answers |= {k: v for k, v in (given or {}).items() if v is not None}
+            gate = judge_answers(answers, self._plan)
+            if gate.outcome != "ask" or not self._attended:
+                break
+            open_ones = gate.because
+        found = gate if gate.outcome != "ask" else without_answers(self._plan)
+        self._known.gates.append(
+            {
+                "asked_because": because,
+                "answers": {q: answers.get(q) for q in QUESTIONS},
+                "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
+                "because": list(gate.because),
+                "put_first": list(gate.put_first),
+                "seated_only": found.outcome == "seated_only",
+            }
+        )
+        self._recorder.answer("gate", list(self._known.gates))
+        if because == "start":
+            self._known.gate = found
+        if found.ended is not None:
+            raise End(found.ended, found.because)
+
+    def _ask_since_last(self) -> Flow:
+        given = yield AskSinceLast()
+        self._recorder.answer("since_last", picked(given, SINCE_LAST))
+
+    def _ask_before(self) -> Flow:
+        rules, known = self._plan.symptom_rules, self._known
+        names = ("dizziness", *rules.also_ask)
+        while True:
+            given = picked((yield AskScores(when="before", names=names)), names)
+            known.start = judge_start(rules, given)
+            if known.start.limit is not None or not self._attended:
+                break
+        if known.start.limit is None:
+            # Nobody has said: the rule for a person who did not start above it.
+            known.start = Start(rules.score_most)
+        self._recorder.answer("scores_before", given)
+
+    def _choose_stage(self) -> Generator[Task, Any, str | None]:
+        if self._stage_id is not None:
+            yield from self._ask_open(self._stage_id)
+            return self._stage_id
+        for stage_id in stages_to_offer(self._plan, self._openings):
+            yield from self._ask_open(stage_id)
+            if self._openings.is_open(stage_id):
+                return stage_id
+        return self._plan.stages[0].stage_id if self._plan.stages else None
+
+    def _ask_open(self, name: str) -> Flow:
+        """Only what may open is asked about, so that a yes can't open anything else."""
+        if self._openings.may_open(name) and (yield AskOpen(name=name)) is True:
+            self._openings.agreed.add(name)
+            self._recorder.answer("opened", sorted(self._openings.agreed))
+
+    # --- what is refused ---
+
+    def _refused(self, entry: Entry) -> Generator[Task, Any, tuple[str, ...]]:
+        """Why an entry may not begin; asks what can be asked, unless that can't help any more."""
+        absent = self._absent.get(entry.entry_id)
+        if absent is None:
+            yield from self._ask_open(entry.entry_id)
+        self._known.support = None
+        fixed = tuple(r for r in self._reasons(entry) if r not in _ASKABLE)
+        if absent is not None or fixed:
+            return (*fixed, *([] if absent is None else [absent]))
+        if self.now_s < self._known.rest_until_s:
+            yield Rest(until_s=self._known.rest_until_s, next_id=entry.entry_id)
+        yield from self._ask_around(entry)
+        return tuple(self._reasons(entry))
+
+    def _ask_around(self, entry: Entry) -> Flow:
+        known, support = self._known, self._asked(entry).support
+        if voice_needed(entry) and not known.sound:
+            known.sound = yield AskSound()
+            if known.sound is False and not known.reader:
+                known.reader = yield AskReader()
+        if support != "none" and not set(self._reasons(entry)) - _ON_SUPPORT:
+            known.support = yield AskSupport(entry_id=entry.entry_id, support=support)
+
+    def _reasons(self, entry: Entry) -> list[str]:
+        known = self._known
+        helper = known.support is True and self._asked(entry).support == "helper"
+        around = Around(
+            sound_works=known.sound is True,
+            helper_here=helper or known.reader is True,
+            helper_reads=known.reader is True,
+            support_confirmed=known.support is True,
+        )
+        unlocked = self._openings.entry_is_open(entry)
+        found = refusals(entry, known.gate, known.start, around, unlocked=unlocked)
+        passed_over = set() if self._attended else self._passed_over()
+        return [r for r in found if r not in passed_over]
+
+    def _passed_over(self) -> set[str]:
+        """What hangs on a question that nobody was there to answer."""
+        known, found = self._known, set()
+        if known.sound is None or (known.sound is False and known.reader is None):
+            found.add("no_voice")
+        return found | (_ON_SUPPORT if known.support is None else set())
+
+
+def picked(given: Mapping[str, Any] | None, names: Sequence[str]) -> dict[str, Any]:
+    """The answers that were asked for, None where there is none."""
+    return {name: (given or {}).get(name) for name in names}

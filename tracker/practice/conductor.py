@@ -1,0 +1,149 @@
+"""The conductor: from a plan to a finished session, one task after the other.
+
+A state machine without clock, window or camera. Its owner looks at
+:attr:`Conductor.task`, does it, and hands over answers and time; every decision
+goes to the recorder at once, so that the summary is a projection of the journal.
+
+Nobody there to answer
+----------------------
+With ``attended=False`` (clips without a window) the movements are made already,
+so that refusing an entry for want of an answer would protect nobody. A question
+without an answer is then "not asked": what hangs on it alone is passed over, and
+the summary says so. What *is* known still rules: the plan's locks and clearance,
+every yes at the gate, every "no" to a support, every score that was given. A live
+session (``attended=True``) waits for each answer, and nothing begins without.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from tracker.plan.model import Plan
+from tracker.practice.asking import End, Recorder, Unwell
+from tracker.practice.flow import SessionFlow
+from tracker.practice.tasks import CountDown, DoSet, Over, Rest, Task, Wait
+from tracker.practice.today import Openings, entries_of_today
+from tracker.session.stage import Step
+from tracker.session.summary import Summary
+
+#: Time to get ready once one is in place (common practice).
+COUNTDOWN_S = 3.0
+
+
+class Conductor:
+    """Leads through one session.
+
+    Parameters
+    ----------
+    plan
+        The plan.
+    recorder
+        Takes every answer and every decision.
+    history
+        Summaries of earlier sessions, oldest first.
+    week
+        Week of the plan, for its ladders.
+    stage_id
+        The stage to practise; None for the furthest that is open.
+    absent
+        Entry -> why it can't be done today whatever is answered (``no_clip``).
+    attended
+        Whether somebody is there to answer (see above).
+    countdown_s
+        How long the countdown takes.
+    """
+
+    def __init__(
+        self,
+        plan: Plan,
+        recorder: Recorder,
+        *,
+        history: Sequence[Summary] = (),
+        week: int = 1,
+        stage_id: str | None = None,
+        absent: Mapping[str, str] | None = None,
+        attended: bool = True,
+        countdown_s: float = COUNTDOWN_S,
+    ) -> None:
+        if stage_id is not None:
+            entries_of_today(plan, stage_id)
+        self._begin = recorder.begin
+        self._step: Step | None = None
+        self._flow = SessionFlow(
+            plan,
+            recorder,
+            Openings(plan, history),
+            week=week,
+            stage_id=stage_id,
+            absent=dict(absent or {}),
+            attended=attended,
+            countdown_s=countdown_s,
+        )
+        self._going = self._flow.session()
+        self._task: Task = next(self._going)
+
+    @property
+    def task(self) -> Task:
+        """What comes next."""
+        return self._task
+
+    @property
+    def now_s(self) -> float:
+        """Time on the session's clock."""
+        return self._flow.now_s
+
+    def advance(self, now_s: float) -> None:
+        """Time goes on; a task whose time is up is over."""
+        self._flow.now_s = max(self._flow.now_s, now_s)
+        while self._flow.now_s >= self._task.until_s:
+            self._go_on(None)
+
+    def answer(self, value: Any) -> None:
+        """Answer the task; None where nobody can.
+
+        Raises
+        ------
+        ValueError
+            If the task takes no answer, or not this one; nothing has happened then.
+        """
+        if isinstance(self._task, CountDown | DoSet | Wait | Rest | Over):
+            raise ValueError(f"{type(self._task).__name__} takes no answer")
+        self._task.check(value)
+        self._go_on(value)
+
+    def begin_set(self, step: Step) -> int:
+        """The set begins, or goes on after a pause, with a step; gives its number."""
+        if not isinstance(self._task, DoSet):
+            raise ValueError(f"no set can begin at {type(self._task).__name__}")
+        number = self._begin(step)
+        self._step = step
+        self._flow.numbers.append(number)
+        return number
+
+    def end_set(self, time_s: float) -> None:
+        """The set is over: done, or stopped by the patient.
+
+        What comes after it in the time that was given for it is rest.
+        """
+        if not isinstance(self._task, DoSet):
+            raise ValueError(f"there is no set at {type(self._task).__name__}")
+        if self._step is not None and self._step.to_s > time_s:
+            rest = {"from_s": time_s, "to_s": self._step.to_s, "step": "rest"}
+            self._begin(Step.model_validate(rest))
+        self._step = None
+        self._flow.now_s = max(self._flow.now_s, time_s)
+        self._go_on(None)
+
+    def stop(self, ended: str = "stopped") -> None:
+        """Stop at once, whatever is being done: ``stopped``, ``possible_fall``, ..."""
+        if not isinstance(self._task, Over):
+            self._task = self._going.throw(End(ended))
+
+    def unwell(self) -> None:
+        """The patient feels unwell: everything stops, and the safety questions come."""
+        if not isinstance(self._task, Over):
+            self._task = self._going.throw(Unwell())
+
+    def _go_on(self, value: Any) -> None:
+        self._task = self._going.send(value)

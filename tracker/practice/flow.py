@@ -1,0 +1,203 @@
+"""The order of a session, as it is gone through: from the first question to the end."""
+
+from __future__ import annotations
+
+from collections.abc import Generator, Mapping, Sequence
+from typing import Any
+
+from tracker.plan.asked import Asked
+from tracker.plan.model import Entry, Plan
+from tracker.plan.symptoms import Verdict, judge_set
+from tracker.practice.asking import Asking, End, Flow, Recorder, Unwell, picked
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskScores,
+    CountDown,
+    DoSet,
+    Over,
+    Prepare,
+    Settle,
+    Task,
+    Wait,
+)
+from tracker.practice.today import Openings, entries_of_today
+
+#: After a set the score is asked for once 10 s are over (common practice).
+SCORE_AFTER_S = 10.0
+#: Near work: it has a target, and is meant to go to the point where the image doubles.
+_NEAR_WORK = {"near-far", "near-hold"}
+
+
+class SessionFlow(Asking):
+    """One session; the arguments are those of the conductor.
+
+    Attributes
+    ----------
+    numbers
+        Steps of the set that is being done.
+    """
+
+    def __init__(
+        self,
+        plan: Plan,
+        recorder: Recorder,
+        openings: Openings,
+        *,
+        week: int,
+        stage_id: str | None,
+        absent: Mapping[str, str],
+        attended: bool,
+        countdown_s: float,
+    ) -> None:
+        super().__init__(
+            plan,
+            recorder,
+            openings,
+            week=week,
+            stage_id=stage_id,
+            absent=absent,
+            attended=attended,
+        )
+        self._countdown_s = countdown_s
+        self._left: list[Entry] = []
+        self.numbers: list[int] = []
+
+    def session(self) -> Flow:
+        """From the first question to the end."""
+        try:
+            yield from self._practice()
+            end = End("finished")
+        except Unwell:
+            end = yield from self._after_unwell()
+        except End as stopped:
+            end = stopped
+        for entry in self._left:
+            absent = self._absent.get(entry.entry_id)
+            self._not_done(entry, ("session_ended", *([] if absent is None else [absent])))
+        if end.because:
+            self._recorder.answer("ended_because", list(end.because))
+        self._recorder.finish(end.ended)
+        while True:
+            yield Over(ended=end.ended, because=end.because)
+
+    def _practice(self) -> Flow:
+        yield from self._ask_gate("start")
+        if self._openings.been_here:
+            yield from self._ask_since_last()
+        yield from self._ask_before()
+        stage_id = yield from self._choose_stage()
+        self._left = entries_of_today(self._plan, stage_id)
+        while self._left:
+            entry = self._left[0]
+            refused = yield from self._refused(entry)
+            if not refused and not (yield from self._do(entry)):
+                refused = ("not_in_place",)
+            if refused:
+                self._not_done(entry, refused)
+                self._left = self._left[1:]
+
+    def _after_unwell(self) -> Generator[Task, Any, End]:
+        """The safety questions again; the session ends whatever is answered."""
+        try:
+            yield from self._ask_gate("unwell")
+        except End as end:
+            return end
+        except Unwell:
+            pass
+        return End("stopped_unwell", ("unwell",))
+
+    def _not_done(self, entry: Entry, reasons: Sequence[str]) -> None:
+        values = {"entry_id": entry.entry_id, "exercise": entry.exercise}
+        self._recorder.mark("not_done", self.now_s, **values, reasons=list(reasons))
+
+    # --- one entry ---
+
+    def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
+        """Do one entry; false if the person did not get into place."""
+        asked, known = self._asked(entry), self._known
+        standing = asked.posture != "sitting"
+        rest_pose = standing or not known.seated_in_place
+        if (yield Prepare(asked=asked, rest_pose=rest_pose)) is not True:
+            return False
+        # Who has stood up sits differently afterwards.
+        known.seated_in_place = not standing
+        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s)
+        self.numbers = []
+        try:
+            yield DoSet(asked=asked)
+        finally:
+            if self.numbers:
+                self._left = self._left[1:]
+            self._of_set("support", self._about_support(asked))
+        ended_s = self.now_s
+        yield from self._ask_after(asked)
+        yield from self._watch_symptoms(asked, ended_s)
+        known.rest_until_s = self.now_s + self._plan.rest_s
+        return True
+
+    def _about_support(self, asked: Asked) -> dict[str, Any]:
+        known = self._known
+        return {
+            "asked": asked.support,
+            "confirmed": known.support,
+            "sound": known.sound,
+            "reader": known.reader,
+        }
+
+    def _ask_after(self, asked: Asked) -> Flow:
+        """What only the patient knows of the set."""
+        exercise = asked.exercise
+        wanted = {
+            "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
+            "steadied": asked.posture == "standing" and asked.seconds is not None,
+            "own_count": not exercise.counted and asked.repetitions is not None,
+        }
+        questions = tuple(q for q, is_wanted in wanted.items() if is_wanted)
+        if not questions:
+            return
+        task = AskAfterSet(entry_id=asked.entry_id, questions=questions)
+        given = (yield task) or {}
+        for question in questions:
+            self._of_set(question, given.get(question))
+        # Seeing double where nothing was near may be new: the safety questions tell.
+        if given.get("clarity") == "double" and exercise.id not in _NEAR_WORK:
+            yield from self._ask_gate("double")
+
+    def _watch_symptoms(self, asked: Asked, ended_s: float) -> Flow:
+        """Score 10 s after, then "back to usual"; the rules may end the session."""
+        names = ("dizziness", *self._plan.symptom_rules.also_ask)
+        yield Wait(until_s=ended_s + SCORE_AFTER_S)
+        while True:
+            task = AskScores(when="after", names=names, entry_id=asked.entry_id)
+            given = picked((yield task), names)
+            verdict = self._judged(given, False, ended_s)
+            if verdict.outcome != "ask" or not self._attended:
+                break
+        self._of_set("scores_after", given)
+        if verdict.outcome == "wait":
+            verdict = yield from self._settle(asked.entry_id, given, ended_s)
+        if verdict.outcome == "end_today":
+            raise End("symptom_rule", (verdict.reason,))
+
+    def _settle(
+        self, entry_id: str, given: Mapping[str, int | None], ended_s: float
+    ) -> Generator[Task, Any, Verdict]:
+        until_s = ended_s + 60.0 * self._plan.symptom_rules.settle_minutes_most
+        while self.now_s < until_s:
+            task = Settle(until_s=until_s, since_s=ended_s, entry_id=entry_id)
+            if (yield task) is True:
+                self._of_set("settled_minutes", round((self.now_s - ended_s) / 60.0, 2))
+                return self._judged(given, True, ended_s)
+            if not self._attended and self.now_s < until_s:
+                return Verdict("go_on", "not_asked")
+        self._of_set("settled_minutes", None)
+        return Verdict("end_today", "not_settled")
+
+    def _judged(self, given: Mapping[str, int | None], settled: bool, ended_s: float) -> Verdict:
+        rules, minutes = self._plan.symptom_rules, (self.now_s - ended_s) / 60.0
+        return judge_set(rules, self._known.start, given, settled, minutes)
+
+    def _of_set(self, about: str, value: Any) -> None:
+        """Write an answer for every step of the set: a pause makes several."""
+        for number in self.numbers:
+            self._recorder.answer(about, value, number)

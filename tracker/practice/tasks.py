@@ -1,0 +1,184 @@
+"""What a session asks for next: one task at a time, said in keys, not in words.
+
+A task with ``until_s`` is over by itself at that time (seconds on the session's
+clock); any other waits for an answer.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import inf
+from typing import Any, Literal, get_args
+
+from tracker.exercises.catalogue import Support
+from tracker.plan.asked import Asked
+from tracker.plan.gate import QUESTIONS
+
+SINCE_LAST: tuple[str, ...] = ("rest_of_day", "next_morning")
+Clarity = Literal["clear", "blurred", "jumping", "double"]
+CLARITY: tuple[str, ...] = get_args(Clarity)
+#: Most repetitions that a plan can ask for is 200; a person may count beyond it.
+MAX_COUNT = 999
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """Something to do or to answer."""
+
+    until_s: float = inf
+
+    def check(self, answer: Any) -> None:
+        """Refuse an answer that makes no sense.
+
+        Raises
+        ------
+        ValueError
+            If it makes none.
+        """
+
+
+@dataclass(frozen=True, slots=True)
+class AskGate(Task):
+    """The safety questions; ``because`` is empty at the start, else why they come again.
+
+    Answer: question -> yes, no, or None.
+    """
+
+    questions: tuple[str, ...] = QUESTIONS
+    because: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskSinceLast(Task):
+    """How the rest of the day of the session before was, and the morning after it.
+
+    Answer: ``rest_of_day`` and ``next_morning`` -> 0 to 10, or None.
+    """
+
+    def check(self, answer: Any) -> None:
+        """Two scores."""
+        _check_scores(answer)
+
+
+@dataclass(frozen=True, slots=True)
+class AskOpen(Task):
+    """Whether the patient wants to begin with a stage or an entry that may now open.
+
+    Answer: yes or no.
+    """
+
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskScores(Task):
+    """Symptom scores, 0 to 10.
+
+    Answer: name -> score. ``when`` is ``before`` the session or ``after`` a set.
+    """
+
+    when: str = "before"
+    names: tuple[str, ...] = ("dizziness",)
+    entry_id: str | None = None
+
+    def check(self, answer: Any) -> None:
+        """Scores."""
+        _check_scores(answer)
+
+
+@dataclass(frozen=True, slots=True)
+class AskSound(Task):
+    """Whether the test sound was heard. Answer: yes or no."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskReader(Task):
+    """Whether a helper is here who reads the screen aloud. Answer: yes or no."""
+
+
+@dataclass(frozen=True, slots=True)
+class AskSupport(Task):
+    """Whether the support of an entry is in its place, this time. Answer: yes or no."""
+
+    entry_id: str = ""
+    support: Support = "corner_and_chair"
+
+
+@dataclass(frozen=True, slots=True)
+class Prepare(Task):
+    """Get into place; ``rest_pose`` if the set-up or the rest pose has to be taken (again).
+
+    Answer: true once it is done.
+    """
+
+    asked: Asked | None = None
+    rest_pose: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class CountDown(Task):
+    """Count down to a set."""
+
+    asked: Asked | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DoSet(Task):
+    """The set itself: begun with ``begin_set``, over with ``end_set``."""
+
+    asked: Asked | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AskAfterSet(Task):
+    """What only the patient knows of a set.
+
+    ``clarity`` (clear, blurred, jumping, double), ``steadied`` (yes or no),
+    ``own_count`` (a number). Answer: question -> answer.
+    """
+
+    entry_id: str = ""
+    questions: tuple[str, ...] = ()
+
+    def check(self, answer: Any) -> None:
+        """Each answer of its kind."""
+        found = dict(answer or {})
+        clarity, count = found.get("clarity"), found.get("own_count")
+        if clarity not in (None, *CLARITY):
+            raise ValueError(f"{clarity!r} is none of {', '.join(CLARITY)}")
+        if count is not None and (type(count) is not int or not 0 <= count <= MAX_COUNT):
+            raise ValueError(f"{count!r} is no count")
+
+
+@dataclass(frozen=True, slots=True)
+class Wait(Task):
+    """Sit still until the score is asked for."""
+
+
+@dataclass(frozen=True, slots=True)
+class Settle(Task):
+    """Rest until the patient says to be back to usual (answer: true), at most ``until_s``."""
+
+    since_s: float = 0.0
+    entry_id: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Rest(Task):
+    """Rest before the next entry."""
+
+    next_id: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Over(Task):
+    """The session is over: how it ended (as in a summary), and why."""
+
+    ended: str = "finished"
+    because: tuple[str, ...] = ()
+
+
+def _check_scores(answer: Any) -> None:
+    for name, score in dict(answer or {}).items():
+        if score is not None and (type(score) is not int or not 0 <= score <= 10):
+            raise ValueError(f"{name}: {score!r} is no score from 0 to 10")

@@ -1,0 +1,88 @@
+"""What is practised today: a stage of the plan, and which of it is still locked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tracker.errors import InputError
+from tracker.plan.model import Entry, Plan, Unlock
+from tracker.plan.unlocking import SessionFigures, history_of, judge_condition, opens
+from tracker.session.summary import Summary
+
+
+class Openings:
+    """Which stages and entries of a plan are open, may open, or stay locked.
+
+    Parameters
+    ----------
+    plan
+        The plan.
+    history
+        Summaries of earlier sessions, oldest first.
+
+    Notes
+    -----
+    A patient who has once said yes to a stage or an entry isn't asked again; the
+    summary of that session carries it. The condition still has to be met.
+    """
+
+    def __init__(self, plan: Plan, history: Sequence[Summary]) -> None:
+        self._plan = plan
+        self._history = [s for s in history if s.plan_id == plan.plan_id]
+        self.agreed: set[str] = {n for s in self._history for n in s.opened}
+
+    @property
+    def been_here(self) -> bool:
+        """Whether there was a session with this plan before."""
+        return bool(self._history)
+
+    def may_open(self, name: str) -> bool:
+        """Whether only the patient's yes is missing."""
+        unlock = _unlock_of(self._plan, name)
+        met = unlock is not None and judge_condition(unlock, self._figures(unlock)).met
+        return met and name not in self.agreed
+
+    def is_open(self, name: str) -> bool:
+        """Whether the condition is met and the patient has said yes, or neither is asked for."""
+        unlock = _unlock_of(self._plan, name)
+        return opens(unlock, self._figures(unlock), name in self.agreed)
+
+    def entry_is_open(self, entry: Entry) -> bool:
+        """Whether an entry and its stage are open."""
+        return self.is_open(entry.entry_id) and (entry.stage is None or self.is_open(entry.stage))
+
+    def _figures(self, unlock: Unlock | None) -> list[SessionFigures]:
+        if unlock is None or unlock.after is None:
+            return []
+        return history_of(self._plan, unlock.after, self._history)
+
+
+def stages_to_offer(plan: Plan, openings: Openings) -> list[str]:
+    """Stages that are open or may open, the furthest first."""
+    ids = [s.stage_id for s in plan.stages]
+    return [i for i in reversed(ids) if openings.is_open(i) or openings.may_open(i)]
+
+
+def entries_of_today(plan: Plan, stage_id: str | None) -> list[Entry]:
+    """Entries of a stage in their order; of a plan without stages all of them.
+
+    Raises
+    ------
+    InputError
+        If the plan has no such stage.
+    """
+    if stage_id is None:
+        return list(plan.entries)
+    found = plan.entries_of(stage_id)
+    if not found:
+        has = [s.stage_id for s in plan.stages]
+        known = f"it has: {', '.join(has)}" if has else "it has no stages"
+        raise InputError(f"plan {plan.plan_id!r} has no stage {stage_id!r}; {known}")
+    return found
+
+
+def _unlock_of(plan: Plan, name: str) -> Unlock | None:
+    for stage in plan.stages:
+        if stage.stage_id == name:
+            return stage.unlock_after
+    return next((e.unlock_after for e in plan.entries if e.entry_id == name), None)

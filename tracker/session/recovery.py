@@ -1,0 +1,126 @@
+"""Sessions that broke off: a journal without a summary. Finds them and saves what they hold.
+
+A session that a running program is writing is never touched: its journal is
+locked by the writer (see ``tracker.session.lock``).
+"""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import time
+from collections import Counter
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+from tracker.errors import InputError, RunError
+from tracker.session.files import data_folder
+from tracker.session.journal import JournalContent, read_journal
+from tracker.session.lock import BINARY, lock
+from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME, save_session
+from tracker.session.summary import Summary
+
+#: Where the system knows no locks, a journal that was written to so lately is in use:
+#: a writer writes twice a second while it measures.
+IN_USE_S = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class Interrupted:
+    """A session that broke off.
+
+    Attributes
+    ----------
+    folder
+        Its folder.
+    started_at
+        ISO 8601 with offset, empty where not known.
+    repetitions
+        Counted up to where it broke off.
+    """
+
+    folder: Path
+    started_at: str
+    repetitions: int
+
+
+def interrupted_sessions(data: Path | None = None) -> list[Interrupted]:
+    """Sessions in the data folder that broke off and can be saved, the newest first.
+
+    Journals that are in use, hold nothing, can't be read or are of a newer
+    version are left alone.
+    """
+    found = []
+    for folder in _folders((data or data_folder()) / "sessions"):
+        with contextlib.suppress(InputError, OSError):
+            if not _is_interrupted(folder):
+                continue
+            with _held(folder / JOURNAL_NAME) as free:
+                if free:
+                    content = read_journal(folder / JOURNAL_NAME, without="sample")
+                    found.append(Interrupted(folder, _started_at(content), _repetitions(content)))
+    return sorted(found, key=lambda i: (i.started_at, i.folder.name), reverse=True)
+
+
+def save_interrupted(session: Interrupted) -> Summary:
+    """Write the files of a session that broke off, from its journal.
+
+    Raises
+    ------
+    InputError
+        If its journal can't be read.
+    RunError
+        If it is in use, or a file can't be written; the journal stays as it is.
+    """
+    journal = session.folder / JOURNAL_NAME
+    try:
+        with _held(journal) as free:
+            if not free:
+                raise RunError(f"{session.folder}: is in use by another window; close that first")
+            _clear_away(session.folder)
+            return save_session(session.folder)
+    except OSError as error:
+        raise InputError(f"{journal}: can't be read ({error.strerror})") from error
+
+
+def _folders(sessions: Path) -> list[Path]:
+    try:
+        return [p for p in sessions.iterdir() if p.is_dir() and not p.is_symlink()]
+    except OSError:
+        return []
+
+
+def _is_interrupted(folder: Path) -> bool:
+    return (folder / JOURNAL_NAME).is_file() and not (folder / SUMMARY_NAME).exists()
+
+
+def _clear_away(folder: Path) -> None:
+    """Take away what a program that was killed while it wrote a file left of it."""
+    for name in FILE_NAMES:
+        for left in folder.glob(f".{name}.*"):
+            left.unlink(missing_ok=True)
+
+
+@contextmanager
+def _held(journal: Path) -> Iterator[bool]:
+    """Hold a journal's lock meanwhile; False if somebody is writing it."""
+    handle = os.open(journal, os.O_RDWR | BINARY)
+    try:
+        got = lock(handle)
+        if got is None:
+            got = time.time() - os.fstat(handle).st_mtime > IN_USE_S
+        yield got
+    finally:
+        os.close(handle)
+
+
+def _started_at(content: JournalContent) -> str:
+    about = content.of("session")[0].get("about")
+    return str(about.get("started_at") or "") if isinstance(about, dict) else ""
+
+
+def _repetitions(content: JournalContent) -> int:
+    turns = Counter(str(r.get("number")) for r in content.of("turn"))
+    return sum(n // 2 for n in turns.values())

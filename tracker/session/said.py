@@ -1,0 +1,107 @@
+"""The part of a summary that was asked, not measured: gate, scores, clarity, support.
+
+What nobody has answered is null, with the reason; it is never taken for a no or a 0.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from tracker.session.projections import ExerciseRecord, SessionRecord
+
+NOT_ASKED = "not asked"
+NOT_SETTLED = "not back to usual in the time that the plan allows"
+
+Answers = Mapping[str, Any]
+
+
+def gate_of(record: SessionRecord) -> dict[str, Any] | None:
+    """What was asked before the session, and again within it; None for a lone check.
+
+    ``put_first`` is what the therapist should read first, of all times it was asked.
+    """
+    found = record.answers.get("gate")
+    asked = [a for a in found if isinstance(a, dict)] if isinstance(found, list) else []
+    if not asked:
+        return record.about.gate
+    reason = None if None not in asked[0].get("answers", {}).values() else NOT_ASKED
+    return {
+        **asked[0],
+        "reason": reason,
+        "put_first": _once([q for a in asked for q in a.get("put_first", [])]),
+        "asked_again": asked[1:],
+        "since_last": record.answers.get("since_last"),
+    }
+
+
+def clarity_of(answers: Answers) -> dict[str, Any]:
+    """Whether the target was said to be clear."""
+    return answer_of(answers, "clarity")
+
+
+def answer_of(answers: Answers, about: str) -> dict[str, Any]:
+    """One answer, null with the reason where there is none."""
+    value = answers.get(about)
+    return {"value": value, "reason": NOT_ASKED if value is None else None}
+
+
+def symptoms_of_set(record: ExerciseRecord, session: SessionRecord) -> dict[str, Any] | None:
+    """Scores of one set; ``before`` is the score at the session's start."""
+    after = record.answers.get("scores_after")
+    if after is None:
+        return None
+    before = session.answers.get("scores_before") or {}
+    return _symptoms(before, after, [record.answers])
+
+
+def symptoms_of(session: SessionRecord) -> dict[str, Any] | None:
+    """Scores of the session: at its start, after its last set, and the longest time to settle.
+
+    None where no score was asked for at all (a lone check).
+    """
+    before = session.answers.get("scores_before")
+    sets = [e.answers for e in session.exercises if "scores_after" in e.answers]
+    if before is None and not sets:
+        return None
+    return _symptoms(before or {}, sets[-1]["scores_after"] if sets else {}, sets)
+
+
+def _symptoms(before: Answers, after: Answers, sets: Sequence[Answers]) -> dict[str, Any]:
+    """Dizziness, and what else was asked apart."""
+    minutes = [a["settled_minutes"] for a in sets if "settled_minutes" in a]
+    worst = None if not minutes or None in minutes else max(minutes)
+    out: dict[str, Any] = {
+        "before": before.get("dizziness"),
+        "after": after.get("dizziness"),
+        "settled_minutes": worst,
+        "reasons": {},
+    }
+    out["reasons"] = {k: NOT_ASKED for k in ("before", "after") if out[k] is None}
+    if worst is None:
+        out["reasons"]["settled_minutes"] = NOT_SETTLED if minutes else NOT_ASKED
+    for name in sorted({*before, *after} - {"dizziness"}):
+        out[name] = {"before": before.get(name), "after": after.get(name)}
+    return out
+
+
+def not_done_rows(record: SessionRecord) -> list[dict[str, Any]]:
+    """Entries that were not begun, with the reasons as keys."""
+    return [
+        {
+            "entry_id": r.get("entry_id"),
+            "exercise": r.get("exercise"),
+            "reasons": [str(k) for k in r.get("reasons", ())],
+        }
+        for r in record.not_done
+    ]
+
+
+def agreed_of(record: SessionRecord) -> list[str]:
+    """Stages and entries that the patient has said yes to."""
+    found = record.answers.get("opened", [])
+    return [str(n) for n in found] if isinstance(found, list) else []
+
+
+def _once(keys: Sequence[str]) -> list[str]:
+    return list(dict.fromkeys(keys))

@@ -1,0 +1,167 @@
+"""The session's exercise: its recording, its steps, its end, and the saving."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import isfinite, nan
+from pathlib import Path
+from typing import Any
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.session.stage import Step
+from ui.asked import Asked, exercise_asked
+from ui.geometry import facing_map
+from ui.session_setup import SetupPart
+from ui.session_state import Dose, Phase
+
+
+class ExercisePart(SetupPart):
+    """Records an exercise from its countdown to the saved files."""
+
+    def _after_setup(self) -> None:
+        if self.clip is None:
+            self._enter(Phase.choose)
+            return
+        step = self._asked[-1].step
+        exercise = CATALOGUE[step.exercise or ""]
+        self.dose = Dose(exercise.id, exercise.dose_repetitions, step.tempo_at(step.from_s))
+        self._record()
+        self._sound(step)
+        self._enter(Phase.exercise)
+
+    def _record(self) -> None:
+        """Start the recording with what the set-up has shown."""
+        report = self.report
+        error_deg = float(getattr(report, "error_deg", nan))
+        found = {
+            "camera": self._about_camera(),
+            "distance_mm": round(self._rest_distance_mm),
+            "calibration": report is not None,
+            "gaze_error_deg": error_deg if isfinite(error_deg) else None,
+            "gaze_reach_deg": getattr(report, "reach_deg", None),
+            "findings": list(getattr(report, "findings", ())),
+        }
+        self._recording = self._world.make_recording(found)
+        self._disk_said_s = nan
+        if self.clip is None:
+            self._asked = self._setup_asked()
+        self._begun = 0
+        held, self._held = self._held, []
+        for sample in held:
+            self._begin_steps(sample.time_s)
+            self._recording.feed(sample)
+
+    def _about_camera(self) -> dict[str, Any]:
+        if self.clip is not None:
+            fov_deg = self.clip.vertical_fov_deg
+            return {"name": "sample clip", "vertical_fov_deg": fov_deg}
+        known = getattr(self._profile, "vertical_fov_deg", None)
+        name = self.camera.name if self.camera is not None else None
+        return {"name": name, "vertical_fov_deg": known}
+
+    def _begin_steps(self, time_s: float) -> None:
+        """Tell the recording of the steps that have begun by a time."""
+        if self._recording is None:
+            return
+        while self._begun < len(self._asked):
+            step = self._asked[self._begun].step
+            if step.from_s > time_s:
+                return
+            self._recording.begin(step)
+            self._begun += 1
+
+    def _begin_exercise(self) -> None:
+        dose, recording = self.dose, self._recording
+        if dose is None or recording is None:
+            return
+        left = dose.repetitions - recording.repetitions
+        if left <= 0:
+            self._finish("finished")
+            return
+        extent = self._extent()
+        asked = exercise_asked(
+            self.now_s,
+            dose.exercise,
+            repetitions=left,
+            tempo_bpm=dose.tempo_bpm,
+            jumps=CATALOGUE[dose.exercise].head_still,
+            extent=extent,
+            to_rest=self._map or facing_map(self._rest_distance_mm, extent.centre_mm),
+            distance_mm=self._rest_distance_mm,
+        )
+        self._add(asked)
+        self._sound(asked.step)
+        self._enter(Phase.exercise)
+
+    def _sound(self, step: Step) -> None:
+        left_s = step.to_s - max(self.now_s, step.from_s)
+        self._world.beats.start(step.tempo_bpm, max(left_s, 0.0))
+
+    def _add(self, asked: Asked) -> None:
+        """A step from now on; the one before it ends."""
+        from_s = asked.step.from_s
+        self._asked = [
+            replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, from_s)}))
+            for a in self._asked
+        ]
+        self._asked.append(asked)
+        self._begin_steps(from_s)
+
+    def _pause(self) -> None:
+        now_s = self.now_s
+        self._add(Asked(Step(from_s=now_s, to_s=now_s + 3600.0, step="rest")))
+        self._world.beats.stop()
+        self._enter(Phase.paused)
+
+    def _look_at_disk(self, now_s: float) -> None:
+        recording = self._recording
+        live = self.phase == Phase.exercise and recording is not None
+        if live and recording.fault and not isfinite(self._disk_said_s):
+            self._disk_said_s = now_s
+
+    def _end_when_done(self, now_s: float) -> None:
+        live = self.live
+        step = self._asked[-1].step
+        enough = (
+            self.clip is None
+            and live is not None
+            and live.goal_repetitions is not None
+            and live.repetitions >= live.goal_repetitions
+        )
+        if enough or now_s >= step.to_s:
+            self._finish("finished")
+
+    def _finish(self, ended: str) -> None:
+        self.ended = ended
+        recording = self._recording
+        self._world.beats.stop()
+        self._close_service()
+        if recording is None:
+            self._enter(Phase.welcome)
+            return
+        self._enter(Phase.saving)
+
+        recording.finish(ended)
+        self._job = self._world.run(recording.save)
+        self._collect_saved()
+
+    def save_again(self, into: Path | None = None) -> None:
+        """From the summary: try to save once more, where it belongs or in another folder."""
+        recording = self._recording
+        if not self.unsaved or recording is None:
+            return
+        self.save_error = ""
+        self._enter(Phase.saving)
+        self._job = self._world.run(lambda: recording.save(into))
+        self._collect_saved()
+
+    def _collect_saved(self) -> None:
+        job = self._job
+        if job is None or not job.done:
+            return
+        self._job = None
+        if job.error is not None:
+            self.save_error = str(job.error)
+        else:
+            self.saved = job.result
+        self._enter(Phase.summary)

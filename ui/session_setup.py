@@ -1,0 +1,79 @@
+"""The session's set-up: what is asked for in it, and what becomes of the fit."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from tracker.session.stage import SETUP_STEPS, Step
+from ui.asked import Asked, clip_asked, setup_asked
+from ui.geometry import Point, believable_distance_mm, fitted_map
+from ui.session_source import SourcePart
+from ui.session_state import Phase
+
+
+class SetupPart(SourcePart):
+    """Asks for the set-up's steps and has the person fitted."""
+
+    def _after_setup(self) -> None:
+        """The set-up is over; what comes then belongs to the exercise."""
+        raise NotImplementedError
+
+    def _ask_setup(self) -> None:
+        """Ask for the set-up's steps, once its page stands and the field has its size."""
+        if self.clip is not None:
+            self._asked = clip_asked(self.clip.steps, self._extent())
+        else:
+            self._asked = setup_asked(self.now_s, self._extent(), self.distance_mm)
+        self._changed()
+
+    def _begin_setup(self) -> None:
+        self._asked = []
+        self._begun, self._held = 0, []
+        self._recording, self.report, self.fit_message = None, None, ""
+        self.saved, self.save_error, self.dose = None, "", None
+        self._enter(Phase.setup)
+
+    def _last_setup(self) -> Asked | None:
+        parts = [a for a in self._asked if a.step.step in SETUP_STEPS]
+        return parts[-1] if parts else None
+
+    def _setup_asked(self) -> list[Asked]:
+        return [a for a in self._asked if a.step.step in SETUP_STEPS]
+
+    def _ask_for_fit(self) -> None:
+        if self._service is not None:
+            self._service.request_fit([a.step for a in self._setup_asked()])
+        self._enter(Phase.fitting)
+
+    def _fitted(self, report: Any) -> None:
+        if self.phase != Phase.fitting:
+            return
+        self.report, self._profile = report, report.profile
+        drawn = self._setup_asked()
+        places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
+        found = [s.target_mm for s in report.steps if s.target_mm is not None]
+        if self.clip is None and len(places) == len(found):
+            self._map = fitted_map(places, found)
+        middle = next((s.target_mm for s in report.steps if s.target_mm is not None), None)
+        if middle is not None:
+            self._rest_distance_mm = believable_distance_mm(middle[2])
+        steps = {(s.from_s, s.step): s for s in report.steps}
+        self._asked = [
+            replace(a, step=steps.get((a.step.from_s, a.step.step), a.step)) for a in self._asked
+        ]
+        self._after_setup()
+
+    def _fit_failed(self, text: str) -> None:
+        if self.phase != Phase.fitting:
+            return
+        self.fit_message = text
+        if self.clip is not None:
+            self._after_setup()
+        else:
+            self._enter(Phase.setup_failed)
+
+
+def _screen_of(step: Step) -> Point | None:
+    place = (step.model_extra or {}).get("screen_mm")
+    return (float(place[0]), float(place[1])) if place is not None else None

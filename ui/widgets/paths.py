@@ -1,0 +1,14 @@
+"""Paths as they are shown to a person."""
+
+from __future__ import annotations
+
+import contextlib
+import re
+from pathlib import Path
+
+
+def shown_path(folder: Path) -> str:
+    """A path with the home folder shortened, that may be broken after each folder."""
+    with contextlib.suppress(ValueError):
+        folder = Path("~") / folder.relative_to(Path.home())
+    return re.sub(r"([/\\])", "\\1\u200b", str(folder))

@@ -1,0 +1,84 @@
+"""The note about sessions that broke off: what is kept, and a button to save it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QDateTime, QLocale, Qt
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from tracker.session.recovery import Interrupted
+from ui import theme, words
+from ui.recovering import Recovering, Stage
+from ui.widgets.basic import Button, Rule, Words
+from ui.widgets.flow import FlowRow
+from ui.widgets.paths import shown_path
+
+
+class RecoveryNote(QWidget):
+    """Hidden while there is nothing to say."""
+
+    def __init__(self, recovering: Recovering) -> None:
+        super().__init__()
+        self._recovering = recovering
+        self.text = Words(bold=True)
+        self.save = Button(words.say("recover.save"))
+        self.save.clicked.connect(recovering.save)
+        self.later = Button(words.say("recover.later"))
+        self.later.clicked.connect(recovering.later)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, theme.S)
+        column.setSpacing(theme.S)
+        column.addWidget(Rule(self.text))
+        row = FlowRow()
+        row.addWidget(self.save)
+        row.addWidget(self.later)
+        column.addLayout(row)
+        self.hide()
+
+    def refresh(self) -> None:
+        """Show how it stands."""
+        stage = self._recovering.stage
+        text = note_text(self._recovering)
+        if self.text.text() != text:
+            self.text.setText(text)
+        for button, on in (
+            (self.save, stage == Stage.offered),
+            (self.later, stage not in (Stage.nothing, Stage.saving)),
+        ):
+            if button.isHidden() == on:
+                button.setVisible(on)
+        word = words.say("recover.later" if stage == Stage.offered else "recover.read")
+        if self.later.text() != word:
+            self.later.setText(word)
+            self.later.setAccessibleName(word)
+        if self.isHidden() == bool(text):
+            self.setVisible(bool(text))
+
+
+def note_text(recovering: Recovering) -> str:
+    """The words for how it stands, empty for none."""
+    found, folders = recovering.found, recovering.folders
+    match recovering.stage:
+        case Stage.offered if len(found) == 1:
+            return words.say(
+                "recover.one", when=_when(found[0]), count=words.number(found[0].repetitions)
+            )
+        case Stage.offered:
+            count = sum(s.repetitions for s in found)
+            return words.say("recover.many", n=words.number(len(found)), count=words.number(count))
+        case Stage.saving:
+            return words.say("recover.saving")
+        case Stage.saved:
+            place = folders[0] if len(folders) == 1 else folders[0].parent
+            return words.say("recover.saved", folder=shown_path(place))
+        case Stage.failed:
+            return words.say("recover.failed", why=recovering.why)
+        case _:
+            return ""
+
+
+def _when(session: Interrupted) -> str:
+    """Date and time as the user's country writes them; the folder's name where not known."""
+    moment = QDateTime.fromString(session.started_at, Qt.DateFormat.ISODate)
+    if not moment.isValid():
+        return session.folder.name
+    return QLocale().toString(moment.toLocalTime(), QLocale.FormatType.ShortFormat)
