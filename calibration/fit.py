@@ -27,8 +27,8 @@ from tracker.vision.observer import Observation
 DEPTH_FRAMES = 48
 #: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same.
 THINNING = 2
-#: What the head was asked to do in which steps.
-_MOVES = {"still": ("rest", "look"), "turn": ("turn_slowly",), "nod": ("nod_slowly",)}
+#: The steps in which the head was asked to be still, to turn, and to nod.
+_MOVES = (("rest", "look"), ("turn_slowly",), ("nod_slowly",))
 #: A set-up with fewer frames of a face than this can't be fitted.
 MIN_FACE_FRAMES = 8
 #: Fewer textured places than this can't carry six degrees of freedom and a person's depth.
@@ -85,16 +85,7 @@ def fit_profile(
     seen = [_aligned(s, template, camera) for s in seen[::THINNING]]
     # Body axes are the camera's at rest, so the face comes in as it was held then.
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
-    by_step = {
-        name: [s.pose for s in seen if s.step.step in names] for name, names in _MOVES.items()
-    }
-    frame = make_rest_frame(
-        by_step["still"] or [Pose(np.eye(3), rest_pose.position_mm)],
-        by_step["turn"],
-        by_step["nod"],
-        next((p for s in steps if (p := _on_screen(s)) is not None), None),
-        eyes_mm[0] - eyes_mm[1],
-    )
+    frame = _rest_frame(seen, steps, rest_pose, eyes_mm)
     placed = [_placed(s, frame) for s in steps]
     seen = [replace(s, step=placed[s.number]) for s in seen]
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
@@ -112,6 +103,16 @@ def fit_profile(
         fit_gaze(_label(seen, frame, eyes_mm, camera, lids)),
     )
     return profile, placed
+
+
+def _rest_frame(
+    seen: Sequence[_Seen], steps: Sequence[Step], rest_pose: Pose, eyes_mm: Array
+) -> RestFrame:
+    """Rest frame of the aligned frames; the rest picture's own pose stands in without any still."""
+    still, turn, nod = ([s.pose for s in seen if s.step.step in names] for names in _MOVES)
+    ahead = next((p for s in steps if (p := _on_screen(s)) is not None), None)
+    still = still or [Pose(np.eye(3), rest_pose.position_mm)]
+    return make_rest_frame(still, turn, nod, ahead, eyes_mm[0] - eyes_mm[1])
 
 
 def _own_template(

@@ -9,6 +9,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+import av
 import pytest
 
 import sample_clips
@@ -86,7 +87,6 @@ def test_a_missing_mesh_names_what_to_install(monkeypatch: pytest.MonkeyPatch) -
 
 
 def test_a_rendered_clip_has_its_truth_stage_log_and_events_beside_it(tmp_path: Path) -> None:
-    av = pytest.importorskip("av")
     short = scenario(
         setup=False,
         camera={"width_px": 160, "height_px": 120, "rate_hz": 15},

@@ -10,13 +10,12 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-pytest.importorskip("numba", reason="the extra render is not installed")
-
 from sample_clips.heads import make_head
 from sample_clips.people import HEADS
 from sample_clips.render import frames
 from sample_clips.scene import CameraPlace
 from tests.sample_clips.scenes import attitude_to, pixel_of, pupil_px, scenario, still
+from tracker.vision.landmarks import LandmarkFinder
 
 
 def pupils(point: tuple[float, float, float], **how: Any) -> NDArray[Any]:
@@ -144,9 +143,6 @@ def test_who_is_away_is_not_in_the_picture() -> None:
 
 @pytest.mark.parametrize("name", sorted(HEADS))
 def test_a_face_finder_finds_the_face_in_every_attitude(name: str) -> None:
-    pytest.importorskip("mediapipe")
-    from tracker.vision.landmarks import LandmarkFinder
-
     camera = CameraPlace(640, 480, 52.0, (0.0, 60.0, 560.0), 4.0)
     head = make_head(name)
     ways: list[dict[str, Any]] = [{}, {"yaw": 28}, {"yaw": -28}, {"pitch": 15}, {"pitch": -15}]

@@ -22,7 +22,7 @@ from tracker.session.stage import Step
 from tracker.session.summary import summarise
 from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
 from ui.geometry import FieldExtent
-from ui.ports import CameraChoice, Job, Saved, World
+from ui.ports import CameraChoice, ClipPlan, Job, Saved, World
 
 EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
@@ -251,6 +251,13 @@ def clip_steps() -> list[Step]:
         }
     )
     return [Step.model_validate({"target_mm": middle} | r) for r in rows]
+
+
+#: The clip plan and the window's size that most tests take.
+PLAN = ClipPlan(Path("sample.mp4"), clip_steps())
+SIZE = (1366, 768)
+#: Makes a window (see ``conftest.py``).
+Make = Callable[..., Any]
 
 
 def grey_picture() -> Any:

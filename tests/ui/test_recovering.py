@@ -5,65 +5,32 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
-from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
-from tests.ui.fakes import EXTENT, FakeWorld, clip_steps, feed, turning
+from tests.ui.fakes import EXTENT, FakeWorld, Make, clip_steps, feed, turning
 from tests.ui.test_session_flow import through_setup
-from tests.ui.test_window import PLAN, SIZE, cut_in, to_exercise
+from tests.ui.test_window import cut_in, to_exercise
 from tracker.errors import RunError
 from tracker.session.lock import OnlyCopy
 from tracker.session.recovery import Interrupted
-from ui import theme
 from ui.already_open import AlreadyOpen
-from ui.app import Window
 from ui.ports import ClipPlan
 from ui.recovering import Stage
 from ui.session_flow import Director, Dose, Phase
-from ui.settings import Settings
 from ui.widgets.recovery_note import note_text
 
 ROOT = Path(__file__).parents[2]
 A = Interrupted(Path("/data/sessions/a"), "2026-03-01T10:31:00+01:00", 14)
 B = Interrupted(Path("/data/sessions/b"), "", 3)
 
-Make = Callable[..., Window]
-
-
-@pytest.fixture
-def fake(tmp_path: Path) -> FakeWorld:
-    return FakeWorld(tmp_path / "sessions")
-
 
 @pytest.fixture
 def live(fake: FakeWorld) -> Director:
     return Director(fake.world(), lambda: EXTENT)
-
-
-@pytest.fixture
-def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
-    app = QApplication.instance()
-    assert isinstance(app, QApplication)
-
-    def build(percent: int = 100) -> Window:
-        theme.apply(app, "light")
-        settings = Settings(tmp_path / "window.ini")
-        settings.text_percent = percent
-        window = Window(fake.world(), clip=None, demo_clip=lambda: PLAN, settings=settings)
-        window._timer.stop()
-        window.resize(*SIZE)
-        qtbot.addWidget(window)
-        with qtbot.waitActive(window):
-            window.show()
-            window.activateWindow()
-        return window
-
-    yield build
-    theme.apply(app, "light")
 
 
 # --- offered at the start ---
@@ -119,7 +86,7 @@ def test_one_that_cannot_be_saved_keeps_no_other_from_it(fake: FakeWorld, live: 
 @pytest.mark.parametrize("percent", [100, 200])
 def test_the_note_fits_and_its_button_saves(make: Make, fake: FakeWorld, percent: int) -> None:
     fake.interrupted = [A]
-    window = make(percent)
+    window = make(percent=percent)
     note = window.pages["welcome"].note  # type: ignore[attr-defined]
     assert note.isHidden()
     window.director.look_for_interrupted()
@@ -193,7 +160,7 @@ def test_what_could_not_be_saved_can_be_saved_in_another_place(
 def test_the_summary_page_asks_for_another_place(
     make: Make, fake: FakeWorld, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    window = make(200)
+    window = make(percent=200)
     start_s = to_exercise(window, fake)
     feed(fake.service, window.director, start_s + 5, lambda t: turning(t, start_s))
     fake.recordings[-1].fail = RunError("/data/sessions/x: can't be written (no space left)")

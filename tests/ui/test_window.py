@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
@@ -17,9 +17,11 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from tests.ui.fakes import (
+    PLAN,
+    SIZE,
     FakeWorld,
+    Make,
     answer_fit,
-    clip_steps,
     feed,
     grey_picture,
     seen,
@@ -30,46 +32,13 @@ from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
 from ui.app import Window
 from ui.keys import KEYS
-from ui.ports import ClipPlan
 from ui.session_flow import Dose, Phase
 from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.picture import Picture
 
-PLAN = ClipPlan(Path("sample.mp4"), clip_steps())
-SIZE = (1366, 768)
 OUTPUT = Path(__file__).parents[1] / "output" / "pages"
-
-Make = Callable[..., Window]
-
-
-@pytest.fixture
-def fake(tmp_path: Path) -> FakeWorld:
-    return FakeWorld(tmp_path / "sessions")
-
-
-@pytest.fixture
-def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
-    """Make a window that only the test drives."""
-    app = QApplication.instance()
-    assert isinstance(app, QApplication)
-
-    def build(clip: ClipPlan | None = None, percent: int = 100, colours: str = "light") -> Window:
-        theme.apply(app, colours)
-        settings = Settings(tmp_path / "window.ini")
-        settings.text_percent, settings.colours = percent, colours
-        window = Window(fake.world(), clip=clip, demo_clip=lambda: PLAN, settings=settings)
-        window._timer.stop()
-        window.resize(*SIZE)
-        qtbot.addWidget(window)
-        with qtbot.waitActive(window):
-            window.show()
-            window.activateWindow()
-        return window
-
-    yield build
-    theme.apply(app, "light")
 
 
 def to_choose(window: Window, fake: FakeWorld) -> None:

@@ -60,49 +60,55 @@ def compare(
         ``(k,)`` grey levels; 0 for a patch that lies partly outside the picture.
     """
     count, size = values.shape
-    height, width = image.shape
-    pull = np.zeros((count, 2))
-    misfit = np.empty(count)
-    contrast = np.zeros(count)
-    patch = np.empty(size)
+    # As unlike as two patches can be that have nothing to do with each other.
+    misfit, contrast = np.full(count, np.sqrt(2.0)), np.zeros(count)
+    pull, patch = np.zeros((count, 2)), np.empty(size)
     for k in range(count):
-        total = 0.0
-        squares = 0.0
-        inside = True
-        for p in range(size):
-            a, b, c = pixels_mm[k, p, 0], pixels_mm[k, p, 1], pixels_mm[k, p, 2]
-            z = rotation[2, 0] * a + rotation[2, 1] * b + rotation[2, 2] * c + position_mm[2]
-            s = lens[0] / z
-            x = lens[1] + s * (
-                rotation[0, 0] * a + rotation[0, 1] * b + rotation[0, 2] * c + position_mm[0]
-            )
-            y = lens[2] + s * (
-                rotation[1, 0] * a + rotation[1, 1] * b + rotation[1, 2] * c + position_mm[1]
-            )
-            # Written so that a point that is not a number is outside too.
-            if not (0.0 <= x <= width - 1.001 and 0.0 <= y <= height - 1.001):
-                inside = False
-                break
-            grey = value_at(image, x, y)
-            patch[p] = grey
-            total += grey
-            squares += grey * grey
-        if not inside:
-            # As unlike as two patches can be that have nothing to do with each other.
-            misfit[k] = np.sqrt(2.0)
+        if not _look_up(image, pixels_mm[k], rotation, position_mm, lens, patch):
             continue
-        mean = total / size
-        spread = np.sqrt(max(squares / size - mean * mean, 0.0))
-        contrast[k] = spread
-        inverse = 1.0 / max(spread, 1e-3)
-        left = 0.0
+        mean, squares, left = 0.0, 0.0, 0.0
         for p in range(size):
-            off = values[k, p] - (patch[p] - mean) * inverse
+            mean += patch[p] / size
+        for p in range(size):
+            patch[p] -= mean
+            squares += patch[p] * patch[p] / size
+        contrast[k] = np.sqrt(squares)
+        inverse = 1.0 / max(contrast[k], 1e-3)
+        for p in range(size):
+            off = values[k, p] - patch[p] * inverse
             left += off * off
             pull[k, 0] += gradients[k, p, 0] * off
             pull[k, 1] += gradients[k, p, 1] * off
         misfit[k] = np.sqrt(left / size)
     return pull, misfit, contrast
+
+
+@compiled
+def _look_up(
+    image: NDArray[np.float32],
+    pixels_mm: Array,
+    rotation: Array,
+    position_mm: Array,
+    lens: Array,
+    patch: Array,
+) -> bool:
+    """Fill in one patch's grey values ``(p,)``; False where it lies partly outside the picture."""
+    height, width = image.shape
+    for p in range(len(patch)):
+        a, b, c = pixels_mm[p, 0], pixels_mm[p, 1], pixels_mm[p, 2]
+        z = rotation[2, 0] * a + rotation[2, 1] * b + rotation[2, 2] * c + position_mm[2]
+        s = lens[0] / z
+        x = lens[1] + s * (
+            rotation[0, 0] * a + rotation[0, 1] * b + rotation[0, 2] * c + position_mm[0]
+        )
+        y = lens[2] + s * (
+            rotation[1, 0] * a + rotation[1, 1] * b + rotation[1, 2] * c + position_mm[1]
+        )
+        # Written so that a point that is not a number is outside too.
+        if not (0.0 <= x <= width - 1.001 and 0.0 <= y <= height - 1.001):
+            return False
+        patch[p] = value_at(image, x, y)
+    return True
 
 
 @compiled

@@ -1,0 +1,44 @@
+"""A window that only the test drives, before a world of stand-ins."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
+from ui import theme
+from ui.app import Window
+from ui.ports import ClipPlan
+from ui.settings import Settings
+
+
+@pytest.fixture
+def fake(tmp_path: Path) -> FakeWorld:
+    return FakeWorld(tmp_path / "sessions")
+
+
+@pytest.fixture
+def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
+    """Make a window that only the test drives."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+
+    def build(clip: ClipPlan | None = None, percent: int = 100, colours: str = "light") -> Window:
+        theme.apply(app, colours)
+        settings = Settings(tmp_path / "window.ini")
+        settings.text_percent, settings.colours = percent, colours
+        window = Window(fake.world(), clip=clip, demo_clip=lambda: PLAN, settings=settings)
+        window._timer.stop()
+        window.resize(*SIZE)
+        qtbot.addWidget(window)
+        with qtbot.waitActive(window):
+            window.show()
+            window.activateWindow()
+        return window
+
+    yield build
+    theme.apply(app, "light")
