@@ -84,7 +84,7 @@ def rest_axes(
             right,
             up,
             spread_deg(turn),
-            [(nod_axis, WANDER_DEG / spread_deg(nod) * 57.3), (eye_line, EYE_LINE_SPREAD_DEG)],
+            [(nod_axis, _known_deg(spread_deg(nod))), (eye_line, EYE_LINE_SPREAD_DEG)],
         )
         right = np.cos(lean) * right + np.sin(lean) * up
         up = np.cross(right, forward)
@@ -103,6 +103,11 @@ def spread_deg(rotations: Sequence[Array]) -> float:
     return max(float(np.sqrt(((vectors - vectors.mean(axis=0)) ** 2).sum(axis=1).mean())), 1e-3)
 
 
+def _known_deg(movement_deg: float) -> float:
+    """How well the axis of a movement of that spread is known, in degrees."""
+    return float(np.degrees(WANDER_DEG / movement_deg))
+
+
 def _lean(
     right: Array, up: Array, turn_spread_deg: float, others: Sequence[tuple[Array | None, float]]
 ) -> float:
@@ -111,7 +116,7 @@ def _lean(
     A mean of what each piece of evidence asks for, weighted by its spread in
     degrees; the turn itself asks for none.
     """
-    total = (WANDER_DEG / turn_spread_deg * 57.3) ** -2
+    total = _known_deg(turn_spread_deg) ** -2
     asked = 0.0
     for axis, sigma_deg in others:
         if axis is None:

@@ -33,8 +33,9 @@ UNLIKE = 0.6
 #: (rendered blinks: 8 degrees off at half open, 1 at nine tenths).
 MIN_OPEN_FOR_GAZE = 0.6
 #: Where the library's closing score begins to speak of a closing lid, and where it has
-#: said all: open eyes and looks down stay below the first, also in a turned head; shut
-#: ones read .2 to .5 in dim light, .6 and more in good light (rendered heads).
+#: said all. On rendered heads shut eyes score .2 to .5 in dim light and .55 and more in
+#: good light, open ones .26 at most (in a turned head), looks down .24 at most: those
+#: two lose a little openness by it and stay above .8 and .7.
 CLOSING_FROM, CLOSING_TO = 0.15, 0.5
 
 

@@ -41,7 +41,7 @@ def rounded(sample: Sample) -> Sample:
 
 
 #: Eyes asked to go farther than the set-up taught by more than this are not believed:
-#: beyond it a reading stays behind (measured on rendered heads: 3 degrees at 3 beyond).
+#: beyond it a reading stays behind (measured on a rendered head: by 3 degrees at 4 beyond).
 BEYOND_DEG = 1.0
 BEYOND = "beyond_setup"
 
