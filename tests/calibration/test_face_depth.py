@@ -83,3 +83,28 @@ def test_depth_is_recovered_from_a_face_a_fifth_too_flat(rest_crop):
         slopes[name] = np.array(read)
     assert np.abs(slopes["generic"] - 1).max() > 0.04, slopes
     assert np.abs(slopes["personal"] - 1).max() < 0.02, slopes
+
+
+def test_the_mean_look_of_noisy_pictures_is_nearer_to_the_skin_than_one_of_them():
+    surface = surface_of(HEAD)
+    pixels = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
+    clean = Template.cut(
+        HEAD.picture(CAMERA, Pose(np.eye(3), REST_MM)), CAMERA, REST_MM, pixels, surface.normals
+    )
+    poses = [turn(2.5 * np.sin(k), 2.0 * np.cos(1.7 * k)) for k in range(12)]
+    views = [(HEAD.picture(CAMERA, p, noise=12.0, seed=k), p) for k, p in enumerate(poses)]
+    noisy = HEAD.picture(CAMERA, Pose(np.eye(3), REST_MM), noise=12.0, seed=99)
+    one = Template.cut(noisy, CAMERA, REST_MM, pixels, surface.normals)
+    mean = one.averaged(views, CAMERA)
+    for name in ("values", "gradients"):
+        off = [
+            float(np.sqrt(((getattr(t, name) - getattr(clean, name)) ** 2).mean()))
+            for t in (one, mean)
+        ]
+        assert off[1] < 0.5 * off[0], name
+    assert np.allclose(
+        mean.structure,
+        np.einsum("kpi,kpj->kij", mean.gradients, mean.gradients),
+        rtol=1e-3,
+        atol=1e-4,
+    )

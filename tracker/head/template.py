@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.head.crop import GreyCrop, sample_bilinear
-from tracker.head.perspective import Array, Pinhole
+from tracker.head.perspective import Array, Pinhole, Pose
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,31 +54,68 @@ class Template:
         crop: GreyCrop, camera: Pinhole, rest_mm: Array, pixels_mm: Array, normals: Array
     ) -> Template:
         """Template from the rest picture and the body position of each patch pixel."""
-        size = pixels_mm.shape[1]
         px = crop.camera(camera).project(pixels_mm + rest_mm)
-        patches, contrast = normalise_patches(sample_bilinear(crop.image, px))
-        raw = np.stack(
+        slopes = np.stack(
             [
                 sample_bilinear(crop.image, px + s) - sample_bilinear(crop.image, px - s)
                 for s in (np.array([0.5, 0.0]), np.array([0.0, 0.5]))
             ],
             axis=-1,
         )
-        raw = raw - raw.mean(axis=1, keepdims=True)
-        along = np.einsum("kp,kpn->kn", patches, raw) / size
-        gradients = raw - patches[:, :, None] * along[:, None, :]
-        gradients /= np.maximum(contrast, 1e-3)[:, None, None]
-        structure = np.einsum("kpi,kpj->kij", gradients, gradients)
         return Template(
             rest_mm,
             np.ascontiguousarray(pixels_mm, dtype=np.float64),
             pixels_mm.mean(axis=1),
             np.ascontiguousarray(normals, dtype=np.float64),
-            patches,
-            gradients.astype(np.float32),
-            structure.astype(np.float64),
+            *_cleaned(sample_bilinear(crop.image, px), slopes),
             _tangents(px, pixels_mm),
         )
+
+    def averaged(self, views: Sequence[tuple[GreyCrop, Pose]], camera: Pinhole) -> Template:
+        """The same patches with the mean look of several pictures, each at its pose.
+
+        One picture's noise, and what a film's compression made of it, would be taken
+        for skin; of a mean little of it is left.
+        """
+        looks, slopes = [], []
+        for crop, pose in views:
+            patches, contrast = normalise_patches(self._seen(crop, pose, camera, 0.0))
+            steps = [0.5 * self.tangents_mm[:, None, :, axis] for axis in (0, 1)]
+            change = [
+                self._seen(crop, pose, camera, s) - self._seen(crop, pose, camera, -s)
+                for s in steps
+            ]
+            looks.append(patches)
+            slopes.append(np.stack(change, axis=-1) / np.maximum(contrast, 1e-3)[:, None, None])
+        values, gradients, structure = _cleaned(np.mean(looks, axis=0), np.mean(slopes, axis=0))
+        return replace(self, values=values, gradients=gradients, structure=structure)
+
+    def _seen(
+        self, crop: GreyCrop, pose: Pose, camera: Pinhole, aside_mm: Array | float
+    ) -> NDArray[np.float32]:
+        """Grey values ``(k, p)`` of the patch pixels, or of places beside them."""
+        seen = pose.apply(self.pixels_mm + aside_mm)
+        return sample_bilinear(crop.image, crop.camera(camera).project(seen))
+
+
+def _cleaned(
+    values: NDArray[np.float32], slopes: Array
+) -> tuple[NDArray[np.float32], NDArray[np.float32], Array]:
+    """Patches, their slopes freed of what brightness and contrast take up, and the products.
+
+    From grey values ``(k, p)`` and their change with a shift of one pixel ``(k, p, 2)``.
+    """
+    patches, contrast = normalise_patches(values)
+    slopes = slopes - slopes.mean(axis=1, keepdims=True)
+    along = np.einsum("kp,kpn->kn", patches, slopes) / patches.shape[1]
+    gradients = slopes - patches[:, :, None] * along[:, None, :]
+    gradients = gradients / np.maximum(contrast, 1e-3)[:, None, None]
+    structure = np.einsum("kpi,kpj->kij", gradients, gradients)
+    return (
+        patches.astype(np.float32),
+        gradients.astype(np.float32),
+        np.asarray(structure, dtype=np.float64),
+    )
 
 
 def normalise_patches(values: NDArray[np.float32]) -> tuple[NDArray[np.float32], Array]:
