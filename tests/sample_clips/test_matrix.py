@@ -1,0 +1,59 @@
+"""People and conditions drawn by lot: the same name gives the same, all within their ranges."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from sample_clips.heads import make_head
+from sample_clips.matrix import KINDS, drawn
+from sample_clips.people import HEADS, find_head, random_head
+from sample_clips.score import Score
+
+
+def test_the_same_number_draws_the_same_and_another_seed_another() -> None:
+    assert drawn(3, 5) == drawn(3, 5)
+    assert drawn(3, 5).scenario != drawn(3, 6).scenario
+    assert random_head(17) == random_head(17) != random_head(18)
+
+
+def test_what_is_drawn_lies_within_the_statements_ranges() -> None:
+    for number in range(120):
+        one = drawn(number, 2)
+        camera, move = one.scenario.camera, one.scenario.movement
+        assert one.kind == KINDS[number % len(KINDS)]
+        assert 35 <= camera.vertical_fov_deg <= 60
+        assert 450 <= camera.position_mm[2] <= 900
+        assert camera.rate_hz in (15, 30, 60)
+        assert 0.3 <= move.tempo_bpm / 120 <= 2.5
+        if camera.rate_hz == 15:
+            assert move.tempo_bpm / 120 <= 1.0
+    lots = [drawn(k, 2).scenario for k in range(120)]
+    assert {s.glasses for s in lots} == {True, False}
+    assert {np.sign(s.camera.position_mm[1]) for s in lots} >= {1.0, -1.0}
+    assert len({s.head for s in lots}) == 120
+
+
+@pytest.mark.parametrize("number", range(4))
+def test_a_drawn_head_has_its_own_pupils_and_neck(number: int) -> None:
+    spec = random_head(number)
+    head = make_head(f"random-{number}")
+    right, left = head.eyes_mm
+    assert np.linalg.norm(right - left) == pytest.approx(spec.pupils_mm, abs=0.2)
+    assert tuple(head.neck_mm) == spec.neck_mm
+    assert 54 <= spec.pupils_mm <= 74
+    assert sum(share for *_, share in spec.mix) == pytest.approx(1.0, abs=0.01)
+
+
+@pytest.mark.parametrize("name", ["nobody", "random-", "random-x", "random--1", "random-1.5"])
+def test_nobody_else_has_a_name(name: str) -> None:
+    with pytest.raises(KeyError):
+        find_head(name)
+    assert find_head("anna") is HEADS["anna"]
+
+
+def test_hooded_lids_hang_in_the_clip() -> None:
+    hooded = next(k for k in range(50) if random_head(k).hooded > 0.1)
+    scenario = drawn(0).scenario.model_copy(update={"head": f"random-{hooded}", "blinks": False})
+    score = Score(scenario, make_head(scenario.head))
+    assert score.attitude(0.5).low == pytest.approx(random_head(hooded).hooded)
