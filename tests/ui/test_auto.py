@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -28,7 +29,9 @@ def fake(tmp_path: Path) -> FakeWorld:
 
 
 @pytest.fixture
-def run(qtbot: QtBot, fake: FakeWorld, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Run:
+def run(
+    qtbot: QtBot, fake: FakeWorld, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Run]:
     """``demo --auto`` as it is called, with the window in front of stand-ins."""
     plan = ClipPlan(Path("a.mp4"), clip_steps())
 
@@ -42,7 +45,11 @@ def run(qtbot: QtBot, fake: FakeWorld, tmp_path: Path, monkeypatch: pytest.Monke
     monkeypatch.setattr("ui.app.open_window", open_window)
     monkeypatch.setattr(wiring, "clip_plan", lambda _path: plan)
     monkeypatch.setattr(auto, "LOOK_S", 0.05)
-    return lambda: cli.main(["demo", "--auto"])
+    # The close of the last window posts a quit. The walk has ended by then, so the quit
+    # would be met by a later test's loops, none of which runs again after it.
+    QGuiApplication.setQuitOnLastWindowClosed(False)
+    yield lambda: cli.main(["demo", "--auto"])
+    QGuiApplication.setQuitOnLastWindowClosed(True)
 
 
 def only_line(capsys: pytest.CaptureFixture[str]) -> str:
