@@ -32,9 +32,10 @@ PIXEL_SPREAD = 0.25
 
 @dataclass(frozen=True, slots=True)
 class DepthFit:
-    """A personal template, the poses of the frames it was fitted on, and the misfit left."""
+    """A personal template, its change of depth, the frames' poses, and the misfit left."""
 
     template: Template
+    change_mm: Array
     poses: list[Pose]
     misfit: float
 
@@ -47,11 +48,12 @@ def body_pixels(surface: Surface, change_mm: Array, view: Pinhole, rest_mm: Arra
 
 def fit_depth(
     surface: Surface,
-    rest_crop: GreyCrop,
+    look: Template,
+    view: Pinhole,
     camera: Pinhole,
-    rest_mm: Array,
     frames: Sequence[tuple[GreyCrop, Pose]],
     *,
+    change_mm: Array | None = None,
     rounds: int = 30,
 ) -> DepthFit:
     """Fit patch depths and frame poses together.
@@ -60,24 +62,27 @@ def fit_depth(
     ----------
     surface
         Patches on the rest picture with generic depths.
-    rest_crop, camera, rest_mm
-        The rest picture, the camera, and the rest position of the body's origin.
+    look
+        What the patches look like; where they lie in space is fitted.
+    view, camera
+        The camera of the rest picture's crop, and of the whole picture.
     frames
         Crops of the set-up with a first pose each (rest pose = identity).
+    change_mm
+        ``(k,)`` first change of depth; none when left out.
     rounds
         Gauss-Newton steps.
     """
-    view = rest_crop.camera(camera)
     count = len(surface.depth_mm)
-    change = np.zeros(count)
+    change = np.zeros(count) if change_mm is None else change_mm
     # A face moved to or from the camera as a whole can't be told from a shift of
     # every frame's position, so the mean stays where the generic face has it.
     stiffness = np.linalg.inv(_prior(surface, view)) + MEAN_PIN / count
     poses = [start for _, start in frames]
     misfit = np.inf
     for _ in range(rounds):
-        pixels = body_pixels(surface, change, view, rest_mm)
-        template = Template.cut(rest_crop, camera, rest_mm, pixels, surface.normals)
+        pixels = body_pixels(surface, change, view, look.rest_mm)
+        template = look.laid_at(pixels, surface.pixels_px)
         blocks = [
             _frame_terms(template, crop, camera, pose)
             for (crop, _), pose in zip(frames, poses, strict=True)
@@ -88,9 +93,8 @@ def fit_depth(
         change = change + depth_step
         if np.abs(depth_step).max() < 0.02:
             break
-    pixels = body_pixels(surface, change, view, rest_mm)
-    template = Template.cut(rest_crop, camera, rest_mm, pixels, surface.normals)
-    return DepthFit(template, poses, misfit)
+    pixels = body_pixels(surface, change, view, look.rest_mm)
+    return DepthFit(look.laid_at(pixels, surface.pixels_px), change, poses, misfit)
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,15 +8,14 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from calibration.axes import make_rest_frame
-from calibration.face_depth import fit_depth
 from calibration.face_surface import lay_patches
+from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
 from tracker.errors import InputError
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.alignment import align
-from tracker.head.crop import GreyCrop
-from tracker.head.perspective import Array, Pinhole, Pose, vector_of_rotation
+from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape, pose_of_landmarks
 from tracker.head.template import Template
 from tracker.profile import Profile, RestFrame
@@ -24,21 +23,14 @@ from tracker.rotation import angles_from_direction
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
-#: Frames that the depth of the face is fitted on.
-DEPTH_FRAMES = 48
 #: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same.
 THINNING = 2
 #: The steps in which the head was asked to be still, to turn, and to nod.
 _MOVES = (("rest", "look"), ("turn_slowly",), ("nod_slowly",))
-#: The template's look is averaged over every third picture, at most 60 of them, in which
-#: the head is this near to rest and the patches this much alike: sixty pictures leave an
-#: eighth of the noise, and within 4 degrees the skin hardly looks different.
-AVERAGE_EVERY, AVERAGE_MOST = 3, 60
-AVERAGE_WITHIN_DEG, AVERAGE_ALIKE = 4.0, 0.5
+#: The steps in which the head moves.
+MOVING = ("turn_slowly", "nod_slowly")
 #: A set-up with fewer frames of a face than this can't be fitted.
 MIN_FACE_FRAMES = 8
-#: Fewer textured places than this can't carry six degrees of freedom and a person's depth.
-MIN_PATCHES = 30
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +79,14 @@ def fit_profile(
     rest = _rest_observation(faces)
     rest_pose, _ = pose_of_landmarks(shape, _points(rest), camera)
     seen = _start_poses(faces, shape, camera, rest_pose)
-    template = _own_template(rest, rest_pose, shape, camera, seen)
+    assert rest.crop is not None
+    surface = lay_patches(shape, rest_pose, _points(rest), rest.crop)
+    views = [
+        View(s.observation.crop, s.pose, s.step.step in MOVING)
+        for s in seen
+        if s.observation.crop is not None
+    ]
+    template = own_template(surface, rest.crop, camera, rest_pose.position_mm, views)
     seen = [_aligned(s, template, camera) for s in seen[::THINNING]]
     # Body axes are the camera's at rest, so the face comes in as it was held then.
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
@@ -119,39 +118,6 @@ def _rest_frame(
     ahead = next((p for s in steps if (p := _on_screen(s)) is not None), None)
     still = still or [Pose(np.eye(3), rest_pose.position_mm)]
     return make_rest_frame(still, turn, nod, ahead, eyes_mm[0] - eyes_mm[1])
-
-
-def _own_template(
-    rest: Observation, rest_pose: Pose, shape: FaceShape, camera: Pinhole, seen: Sequence[_Seen]
-) -> Template:
-    """Patches of the person's face with depths fitted over the set-up."""
-    assert rest.crop is not None
-    surface = lay_patches(shape, rest_pose, _points(rest), rest.crop)
-    if len(surface.depth_mm) < MIN_PATCHES:
-        raise InputError("the face is too dark or too blurred to be measured; more light helps")
-    frames = [
-        (s.observation.crop, s.pose)
-        for s in _spread(seen, DEPTH_FRAMES)
-        if s.observation.crop is not None
-    ]
-    template = fit_depth(surface, rest.crop, camera, rest_pose.position_mm, frames).template
-    near = _near_rest(template, camera, seen)
-    return template.averaged(near, camera) if near else template
-
-
-def _near_rest(
-    template: Template, camera: Pinhole, seen: Sequence[_Seen]
-) -> list[tuple[GreyCrop, Pose]]:
-    """Pictures in which the head is near its rest and well aligned, spread over the set-up."""
-    near = []
-    for s in seen[::AVERAGE_EVERY]:
-        assert s.observation.crop is not None
-        found = align(template, s.observation.crop, camera, s.pose)
-        turned = float(np.degrees(np.linalg.norm(vector_of_rotation(found.pose.rotation))))
-        if turned < AVERAGE_WITHIN_DEG and found.likeness > AVERAGE_ALIKE:
-            near.append((s.observation.crop, found.pose))
-    picks = np.linspace(0, len(near) - 1, min(len(near), AVERAGE_MOST)).astype(int)
-    return [near[k] for k in picks]
 
 
 def _points(observation: Observation) -> Array:
@@ -217,19 +183,6 @@ def _start_poses(
     return out
 
 
-def _spread(seen: Sequence[_Seen], count: int) -> list[_Seen]:
-    """Frames for the depth: two thirds from the moving steps, evenly spread over time."""
-    moving = [s for s in seen if s.step.step in ("turn_slowly", "nod_slowly")]
-    still = [s for s in seen if s.step.step not in ("turn_slowly", "nod_slowly")]
-    share = min(len(moving), (2 * count) // 3)
-    picks = [
-        group[i]
-        for group, n in ((moving, share), (still, min(len(still), count - share)))
-        for i in np.linspace(0, len(group) - 1, n).astype(int)
-    ]
-    return sorted(picks, key=lambda s: s.observation.time_s)
-
-
 def _aligned(seen: _Seen, template: Template, camera: Pinhole) -> _Seen:
     assert seen.observation.crop is not None
     # Done once, so it may take all the steps that it wants.
@@ -272,7 +225,7 @@ def _label(
         rectified.append(rectified_patches(crop, camera, s.pose, eyes_mm))
         cornered.append(cornered_patches(crop, face.points_px))
         group.append(s.number)
-        moving.append(s.step.step in ("turn_slowly", "nod_slowly"))
+        moving.append(s.step.step in MOVING)
     if not angles:
         empty = np.zeros((0, 1))
         return LabelledEyes(empty, empty, np.zeros((0, 2)), np.zeros(0, int), np.zeros(0, bool))

@@ -64,10 +64,10 @@ def test_depth_is_recovered_from_a_face_a_fifth_too_flat(rest_crop):
         for pose in (turn(22 * np.sin(t), 0.5), turn(0.3, 13 * np.sin(t))):
             start = pose.moved(np.radians([0.6, -0.8, 0.3, 0, 0, 0]))
             frames.append((HEAD.picture(CAMERA, pose, noise=2.0, seed=k), start))
-    fitted = fit_depth(surface, rest_crop, CAMERA, REST_MM, frames)
-
     before = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
     generic = Template.cut(rest_crop, CAMERA, REST_MM, before, surface.normals)
+    fitted = fit_depth(surface, generic, CAMERA, CAMERA, frames)
+
     slopes = {}
     truth_pixels = body_pixels(surface_of(HEAD), np.zeros(len(before)), CAMERA, REST_MM)
     for name, template in (("generic", generic), ("personal", fitted.template)):

@@ -71,6 +71,23 @@ class Template:
             _tangents(px, pixels_mm),
         )
 
+    def laid_at(self, pixels_mm: Array, pixels_px: Array) -> Template:
+        """The same look on patches elsewhere in space.
+
+        Parameters
+        ----------
+        pixels_mm
+            ``(k, p, 3)`` body positions.
+        pixels_px
+            ``(k, p, 2)`` where they are seen in the rest picture.
+        """
+        return replace(
+            self,
+            pixels_mm=np.ascontiguousarray(pixels_mm, dtype=np.float64),
+            centres_mm=pixels_mm.mean(axis=1),
+            tangents_mm=_tangents(pixels_px, pixels_mm),
+        )
+
     def averaged(self, views: Sequence[tuple[GreyCrop, Pose]], camera: Pinhole) -> Template:
         """The same patches with the mean look of several pictures, each at its pose.
 
