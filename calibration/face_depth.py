@@ -112,7 +112,7 @@ class _Terms:
 def _frame_terms(template: Template, crop: GreyCrop, camera: Pinhole, pose: Pose) -> _Terms:
     found = match(template, crop, crop.camera(camera), pose)
     weight = found.weight / PIXEL_SPREAD**2
-    weighted = weight[:, None, None] * template.structure
+    weighted = weight[:, None, None] * found.structure
     moves = np.concatenate([found.shift_by_pose, found.shift_by_depth[:, :, None]], axis=2)
     square = moves.transpose(0, 2, 1) @ weighted @ moves
     left = np.einsum("kia,ki->ka", moves, weight[:, None] * found.pull)

@@ -1,10 +1,11 @@
 """The fit of a person's face at rest to a picture.
 
 The pose in a later picture is the one that makes the patches of the rest
-picture look alike again: direct alignment with the gradients taken from the
-template (in the manner of Baker & Matthews 2004, Int J Comput Vis 56:221),
-every patch freed of its own brightness and contrast. Each picture is aligned
-afresh to the rest picture, so nothing drifts and nothing is smoothed.
+picture look alike again: direct alignment with the slopes taken mostly from the
+template (in the manner of Baker & Matthews 2004, Int J Comput Vis 56:221) and
+partly from the picture, every patch freed of its own brightness and contrast.
+Each picture is aligned afresh to the rest picture, so nothing drifts and nothing
+is smoothed.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ import numpy as np
 
 from tracker.head import patch_loops
 from tracker.head.crop import GreyCrop
+from tracker.head.patch_looks import compare
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.template import Template
 
@@ -31,7 +33,9 @@ class PatchMatch:
     weight
         ``(k,)`` trust in each patch.
     pull
-        ``(k, 2)`` gradients times the grey difference left.
+        ``(k, 2)`` slopes times the grey difference left.
+    structure
+        ``(k, 2, 2)`` products of the slopes: how well a shift can be seen.
     shift_by_pose
         ``(k, 2, 6)`` rest pixels by which a patch moves with a step of the pose.
     shift_by_depth
@@ -42,6 +46,7 @@ class PatchMatch:
 
     weight: Array
     pull: Array
+    structure: Array
     shift_by_pose: Array
     shift_by_depth: Array
     misfit: Array
@@ -56,16 +61,7 @@ def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> Patc
     that a turned patch slides as it moves in depth, and the fit would wander
     off at 30 degrees.)
     """
-    pull, misfit, contrast = patch_loops.compare(
-        crop.image,
-        template.pixels_mm,
-        template.values,
-        template.gradients,
-        pose.rotation,
-        pose.position_mm,
-        _lens(view),
-    )
-    by_pose, by_depth, cosine = patch_loops.moves(
+    by_pose, by_depth, to_here, cosine = patch_loops.moves(
         template.centres_mm,
         template.normals,
         template.tangents_mm,
@@ -74,8 +70,18 @@ def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> Patc
         pose.position_mm,
         view.focal_px,
     )
+    pull, structure, misfit, contrast = compare(
+        crop.image,
+        template.pixels_mm,
+        template.values,
+        template.gradients,
+        to_here,
+        pose.rotation,
+        pose.position_mm,
+        _lens(view),
+    )
     return PatchMatch(
-        patch_loops.weights(cosine, contrast, misfit), pull, by_pose, by_depth, misfit
+        patch_loops.weights(cosine, contrast, misfit), pull, structure, by_pose, by_depth, misfit
     )
 
 
@@ -127,7 +133,6 @@ def align(
             template.pixels_mm,
             template.values,
             template.gradients,
-            template.structure,
             template.centres_mm,
             template.normals,
             template.tangents_mm,

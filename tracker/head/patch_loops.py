@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.compiled import compiled, solve_positive
-from tracker.head.crop import value_at
+from tracker.head.patch_looks import compare
 from tracker.head.perspective import Array, move, pose_rows, turn
 
 #: A patch whose picture has less contrast than this (grey levels, standard
@@ -28,90 +28,6 @@ _EDGE_ON = 1e-3
 
 
 @compiled
-def compare(
-    image: NDArray[np.float32],
-    pixels_mm: Array,
-    values: NDArray[np.float32],
-    gradients: NDArray[np.float32],
-    rotation: Array,
-    position_mm: Array,
-    lens: Array,
-) -> tuple[Array, Array, Array]:
-    """Look each patch up in a picture and compare it with the template.
-
-    Parameters
-    ----------
-    image
-        ``(h, w)``.
-    pixels_mm, values, gradients
-        ``(k, p, 3)``, ``(k, p)``, ``(k, p, 2)`` of the template.
-    rotation, position_mm
-        ``(3, 3)`` and ``(3,)`` of the pose.
-    lens
-        ``(3,)`` focal length and centre of the picture, in its pixels.
-
-    Returns
-    -------
-    pull
-        ``(k, 2)`` gradients times the grey difference left.
-    misfit
-        ``(k,)`` root mean square difference of the normalised patches.
-    contrast
-        ``(k,)`` grey levels; 0 for a patch that lies partly outside the picture.
-    """
-    count, size = values.shape
-    # As unlike as two patches can be that have nothing to do with each other.
-    misfit, contrast = np.full(count, np.sqrt(2.0)), np.zeros(count)
-    pull, patch = np.zeros((count, 2)), np.empty(size)
-    for k in range(count):
-        if not _look_up(image, pixels_mm[k], rotation, position_mm, lens, patch):
-            continue
-        mean, squares, left = 0.0, 0.0, 0.0
-        for p in range(size):
-            mean += patch[p] / size
-        for p in range(size):
-            patch[p] -= mean
-            squares += patch[p] * patch[p] / size
-        contrast[k] = np.sqrt(squares)
-        inverse = 1.0 / max(contrast[k], 1e-3)
-        for p in range(size):
-            off = values[k, p] - patch[p] * inverse
-            left += off * off
-            pull[k, 0] += gradients[k, p, 0] * off
-            pull[k, 1] += gradients[k, p, 1] * off
-        misfit[k] = np.sqrt(left / size)
-    return pull, misfit, contrast
-
-
-@compiled
-def _look_up(
-    image: NDArray[np.float32],
-    pixels_mm: Array,
-    rotation: Array,
-    position_mm: Array,
-    lens: Array,
-    patch: Array,
-) -> bool:
-    """Fill in one patch's grey values ``(p,)``; False where it lies partly outside the picture."""
-    height, width = image.shape
-    for p in range(len(patch)):
-        a, b, c = pixels_mm[p, 0], pixels_mm[p, 1], pixels_mm[p, 2]
-        z = rotation[2, 0] * a + rotation[2, 1] * b + rotation[2, 2] * c + position_mm[2]
-        s = lens[0] / z
-        x = lens[1] + s * (
-            rotation[0, 0] * a + rotation[0, 1] * b + rotation[0, 2] * c + position_mm[0]
-        )
-        y = lens[2] + s * (
-            rotation[1, 0] * a + rotation[1, 1] * b + rotation[1, 2] * c + position_mm[1]
-        )
-        # Written so that a point that is not a number is outside too.
-        if not (0.0 <= x <= width - 1.001 and 0.0 <= y <= height - 1.001):
-            return False
-        patch[p] = value_at(image, x, y)
-    return True
-
-
-@compiled
 def moves(
     centres_mm: Array,
     normals: Array,
@@ -120,7 +36,7 @@ def moves(
     rotation: Array,
     position_mm: Array,
     focal_px: float,
-) -> tuple[Array, Array, Array]:
+) -> tuple[Array, Array, Array, Array]:
     """How far each patch moves, in pixels of the rest picture.
 
     The derivative is that of :func:`tracker.head.perspective.pose_rows`, carried over
@@ -132,13 +48,15 @@ def moves(
         ``(k, 2, 6)`` for each radian and millimetre of the pose.
     by_depth
         ``(k, 2)`` for each millimetre along the ray at rest.
+    to_here
+        ``(k, 2, 2)`` pixels of this picture for each pixel of the rest picture.
     cosine
         ``(k,)`` of the angle between the patch's normal and the line of sight.
     """
     count = len(centres_mm)
     by_pose = np.empty((count, 2, 6))
     by_depth = np.empty((count, 2))
-    cosine = np.empty(count)
+    to_here, cosine = np.empty((count, 2, 2)), np.empty(count)
     turned, seen, normal = np.empty(3), np.empty(3), np.empty(3)
     here, place = np.empty((2, 6)), np.empty((2, 3))
     for k in range(count):
@@ -164,6 +82,8 @@ def moves(
         b = _slope(place, tangents_mm, k, 0, 1)
         c = _slope(place, tangents_mm, k, 1, 0)
         d = _slope(place, tangents_mm, k, 1, 1)
+        to_here[k, 0, 0], to_here[k, 0, 1] = a, b
+        to_here[k, 1, 0], to_here[k, 1, 1] = c, d
         area = a * d - b * c
         # A patch seen exactly edge-on gets a huge shift, and no weight.
         if abs(area) < _EDGE_ON:
@@ -179,7 +99,7 @@ def moves(
             y += place[1, j] * ray
         by_depth[k, 0] = (d * x - b * y) / area
         by_depth[k, 1] = (a * y - c * x) / area
-    return by_pose, by_depth, cosine
+    return by_pose, by_depth, to_here, cosine
 
 
 @compiled
@@ -252,7 +172,7 @@ def _middle(values: Array, n: int) -> float:
 def settle(
     image: NDArray[np.float32],
     lens: Array,
-    template: tuple[Array, Array, Array, Array, Array, Array, Array, Array],
+    template: tuple[Array, Array, Array, Array, Array, Array, Array],
     rotation: Array,
     position_mm: Array,
     rounds: int,
@@ -264,7 +184,7 @@ def settle(
     image, lens
         As for :func:`compare`.
     template
-        Its pixels, values, gradients, structure, centres, normals, tangents, rest position.
+        Its pixels, values, gradients, centres, normals, tangents, rest position.
     rotation, position_mm
         The first pose.
     rounds
@@ -277,13 +197,15 @@ def settle(
     weight, misfit
         ``(k,)`` of the patches there; no weight anywhere where too few could be used.
     """
-    pixels, values, gradients, structure, centres, normals, tangents, rest = template
+    pixels, values, gradients, centres, normals, tangents, rest = template
     small = False
     for done in range(rounds + 1):
-        pull, misfit, contrast = compare(
-            image, pixels, values, gradients, rotation, position_mm, lens
+        by_pose, _, to_here, cosine = moves(
+            centres, normals, tangents, rest, rotation, position_mm, lens[0]
         )
-        by_pose, _, cosine = moves(centres, normals, tangents, rest, rotation, position_mm, lens[0])
+        pull, structure, misfit, contrast = compare(
+            image, pixels, values, gradients, to_here, rotation, position_mm, lens
+        )
         weight = weights(cosine, contrast, misfit)
         used = 0
         for k in range(len(weight)):

@@ -34,8 +34,6 @@ class Template:
     gradients
         ``(k, p, 2)`` their change with a shift of one crop pixel, freed of what
         brightness and contrast take up.
-    structure
-        ``(k, 2, 2)`` products of the gradients: how well a shift can be seen.
     tangents_mm
         ``(k, 3, 2)`` change of the body position with one crop pixel at rest.
     """
@@ -46,7 +44,6 @@ class Template:
     normals: Array
     values: NDArray[np.float32]
     gradients: NDArray[np.float32]
-    structure: Array
     tangents_mm: Array
 
     @staticmethod
@@ -104,8 +101,8 @@ class Template:
             ]
             looks.append(patches)
             slopes.append(np.stack(change, axis=-1) / np.maximum(contrast, 1e-3)[:, None, None])
-        values, gradients, structure = _cleaned(np.mean(looks, axis=0), np.mean(slopes, axis=0))
-        return replace(self, values=values, gradients=gradients, structure=structure)
+        values, gradients = _cleaned(np.mean(looks, axis=0), np.mean(slopes, axis=0))
+        return replace(self, values=values, gradients=gradients)
 
     def _seen(
         self, crop: GreyCrop, pose: Pose, camera: Pinhole, aside_mm: Array | float
@@ -117,8 +114,8 @@ class Template:
 
 def _cleaned(
     values: NDArray[np.float32], slopes: Array
-) -> tuple[NDArray[np.float32], NDArray[np.float32], Array]:
-    """Patches, their slopes freed of what brightness and contrast take up, and the products.
+) -> tuple[NDArray[np.float32], NDArray[np.float32]]:
+    """Patches, and their slopes freed of what brightness and contrast take up.
 
     From grey values ``(k, p)`` and their change with a shift of one pixel ``(k, p, 2)``.
     """
@@ -127,12 +124,7 @@ def _cleaned(
     along = np.einsum("kp,kpn->kn", patches, slopes) / patches.shape[1]
     gradients = slopes - patches[:, :, None] * along[:, None, :]
     gradients = gradients / np.maximum(contrast, 1e-3)[:, None, None]
-    structure = np.einsum("kpi,kpj->kij", gradients, gradients)
-    return (
-        patches.astype(np.float32),
-        gradients.astype(np.float32),
-        np.asarray(structure, dtype=np.float64),
-    )
+    return patches.astype(np.float32), gradients.astype(np.float32)
 
 
 def normalise_patches(values: NDArray[np.float32]) -> tuple[NDArray[np.float32], Array]:
