@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 
 from ui.reserve import keep_constants_alive
 
@@ -20,6 +21,13 @@ GRACE_S = 3.0
 BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
 GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
 AT_LEAST = "gui_tests_at_least"
+
+
+# Searches that name no number of their own: enough to notice a slip, in a run of minutes.
+# ``--hypothesis-profile=long`` searches as far as the accuracy statement does.
+settings.register_profile("short", max_examples=15)
+settings.register_profile("long", max_examples=300)
+settings.load_profile("short")
 
 
 # --- Left-overs ---------------------------------------------------------------

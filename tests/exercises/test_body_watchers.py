@@ -77,7 +77,7 @@ class TestEyesOpened:
         record = run("stand", made, eyes="closed")
         assert record.events == []
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(5, 17), st.floats(0.5, 3.0), RATES)
     def test_a_look_is_found_dated_and_said(self, start: float, lasts: float, rate: float) -> None:
         look = between((0, 3.0), (start, start + lasts), inside=0.85, outside=0.08)
@@ -118,7 +118,7 @@ class TestEyesOpened:
 
 
 class TestChinDown:
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(4, 16), st.floats(16, 40), st.floats(0.9, 4), RATES)
     def test_looking_down_is_found(
         self, start: float, size: float, lasts: float, rate: float
@@ -153,7 +153,7 @@ class TestChinDown:
 
 
 class TestLeftPicture:
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(5, 15), st.sampled_from([-1, 1]), st.floats(1, 4), RATES)
     def test_stepping_out_is_found(self, start: float, side: int, away: float, rate: float) -> None:
         made = samples(
@@ -187,7 +187,7 @@ def fall(start: float, drop: float, lasts: float) -> Curve:
 
 
 class TestPossibleFall:
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(4, 14), st.floats(800, 1400), st.floats(1.0, 1.7), RATES)
     def test_falls_are_found_and_said_at_once(
         self, start: float, drop: float, slower: float, rate: float
@@ -200,7 +200,7 @@ class TestPossibleFall:
         assert events[0].decided_s <= start + lasts + 0.5 + 0.3
         assert events[0].said_at_s == events[0].decided_s
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(4, 14), st.floats(500, 700), RATES)
     def test_falls_out_of_the_picture_are_found(
         self, start: float, edge: float, rate: float
@@ -211,13 +211,13 @@ class TestPossibleFall:
         assert len(events) == 1
         assert start - 0.1 <= events[0].start_s <= start + 0.3
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.integers(0, 10_000), st.booleans())
     def test_standing_up_and_sitting_down_is_none(self, number: int, hesitate: bool) -> None:
         times, heights, _ = stands(np.random.default_rng(number), hesitate)
         assert not fell(times, heights)
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.integers(0, 10_000))
     def test_bending_is_none_in_and_out_of_the_picture(self, number: int) -> None:
         times, heights, _ = bends(np.random.default_rng(number), quickest_s=1.0)

@@ -31,7 +31,7 @@ def found(samples: list[Sample], code: str, exercise: str = "turns-on-target") -
 
 
 class TestGaze:
-    @settings(max_examples=20, deadline=None)
+    @settings(deadline=None)
     @given(
         st.floats(4, 20),
         st.floats(6.2, 14),
@@ -53,7 +53,7 @@ class TestGaze:
         # Decidable 0.3 s after the start; 0.3 s more are allowed, the look-ahead among them.
         assert events[0].decided_s <= start + 0.3 + 0.3
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.integers(0, 10_000), st.sampled_from([15, 30, 60]), st.floats(0, 0.6))
     def test_good_sets_raise_nothing(self, number: int, rate: float, noise: float) -> None:
         assert events_of(turns_samples(number=number, rate_hz=rate, noise=noise)) == []
@@ -91,7 +91,7 @@ class TestGaze:
 
 
 class TestHead:
-    @settings(max_examples=20, deadline=None)
+    @settings(deadline=None)
     @given(
         st.floats(4, 18),
         st.floats(4.0, 12),
@@ -112,7 +112,7 @@ class TestHead:
         assert events[0].start_s == pytest.approx(start, abs=0.15)
         assert events[0].decided_s <= start + rise + 0.3
 
-    @settings(max_examples=12, deadline=None)
+    @settings(deadline=None)
     @given(st.floats(-1.5, 1.5), st.floats(0.05, 1), st.integers(0, 10_000))
     def test_movements_up_to_a_degree_and_a_half_are_ignored(
         self, size: float, f_hz: float, number: int
