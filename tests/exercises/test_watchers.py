@@ -15,10 +15,19 @@ from hypothesis import strategies as st
 
 from tests.session.synthetic import jump_samples, steps, turns_samples
 from tracker.exercises.events import Event
-from tracker.exercises.watchers import Amplitude, Asked, EyesClosed, NotMeasured, OfTurns, Tempo
+from tracker.exercises.watchers import (
+    Amplitude,
+    Asked,
+    EyesClosed,
+    NotMeasured,
+    OfTurns,
+    Tempo,
+    off_target_limit_deg,
+)
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
+from tracker.session.figures import gaze_figures
 from tracker.session.live import SessionInfo
 
 
@@ -252,3 +261,37 @@ class TestTurns:
 
     def test_unmeasured_amplitudes_do_not_matter(self) -> None:
         assert not judged(Amplitude("too_small"), [nan] * 6, 1.0, self.ASKED)
+
+
+class TestHowWellTheGazeIsRead:
+    """The limit follows the error that the set-up measured."""
+
+    @pytest.mark.parametrize(
+        ("error_deg", "limit_deg"), [(nan, 5.0), (0.6, 5.0), (1.25, 5.0), (1.5, 6.0), (2.0, 8.0)]
+    )
+    def test_the_limit_is_five_degrees_or_four_errors(
+        self, error_deg: float, limit_deg: float
+    ) -> None:
+        assert off_target_limit_deg(error_deg) == limit_deg
+
+    def test_a_coarse_reading_gets_no_verdict(self) -> None:
+        assert off_target_limit_deg(2.1) is None
+
+    @pytest.mark.parametrize(("error_deg", "found_ones"), [(0.8, 1), (1.7, 0), (2.5, 0)])
+    def test_a_slip_of_six_degrees_is_told_only_where_it_can_be(
+        self, error_deg: float, found_ones: int
+    ) -> None:
+        samples = turns_samples(glances=[(6.0, 7.0, 6.3)], rate_hz=30, number=3)
+        about = SessionInfo(setup={"gaze_error_deg": error_deg})
+        run = run_samples(samples, steps("turns-on-target"), about).exercises[0]
+        assert [e.code for e in run.events].count("gaze_off_target") == found_ones
+
+    def test_the_share_on_target_is_withheld_with_its_reason(self) -> None:
+        run = run_samples(
+            turns_samples(rate_hz=30, number=3), steps("turns-on-target"), SessionInfo()
+        )
+        samples = run.exercises[0].samples
+        fine, coarse = gaze_figures(samples, [], 0.7), gaze_figures(samples, [], 3.0)
+        assert fine["on_target_fraction"]["value"] > 0.99
+        assert coarse["on_target_fraction"]["value"] is None
+        assert "coarsely" in coarse["on_target_fraction"]["reason"]

@@ -47,8 +47,9 @@ class Engine:
         self._last: Sample | None = None
         self._last_cue_s = nan
         self._finished = False
-        reach = about.setup.get("gaze_reach_deg")
-        self._reach: Reach | None = reach if _is_reach(reach) else None
+        self._reach: Reach | None = None
+        self._gaze_error_deg = nan
+        self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
         journal.append(head | {"about": about.model_dump(mode="json")})
 
@@ -83,11 +84,16 @@ class Engine:
 
     def use_setup(self, from_s: float, found: Mapping[str, Any], notes: Sequence[str] = ()) -> None:
         """From a time on a new set-up holds: what it found, and what limits it."""
-        reach = found.get("gaze_reach_deg")
-        self._reach = reach if _is_reach(reach) else None
+        self._learn(found)
         self._journal.append(
             {"kind": "setup", "from_s": from_s, "found": dict(found), "notes": list(notes)}
         )
+
+    def _learn(self, setup: Mapping[str, Any]) -> None:
+        """How far and how well a set-up lets the gaze be read."""
+        reach, error = setup.get("gaze_reach_deg"), setup.get("gaze_error_deg")
+        self._reach = reach if _is_reach(reach) else None
+        self._gaze_error_deg = float(error) if isinstance(error, int | float) else nan
 
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         """Something was answered, of the whole session or of a step; a later answer counts."""
@@ -225,7 +231,12 @@ class Engine:
             return None
         if number not in self._runs:
             self._runs[number] = ExerciseRun(
-                number, step, CATALOGUE[step.exercise or ""], self._journal, self._last_cue_s
+                number,
+                step,
+                CATALOGUE[step.exercise or ""],
+                self._journal,
+                self._last_cue_s,
+                self._gaze_error_deg,
             )
         return self._runs[number]
 

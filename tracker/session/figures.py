@@ -11,14 +11,12 @@ import numpy as np
 
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import EYE_OPEN_LEAST, channel_of, eyes_usable
-from tracker.exercises.watchers import is_measured
+from tracker.exercises.watchers import is_measured, off_target_limit_deg
 from tracker.motion.turning import Turn
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
 from tracker.session.derive import BEYOND, gaze_error_deg, target_in_head
 
-#: On target means within this angle: the limit of the watcher ``gaze_off_target``.
-ON_TARGET_DEG = 5.0
 #: A sample stands for the time to the next one, but for no longer than this.
 MOST_STANDS_S = 0.25
 #: Turns below this say little of how far the eyes turn back: an eye error of 0.8 degrees
@@ -87,18 +85,27 @@ def measured_fraction(
     return round(min(1.0, float(stands_for_s(samples, to_s)[good].sum() / span_s)), 4)
 
 
-def gaze_figures(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figure:
-    """How well the gaze stayed on the target, and how far the eyes turned back."""
+def gaze_figures(
+    samples: Sequence[Sample], turns: Sequence[Turn], setup_error_deg: float = nan
+) -> Figure:
+    """How well the gaze stayed on the target, and how far the eyes turned back.
+
+    ``setup_error_deg`` is the error of the gaze that the set-up measured.
+    """
+    limit = off_target_limit_deg(setup_error_deg)
     rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
     rows = [(s, e) for s, e in rows if isfinite(e)]
     reason = _why_no_gaze(samples)
     return {
-        "on_target_fraction": _on_target([e for _, e in rows], reason),
+        "on_target_fraction": _on_target([e for _, e in rows], reason, limit),
+        "on_target_within_deg": limit,
         "error_deg": figure((e for _, e in rows), reason),
         "counter_turn_ratio": counter_turn_ratio(samples, turns),
         "by_side": {
             side: {
-                "on_target_fraction": _on_target([e for s, e in rows if _side(s) == side], reason),
+                "on_target_fraction": _on_target(
+                    [e for s, e in rows if _side(s) == side], reason, limit
+                ),
                 "error_deg": figure((e for s, e in rows if _side(s) == side), reason),
             }
             for side in ("right", "left")
@@ -106,10 +113,13 @@ def gaze_figures(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figure:
     }
 
 
-def _on_target(errors: Sequence[float], reason: str) -> Figure:
+def _on_target(errors: Sequence[float], reason: str, limit_deg: float | None) -> Figure:
     if not errors:
         return {"value": None, "n": 0, "reason": reason}
-    inside = sum(e <= ON_TARGET_DEG for e in errors)
+    if limit_deg is None:
+        coarse = "the gaze is read too coarsely to tell whether it was on the target"
+        return {"value": None, "n": len(errors), "reason": coarse}
+    inside = sum(e <= limit_deg for e in errors)
     return {"value": round(inside / len(errors), 4), "n": len(errors), "reason": None}
 
 

@@ -6,10 +6,18 @@ from dataclasses import asdict, replace
 from math import isfinite, nan
 from typing import Any
 
-from tracker.exercises.catalogue import Exercise, Eyes
+from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.counters import SEEN, Counter, channel_of
 from tracker.exercises.events import AT_ONCE, CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
-from tracker.exercises.watchers import Asked, Change, Watcher, is_measured, make_watcher, tempo_of
+from tracker.exercises.watchers import (
+    Asked,
+    Change,
+    Watcher,
+    is_measured,
+    make_watcher,
+    off_target_limit_deg,
+    tempo_of,
+)
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -30,10 +38,18 @@ class ExerciseRun:
         Where turns, events and what was said go.
     last_cue_s
         When something was last said, NaN if never.
+    gaze_error_deg
+        Error of the gaze that the set-up measured, NaN where it measured none.
     """
 
     def __init__(
-        self, number: int, step: Step, exercise: Exercise, journal: Journal, last_cue_s: float = nan
+        self,
+        number: int,
+        step: Step,
+        exercise: Exercise,
+        journal: Journal,
+        last_cue_s: float = nan,
+        gaze_error_deg: float = nan,
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
@@ -45,8 +61,8 @@ class ExerciseRun:
         self._journal = journal
         self._watchers: list[Watcher] = [
             make_watcher(spec, self.counter.channel, step.from_s)
-            for spec in exercise.watchers
-            if spec.name not in _not_watched(step, exercise)
+            for spec in (_suited(s, gaze_error_deg) for s in exercise.watchers)
+            if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
@@ -173,6 +189,16 @@ def seconds_asked(step: Step, exercise: Exercise) -> float | None:
 def eyes_asked(step: Step, exercise: Exercise) -> Eyes:
     """Whether the eyes were asked to be open or shut."""
     return step.eyes or exercise.eyes
+
+
+def _suited(spec: WatcherSpec, gaze_error_deg: float) -> WatcherSpec | None:
+    """The watcher with a limit that suits how well the gaze is read; None where none does."""
+    if spec.name != "gaze_off_target" or "beyond_deg" in spec.parameters:
+        return spec
+    limit = off_target_limit_deg(gaze_error_deg)
+    if limit is None:
+        return None
+    return replace(spec, parameters={**spec.parameters, "beyond_deg": limit})
 
 
 def _not_watched(step: Step, exercise: Exercise) -> set[str]:

@@ -7,8 +7,8 @@ it is never 0. ``schema()`` is the published JSON Schema.
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
-from math import isfinite
+from collections.abc import Mapping, Sequence
+from math import isfinite, nan
 from pathlib import Path
 from typing import Any, Literal, cast, get_args
 
@@ -21,7 +21,8 @@ from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.files import write_atomically
-from tracker.session.projections import ExerciseRecord, SessionRecord
+from tracker.session.flags import Flag, flags_of, flags_of_session
+from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
 from tracker.session.stage import Step
 
@@ -29,12 +30,6 @@ FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
 MAX_FILE_BYTES = 50_000_000
 
-#: Below this rate a peak speed at 1 Hz is no longer within 8 % (tracker.motion.speed).
-LOW_FRAME_RATE_HZ = 14.0
-#: Common practice: below these a summary carries a flag.
-LOW_MEASURED = 0.8
-LOW_LIGHT = 0.15
-MUCH_BEYOND = 0.1
 NOT_COUNTED = "the camera does not count this exercise in this version"
 NO_REPETITIONS = "it is held for a time: there is nothing to count"
 
@@ -64,13 +59,6 @@ class EventRow(_Part):
     end_s: float | None
     said_at_s: float | None
     reason: str | None = None
-
-
-class Flag(_Part):
-    """Something that limits the figures, and why."""
-
-    flag: str
-    reason: str
 
 
 class Done(_Part):
@@ -177,20 +165,24 @@ def summarise(record: SessionRecord) -> Summary:
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),
         exercises=[
-            exercise_summary(e, about.notes).model_copy(
+            exercise_summary(e, about.notes, about.setup).model_copy(
                 update={"symptoms": said.symptoms_of_set(e, record)}
             )
             for e in record.exercises
         ],
-        quality=_session_flags(record),
+        quality=flags_of_session(record),
         ended_because=[str(k) for k in record.answers.get("ended_because", [])],
         not_done=[NotDone.model_validate(row) for row in said.not_done_rows(record)],
         opened=said.agreed_of(record),
     )
 
 
-def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> ExerciseSummary:
-    """Summary of one exercise."""
+def exercise_summary(
+    record: ExerciseRecord,
+    notes: Sequence[str] = (),
+    session_setup: Mapping[str, Any] | None = None,
+) -> ExerciseSummary:
+    """Summary of one exercise; its own set-up goes before that of the session."""
     step, turns, samples = record.step, record.turns, record.samples
     setup = record.setup
     exercise = find_exercise(step.exercise or "")
@@ -216,7 +208,9 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
         body=figures.place_figures(turns, by_cycle=exercise.channel == "head_reach")
         if by_place
         else None,
-        gaze=figures.gaze_figures(samples, turns) if exercise.on_target else None,
+        gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
+        if exercise.on_target
+        else None,
         clarity=said.clarity_of(record.answers),
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
@@ -224,7 +218,7 @@ def exercise_summary(record: ExerciseRecord, notes: Sequence[str] = ()) -> Exerc
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns),
         symptoms=None,
-        quality=_flags(samples, fraction, (*notes, *(setup.notes if setup else ()))),
+        quality=flags_of(samples, fraction, (*notes, *(setup.notes if setup else ()))),
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
@@ -306,6 +300,12 @@ def _event_row(event: Event) -> EventRow:
     )
 
 
+def _gaze_error_deg(own: SetupRecord | None, session: Mapping[str, Any] | None) -> float:
+    found = (session if own is None else own.found) or {}
+    error = found.get("gaze_error_deg")
+    return float(error) if isinstance(error, int | float) else nan
+
+
 def _asked_only(answers: dict[str, Any], about: str) -> dict[str, Any] | None:
     """An answer where the question belongs to the entry, else None."""
     return said.answer_of(answers, about) if about in answers else None
@@ -324,57 +324,6 @@ def _longest(record: SessionRecord) -> list[Sample]:
     """Samples of the longest exercise: a rate over pauses between exercises means nothing."""
     sets = [e.samples for e in record.exercises]
     return max(sets, key=len, default=record.samples) or record.samples
-
-
-def _flags(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> list[Flag]:
-    flags = [_NOTES[n] for n in notes if n in _NOTES and n not in _OF_THE_SESSION]
-    rate = figures.frame_rate_hz(samples)
-    if rate is not None and rate < LOW_FRAME_RATE_HZ:
-        flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
-    if fraction < LOW_MEASURED:
-        flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
-    beyond = figures.beyond_fraction(samples)
-    if beyond > MUCH_BEYOND:
-        flags.append(
-            Flag(
-                flag="beyond_setup",
-                reason=f"{100 * beyond:.0f} % of the time the eyes went beyond the set-up's range",
-            )
-        )
-    light = figures.light_of(samples)
-    if light is not None and light < LOW_LIGHT:
-        flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
-    return flags
-
-
-_NOTES = {
-    "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
-    "setup_failed": Flag(
-        flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
-    ),
-    "other_exercise": Flag(
-        flag="other_exercise", reason="the stage log says that another exercise was asked for"
-    ),
-    "from_clips": Flag(
-        flag="from_clips",
-        reason="made from clips: the times between the sets are the plan's, nobody was there",
-    ),
-    "gaze_not_fitted": Flag(
-        flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
-    ),
-}
-
-#: Notes that say nothing of a single exercise.
-_OF_THE_SESSION = {"from_clips"}
-
-
-def _session_flags(record: SessionRecord) -> list[Flag]:
-    flags = [_NOTES[n] for n in record.about.notes if n in _NOTES]
-    if record.damaged_lines:
-        flags.append(
-            Flag(flag="journal_damaged", reason=f"{record.damaged_lines} lines could not be read")
-        )
-    return flags
 
 
 def schema() -> dict[str, Any]:

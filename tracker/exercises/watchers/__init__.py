@@ -14,7 +14,7 @@ from tracker.exercises.catalogue import WatcherSpec
 from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Excursion, Watcher
 from tracker.exercises.watchers.falls import PossibleFall
-from tracker.exercises.watchers.gaze import EyesNotWithHead, GazeOffTarget
+from tracker.exercises.watchers.gaze import EyesNotWithHead, GazeOffTarget, off_target_limit_deg
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
@@ -40,6 +40,7 @@ __all__ = [
     "Watcher",
     "is_measured",
     "make_watcher",
+    "off_target_limit_deg",
     "tempo_of",
 ]
 

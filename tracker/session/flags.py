@@ -1,0 +1,80 @@
+"""What limits the figures of a summary, each limit with its reason."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from pydantic import BaseModel, ConfigDict
+
+from tracker.sample import Sample
+from tracker.session import figures
+from tracker.session.projections import SessionRecord
+
+#: Below this rate a peak speed at 1 Hz is no longer within 8 % (tracker.motion.speed).
+LOW_FRAME_RATE_HZ = 14.0
+#: Common practice: below these a summary carries a flag.
+LOW_MEASURED = 0.8
+LOW_LIGHT = 0.15
+MUCH_BEYOND = 0.1
+
+
+class Flag(BaseModel):
+    """Something that limits the figures, and why."""
+
+    model_config = ConfigDict(extra="allow")
+
+    flag: str
+    reason: str
+
+
+_NOTES = {
+    "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
+    "setup_failed": Flag(
+        flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
+    ),
+    "other_exercise": Flag(
+        flag="other_exercise", reason="the stage log says that another exercise was asked for"
+    ),
+    "from_clips": Flag(
+        flag="from_clips",
+        reason="made from clips: the times between the sets are the plan's, nobody was there",
+    ),
+    "gaze_not_fitted": Flag(
+        flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
+    ),
+}
+
+#: Notes that say nothing of a single exercise.
+_OF_THE_SESSION = {"from_clips"}
+
+
+def flags_of(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> list[Flag]:
+    """Flags of one exercise: from its samples, the measured share of its time, and notes."""
+    flags = [_NOTES[n] for n in notes if n in _NOTES and n not in _OF_THE_SESSION]
+    rate = figures.frame_rate_hz(samples)
+    if rate is not None and rate < LOW_FRAME_RATE_HZ:
+        flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
+    if fraction < LOW_MEASURED:
+        flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
+    beyond = figures.beyond_fraction(samples)
+    if beyond > MUCH_BEYOND:
+        flags.append(
+            Flag(
+                flag="beyond_setup",
+                reason=f"{100 * beyond:.0f} % of the time the eyes went beyond the set-up's range",
+            )
+        )
+    light = figures.light_of(samples)
+    if light is not None and light < LOW_LIGHT:
+        flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
+    return flags
+
+
+def flags_of_session(record: SessionRecord) -> list[Flag]:
+    """Flags of the whole session."""
+    flags = [_NOTES[n] for n in record.about.notes if n in _NOTES]
+    if record.damaged_lines:
+        flags.append(
+            Flag(flag="journal_damaged", reason=f"{record.damaged_lines} lines could not be read")
+        )
+    return flags
