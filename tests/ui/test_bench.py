@@ -89,3 +89,72 @@ def test_a_matrix_of_nothing_is_a_wrong_call(
 ) -> None:
     assert main(["bench", *words]) == 2
     assert "--matrix takes a number of clips" in capsys.readouterr().err
+
+
+def photos_file(path: Path, *, off_deg: float = 0.0, **changed: object) -> Path:
+    """Landmarks of a face drawn at known angles, labelled ``off_deg`` aside in yaw."""
+    from scipy.spatial.transform import Rotation
+
+    from tracker.head.shape import generic_shape
+    from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
+
+    face = generic_shape(canonical_face_vertices_cm(), canonical_face_triangles()).points_mm
+    face = np.vstack([face, np.zeros((10, 3))])
+    rng = np.random.default_rng(5)
+    truth = rng.uniform(-30, 30, (20, 3))
+    landmarks = []
+    for yaw, pitch, roll in truth:
+        # Camera axes: the person's right is its left, down is positive.
+        turned = Rotation.from_euler("YXZ", (yaw, -pitch, -roll), degrees=True).as_matrix()
+        landmarks.append((face @ turned.T + [250.0, 200.0, 0.0]) / [640.0, 480.0, 640.0])
+    held = {
+        "landmarks": np.array(landmarks),
+        "truth_yaw_pitch_roll_deg": truth + np.array([off_deg, 0.0, 0.0]),
+        "image_size": np.tile([480, 640], (20, 1)),
+    }
+    np.savez(path, **{k: v for k, v in {**held, **changed}.items() if v is not None})
+    return path
+
+
+@pytest.mark.parametrize("off_deg", [0.0, 4.0])
+def test_photos_drawn_at_known_angles_are_read_as_they_are(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], off_deg: float
+) -> None:
+    assert main(["bench", "photos", str(photos_file(tmp_path / "p.npz", off_deg=off_deg))]) == 0
+    row = capsys.readouterr().out.splitlines()[-1].split()
+    assert row[0] == "program"
+    assert float(row[1]) == pytest.approx(off_deg, abs=0.01)
+    assert [float(v) for v in (row[2], row[5], row[8])] == pytest.approx([1, 1, 1], abs=0.01)
+    assert [float(v) for v in (row[4], row[7])] == pytest.approx([0, 0], abs=0.01)
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        {"landmarks": None},
+        {"image_size": np.zeros((3, 2))},
+        {"landmarks": np.full((20, 478, 3), np.nan)},
+        {"matrix": np.zeros((20, 3, 3))},
+        {"truth_yaw_pitch_roll_deg": np.full((20, 3), 80.0)},
+        {"landmarks": np.array([{"a": 1}] * 20, dtype=object)},
+    ],
+)
+def test_a_file_that_holds_no_landmarks_of_photos_is_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], changed: dict[str, object]
+) -> None:
+    path = photos_file(tmp_path / "p.npz", **changed)
+    assert main(["bench", "photos", str(path)]) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1
+
+
+def test_foreign_and_cut_files_are_no_photos(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    whole = photos_file(tmp_path / "p.npz").read_bytes()
+    for content in (b"", b"no archive", whole[: len(whole) // 2], whole[:-7]):
+        path = tmp_path / "cut.npz"
+        path.write_bytes(content)
+        assert main(["bench", "photos", str(path)]) == 2
+    assert main(["bench", "photos"]) == 2
+    assert main(["bench", "photos", str(tmp_path)]) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 6

@@ -90,7 +90,7 @@ def test_pictures_too_small_for_it_are_not_searched() -> None:
 def face_at(x: float, y: float, height: float) -> Face:
     points = np.full((478, 2), [x, y], dtype=float)
     points[10, 1], points[152, 1] = y - height / 2, y + height / 2
-    return Face(points, (0.0, 0.0))
+    return Face(points, np.zeros(len(points)), (0.0, 0.0))
 
 
 def test_the_nearer_face_is_not_the_patients_until_they_have_long_been_gone() -> None:

@@ -29,12 +29,16 @@ class Face:
     points_px
         ``(478, 2)`` landmarks in pixels of the whole picture; the last ten are
         the irises (468-472 the patient's right eye, 473-477 the left).
+    depth_px
+        ``(478,)`` depth of the landmarks away from the camera in the same unit, from
+        the library's guess of the face's middle.
     blink
         ``(2,)`` closing score of the right and the left eye, 0 to 1, not linear:
         about .15-.19 half shut, .6-.75 shut (measured on rendered heads).
     """
 
     points_px: NDArray[np.float64]
+    depth_px: NDArray[np.float64]
     blink: tuple[float, float]
 
     @property
@@ -117,10 +121,11 @@ class LandmarkFinder:
             result = self._landmarker.detect_for_video(picture, self._last_ms)
         faces = []
         for points, shapes in zip(result.face_landmarks, result.face_blendshapes, strict=True):
-            xy = np.array([(p.x * width, p.y * height) for p in points])
+            xyz = np.array([(p.x, p.y, p.z) for p in points]) * [width, height, width]
             score = {s.category_name: s.score for s in shapes}
             # The library names the sides as the person's own.
-            faces.append(Face(xy, (score["eyeBlinkRight"], score["eyeBlinkLeft"])))
+            blink = (score["eyeBlinkRight"], score["eyeBlinkLeft"])
+            faces.append(Face(xyz[:, :2], xyz[:, 2], blink))
         return faces
 
     def close(self) -> None:

@@ -16,10 +16,17 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="print figures: accuracy against truth, speed as a ratio",
         description="accuracy: errors against the truth of rendered clips (the shipped ones, or "
         "those named; with --matrix of newly drawn ones, minutes each). "
-        "speed: cost of measuring against decoding and landmarks alone, in one run.",
+        "speed: cost of measuring against decoding and landmarks alone, in one run. "
+        "photos: head angles with no set-up, from a file of landmarks of photos.",
     )
-    parser.add_argument("what", choices=("accuracy", "speed"))
-    parser.add_argument("clip", nargs="*", type=Path, help="clips with their truth beside them")
+    parser.add_argument("what", choices=("accuracy", "photos", "speed"))
+    parser.add_argument(
+        "clip",
+        nargs="*",
+        type=Path,
+        metavar="FILE",
+        help="clips with their truth beside them; for photos a file of landmarks (npz)",
+    )
     parser.add_argument(
         "--matrix", type=int, metavar="N", help="accuracy: draw N clips by lot and measure those"
     )
@@ -32,6 +39,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
     if args.matrix is not None:
         return _run_matrix(args)
+    if args.what == "photos":
+        return _run_photos(args.clip)
     from sample_clips import DEMO_CLIP, shipped, shipped_clip
 
     clips: list[Path] = args.clip or (
@@ -50,6 +59,17 @@ def run(args: argparse.Namespace) -> int:
     for clip in clips:
         for line in speed_table(clip):
             print(line, flush=True)
+    return 0
+
+
+def _run_photos(files: list[Path]) -> int:
+    """Print the photos' row of one file."""
+    if len(files) != 1:
+        raise InputError("'bench photos' takes one file of landmarks")
+    from ui.bench.photos import photos_table
+
+    for line in photos_table(files[0]):
+        print(line, flush=True)
     return 0
 
 
