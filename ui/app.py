@@ -12,15 +12,21 @@ from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
+from tracker.errors import InputError
+from tracker.plan.files import load_plan
+from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, Task
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.geometry import FieldExtent, screen_geometry
 from ui.keys import KEYS
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
+from ui.pages.gate import GatePage
 from ui.pages.practice import PracticePage
+from ui.pages.scores import ScoresPage
 from ui.pages.setup import SetupPage
 from ui.pages.summary import SummaryPage
+from ui.pages.task import TaskPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
 from ui.reserve import keep_constants_alive
@@ -44,6 +50,7 @@ _PAGE_OF = {
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
     Phase.choose: "choose",
+    Phase.asking: "task",
     Phase.countdown: "practice",
     Phase.exercise: "practice",
     Phase.paused: "practice",
@@ -65,6 +72,8 @@ class Window(QWidget):
         Gives the sample clip that is offered when the camera can't be used.
     settings
         What is remembered.
+    plan
+        A plan's file that is offered on the first page, in place of the one remembered.
     """
 
     def __init__(
@@ -74,6 +83,7 @@ class Window(QWidget):
         clip: ClipPlan | None,
         demo_clip: Callable[[], ClipPlan],
         settings: Settings,
+        plan: Path | None = None,
     ) -> None:
         super().__init__()
         self.settings = settings
@@ -100,8 +110,12 @@ class Window(QWidget):
         self.set_text(settings.text_percent)
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
+        self._asked: Task | None = None
         self._refreshed_s = 0.0
         self.follow()
+        remembered = plan or settings.plan
+        if remembered is not None and clip is None:
+            self.open_plan(remembered)
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self.tick)
@@ -110,8 +124,14 @@ class Window(QWidget):
     def _make_pages(self) -> dict[str, QWidget]:
         director = self.director
         setup_field, practice_field = self.fields
+        gate, scores = GatePage(), ScoresPage()
+        gate.answered.connect(director.answer)
+        scores.answered.connect(director.answer)
         return {
-            "welcome": WelcomePage(director),
+            "welcome": WelcomePage(director, self.open_plan),
+            "gate": gate,
+            "scores": scores,
+            "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
@@ -124,6 +144,7 @@ class Window(QWidget):
             "stop": self.director.stop,
             "pause": self.director.pause_or_go_on,
             "picture": self.pages["practice"].toggle_picture,  # type: ignore[attr-defined]
+            "unwell": self.director.unwell,
             "text_larger": lambda: self.step_text(1),
             "text_smaller": lambda: self.step_text(-1),
             "text_normal": lambda: self.set_text(100),
@@ -182,16 +203,37 @@ class Window(QWidget):
     def follow(self) -> None:
         """Show the page of the director's phase."""
         phase = self.director.phase
-        page = self.pages[_PAGE_OF[phase]]
+        page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
         for shortcut, live_only in self._shortcuts:
             shortcut.setEnabled(not live_only or page is self.pages["practice"])
         self.refresh()
+        self._ask(page)
         if new_page or phase != self._shown:
             if new_page or self._shown is None or phase == Phase.setup_failed:
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
+
+    def _page(self) -> QWidget:
+        """The page of the director's phase, and of its task."""
+        phase, task = self.director.phase, self.director.task
+        if phase == Phase.asking and isinstance(task, AskGate):
+            return self.pages["gate"]
+        if phase == Phase.asking and isinstance(task, AskScores | AskSinceLast):
+            return self.pages["scores"]
+        return self.pages[_PAGE_OF[phase]]
+
+    def _ask(self, page: QWidget) -> None:
+        """Have a page ask a task that has come."""
+        task = self.director.task if self.director.phase == Phase.asking else None
+        if task is self._asked:
+            return
+        self._asked = task
+        if isinstance(task, AskSinceLast):
+            task = AskScores(when="since_last", names=SINCE_LAST)
+        if task is not None:
+            page.ask(task)  # type: ignore[attr-defined]
 
     def refresh(self) -> None:
         """Draw what has changed."""
@@ -209,6 +251,17 @@ class Window(QWidget):
     def use_clip(self) -> None:
         """Go on with the sample clip."""
         self.director.use_clip(self._demo_clip())
+
+    def open_plan(self, path: Path) -> None:
+        """Offer a plan on the first page, and remember it; or say what is wrong with it."""
+        welcome = self.pages["welcome"]
+        assert isinstance(welcome, WelcomePage)
+        try:
+            welcome.offer(load_plan(path))
+        except InputError as error:
+            welcome.refuse(str(error))
+            return
+        self.settings.plan = path
 
     def step_text(self, steps: int) -> None:
         """Larger or smaller text."""
@@ -296,7 +349,9 @@ def open_note() -> tuple[QApplication, QWidget]:
     return app, note
 
 
-def open_window(*, clip: ClipPlan | None = None) -> tuple[QApplication, Window]:
+def open_window(
+    *, clip: ClipPlan | None = None, plan: Path | None = None
+) -> tuple[QApplication, Window]:
     """Make the program's real window and show it."""
     from ui.sound import make_beats
     from ui.wiring import clip_plan, demo_clip, make_world
@@ -309,6 +364,7 @@ def open_window(*, clip: ClipPlan | None = None) -> tuple[QApplication, Window]:
         clip=clip,
         demo_clip=lambda: clip_plan(demo_clip()),
         settings=settings,
+        plan=plan,
     )
     window.bring_back()
     window.show()

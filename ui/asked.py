@@ -9,7 +9,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from math import isinf
 
+from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
@@ -45,12 +47,14 @@ class Asked:
     """A step with where its target is drawn.
 
     ``offset`` is the target's place from the field's middle, ``offsets`` the two
-    places between which it jumps (first one first), if it does.
+    places between which it jumps (first one first), if it does. ``drawn`` is false where
+    the eyes have no target on the screen.
     """
 
     step: Step
     offset: Point = (0.0, 0.0)
     offsets: tuple[Point, Point] | None = None
+    drawn: bool = True
 
     def offset_at(self, time_s: float) -> Point:
         """Where the target is drawn at ``time_s``."""
@@ -220,3 +224,65 @@ def _raw_offsets(step: Step, middle: Point) -> list[Point]:
         if place not in places:
             places.append(place)
     return places[:2]
+
+
+#: Exercises whose target has to move on the screen otherwise than from beat to beat.
+_MOVING_TARGET = {
+    "turns-x2",
+    "nods-x2",
+    "follow-slowly",
+    "eyes-then-head",
+    "moving-background",
+}
+
+
+def needs_moving_target(exercise: str) -> bool:
+    """Whether an exercise needs a target that this version can't draw."""
+    return exercise in _MOVING_TARGET
+
+
+def planned_asked(
+    begin_s: float,
+    entry: EntryAsked,
+    *,
+    repetitions: int | None,
+    seconds: float,
+    extent: FieldExtent,
+    to_rest: ScreenMap,
+    distance_mm: float,
+) -> Asked:
+    """The step of a plan's entry that begins at ``begin_s``.
+
+    Parameters
+    ----------
+    repetitions, seconds
+        What is left of its dose; ``seconds`` is infinite for a count.
+    extent, to_rest, distance_mm
+        Where a target can be drawn, and where that is for the patient.
+    """
+    exercise = entry.exercise
+    duration_s = seconds
+    if repetitions is not None and isinf(seconds):
+        own_pace_s = repetitions * exercise.repetition_s * PATIENCE
+        duration_s = set_length_s(repetitions, entry.tempo_bpm) if entry.tempo_bpm else own_pace_s
+    known = {
+        "from_s": begin_s,
+        "to_s": begin_s + duration_s,
+        "step": "exercise",
+        **entry.step_values,
+        "repetitions": repetitions,
+    }
+    if exercise.channel in ("eye_yaw", "eye_pitch"):
+        across = exercise.channel == "eye_yaw"
+        reach = offset_mm(JUMP_DEG, distance_mm)
+        first, second = (
+            extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
+        )
+        beats = beat_times_s(entry.tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
+        places = [extent.on_screen(p) for p in (first, second)]
+        track = _jump_track(begin_s, duration_s, beats, places, to_rest)
+        return Asked(Step.model_validate(known | {"target_track": track}), offsets=(first, second))
+    drawn = exercise.on_target and entry.posture == "sitting" and entry.eyes == "open"
+    if drawn:
+        known["target_mm"] = to_rest.to_rest(extent.centre_mm)
+    return Asked(Step.model_validate(known), drawn=drawn)

@@ -18,6 +18,7 @@ KEYS: tuple[Key, ...] = (
     Key("stop", "Esc"),
     Key("pause", "Space", live_only=True),
     Key("picture", "P", live_only=True),
+    Key("unwell", "U"),
     Key("text_larger", "Ctrl++"),
     Key("text_larger", "Ctrl+="),
     Key("text_smaller", "Ctrl+-"),

@@ -5,7 +5,7 @@ The real ones are made in ``ui.wiring``; tests hand in their own.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Protocol
@@ -13,10 +13,12 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
+from tracker.session.summary import Summary
 from tracker.vision.messages import Message
 from ui.beats import Tempo
 
@@ -65,8 +67,20 @@ class Saved:
 class RecordingLike(Protocol):
     """One session being judged and written down."""
 
-    def begin(self, step: Step) -> None:
-        """A step has begun."""
+    def begin(self, step: Step) -> int:
+        """A step has begun; gives its number."""
+        ...
+
+    def use_setup(self, from_s: float, found: Mapping[str, Any]) -> None:
+        """From a time on another set-up holds."""
+        ...
+
+    def answer(self, about: str, value: Any, number: int | None = None) -> None:
+        """Something was answered, of the session or of a step."""
+        ...
+
+    def mark(self, name: str, time_s: float, **values: Any) -> None:
+        """Something is worth a place in time."""
         ...
 
     def feed(self, sample: Sample) -> None:
@@ -168,6 +182,10 @@ class World:
         From a camera or a clip's path, and the profile of a person or None, to a service.
     make_recording
         From what the set-up found to a recording.
+    make_planned
+        From a plan to the recording of a session with it.
+    history
+        Summaries of earlier sessions with a plan, oldest first.
     cameras
         The cameras there are.
     run
@@ -184,6 +202,8 @@ class World:
     make_recording: Callable[[dict[str, Any]], RecordingLike]
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
+    make_planned: Callable[[Plan], RecordingLike]
+    history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     beats: BeatsLike = field(default_factory=NoBeats)
     interrupted: Callable[[], list[Interrupted]] = list
     save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

@@ -40,6 +40,31 @@ def rows_of(exercise: Mapping[str, Any]) -> list[Row]:
     ]
 
 
+def session_rows(summary: Mapping[str, Any]) -> list[Row]:
+    """A line an entry of a planned session: what was done of it, or why it was not done."""
+    rows = []
+    for exercise in summary.get("exercises") or []:
+        name = words.say_or(f"exercise.{exercise.get('exercise')}", "program")
+        done, asked = exercise.get("done") or {}, exercise.get("prescribed") or {}
+        if done.get("repetitions") is not None:
+            row = _repetitions(done, asked)
+        else:
+            row = next(iter(_whole_body(None, done, asked)), None) or _by_person(exercise)
+        rows.append(Row(name, row.value, row.asked))
+    for left in summary.get("not_done") or []:
+        reason = next(iter(left.get("reasons") or []), "")
+        why = words.say_or(f"refused.{reason}", "summary.left_out")
+        rows.append(Row(words.say_or(f"exercise.{left.get('exercise')}", "program"), why))
+    return rows
+
+
+def _by_person(exercise: Mapping[str, Any]) -> Row:
+    """What only the person has counted."""
+    count = (exercise.get("own_count") or {}).get("value")
+    value = None if count is None else words.say("summary.own_count", count=count)
+    return Row("", value)
+
+
 def _last(exercise: Mapping[str, Any], done: Mapping[str, Any]) -> list[Row]:
     return [
         Row(words.say("summary.noticed"), noticed(exercise.get("events") or [])),

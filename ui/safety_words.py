@@ -65,6 +65,11 @@ SAFETY_WORDS: dict[str, object] = {
     "refused.support_not_confirmed": QT_TRANSLATE_NOOP(
         "turnpost", "First say that you have something or someone to hold on to."
     ),
+    "refused.moving_target": QT_TRANSLATE_NOOP(
+        "turnpost", "The screen can't show this one yet. Do it as your therapist showed you."
+    ),
+    "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
+    "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),
     "symptoms.score_above": QT_TRANSLATE_NOOP(
         "turnpost", "That was a lot. It is enough for today."
     ),

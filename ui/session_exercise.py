@@ -29,11 +29,11 @@ class ExercisePart(SetupPart):
         self._sound(step)
         self._enter(Phase.exercise)
 
-    def _record(self) -> None:
-        """Start the recording with what the set-up has shown."""
+    def _found(self) -> dict[str, Any]:
+        """What the set-up has shown."""
         report = self.report
         error_deg = float(getattr(report, "error_deg", nan))
-        found = {
+        return {
             "camera": self._about_camera(),
             "distance_mm": round(self._rest_distance_mm),
             "calibration": report is not None,
@@ -41,7 +41,11 @@ class ExercisePart(SetupPart):
             "gaze_reach_deg": getattr(report, "reach_deg", None),
             "findings": list(getattr(report, "findings", ())),
         }
-        self._recording = self._world.make_recording(found)
+
+    def _record(self) -> None:
+        """Start the recording with what the set-up has shown."""
+        self._recording = self._world.make_recording(self._found())
+        self._reps_before = 0
         self._disk_said_s = nan
         if self.clip is None:
             self._asked = self._setup_asked()
@@ -74,7 +78,7 @@ class ExercisePart(SetupPart):
         dose, recording = self.dose, self._recording
         if dose is None or recording is None:
             return
-        left = dose.repetitions - recording.repetitions
+        left = (dose.repetitions or 0) - recording.repetitions
         if left <= 0:
             self._finish("finished")
             return
@@ -97,15 +101,18 @@ class ExercisePart(SetupPart):
         left_s = step.to_s - max(self.now_s, step.from_s)
         self._world.beats.start(step.tempo_bpm, max(left_s, 0.0))
 
-    def _add(self, asked: Asked) -> None:
-        """A step from now on; the one before it ends."""
+    def _add(self, asked: Asked, *, begin: bool = True) -> None:
+        """A step from now on; the one before it ends. The recording is told of it, or was."""
         from_s = asked.step.from_s
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, from_s)}))
             for a in self._asked
         ]
         self._asked.append(asked)
-        self._begin_steps(from_s)
+        if begin:
+            self._begin_steps(from_s)
+        else:
+            self._begun = len(self._asked)
 
     def _pause(self) -> None:
         now_s = self.now_s
@@ -129,7 +136,11 @@ class ExercisePart(SetupPart):
             and live.repetitions >= live.goal_repetitions
         )
         if enough or now_s >= step.to_s:
-            self._finish("finished")
+            self._set_over("finished")
+
+    def _set_over(self, ended: str) -> None:
+        """The dose is done: with one exercise the session is over too."""
+        self._finish(ended)
 
     def _finish(self, ended: str) -> None:
         self.ended = ended

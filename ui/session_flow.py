@@ -8,9 +8,10 @@ job beside the window.
 
 from __future__ import annotations
 
+from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
-from ui.session_exercise import ExercisePart
+from ui.session_planned import PlannedPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -36,7 +37,7 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(ExercisePart):
+class Director(PlannedPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---
@@ -81,6 +82,8 @@ class Director(ExercisePart):
 
     def use_clip(self, clip: ClipPlan) -> None:
         """Go on with a clip in place of the camera."""
+        if self.conductor is not None:
+            return
         self._close_service()
         self.clip = clip
         self.trouble = None
@@ -131,7 +134,9 @@ class Director(ExercisePart):
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
-        if self.phase in LIVE_PHASES:
+        if self.conductor is not None:
+            self.stop_plan(ended)
+        elif self.phase in LIVE_PHASES:
             self._finish(ended)
         elif self.phase in (Phase.setup, Phase.fitting, Phase.setup_failed, Phase.camera):
             self._close_service()
@@ -146,6 +151,10 @@ class Director(ExercisePart):
         if self.phase != Phase.summary or self.unsaved:
             return
         self._recording, self.saved, self.save_error = None, None, ""
+        if self.plan is not None:
+            self.plan = None
+            self._enter(Phase.welcome)
+            return
         if self.clip is not None or self._map is None:
             self._enter(Phase.welcome)
             self.start()
@@ -154,7 +163,7 @@ class Director(ExercisePart):
 
     def close(self, timeout_s: float = 4.0) -> None:
         """The window closes: save what there is and end the measuring."""
-        if self.phase in LIVE_PHASES:
+        if self.conductor is not None or self.phase in LIVE_PHASES:
             self._finish("stopped")
         self._close_service()
         for job in [*self._stopping, *([self._job] if self._job else [])]:
@@ -178,25 +187,30 @@ class Director(ExercisePart):
                 self._take(message)
         if self._service is not None:
             self._go_on(self.now_s)
+        self._advance_plan()
         self._collect_saved()
 
     def _take(self, message: Message) -> None:
         match message:
             case Measured(sample):
-                self._news_s = sample.time_s
-                self.sample = sample
-                self._begin_steps(sample.time_s)
-                if self._recording is not None:
-                    self._recording.feed(sample)
-                elif self.phase in (Phase.setup, Phase.fitting) and len(self._held) < _MAX_HELD:
-                    self._held.append(sample)
-                self._go_on(sample.time_s)
+                self._measured(self._moved(sample))
             case Fitted(report):
                 self._fitted(report)
             case FitFailed(text):
                 self._fit_failed(text)
             case SourceChanged(state, detail):
                 self._source_changed(state, detail)
+
+    def _measured(self, sample: Sample) -> None:
+        self._news_s = sample.time_s
+        self.sample = sample
+        if self.phase in (Phase.setup, Phase.fitting):
+            if len(self._held) < _MAX_HELD:
+                self._held.append(sample)
+        elif self._recording is not None and self.phase in LIVE_PHASES:
+            self._begin_steps(sample.time_s)
+            self._recording.feed(sample)
+        self._go_on(sample.time_s)
 
     def _source_changed(self, state: SourceState, detail: str) -> None:
         self.source = state
@@ -216,7 +230,11 @@ class Director(ExercisePart):
             early_s = _FIT_EARLY_S if self.clip is not None else 0.0
             if last is not None and now_s >= last.step.to_s - early_s:
                 self._ask_for_fit()
-        elif self.phase == Phase.countdown and now_s >= self._count_from_s + COUNTDOWN_S:
+        elif (
+            self.conductor is None
+            and self.phase == Phase.countdown
+            and now_s >= self._count_from_s + COUNTDOWN_S
+        ):
             self._begin_exercise()
         if self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(now_s)

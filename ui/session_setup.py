@@ -28,11 +28,15 @@ class SetupPart(SourcePart):
         self._changed()
 
     def _begin_setup(self) -> None:
+        self._forget_session()
+        self._enter(Phase.setup)
+
+    def _forget_session(self) -> None:
+        """A new session begins with nothing of the one before."""
         self._asked = []
         self._begun, self._held = 0, []
         self._recording, self.report, self.fit_message = None, None, ""
         self.saved, self.save_error, self.dose = None, "", None
-        self._enter(Phase.setup)
 
     def _last_setup(self) -> Asked | None:
         parts = [a for a in self._asked if a.step.step in SETUP_STEPS]

@@ -28,6 +28,7 @@ class Phase(StrEnum):
     fitting = "fitting"
     setup_failed = "setup_failed"
     choose = "choose"
+    asking = "asking"
     countdown = "countdown"
     exercise = "exercise"
     paused = "paused"
@@ -69,7 +70,7 @@ class Dose:
     """What the patient will do."""
 
     exercise: str
-    repetitions: int
+    repetitions: int | None
     tempo_bpm: float | None
 
 
@@ -122,6 +123,9 @@ class SessionState:
         self._stopping: list[Job] = []
         self._preview_wanted = False
         self._disk_said_s = nan
+        # The measuring's clock against the session's, and what was counted before this set.
+        self._offset_s = 0.0
+        self._reps_before = 0
         self.recovering = Recovering(world, self._changed)
 
     def _changed(self) -> None:
@@ -148,7 +152,7 @@ class SessionState:
         if self.clip is None and self.dose is not None:
             live = replace(
                 live,
-                repetitions=self._recording.repetitions,
+                repetitions=self._recording.repetitions - self._reps_before,
                 goal_repetitions=self.dose.repetitions,
             )
         return live

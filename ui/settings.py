@@ -1,4 +1,4 @@
-"""What the program remembers: window, text size, colours, camera, screen, target size."""
+"""What the program remembers: window, text size, colours, camera, screen, target, plan."""
 
 from __future__ import annotations
 
@@ -72,6 +72,16 @@ class Settings:
     @camera.setter
     def camera(self, value: str) -> None:
         self._store.setValue("camera", value)
+
+    @property
+    def plan(self) -> Path | None:
+        """The plan opened last."""
+        found = str(self._store.value("plan", ""))
+        return Path(found) if found else None
+
+    @plan.setter
+    def plan(self, value: Path | None) -> None:
+        self._store.setValue("plan", "" if value is None else str(value.absolute()))
 
     @property
     def window(self) -> QByteArray | None:

@@ -8,18 +8,22 @@ from __future__ import annotations
 import contextlib
 import datetime as dt
 import secrets
+from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
 from tracker.errors import RunError
+from tracker.plan.model import Plan
+from tracker.practice.history import load_history
 from tracker.sample import Sample
 from tracker.session.engine import Engine
-from tracker.session.files import make_private_folder, session_folder
+from tracker.session.files import data_folder, make_private_folder, session_folder
 from tracker.session.journal import FileJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
+from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
 from ui.beats import beats_until
@@ -34,7 +38,9 @@ DEMO_CLIP = "turns-good"
 class Recording:
     """One session: the engine that judges it and the journal that keeps it."""
 
-    def __init__(self, setup: dict[str, Any], notes: tuple[str, ...] = ()) -> None:
+    def __init__(
+        self, setup: dict[str, Any], notes: tuple[str, ...] = (), plan: Plan | None = None
+    ) -> None:
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
         self.folder = session_folder(session_id)
@@ -45,6 +51,8 @@ class Recording:
             program_version=_version(),
             setup=setup,
             notes=notes,
+            person=None if plan is None else plan.person,
+            plan_id=None if plan is None else plan.plan_id,
         )
         self._engine = Engine(self._journal, about=about)
 
@@ -58,9 +66,21 @@ class Recording:
         """Repetitions of the whole session, those before a pause too."""
         return sum(run.counter.repetitions for run in self._engine.runs)
 
-    def begin(self, step: Step) -> None:
-        """A step has begun."""
-        self._engine.begin(step)
+    def begin(self, step: Step) -> int:
+        """A step has begun; gives its number."""
+        return self._engine.begin(step)
+
+    def use_setup(self, from_s: float, found: Mapping[str, Any]) -> None:
+        """From a time on another set-up holds."""
+        self._engine.use_setup(from_s, found, _notes_of(found))
+
+    def answer(self, about: str, value: Any, number: int | None = None) -> None:
+        """Something was answered."""
+        self._engine.answer(about, value, number)
+
+    def mark(self, name: str, time_s: float, **values: Any) -> None:
+        """Something is worth a place in time."""
+        self._engine.mark(name, time_s, **values)
 
     def feed(self, sample: Sample) -> None:
         """Take a sample."""
@@ -119,11 +139,24 @@ def _version() -> str:
 
 def make_recording(setup: dict[str, Any]) -> Recording:
     """Recording of a session; says in it when the set-up left something out."""
-    findings = setup.get("findings") or []
-    notes = tuple(n for n in findings if n == "gaze_not_fitted")
+    return Recording(setup, _notes_of(setup))
+
+
+def make_planned(plan: Plan) -> Recording:
+    """Recording of a session of a plan; what its set-ups find comes later."""
+    return Recording({}, plan=plan)
+
+
+def _notes_of(setup: Mapping[str, Any]) -> tuple[str, ...]:
+    """What limits the figures after a set-up."""
     if not setup.get("calibration"):
-        notes = ("setup_failed",)
-    return Recording(setup, notes)
+        return ("setup_failed",)
+    return tuple(n for n in setup.get("findings") or [] if n == "gaze_not_fitted")
+
+
+def history_of(plan: Plan) -> list[Summary]:
+    """Summaries of earlier sessions with a plan; one that can't be read is left out."""
+    return load_history(data_folder() / "sessions", plan)[0]
 
 
 def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
@@ -162,6 +195,8 @@ def make_world(beats: BeatsLike | None = None) -> World:
         make_recording=make_recording,
         cameras=cameras,
         run=background.run,
+        make_planned=make_planned,
+        history=history_of,
         beats=beats or NoBeats(),
         interrupted=interrupted_sessions,
         save_interrupted=_save_interrupted,

@@ -10,6 +10,7 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.exercise_words import EXERCISE_WORDS
+from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 
 CONTEXT = "turnpost"
@@ -313,6 +314,7 @@ WORDS: dict[str, object] = {
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
     **SAFETY_WORDS,
+    **PLANNED_WORDS,
 }
 
 

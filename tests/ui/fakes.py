@@ -12,6 +12,7 @@ from typing import Any
 import numpy as np
 
 from tracker.errors import RunError
+from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
@@ -19,7 +20,7 @@ from tracker.session.live import LiveState, SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
-from tracker.session.summary import summarise
+from tracker.session.summary import Summary, summarise
 from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
 from ui.geometry import FieldExtent
 from ui.ports import CameraChoice, ClipPlan, Job, Saved, World
@@ -78,10 +79,13 @@ class FakeService:
 class FakeRecording:
     """The real engine on a journal in memory."""
 
-    def __init__(self, setup: dict[str, Any], folder: Path) -> None:
+    def __init__(self, setup: dict[str, Any], folder: Path, plan: Plan | None = None) -> None:
         self.setup, self.folder = setup, folder
         self.journal = MemoryJournal()
-        self.engine = Engine(self.journal, about=SessionInfo(session_id="s1", setup=setup))
+        about = SessionInfo(session_id="s1", setup=setup)
+        if plan is not None:
+            about = about.model_copy(update={"plan_id": plan.plan_id, "person": plan.person})
+        self.engine = Engine(self.journal, about=about)
         self.fail: Exception | None = None
         self.fault = ""
         self.closed = False
@@ -94,8 +98,17 @@ class FakeRecording:
     def repetitions(self) -> int:
         return sum(run.counter.repetitions for run in self.engine.runs)
 
-    def begin(self, step: Step) -> None:
-        self.engine.begin(step)
+    def begin(self, step: Step) -> int:
+        return self.engine.begin(step)
+
+    def use_setup(self, from_s: float, found: Any) -> None:
+        self.engine.use_setup(from_s, found)
+
+    def answer(self, about: str, value: Any, number: int | None = None) -> None:
+        self.engine.answer(about, value, number)
+
+    def mark(self, name: str, time_s: float, **values: Any) -> None:
+        self.engine.mark(name, time_s, **values)
 
     def feed(self, sample: Sample) -> None:
         self.engine.feed(sample)
@@ -155,6 +168,7 @@ class FakeWorld:
     interrupted: list[Interrupted] = field(default_factory=list)
     recovered: list[Interrupted] = field(default_factory=list)
     cannot_save: set[Path] = field(default_factory=set)
+    history: list[Summary] = field(default_factory=list)
 
     def world(self) -> World:
         return World(
@@ -162,6 +176,8 @@ class FakeWorld:
             make_recording=self._recording,
             cameras=lambda: list(self.cameras),
             run=run_at_once,
+            make_planned=self._planned,
+            history=lambda plan: [s for s in self.history if s.plan_id == plan.plan_id],
             beats=self.beats,
             interrupted=lambda: list(self.interrupted),
             save_interrupted=self._save_interrupted,
@@ -180,6 +196,11 @@ class FakeWorld:
     def _recording(self, setup: dict[str, Any]) -> FakeRecording:
         self.recordings.append(FakeRecording(setup, self.folder / f"r{len(self.recordings)}"))
         return self.recordings[-1]
+
+    def _planned(self, plan: Plan) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)
+        self.recordings.append(made)
+        return made
 
     @property
     def service(self) -> FakeService:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from pathlib import Path
 from typing import Any
 
 
@@ -14,6 +15,11 @@ def add_parser(sub: Any) -> None:
 
 def run(args: argparse.Namespace) -> int:  # noqa: ARG001
     """Open the program."""
+    return open_program()
+
+
+def open_program(*, plan: Path | None = None) -> int:
+    """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import data_folder, make_private_folder
     from tracker.session.lock import OnlyCopy
     from ui.app import open_note, open_window
@@ -23,7 +29,7 @@ def run(args: argparse.Namespace) -> int:  # noqa: ARG001
         if not only.mine:
             app, _note = open_note()
             return app.exec()
-        app, window = open_window()
+        app, window = open_window(plan=plan)
         window.director.look_for_interrupted()
         return app.exec()
     finally:

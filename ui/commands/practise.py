@@ -1,4 +1,4 @@
-"""``turnpost practise``: a whole session of a plan, from clips without a window."""
+"""``turnpost practise``: a whole session of a plan, in the window or from clips without it."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from tracker.errors import RunError
+from tracker.errors import InputError, RunError
 
 if TYPE_CHECKING:
     from tracker.plan.model import Plan
@@ -20,7 +20,8 @@ if TYPE_CHECKING:
     from tracker.session.summary import ExerciseSummary, Summary
 
 DESCRIPTION = """\
-Goes through a stage of a plan as a live session does, with a clip in place of each
+Opens the program with a plan. With --no-window it needs nobody: it goes through a
+stage of a plan as a live session does, with a clip in place of each
 set, and saves one session: summary, trace, stage log, journal. A clip is matched to
 an entry by the exercise in the stage log beside it (CLIP.stage.json), which also
 brings its set-up. Entries without a clip are recorded as not done.
@@ -48,7 +49,7 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     """Add the command to the command line."""
     parser = sub.add_parser(
         "practise",
-        help="practise a stage of a plan, from clips without a window",
+        help="practise a stage of a plan: in the window, or from clips without it",
         description=DESCRIPTION,
         epilog=ANSWERS_HELP.replace("QUESTIONS", _questions()),
         formatter_class=argparse.RawDescriptionHelpFormatter,
@@ -101,13 +102,24 @@ def run(args: argparse.Namespace) -> int:
     clips = [staged_clip(p, load_stage_log(stage_path_of(p))) for p in args.clip]
     matched = match_clips(plan, clips, args.stage_id)
     if not args.no_window:
-        raise RunError("this version practises a plan without a window only; add --no-window")
+        return _in_window(args)
     stages = {e.stage for e in plan.entries if e.entry_id in matched}
     stage_id = args.stage_id or next(iter(stages), None)
     summary, folder = _session(args.out, plan, matched, answers, stage_id)
     print("\n".join(table(summary)))
     print(folder / "summary.json")
     return 0
+
+
+def _in_window(args: argparse.Namespace) -> int:
+    """Open the program with the plan; what belongs to clips has no place there."""
+    given = {"--clip": args.clip, "--answers": args.answers, "--out": args.out}
+    for name, value in given.items():
+        if value:
+            raise InputError(f"{name} goes with --no-window")
+    from ui.commands.open import open_program
+
+    return open_program(plan=args.plan)
 
 
 def _session(

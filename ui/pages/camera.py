@@ -59,7 +59,7 @@ class CameraPage(Page):
         _show(self.choice, len(self._shown) > 1 or trouble is None)
         _show(self.next, trouble is None)
         _show(self.retry, trouble is not None)
-        _show(self.demo, trouble is not None)
+        _show(self.demo, trouble is not None and director.conductor is None)
         _show(self.what_to_do, trouble is not None)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()

@@ -35,6 +35,10 @@ class PracticePage(QWidget):
         self.stop.clicked.connect(lambda: director.stop())
         self.pause = Button(words.say("practice.pause"))
         self.pause.clicked.connect(director.pause_or_go_on)
+        self.done = Button(words.say("ask.done"), "main")
+        self.done.clicked.connect(director.set_done)
+        self.unwell = Button(words.say("ask.unwell"))
+        self.unwell.clicked.connect(director.unwell)
         self.show_me = Button(words.say("practice.picture_show"))
         self.show_me.clicked.connect(self.toggle_picture)
         self.picture = Picture()
@@ -50,7 +54,7 @@ class PracticePage(QWidget):
         column.addWidget(self.field, 1)
         column.addWidget(self.cue)
         row = FlowRow()
-        for button in (self.stop, self.pause, self.show_me):
+        for button in (self.stop, self.done, self.pause, self.unwell, self.show_me):
             row.addWidget(button)
         column.addLayout(row)
         self.picture.setParent(self)
@@ -128,6 +132,11 @@ class PracticePage(QWidget):
         clip = director.clip is not None
         if self.pause.isHidden() != clip:
             self.pause.setHidden(clip)
+        planned = director.conductor is not None
+        live = director.phase == Phase.exercise
+        for button, on in ((self.unwell, planned), (self.done, live and director.until_said)):
+            if button.isHidden() == on:
+                button.setVisible(on)
         paused = director.phase == Phase.paused
         _word(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
         shown = director.picture_shown
@@ -141,6 +150,8 @@ class PracticePage(QWidget):
         self.field.distance_mm = director.distance_mm
         if asked is not None:
             places = list(asked.offsets) if asked.offsets else [asked.offset]
+            if not asked.drawn:
+                places = []
             self.field.show_targets(places, asked.place_at(director.now_s))
         self.asked.setText(_asked_words(live))
         self.cue.setText(self._message(live))

@@ -10,7 +10,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from ui import theme, words
-from ui.reading import Row, rows_of
+from ui.reading import Row, rows_of, session_rows
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.paths import shown_path
@@ -90,7 +90,10 @@ class SummaryPage(Page):
         self.said.setText(said)
         self.saved.setText(words.say("summary.saved", folder=shown_path(director.saved.folder)))
         exercises = director.saved.summary.get("exercises") or []
-        if exercises:
+        if director.plan is not None:
+            self.exercise.setText("")
+            self._show(session_rows(director.saved.summary))
+        elif exercises:
             name = str(exercises[-1].get("exercise"))
             self.exercise.setText(words.say_or(f"exercise.{name}", "program"))
             self._show(rows_of(exercises[-1]))

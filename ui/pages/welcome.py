@@ -1,7 +1,13 @@
-"""The first page: what this is, the cautions, privacy, and one way on."""
+"""The first page: what this is, the cautions, privacy, and the ways on."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtWidgets import QFileDialog
+
+from tracker.plan.model import Plan
 from ui import theme, words
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words
@@ -11,16 +17,21 @@ CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
 
 
 class WelcomePage(Page):
-    """Welcome, cautions, start."""
+    """Welcome, cautions, start; with a plan, today's practice comes first."""
 
-    def __init__(self, director: Director) -> None:
+    def __init__(self, director: Director, open_plan: Callable[[Path], object]) -> None:
         super().__init__()
         self._director = director
+        self._open_plan = open_plan
+        self.plan: Plan | None = None
         self._what = Words(role="lead")
         self.body.addWidget(Words(words.say("welcome.title"), "title"))
         self.note = RecoveryNote(director.recovering)
         self.body.addWidget(self.note)
         self.body.addWidget(self._what)
+        self.planned = Words(role="lead", bold=True)
+        self.planned.hide()
+        self.body.addWidget(self.planned)
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("welcome.safe"), "lead", bold=True))
         for key in CAUTIONS:
@@ -29,17 +40,59 @@ class WelcomePage(Page):
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("privacy"), soft=True))
         self.body.addStretch(1)
+        self.practise = Button(words.say("plan.start"), "main")
+        self.practise.clicked.connect(self._practise)
         self.start = Button(words.say("welcome.start"), "main")
         self.start.clicked.connect(director.start)
-        self.buttons.addWidget(self.start)
+        self.open = Button(words.say("plan.open"))
+        self.open.clicked.connect(self._choose_plan)
+        for button in (self.practise, self.start, self.open):
+            self.buttons.addWidget(button)
         self.refresh()
 
+    def offer(self, plan: Plan) -> None:
+        """A plan can be practised."""
+        self.plan = plan
+        self._say(words.say("plan.named", entries=len(plan.entries)))
+        self.refresh()
+        self.enter()
+
+    def refuse(self, why: str) -> None:
+        """A plan's file can't be used."""
+        self.plan = None
+        self._say(words.say("plan.bad", why=why))
+        self.refresh()
+
+    def _say(self, text: str) -> None:
+        self.planned.setText(text)
+        self.planned.setVisible(bool(text))
+
+    def _practise(self) -> None:
+        if self.plan is not None:
+            self._director.start_plan(self.plan)
+
+    def _choose_plan(self) -> None:
+        """Ask for a plan's file."""
+        name, _ = QFileDialog.getOpenFileName(
+            self, words.say("plan.open"), "", words.say("plan.files")
+        )
+        if name:
+            self._open_plan(Path(name))
+
     def refresh(self) -> None:
-        """Words for a clip or for a camera, and for sessions that broke off."""
+        """Words for a clip, for a camera or for a plan, and for sessions that broke off."""
         self.note.refresh()
         demo = self._director.clip is not None
+        planned = self.plan is not None and not demo
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
-        text = words.say("welcome.start_demo" if demo else "welcome.start")
+        key = "welcome.start_demo" if demo else "plan.try" if planned else "welcome.start"
+        text = words.say(key)
         if self.start.text() != text:
             self.start.setText(text)
             self.start.setAccessibleName(text)
+        if self.start.kind != ("plain" if planned else "main"):
+            self.start.kind = "plain" if planned else "main"
+            self.start.update()
+        for button, on in ((self.practise, planned), (self.open, not demo)):
+            if button.isHidden() == on:
+                button.setVisible(on)

@@ -1,0 +1,348 @@
+"""A planned session in the window, by keyboard alone, before a world of stand-ins."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
+
+from tests.ui.fakes import FakeWorld, Make, answer_fit, feed, seen, turning
+from tracker.plan.gate import QUESTIONS
+from tracker.plan.model import Entry, Plan, SymptomRules
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskGate,
+    AskScores,
+    AskSound,
+    AskSupport,
+    CountDown,
+    DoSet,
+    Over,
+    Prepare,
+    Rest,
+    Settle,
+    Wait,
+)
+from tracker.sample import Sample
+from ui.app import Window
+from ui.session_flow import Phase
+
+OUTPUT = Path(__file__).parents[1] / "output" / "planned"
+ENTER, SPACE, TAB = Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Tab
+
+
+def plan_of(*entries: Entry, **more: Any) -> Plan:
+    values = {"format": "turnpost-plan", "format_version": 1, "plan_id": "p1", "person": "Wren"}
+    rules = SymptomRules()
+    return Plan.model_validate(
+        {
+            **values,
+            "rest_s": 5,
+            "symptom_rules": rules.model_dump(),
+            "clearance": [{"item": "seen by a clinician", "cleared": True}],
+            "entries": [e.model_dump(exclude_unset=True) for e in entries],
+            **more,
+        }
+    )
+
+
+TURNS = Entry(entry_id="turns", exercise="turns-on-target", repetitions=3)
+EYES = Entry(entry_id="eyes", exercise="eyes-side-to-side", repetitions=3)
+WALK = Entry(entry_id="walk", exercise="walk")
+STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
+SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
+
+
+class Person:
+    """Somebody before the window: presses keys, moves, lets time pass."""
+
+    def __init__(self, window: Window, fake: FakeWorld) -> None:
+        self.window, self.fake, self.director = window, fake, window.director
+        self.time_s = 0.0
+        self.director.clock = lambda: self.time_s
+
+    def press(self, *keys: Qt.Key | str) -> None:
+        for key in keys:
+            focus = QApplication.focusWidget() or self.window
+            if isinstance(key, str):
+                QTest.keyClicks(focus, key)
+            else:
+                QTest.keyClick(focus, key)
+            self.settle()
+
+    def settle(self) -> None:
+        self.director.tick()
+        self.window.refresh()
+        for _ in range(4):
+            QApplication.processEvents()
+
+    def wait(self, seconds: float) -> None:
+        """Time passes, with a measuring or without."""
+        until_s = self.director.now_s + seconds
+        while self.director.now_s < until_s - 1e-6:
+            if self.fake.services and not self.fake.service.stopped:
+                self.fake.service.time_s += 0.25
+            self.time_s += 0.25
+            self.director.tick()
+        self.settle()
+
+    def measured(self, seconds: float, make: Callable[[float], Sample]) -> None:
+        service = self.fake.service
+        feed(service, self.director, service.time_s + seconds, make)
+        self.settle()
+
+    def find(self, text: str) -> QWidget:
+        """The button with these words, reached by Tab as a person would."""
+        page = self.window.stack.currentWidget()
+        for _ in range(40):
+            focus = QApplication.focusWidget()
+            if focus is not None and getattr(focus, "text", lambda: "")() == text:
+                return focus
+            QTest.keyClick(focus or page, TAB)
+        raise AssertionError(f"{text!r} can't be reached by Tab")
+
+    def choose(self, text: str) -> None:
+        self.find(text)
+        self.press(ENTER)
+
+    def none_of_these(self) -> None:
+        while isinstance(self.director.task, AskGate):
+            self.choose("None of these")
+
+    def set_up(self) -> None:
+        """From "I am in place" through the camera and the set-up."""
+        assert self.director.phase == Phase.camera
+        self.measured(0.5, seen)
+        page: Any = self.window.pages["camera"]
+        self.choose(page.next.text())
+        assert self.director.phase == Phase.setup
+        while self.director.phase == Phase.setup:
+            self.measured(1.0, seen)
+        answer_fit(self.fake.service, self.director)
+        self.settle()
+
+
+@pytest.fixture
+def begin(make: Make, fake: FakeWorld) -> Callable[..., Person]:
+    def build(plan: Plan, *, percent: int = 100) -> Person:
+        window = make(percent=percent)
+        window.pages["welcome"].offer(plan)
+        person = Person(window, fake)
+        person.settle()
+        person.choose("Practise my plan")
+        return person
+
+    return build
+
+
+def turned(person: Person, seconds: float) -> None:
+    start_s = person.fake.service.time_s
+    person.measured(seconds, lambda t: turning(t, start_s))
+
+
+def through_the_set(person: Person) -> None:
+    """The countdown and three turns."""
+    assert isinstance(person.director.task, CountDown)
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    assert person.director.phase == Phase.exercise
+    turned(person, 8.0)
+
+
+def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS, WALK))
+    director = person.director
+    assert isinstance(director.task, AskGate) and not director.camera_on
+    person.none_of_these()
+    assert isinstance(director.task, AskScores)
+    person.press("2", ENTER)
+    assert isinstance(director.task, Prepare)
+    assert not director.camera_on
+    person.choose("I am in place")
+    person.set_up()
+    through_the_set(person)
+    assert isinstance(director.task, AskAfterSet)
+    person.choose("Blurred")
+    assert isinstance(director.task, Wait)
+    person.wait(11)
+    assert isinstance(director.task, AskScores)
+    person.press("4", ENTER)
+    assert isinstance(director.task, Settle)
+    person.wait(30)
+    person.choose("I feel as usual again")
+    assert isinstance(director.task, Rest)
+    person.wait(6)
+    assert isinstance(director.task, AskSound)
+    assert person.fake.beats.sounding is not None
+    person.choose("Yes")
+    assert isinstance(director.task, AskSupport)
+    person.choose("Yes")
+    assert isinstance(director.task, Prepare)
+    person.choose("I am in place")
+    person.wait(3.5)
+    assert isinstance(director.task, DoSet)
+    person.wait(20)
+    person.choose("Done")
+    assert isinstance(director.task, AskAfterSet)
+    person.press(Qt.Key.Key_Up)
+    person.choose("Go on")
+    person.wait(11)
+    person.press("2", ENTER)
+    person.choose("I feel as usual again")
+    assert director.phase == Phase.summary
+    assert director.saved is not None
+    summary = director.saved.summary
+    assert summary["ended"] == "finished" and summary["plan_id"] == "p1"
+    assert summary["gate"]["outcome"] == "go"
+    turns, walk = summary["exercises"]
+    assert turns["done"]["repetitions"] == 3 and turns["done"]["measured_fraction"] > 0.9
+    assert turns["clarity"]["value"] == "blurred"
+    assert turns["symptoms"]["before"] == 2 and turns["symptoms"]["after"] == 4
+    assert turns["setup"]["gaze_error_deg"] == 0.7
+    assert walk["own_count"]["value"] == 2 and walk["done"]["repetitions"] is None
+    assert walk["support"]["confirmed"] is True
+    assert not director.camera_on and person.fake.service.stopped
+    assert "3" in [row.value for row in person.window.pages["summary"]._rows]
+
+
+def test_a_red_flag_ends_it_with_the_number_of_the_clinic(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS, emergency_number="112"))
+    person.find("A sudden bad headache")
+    person.press(SPACE)
+    person.choose("Yes, what I marked")
+    assert isinstance(person.director.task, Over)
+    page: Any = person.window.pages["task"]
+    assert any("112" in line for line in page.card.lines)
+    assert not person.fake.services  # the camera was never opened
+    person.choose("Show what I did")
+    assert person.director.phase == Phase.summary
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "red_flag"
+    assert person.director.saved.summary["exercises"] == []
+
+
+def test_unwell_in_the_middle_of_a_set_stops_everything(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS, EYES))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    turned(person, 2.5)
+    person.press("u")
+    assert person.fake.beats.sounding is None
+    assert isinstance(person.director.task, AskGate)
+    person.none_of_these()
+    assert isinstance(person.director.task, Over)
+    assert person.director.task.ended == "stopped_unwell"
+    assert not person.director.camera_on
+    person.choose("Show what I did")
+    assert person.director.saved is not None
+    summary = person.director.saved.summary
+    assert summary["ended"] == "stopped_unwell"
+    assert summary["exercises"][0]["done"]["duration_s"] == pytest.approx(2.5, abs=0.3)
+    assert [row["entry_id"] for row in summary["not_done"]] == ["eyes"]
+
+
+def test_stop_ends_the_set_and_the_next_stop_the_session(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS, EYES))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    turned(person, 2.5)
+    person.press(Qt.Key.Key_Escape)
+    assert isinstance(person.director.task, AskAfterSet)
+    person.press(Qt.Key.Key_Escape)
+    assert person.director.phase == Phase.summary
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "stopped"
+
+
+@pytest.mark.parametrize("steps", range(6))
+def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int) -> None:
+    person = begin(plan_of(STAND, TURNS))
+    moves: list[Callable[[], None]] = [
+        person.none_of_these,
+        lambda: person.press("0", ENTER),
+        lambda: person.choose("Yes"),
+        lambda: person.choose("Yes"),
+        lambda: person.choose("I am in place"),
+    ]
+    for move in moves[:steps]:
+        move()
+    while person.director.phase != Phase.summary:
+        before = person.director.task
+        person.press(Qt.Key.Key_Escape)
+        if person.director.phase != Phase.summary and isinstance(person.director.task, Over):
+            person.press(SPACE)
+        assert person.director.task is not before
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "stopped"
+
+
+def test_standing_without_support_is_passed_over_and_said(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(STAND))
+    person.none_of_these()
+    person.press("0", ENTER)
+    if isinstance(person.director.task, AskSound):
+        person.choose("Yes")
+    assert isinstance(person.director.task, AskSupport)
+    person.choose("No")
+    assert person.director.phase == Phase.summary
+    assert person.director.saved is not None
+    (left,) = person.director.saved.summary["not_done"]
+    assert left["reasons"] == ["support_not_confirmed"]
+    assert not person.fake.services
+
+
+def test_a_pause_keeps_the_count(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    turned(person, 4.3)
+    done = person.director.live
+    assert done is not None and done.repetitions == 2
+    person.press(SPACE)
+    assert person.director.phase == Phase.paused
+    person.measured(5.0, seen)
+    person.press(SPACE)
+    assert person.director.phase == Phase.countdown
+    person.measured(3.2, seen)
+    assert person.director.phase == Phase.exercise
+    turned(person, 4.0)
+    assert isinstance(person.director.task, AskAfterSet)
+
+
+def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
+    begin: Callable[..., Person],
+) -> None:
+    person = begin(plan_of(SHOULDERS))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    person.measured(60.0, seen)
+    assert person.director.phase == Phase.exercise
+    person.choose("Done")
+    assert isinstance(person.director.task, AskAfterSet)
+
+
+def test_closing_the_window_saves_what_was_done(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.window.close()
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "stopped"
+    assert person.director.saved.summary["gate"]["answers"] == dict.fromkeys(QUESTIONS, False)

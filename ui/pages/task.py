@@ -1,0 +1,164 @@
+"""A task of a planned session: a title, a few lines, and the answers as large buttons."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from math import isfinite
+from typing import Any
+
+from PySide6.QtWidgets import QVBoxLayout
+
+from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
+from ui import theme, words
+from ui.cards import Card, Option, after_set_card, card_of
+from ui.session_flow import Director
+from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.choices import Stepper
+
+#: Beats of the test sound.
+_TEST_BPM, _TEST_S = 60.0, 3.0
+
+
+class TaskPage(Page):
+    """Shows the director's task, one question at a time, and hands over the answer."""
+
+    def __init__(self, director: Director) -> None:
+        super().__init__()
+        self._director = director
+        self._percent = 100
+        self._task: Task | None = None
+        self._left: list[str] = []
+        self._given: dict[str, Any] = {}
+        self.card = Card("")
+        self.title = Words(role="title")
+        self._column = QVBoxLayout()
+        self._column.setSpacing(theme.M)
+        self.time = Words(role="lead", bold=True)
+        self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
+        for part in (self.title, self.time):
+            self.body.addWidget(part)
+        self.body.addLayout(self._column)
+        self.body.addWidget(self.count)
+        self.body.addStretch(1)
+        self._lines: list[Any] = []
+        self._options: list[Button] = []
+        self.unwell = Button(words.say("ask.unwell"), "stop")
+        self.unwell.clicked.connect(director.unwell)
+        self.end = Button(words.say("ask.end"))
+        self.end.clicked.connect(lambda: director.stop())
+
+    def set_percent(self, percent: int) -> None:
+        """Lines that come later get the same text size."""
+        super().set_percent(percent)
+        self._percent = percent
+
+    def ask(self, task: Task) -> None:
+        """Show a task."""
+        self._task, self._given = task, {}
+        self._left = list(task.questions) if isinstance(task, AskAfterSet) else []
+        if isinstance(task, AskSound):
+            self._director.play_test(_TEST_BPM, _TEST_S)
+        self._show()
+
+    def enter(self) -> None:
+        """The main answer gets the keys; where none is the main one, the first."""
+        self.scroll.verticalScrollBar().setValue(0)
+        if self.card.count is not None:
+            self.count.setFocus()
+            return
+        main = [b for b in self._options if b.kind == "main"]
+        for button in (*main, *self._options, self.end):
+            if not button.isHidden():
+                button.setFocus()
+                return
+
+    def refresh(self) -> None:
+        """The time that is left, in whole seconds."""
+        until_s = self.card.until_s
+        text = ""
+        if isfinite(until_s):
+            left = max(0, -int(-(until_s - self._director.now_s) // 1))
+            text = words.say("ask.left", time=f"{left // 60}:{left % 60:02d}")
+        if self.time.text() != text:
+            self.time.setText(text)
+        self.time.setVisible(bool(text))
+
+    def _show(self) -> None:
+        task, plan = self._task, self._director.plan
+        if task is None or plan is None:
+            return
+        if isinstance(task, AskAfterSet):
+            self.card = after_set_card(task, self._left[0], plan)
+        else:
+            first = isinstance(task, Prepare) and task.rest_pose
+            self.card = card_of(task, plan, setup_first=first)
+        self.title.setText(self.card.title)
+        self._show_lines()
+        self._show_options()
+        self.count.setVisible(self.card.count is not None)
+        if self.card.count is not None:
+            self.count.set_value(self.card.first)
+        self.refresh()
+        self.enter()
+
+    def _show_lines(self) -> None:
+        for line in self._lines:
+            line.hide()
+            line.deleteLater()
+        self._lines = []
+        for k, text in enumerate(t for t in self.card.lines if t):
+            label = Words(text, "lead" if k == 0 else "body")
+            label.set_percent(self._percent)
+            # The first line is the task; what follows is what to take care of.
+            part = label if k < 2 else Rule(label)
+            self._column.addWidget(part)
+            self._lines.append(part)
+
+    def _show_options(self) -> None:
+        for button in self._options:
+            self.buttons.removeWidget(button)
+            button.hide()
+            button.deleteLater()
+        self._options = []
+        for own in (self.unwell, self.end):
+            self.buttons.removeWidget(own)
+        for option in self.card.options:
+            button = Button(option.text, "main" if option.main else "plain")
+            button.set_percent(self._percent)
+            button.clicked.connect(lambda _=False, o=option: self._take(o))
+            self.buttons.addWidget(button)
+            # Else it would be shown only later, and couldn't take the keys now.
+            button.show()
+            self._options.append(button)
+        for own in (self.unwell, self.end):
+            self.buttons.addWidget(own)
+            own.setVisible(self.card.leave)
+        self._chain()
+
+    def _chain(self) -> None:
+        """Tab goes through the answers first, then to what leaves."""
+        order = [*([self.count] if self.card.count is not None else []), *self._options]
+        order += [self.unwell, self.end]
+        for one, other in pairwise(order):
+            self.setTabOrder(one, other)
+
+    def _take(self, option: Option) -> None:
+        director = self._director
+        if option.act == "sound":
+            director.play_test(_TEST_BPM, _TEST_S)
+        elif option.act == "in_place":
+            director.in_place()
+        elif option.act == "done":
+            director.set_done()
+        elif isinstance(self._task, AskAfterSet):
+            self._answer_part(self.count.value if option.act == "count" else option.value)
+        else:
+            director.answer(option.value)
+
+    def _answer_part(self, value: Any) -> None:
+        """One of the questions after a set; the answers go together."""
+        self._given[self._left.pop(0)] = value
+        if self._left:
+            self._show()
+        else:
+            self._director.answer(dict(self._given))

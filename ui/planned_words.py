@@ -1,0 +1,113 @@
+"""The words of a planned session, beside the exercises and the safety questions.
+
+Keys: ``plan.KEY`` (opening and offering a plan), ``ask.KEY`` (what is asked and its
+answers), ``over.KEY`` (why a session ended).
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP
+
+PLANNED_WORDS: dict[str, object] = {
+    "plan.start": QT_TRANSLATE_NOOP("turnpost", "Practise my plan"),
+    "plan.open": QT_TRANSLATE_NOOP("turnpost", "Open a plan"),
+    "plan.files": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
+    "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan: {entries} exercises."),
+    "plan.bad": QT_TRANSLATE_NOOP("turnpost", "This plan can't be used. {why}"),
+    "plan.try": QT_TRANSLATE_NOOP("turnpost", "Try one exercise"),
+    "ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes"),
+    "ask.no": QT_TRANSLATE_NOOP("turnpost", "No"),
+    "ask.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on"),
+    "ask.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell"),
+    "ask.end": QT_TRANSLATE_NOOP("turnpost", "End for today"),
+    "ask.done": QT_TRANSLATE_NOOP("turnpost", "Done"),
+    "ask.left": QT_TRANSLATE_NOOP("turnpost", "{time} left"),
+    "ask.stage": QT_TRANSLATE_NOOP("turnpost", "Something new may come now"),
+    "ask.stage.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You have done well enough for the next part: {name}. Do you want to begin with it today?",
+    ),
+    "ask.sound": QT_TRANSLATE_NOOP("turnpost", "Did you hear the beats just now?"),
+    "ask.sound.how": QT_TRANSLATE_NOOP(
+        "turnpost", "What comes now is led by sound. Turn it up if you need to."
+    ),
+    "ask.sound.again": QT_TRANSLATE_NOOP("turnpost", "Play again"),
+    "ask.reader": QT_TRANSLATE_NOOP("turnpost", "Is somebody with you who reads to you?"),
+    "ask.reader.how": QT_TRANSLATE_NOOP(
+        "turnpost", "They read the words on the screen aloud and tell you when to stop."
+    ),
+    "ask.support.corner_and_chair": QT_TRANSLATE_NOOP("turnpost", "Is your corner ready?"),
+    "ask.support.corner_and_chair.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your back is to a corner. A chair that does not roll stands in front of you, to hold "
+        "on to. The laptop stands firm, farther away than your arm reaches, its cable out of "
+        "the way.",
+    ),
+    "ask.support.helper": QT_TRANSLATE_NOOP("turnpost", "Is your helper next to you?"),
+    "ask.support.helper.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your helper stands so near that a hand can hold you, the whole time. The laptop stands "
+        "firm, farther away than your arm reaches, its cable out of the way.",
+    ),
+    "ask.support.shoes": QT_TRANSLATE_NOOP(
+        "turnpost", "Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear."
+    ),
+    "ask.support.fall": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera can't hold you, and it calls nobody."
+    ),
+    "ask.place.sitting": QT_TRANSLATE_NOOP(
+        "turnpost", "Sit on a firm chair, the screen in front of you at arm's length."
+    ),
+    "ask.place.standing": QT_TRANSLATE_NOOP(
+        "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
+    ),
+    "ask.place.walking": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera does not watch this one. Press “Done” when you are through."
+    ),
+    "ask.place.setup": QT_TRANSLATE_NOOP(
+        "turnpost", "First the camera gets to know how you look from here. That takes a minute."
+    ),
+    "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
+    "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
+    "ask.dose.repetitions": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
+    "ask.dose.seconds": QT_TRANSLATE_NOOP("turnpost", "{count} seconds"),
+    "ask.dose.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
+    "ask.clarity": QT_TRANSLATE_NOOP("turnpost", "How did the target look while you moved?"),
+    "ask.clarity.clear": QT_TRANSLATE_NOOP("turnpost", "Clear"),
+    "ask.clarity.blurred": QT_TRANSLATE_NOOP("turnpost", "Blurred"),
+    "ask.clarity.jumping": QT_TRANSLATE_NOOP("turnpost", "It jumped"),
+    "ask.clarity.double": QT_TRANSLATE_NOOP("turnpost", "I saw two"),
+    "ask.steadied": QT_TRANSLATE_NOOP("turnpost", "Did you have to hold on?"),
+    "ask.steadied.how": QT_TRANSLATE_NOOP(
+        "turnpost", "To sway a little is normal. Holding on was right if you needed it."
+    ),
+    "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
+    "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
+    "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),
+    "ask.wait.how": QT_TRANSLATE_NOOP("turnpost", "Then you say how you feel."),
+    "ask.settle": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual"),
+    "ask.settle.done": QT_TRANSLATE_NOOP("turnpost", "I feel as usual again"),
+    "ask.rest": QT_TRANSLATE_NOOP("turnpost", "A short rest"),
+    "ask.rest.next": QT_TRANSLATE_NOOP("turnpost", "Next: {name}"),
+    "score.rest_of_day": QT_TRANSLATE_NOOP(
+        "turnpost", "After last time: how dizzy were you for the rest of that day?"
+    ),
+    "score.next_morning": QT_TRANSLATE_NOOP("turnpost", "And how dizzy on the morning after?"),
+    "over.title": QT_TRANSLATE_NOOP("turnpost", "That is all for today"),
+    "over.symptom_rule": QT_TRANSLATE_NOOP(
+        "turnpost", "Rest now. Your therapist will see how it went."
+    ),
+    "over.stopped_unwell": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You stopped because you felt unwell. That was right. Sit down and rest. If it does not "
+        "get better, get help.",
+    ),
+    "over.possible_fall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The camera saw a sudden drop of your head. If you fell or are hurt, get help now.",
+    ),
+    "summary.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out"),
+    "summary.own_count": QT_TRANSLATE_NOOP("turnpost", "{count}, as you counted"),
+    "over.to_summary": QT_TRANSLATE_NOOP("turnpost", "Show what I did"),
+}
