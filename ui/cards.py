@@ -140,7 +140,8 @@ def dose_words(asked: Asked) -> str:
     """The dose in words: how many or how long, how fast, how."""
     parts = []
     if asked.repetitions is not None:
-        parts.append(words.say("ask.dose.repetitions", count=asked.repetitions))
+        key = "ask.dose.once" if asked.repetitions == 1 else "ask.dose.repetitions"
+        parts.append(words.say(key, count=asked.repetitions))
     if asked.seconds is not None:
         parts.append(words.say("ask.dose.seconds", count=words.number(asked.seconds)))
     tempo = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm

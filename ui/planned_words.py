@@ -70,6 +70,7 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
     "ask.dose.repetitions": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
+    "ask.dose.once": QT_TRANSLATE_NOOP("turnpost", "once"),
     "ask.dose.seconds": QT_TRANSLATE_NOOP("turnpost", "{count} seconds"),
     "ask.dose.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),

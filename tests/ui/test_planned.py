@@ -11,7 +11,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
-from tests.ui.fakes import FakeWorld, Make, answer_fit, feed, seen, turning
+from tests.ui.fakes import SIZE, FakeWorld, Make, answer_fit, feed, seen, turning
+from tests.ui.test_window import cut_in
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Entry, Plan, SymptomRules
 from tracker.practice.tasks import (
@@ -346,3 +347,61 @@ def test_closing_the_window_saves_what_was_done(begin: Callable[..., Person]) ->
     assert person.director.saved is not None
     assert person.director.saved.summary["ended"] == "stopped"
     assert person.director.saved.summary["gate"]["answers"] == dict.fromkeys(QUESTIONS, False)
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_nothing_is_cut_on_any_task(begin: Callable[..., Person], percent: int) -> None:
+    person = begin(plan_of(TURNS, STAND, WALK), percent=percent)
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    faults: list[str] = []
+    shots = iter(range(100))
+
+    def look(name: str) -> None:
+        person.settle()
+        person.window.grab().save(str(OUTPUT / f"{percent}-{next(shots):02d}-{name}.png"))
+        assert person.window.size().toTuple() == SIZE, f"{name} made the window larger"
+        faults.extend(f"{name}: {fault}" for fault in cut_in(person.window))
+
+    person.none_of_these()
+    person.press("1", ENTER)
+    look("prepare")
+    person.choose("I am in place")
+    person.set_up()
+    look("countdown")
+    person.measured(3.2, seen)
+    turned(person, 2.5)
+    look("set")
+    turned(person, 6.5)
+    look("clarity")
+    person.choose("Clear")
+    look("wait")
+    # A key pressed while nothing is asked ends nothing.
+    person.press(SPACE, ENTER)
+    assert isinstance(person.director.task, Wait)
+    person.wait(11)
+    look("score")
+    person.press("2", ENTER)
+    look("settle")
+    person.choose("I feel as usual again")
+    look("rest")
+    person.wait(6)
+    look("sound")
+    person.choose("Yes")
+    look("support")
+    person.choose("Yes")
+    look("prepare-standing")
+    person.choose("Not this one")
+    look("helper")
+    person.choose("Yes")
+    person.choose("I am in place")
+    person.wait(3.5)
+    look("walk")
+    person.choose("Done")
+    look("count")
+    person.press("u")
+    look("unwell")
+    person.none_of_these()
+    look("over")
+    person.choose("Show what I did")
+    look("summary")
+    assert not faults

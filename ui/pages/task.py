@@ -6,6 +6,7 @@ from itertools import pairwise
 from math import isfinite
 from typing import Any
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout
 
 from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
@@ -40,6 +41,7 @@ class TaskPage(Page):
         self.body.addLayout(self._column)
         self.body.addWidget(self.count)
         self.body.addStretch(1)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self._lines: list[Any] = []
         self._options: list[Button] = []
         self.unwell = Button(words.say("ask.unwell"), "stop")
@@ -51,6 +53,8 @@ class TaskPage(Page):
         """Lines that come later get the same text size."""
         super().set_percent(percent)
         self._percent = percent
+        for button in (self.unwell, self.end):
+            button.set_percent(percent)
 
     def ask(self, task: Task) -> None:
         """Show a task."""
@@ -61,16 +65,16 @@ class TaskPage(Page):
         self._show()
 
     def enter(self) -> None:
-        """The main answer gets the keys; where none is the main one, the first."""
+        """The main answer gets the keys, or the first; where none is asked for, nothing does.
+
+        A key that is pressed while one waits must not end the session.
+        """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
             self.count.setFocus()
             return
         main = [b for b in self._options if b.kind == "main"]
-        for button in (*main, *self._options, self.end):
-            if not button.isHidden():
-                button.setFocus()
-                return
+        (*main, *self._options, self)[0].setFocus()
 
     def refresh(self) -> None:
         """The time that is left, in whole seconds."""
