@@ -16,14 +16,18 @@ from typing import Any
 import pytest
 from pytestqt.qtbot import QtBot
 
+from tests.ui.test_planned import plan_of
 from tests.vision.clip_files import write_clip
 from tests.vision.fakes import EndlessSource
+from tracker.plan.gate import QUESTIONS
+from tracker.plan.model import Entry
+from tracker.practice.tasks import AskGate, Prepare
 from tracker.session.journal import read_journal
 from tracker.session.trace import load_trace
 from tracker.vision.messages import ClipSource, LazyFactory
 from ui import wiring
 from ui.app import Window
-from ui.ports import ServiceLike
+from ui.ports import CameraChoice, ServiceLike
 from ui.session_flow import Phase
 from ui.settings import Settings
 
@@ -145,16 +149,56 @@ def test_a_killed_measuring_process_leaves_no_gap_in_a_clip(qtbot: QtBot, window
     assert max(b - a for a, b in pairwise(times)) < 0.05
 
 
+def like_a_camera(source: Any, profile: Any) -> ServiceLike:
+    from tracker.vision.service import Service
+
+    return Service(EndlessSource(rate_hz=30.0), LazyFactory("tests.ui.plain_measurer:make"))
+
+
 def test_a_killed_measuring_process_of_a_camera_does_not_end_the_session(
     qtbot: QtBot, window: Window
 ) -> None:
-    def like_a_camera(source: Any, profile: Any) -> ServiceLike:
-        from tracker.vision.service import Service
-
-        return Service(EndlessSource(rate_hz=30.0), LazyFactory("tests.ui.plain_measurer:make"))
-
     window.director._world.make_service = like_a_camera
     assert "not_measured" in events_after_a_kill(qtbot, window)
+
+
+def test_a_planned_session_keeps_one_clock(
+    qtbot: QtBot, window: Window, monkeypatch: pytest.MonkeyPatch, private_data_folder: Path
+) -> None:
+    """Questions before the camera, a set-up and a set with it: all on the session's clock."""
+    for name, value in (("READ_S", 0.1), ("REST_S", 0.5), ("LOOK_S", 0.2)):
+        monkeypatch.setattr(f"ui.asked.{name}", value)
+    for name in ("TURN_S", "NOD_S"):
+        monkeypatch.setattr(f"ui.asked.{name}", 0.5)
+    director = window.director
+    director.clip = None
+    director._world.make_service = like_a_camera
+    director._world.cameras = lambda: [CameraChoice(0, "Camera")]
+    director.start_plan(
+        plan_of(Entry(entry_id="tilts", exercise="turns-together", repetitions=2), rest_s=0)
+    )
+    qtbot.waitUntil(lambda: isinstance(director.task, AskGate), timeout=5_000)
+    qtbot.wait(700)
+    director.answer(dict.fromkeys(QUESTIONS, False))
+    director.answer({"dizziness": 0})
+    assert isinstance(director.task, Prepare)
+    director.in_place()
+    qtbot.waitUntil(lambda: director.sample is not None, timeout=20_000)
+    director.begin_setup()
+    qtbot.waitUntil(lambda: director.phase == Phase.countdown, timeout=20_000)
+    assert director.now_s > 4.0
+    qtbot.waitUntil(lambda: director.phase == Phase.exercise, timeout=10_000)
+    qtbot.waitUntil(lambda: director.phase == Phase.asking, timeout=20_000)
+    director.stop()
+    qtbot.waitUntil(lambda: director.phase == Phase.summary, timeout=5_000)
+    saved = director.saved
+    assert saved is not None, director.save_error
+    (done,) = saved.summary["exercises"]
+    assert done["done"]["repetitions"] == 2
+    assert done["done"]["measured_fraction"] > 0.9
+    times = [s.time_s for s in load_trace(saved.folder / "trace.csv")]
+    assert times == sorted(times) and times[0] > 0.7
+    assert saved.folder.parent == private_data_folder / "sessions"
 
 
 def test_the_window_is_not_held_up_by_saving(qtbot: QtBot, window: Window) -> None:

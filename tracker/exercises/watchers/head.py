@@ -33,7 +33,7 @@ class HeadMoved(Excursion):
         back_deg: float = 1.5,
         reference_s: float = 0.5,
         follow_s: float = 10.0,
-        still_s: float = 1.5,
+        still_s: float = 2.0,
         still_deg: float = 1.0,
         pitch_share: float = 1.0,
     ) -> None:
