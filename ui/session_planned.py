@@ -325,6 +325,9 @@ class PlannedPart(ExercisePart):
         if conductor is None or self._setting_up or self.phase in (Phase.camera, Phase.saving):
             return
         now_s, before = self.now_s, conductor.task
+        if isinstance(before, DoSet) and self._may_have_fallen():
+            self.stop_plan("possible_fall")
+            return
         if self._recording is not None and self.phase == Phase.asking:
             self._recording.advance(now_s)
         conductor.advance(now_s)
@@ -336,6 +339,14 @@ class PlannedPart(ExercisePart):
             and now_s >= self._count_from_s + COUNTDOWN_S
         ):
             self._begin_set(before)
+
+    def _may_have_fallen(self) -> bool:
+        """Whether a sudden drop of the head was noticed in this set."""
+        live, asked = self.live, self.asked
+        cue = None if live is None else live.cue
+        if cue is None or asked is None:
+            return False
+        return cue.code == "possible_fall" and cue.said_at_s >= asked.step.from_s
 
 
 def _is_seen(entry: EntryAsked) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -337,6 +338,33 @@ def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
     assert person.director.phase == Phase.exercise
     person.choose("Done")
     assert isinstance(person.director.task, AskAfterSet)
+
+
+def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Person]) -> None:
+    shake = Entry(entry_id="shake", exercise="stand-head-shake", seconds=30, tempo_bpm=40)
+    person = begin(plan_of(shake))
+    person.none_of_these()
+    person.press("0", ENTER)
+    for _ in range(2):  # the sound is heard, the helper is there
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    assert person.fake.beats.sounding is not None
+    fell_s = person.fake.service.time_s + 2.0
+
+    def falling(t: float) -> Sample:
+        down_mm = -900.0 * min(max((t - fell_s) / 0.4, 0.0), 1.0)
+        return replace(turning(t, 1e9), head_y_mm=down_mm, neck_y_mm=down_mm)
+
+    person.measured(4.0, falling)
+    assert isinstance(person.director.task, Over)
+    assert person.fake.beats.sounding is None
+    page: Any = person.window.pages["task"]
+    assert any("help" in line for line in page.card.lines)
+    person.choose("Show what I did")
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "possible_fall"
 
 
 def test_closing_the_window_saves_what_was_done(begin: Callable[..., Person]) -> None:

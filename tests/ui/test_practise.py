@@ -46,7 +46,9 @@ def test_the_help_names_every_question(capsys: pytest.CaptureFixture[str]) -> No
         (["--plan", "P", "--no-window", "--stage-id", "none"], 2, "has no stage 'none'"),
         (["--plan", "P", "--no-window", "--answers", "none.json"], 2, "none.json: can't be read"),
         (["--plan", "P", "--no-window", "--out", "FULL"], 2, "is there already"),
-        (["--plan", "P"], 1, "add --no-window"),
+        (["--plan", "P", "--out", "there"], 2, "--out goes with --no-window"),
+        (["--plan", "P", "--clip", "a.mp4"], 2, "--clip goes with --no-window"),
+        (["--plan", "none.json"], 2, "none.json: can't be read"),
         (["--no-window"], 2, "--plan"),
     ],
 )
@@ -66,6 +68,15 @@ def test_errors_say_what_to_do_and_leave_nothing(
     assert main(["practise", *(named.get(w, w) for w in words)]) == code
     assert says in capsys.readouterr().err
     assert sorted(tmp_path.rglob("*")) == before
+
+
+def test_without_more_words_the_window_opens_with_the_plan(
+    plan: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened: list[Path] = []
+    monkeypatch.setattr("ui.commands.open.open_program", lambda *, plan: opened.append(plan) or 0)
+    assert main(["practise", "--plan", str(plan)]) == 0
+    assert opened == [plan]
 
 
 def test_a_session_with_no_clip_is_a_session_that_was_not_done(

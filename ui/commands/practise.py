@@ -96,13 +96,13 @@ def run(args: argparse.Namespace) -> int:
     from tracker.session.stage import load_stage_log, stage_path_of
 
     plan = load_plan(args.plan)
+    if not args.no_window:
+        return _in_window(args)
     if args.stage_id is not None:
         entries_of_today(plan, args.stage_id)
     answers = NO_ANSWERS if args.answers is None else load_answers(args.answers, plan)
     clips = [staged_clip(p, load_stage_log(stage_path_of(p))) for p in args.clip]
     matched = match_clips(plan, clips, args.stage_id)
-    if not args.no_window:
-        return _in_window(args)
     stages = {e.stage for e in plan.entries if e.entry_id in matched}
     stage_id = args.stage_id or next(iter(stages), None)
     summary, folder = _session(args.out, plan, matched, answers, stage_id)
@@ -113,7 +113,12 @@ def run(args: argparse.Namespace) -> int:
 
 def _in_window(args: argparse.Namespace) -> int:
     """Open the program with the plan; what belongs to clips has no place there."""
-    given = {"--clip": args.clip, "--answers": args.answers, "--out": args.out}
+    given = {
+        "--clip": args.clip,
+        "--answers": args.answers,
+        "--out": args.out,
+        "--stage-id": args.stage_id,
+    }
     for name, value in given.items():
         if value:
             raise InputError(f"{name} goes with --no-window")
