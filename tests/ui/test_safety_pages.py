@@ -272,3 +272,12 @@ def check_page(page: Page) -> None:
             assert button.height() >= button.heightForWidth(button.width())
         elif isinstance(button, Step):
             assert button.width() >= button.fontMetrics().horizontalAdvance("10") + 2 * theme.S
+
+
+def test_tab_leads_from_the_last_statement_to_the_answer(show: Show) -> None:
+    page, _ = gate(show)
+    for _ in range(2):
+        for _ in range(len(page._marks)):
+            press(Qt.Key.Key_Tab)
+        assert QApplication.focusWidget() is page.none
+        press(Qt.Key.Key_Space)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QAbstractButton, QVBoxLayout
 
@@ -92,6 +94,10 @@ class GatePage(Page):
             self._column.addWidget(mark)
             self._marks[question] = mark
         self.back.setVisible(self._at > 0)
+        # The keys go on in reading order: statements made later would else come last.
+        order = [*self._marks.values(), self.none, self.some, self.back]
+        for one, other in pairwise(order):
+            self.setTabOrder(one, other)
         self._look()
         self.enter()
 
