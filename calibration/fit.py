@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from calibration.axes import make_rest_frame
+from calibration.check import is_held_out
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
@@ -229,6 +230,8 @@ def _label(
         settled = s.observation.time_s - s.step.from_s > SETTLE_S or s.number == 0
         face, crop = s.observation.face, s.observation.crop
         if target is None or not settled or face is None or crop is None:
+            continue
+        if is_held_out(s.step):
             continue
         if aperture(face.points_px) < 0.5 * (lids.open_ratio + lids.shut_ratio):
             continue

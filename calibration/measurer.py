@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from calibration.check import check_gaze
 from calibration.fit import fit_profile
 from calibration.report import SetupReport
 from tracker.frame import Frame
@@ -72,7 +73,8 @@ class Measurer:
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
         reach = None if profile.gaze is None else profile.gaze.reach
-        return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None)
+        check = check_gaze(profile, self._held, placed)
+        return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None, check)
 
     def remeasure(self) -> list[Sample]:
         """Samples of the held frames with the fitted profile; lets the frames go."""

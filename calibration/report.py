@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from calibration.check import GazeCheck
 from tracker.profile import Profile
 from tracker.sample import Reach
 from tracker.session.stage import Step
@@ -28,6 +29,8 @@ class SetupReport:
         Keys of what should be said about it.
     ok
         Whether gaze verdicts can rest on it.
+    check
+        What the looks that were kept from the fit showed; None where there were none.
     """
 
     profile: Profile
@@ -36,3 +39,4 @@ class SetupReport:
     reach_deg: Reach | None
     findings: tuple[str, ...]
     ok: bool
+    check: GazeCheck | None = None

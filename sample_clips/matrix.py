@@ -17,17 +17,21 @@ from sample_clips.scenario import Scenario
 
 #: What is done, in turns: a matrix of six clips has one of each.
 KINDS = ("turns", "nods", "jumps", "turns-lagging", "turns-glancing", "nods-fast")
+#: Rate factors of the film: little loss, as from a camera, and a small file, which in dim
+#: light keeps hardly more than outlines of what moves.
+FINE, COARSE = 18, 27
 #: About this long an exercise, in seconds.
 LASTS_S = 10.0
 
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """A scenario and its conditions in a few words."""
+    """A scenario, its conditions in a few words, and how coarsely it is filmed."""
 
     scenario: Scenario
     kind: str
     conditions: str
+    quality: int
 
 
 def drawn(number: int, seed: int = 0, *, glasses: bool | None = None) -> Drawn:
@@ -49,8 +53,10 @@ def drawn(number: int, seed: int = 0, *, glasses: bool | None = None) -> Drawn:
         glasses=worn,
         **_movement(kind, rng, camera["rate_hz"]),
     )
+    quality = FINE if rng.random() < 0.5 else COARSE
     words = [seen, f"light {light:g}", *(["glasses"] if worn else [])]
-    return Drawn(made, kind, ", ".join(words))
+    words += ["filmed coarsely"] if quality == COARSE else []
+    return Drawn(made, kind, ", ".join(words), quality)
 
 
 def _camera(rng: np.random.Generator) -> tuple[dict[str, Any], str]:

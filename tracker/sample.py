@@ -18,6 +18,7 @@ REASONS = (
     "gap",
     "eyes_shut",
     "beyond_setup",
+    "varifocal",
     "no_setup",
 )
 

@@ -132,7 +132,7 @@ class Window(QWidget):
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
-            "camera": CameraPage(director, self.use_clip),
+            "camera": CameraPage(director, self.use_clip, self.settings),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
             "practice": PracticePage(director, practice_field),

@@ -34,6 +34,8 @@ LOOKS_DEG: tuple[Point, ...] = (
     (10.0, 7.0),
     (-10.0, 7.0),
 )
+#: Looks that the fit doesn't see: they tell how well the gaze is read here, by this person.
+CHECK_LOOKS_DEG: tuple[Point, ...] = ((7.0, 4.0), (-7.0, -4.0))
 #: Half the distance of the two targets of an eyes-only exercise: the head may stay still.
 JUMP_DEG = 8.0
 #: The time that a set may take at most, as a share of what the asked tempo gives.
@@ -90,7 +92,7 @@ def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list
     asked: list[Asked] = []
     time_s = begin_s + READ_S
 
-    def add(name: str, seconds: float, offset: Point) -> None:
+    def add(name: str, seconds: float, offset: Point, **more: bool) -> None:
         nonlocal time_s
         place = extent.on_screen(offset)
         step = Step.model_validate(
@@ -100,6 +102,7 @@ def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list
                 "step": name,
                 "target_mm": guess.to_rest(place),
                 "screen_mm": place,
+                **more,
             }
         )
         asked.append(Asked(step, offset))
@@ -107,9 +110,10 @@ def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list
 
     add("rest", REST_S, (0.0, 0.0))
     time_s += READ_S
-    for right, up in LOOKS_DEG:
-        place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
-        add("look", LOOK_S, extent.inside(place))
+    for looks, more in ((LOOKS_DEG, {}), (CHECK_LOOKS_DEG, {"held_out": True})):
+        for right, up in looks:
+            place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
+            add("look", LOOK_S, extent.inside(place), **more)
     time_s += READ_S
     add("turn_slowly", TURN_S, (0.0, 0.0))
     time_s += READ_S

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.session.live import check_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -39,6 +40,8 @@ class ExercisePart(SetupPart):
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
             "gaze_reach_deg": getattr(report, "reach_deg", None),
+            "check": check_found(getattr(report, "check", None)),
+            "glasses": self.glasses or None,
             "findings": list(getattr(report, "findings", ())),
         }
 

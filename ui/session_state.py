@@ -108,6 +108,8 @@ class SessionState:
         self.dose: Dose | None = None
         self.camera: CameraChoice | None = None
         self.cameras: list[CameraChoice] = []
+        #: "none", "single" or "varifocal"; empty where nobody has said.
+        self.glasses = ""
         self.listeners: list[Callable[[], None]] = []
         self._service: ServiceLike | None = None
         self._recording: RecordingLike | None = None

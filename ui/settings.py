@@ -1,4 +1,4 @@
-"""What the program remembers: window, text size, colours, camera, screen, target, plan."""
+"""What the program remembers: window, text size, colours, camera, screen, target, glasses, plan."""
 
 from __future__ import annotations
 
@@ -10,6 +10,9 @@ from ui.theme import TEXT_STEPS
 
 #: Size of the target against half a degree of detail, in percent.
 TARGET_STEPS = (75, 100, 150, 200)
+
+#: What may be worn before the screen.
+GLASSES = ("none", "single", "varifocal")
 
 
 class Settings:
@@ -72,6 +75,16 @@ class Settings:
     @camera.setter
     def camera(self, value: str) -> None:
         self._store.setValue("camera", value)
+
+    @property
+    def glasses(self) -> str:
+        """The glasses worn last time: one of :data:`GLASSES`."""
+        found = str(self._store.value("glasses", GLASSES[0]))
+        return found if found in GLASSES else GLASSES[0]
+
+    @glasses.setter
+    def glasses(self, value: str) -> None:
+        self._store.setValue("glasses", value)
 
     @property
     def plan(self) -> Path | None:

@@ -245,6 +245,7 @@ WORDS: dict[str, object] = {
     "reason.blurred": QT_TRANSLATE_NOOP("turnpost", "the picture is blurred"),
     "reason.gap": QT_TRANSLATE_NOOP("turnpost", "pictures are missing"),
     "reason.eyes_shut": QT_TRANSLATE_NOOP("turnpost", "your eyes are shut"),
+    "reason.varifocal": QT_TRANSLATE_NOOP("turnpost", "your glasses change as you nod"),
     "reason.beyond_setup": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes went farther to the side than in the set-up"
     ),

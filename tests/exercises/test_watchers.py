@@ -6,13 +6,14 @@ degrees for half a second, a head movement of 4 degrees, a drift of 1.5 degrees)
 
 from __future__ import annotations
 
-from math import isfinite, nan
+from math import isfinite, isnan, nan
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from calibration.check import GazeCheck
 from tests.session.synthetic import jump_samples, steps, turns_samples
 from tracker.exercises.events import Event
 from tracker.exercises.watchers import (
@@ -28,7 +29,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.figures import gaze_figures
-from tracker.session.live import SessionInfo
+from tracker.session.live import SessionInfo, check_found, setup_gaze_error_deg
 
 
 def events_of(samples: list[Sample], exercise: str = "turns-on-target") -> list[Event]:
@@ -295,3 +296,53 @@ class TestHowWellTheGazeIsRead:
         assert fine["on_target_fraction"]["value"] > 0.99
         assert coarse["on_target_fraction"]["value"] is None
         assert "coarsely" in coarse["on_target_fraction"]["reason"]
+
+
+class TestGlasses:
+    """Behind lenses that change from top to bottom, nods say nothing of the eyes."""
+
+    @pytest.mark.parametrize(
+        ("glasses", "exercise", "judged"),
+        [
+            ("varifocal", "nods-on-target", False),
+            ("single", "nods-on-target", True),
+            (None, "nods-on-target", True),
+            ("varifocal", "turns-on-target", True),
+        ],
+    )
+    def test_only_nods_behind_varifocals_are_not_judged(
+        self, glasses: str | None, exercise: str, judged: bool
+    ) -> None:
+        samples = turns_samples(glances=[(6.0, 7.0, 9.0)], rate_hz=30, number=3)
+        about = SessionInfo(setup={"glasses": glasses})
+        run = run_samples(samples, steps(exercise), about).exercises[0]
+        assert ("gaze_off_target" in [e.code for e in run.events]) == judged
+        figures = gaze_figures(run.samples, [])
+        assert (figures["on_target_fraction"]["value"] is not None) == judged
+        if not judged:
+            assert "varifocal" in figures["on_target_fraction"]["reason"]
+            assert all(np.isnan(s.gaze_yaw_deg) for s in run.samples)
+
+
+class TestCheckOfTheGaze:
+    """A check that came out worse than the fit's own error decides."""
+
+    @pytest.mark.parametrize(
+        ("found", "error_deg"),
+        [
+            ({}, nan),
+            ({"gaze_error_deg": 0.7}, 0.7),
+            ({"gaze_error_deg": 0.7, "check": {"gaze_error_deg": 1.6}}, 1.6),
+            ({"gaze_error_deg": 0.9, "check": {"gaze_error_deg": 0.5}}, 0.9),
+            ({"gaze_error_deg": 0.9, "check": {"gaze_error_deg": None}}, 0.9),
+        ],
+    )
+    def test_the_larger_error_counts(self, found: dict[str, object], error_deg: float) -> None:
+        got = setup_gaze_error_deg(found)
+        assert got == error_deg or (isnan(got) and isnan(error_deg))
+
+    def test_a_check_that_nobody_made_says_so(self) -> None:
+        assert check_found(None)["reason"] == "not asked"
+        made = check_found(GazeCheck(0.8123, 30, 2))
+        assert made == {"gaze_error_deg": 0.812, "frames": 30, "looks": 2, "reason": None}
+        assert check_found(GazeCheck(nan, 0, 0))["gaze_error_deg"] is None

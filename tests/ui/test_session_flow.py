@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from calibration.check import is_held_out
 from tests.ui.fakes import (
     CAMERA,
     EXTENT,
@@ -102,7 +103,9 @@ def test_the_camera_goes_through_set_up_countdown_and_a_whole_set(
     through_setup(fake, live)
     assert live.phase == Phase.choose and live.camera_on
     steps = fake.service.fit_steps or []
-    assert [s.step for s in steps] == ["rest", *["look"] * 8, "turn_slowly", "nod_slowly"]
+    assert [s.step for s in steps] == ["rest", *["look"] * 10, "turn_slowly", "nod_slowly"]
+    # The last two looks are kept from the fit, to check it.
+    assert [is_held_out(s) for s in steps].count(True) == 2 and is_held_out(steps[10])
     assert all((s.model_extra or {}).get("screen_mm") for s in steps)
     live.start_exercise(Dose("turns-on-target", 4, 60.0))
     assert live.phase == Phase.countdown

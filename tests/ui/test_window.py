@@ -120,6 +120,17 @@ def _walk_exercise(window: Window, fake: FakeWorld) -> Iterator[str]:
 # --- pages and keys ---
 
 
+def test_the_glasses_are_remembered_and_go_into_the_set_up(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.director.start()
+    window.pages["camera"].glasses._group.button(2).click()
+    assert window.settings.glasses == "varifocal"
+    again = make()
+    assert again.director.glasses == "varifocal"
+    assert again.director._found()["glasses"] == "varifocal"
+    assert again.director._found()["check"]["reason"] == "not asked"
+
+
 @pytest.mark.parametrize("percent", [100, 200])
 @pytest.mark.parametrize("colours", ["light", "dark"])
 def test_nothing_is_cut_on_any_page(

@@ -44,15 +44,22 @@ def rounded(sample: Sample) -> Sample:
 #: beyond it a reading stays behind (measured on a rendered head: by 3 degrees at 4 beyond).
 BEYOND_DEG = 1.0
 BEYOND = "beyond_setup"
+#: Why the line of sight is withheld in nods behind bi- or varifocal lenses.
+VARIFOCAL = "varifocal"
 
 
-def completed(sample: Sample, step: Step | None, reach: Reach | None = None) -> Sample:
+def completed(
+    sample: Sample, step: Step | None, reach: Reach | None = None, *, withhold: str = ""
+) -> Sample:
     """Sample with its step, target and line of sight.
 
     Where the target asks the eyes to go beyond ``reach`` the line of sight is not
-    measured: what was never seen in the set-up can only be guessed.
+    measured: what was never seen in the set-up can only be guessed. ``withhold`` is a
+    reason not to believe it at all.
     """
     sample = _filled(sample, step)
+    if withhold and isfinite(sample.gaze_yaw_deg):
+        return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=withhold)
     if reach is not None and isfinite(sample.gaze_yaw_deg) and _asks_beyond(sample, reach):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=BEYOND)
     return sample

@@ -14,9 +14,9 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
-from tracker.session.derive import completed, gaze_error_deg, rounded
+from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
 from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, Record, sample_record
-from tracker.session.live import LiveState, SessionInfo
+from tracker.session.live import LiveState, SessionInfo, setup_gaze_error_deg
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
 
@@ -49,6 +49,7 @@ class Engine:
         self._finished = False
         self._reach: Reach | None = None
         self._gaze_error_deg = nan
+        self._varifocal = False
         self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
         journal.append(head | {"about": about.model_dump(mode="json")})
@@ -91,9 +92,10 @@ class Engine:
 
     def _learn(self, setup: Mapping[str, Any]) -> None:
         """How far and how well a set-up lets the gaze be read."""
-        reach, error = setup.get("gaze_reach_deg"), setup.get("gaze_error_deg")
+        reach = setup.get("gaze_reach_deg")
         self._reach = reach if _is_reach(reach) else None
-        self._gaze_error_deg = float(error) if isinstance(error, int | float) else nan
+        self._gaze_error_deg = setup_gaze_error_deg(setup)
+        self._varifocal = setup.get("glasses") == "varifocal"
 
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         """Something was answered, of the whole session or of a step; a later answer counts."""
@@ -204,13 +206,24 @@ class Engine:
         self._end_before(sample.time_s)
         number = self._number_at(sample.time_s)
         step = self._steps[number] if number is not None else None
-        sample = rounded(completed(sample, step, self._reach))
+        sample = rounded(completed(sample, step, self._reach, withhold=self._withheld(step)))
         self._last = sample
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None
         if run is not None:
             run.feed(sample)
             self._last_cue_s = run.last_cue_s
+
+    def _withheld(self, step: Step | None) -> str:
+        """Why the line of sight is not believed in a step, or empty.
+
+        Who nods behind lenses that change from top to bottom looks through another
+        strength at each angle: the eyes rightly turn by more or less than the head.
+        """
+        if not self._varifocal or step is None or not is_judged(step):
+            return ""
+        nods = CATALOGUE[step.exercise or ""].channel == "head_pitch"
+        return VARIFOCAL if nods else ""
 
     def _number_at(self, time_s: float) -> int | None:
         """The step that covers a time: the last one begun by then, unless it is over."""

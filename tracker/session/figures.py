@@ -15,7 +15,7 @@ from tracker.exercises.watchers import is_measured, off_target_limit_deg
 from tracker.motion.turning import Turn
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
-from tracker.session.derive import BEYOND, gaze_error_deg, target_in_head
+from tracker.session.derive import BEYOND, VARIFOCAL, gaze_error_deg, target_in_head
 
 #: A sample stands for the time to the next one, but for no longer than this.
 MOST_STANDS_S = 0.25
@@ -133,6 +133,8 @@ def beyond_fraction(samples: Sequence[Sample]) -> float:
 
 
 def _why_no_gaze(samples: Sequence[Sample]) -> str:
+    if any(s.reason == VARIFOCAL for s in samples):
+        return "the eyes can't be judged in nods behind bi- or varifocal glasses"
     if beyond_fraction(samples) > 0.5:
         return "the eyes went beyond what the set-up taught"
     if not any(isfinite(s.gaze_yaw_deg) for s in samples):

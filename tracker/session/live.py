@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
-from math import nan
+from math import isfinite, nan
 from typing import Any
 
 from pydantic import BaseModel, ConfigDict
@@ -60,3 +61,27 @@ class LiveState:
     eye_open: float = nan
     light: float = nan
     face_height_px: float = nan
+
+
+def check_found(check: Any) -> dict[str, Any]:
+    """What a check of the gaze showed, as a summary says it; None where none was asked for."""
+    if check is None:
+        return {"gaze_error_deg": None, "frames": 0, "looks": 0, "reason": "not asked"}
+    error = float(check.error_deg)
+    return {
+        "gaze_error_deg": round(error, 3) if isfinite(error) else None,
+        "frames": check.frames,
+        "looks": check.looks,
+        "reason": None if isfinite(error) else "the eyes were not seen on the targets",
+    }
+
+
+def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:
+    """Error of the gaze that a set-up measured: the larger of its own and of its check.
+
+    NaN where it measured none.
+    """
+    check = found.get("check")
+    errors = [found.get("gaze_error_deg")]
+    errors += [check.get("gaze_error_deg")] if isinstance(check, Mapping) else []
+    return max((float(e) for e in errors if isinstance(e, int | float)), default=nan)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from math import isfinite, nan
+from math import isfinite
 from pathlib import Path
 from typing import Any, Literal, cast, get_args
 
@@ -22,6 +22,7 @@ from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
+from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
 from tracker.session.stage import Step
@@ -301,9 +302,7 @@ def _event_row(event: Event) -> EventRow:
 
 
 def _gaze_error_deg(own: SetupRecord | None, session: Mapping[str, Any] | None) -> float:
-    found = (session if own is None else own.found) or {}
-    error = found.get("gaze_error_deg")
-    return float(error) if isinstance(error, int | float) else nan
+    return setup_gaze_error_deg((session if own is None else own.found) or {})
 
 
 def _asked_only(answers: dict[str, Any], about: str) -> dict[str, Any] | None:

@@ -63,7 +63,7 @@ def _render(one: Drawn, folder: Path) -> Path:
     if not clip.exists() or not clip.with_suffix(".events.json").exists():
         from sample_clips.render import render_scenario
 
-        render_scenario(one.scenario, folder)
+        render_scenario(one.scenario, folder, one.quality)
     return clip
 
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from ui import words
 from ui.ports import CameraChoice
 from ui.session_flow import Director
+from ui.settings import GLASSES, Settings
 from ui.verdict import verdict
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices
@@ -18,20 +19,32 @@ from ui.widgets.picture import Picture
 class CameraPage(Page):
     """Camera, picture, verdict; trouble takes the place of the picture."""
 
-    def __init__(self, director: Director, use_clip: Callable[[], None]) -> None:
+    def __init__(
+        self, director: Director, use_clip: Callable[[], None], settings: Settings
+    ) -> None:
         super().__init__()
-        self._director = director
+        self._director, self._settings = director, settings
         self._shown: list[CameraChoice] = []
         self.title = Words(words.say("camera.title"), "title")
         self.choice = Choices(words.say("camera.choose"))
         self.choice.chosen.connect(self._chosen)
         self.picture = Picture()
+        # Everything else has to be in sight too, at the usual text size.
+        self.picture.setMinimumSize(320, 180)
         self.verdict = Words(role="lead", bold=True)
         self.what_to_do = Words(role="lead")
+        self.ask_glasses = Words(words.say("glasses.title"))
+        self.glasses = Choices(words.say("glasses.title"), across=True)
+        self.glasses.fill([words.say(f"glasses.{g}") for g in GLASSES])
+        self.glasses.choose(GLASSES.index(settings.glasses))
+        self.glasses.chosen.connect(self._wear)
+        director.glasses = settings.glasses
         for part in (self.title, self.choice):
             self.body.addWidget(part)
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.verdict)
+        self.body.addWidget(self.ask_glasses)
+        self.body.addWidget(self.glasses)
         self.body.addWidget(self.what_to_do)
         self.body.addStretch(0)
         self.next = Button(words.say("camera.next"), "main")
@@ -49,6 +62,9 @@ class CameraPage(Page):
         if 0 <= row < len(self._shown):
             self._director.use_camera(self._shown[row])
 
+    def _wear(self, row: int) -> None:
+        self._settings.glasses = self._director.glasses = GLASSES[row]
+
     def refresh(self) -> None:
         """Show the cameras, and the verdict or the trouble."""
         director = self._director
@@ -57,6 +73,8 @@ class CameraPage(Page):
         had = self.focusWidget()
         _show(self.picture, trouble is None)
         _show(self.choice, len(self._shown) > 1 or trouble is None)
+        _show(self.ask_glasses, trouble is None)
+        _show(self.glasses, trouble is None)
         _show(self.next, trouble is None)
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None)

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.widgets.basic import Button, Words, draw_focus
+from ui.widgets.flow import FlowRow
 
 
 class OneOf(Button):
@@ -59,16 +60,16 @@ class OneOf(Button):
 
 
 class Choices(QWidget):
-    """A column of choices, one of them chosen."""
+    """A column of choices, or a row of short ones, one of them chosen."""
 
     chosen = Signal(int)
 
-    def __init__(self, name: str) -> None:
+    def __init__(self, name: str, *, across: bool = False) -> None:
         super().__init__()
         self.setAccessibleName(name)
         self._group = QButtonGroup(self)
         self._group.idClicked.connect(self.chosen)
-        self._column = QVBoxLayout(self)
+        self._column = FlowRow(self) if across else QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(theme.S)
         self._percent = 100
