@@ -245,6 +245,13 @@ def needs_moving_target(exercise: str) -> bool:
     return exercise in _MOVING_TARGET
 
 
+def has_target(entry: EntryAsked) -> bool:
+    """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
+    exercise = entry.exercise
+    by_eyes = exercise.channel in ("eye_yaw", "eye_pitch")
+    return (by_eyes or exercise.on_target) and entry.posture == "sitting" and entry.eyes == "open"
+
+
 def planned_asked(
     begin_s: float,
     entry: EntryAsked,
@@ -286,7 +293,7 @@ def planned_asked(
         places = [extent.on_screen(p) for p in (first, second)]
         track = _jump_track(begin_s, duration_s, beats, places, to_rest)
         return Asked(Step.model_validate(known | {"target_track": track}), offsets=(first, second))
-    drawn = exercise.on_target and entry.posture == "sitting" and entry.eyes == "open"
+    drawn = has_target(entry)
     if drawn:
         known["target_mm"] = to_rest.to_rest(extent.centre_mm)
     return Asked(Step.model_validate(known), drawn=drawn)

@@ -162,6 +162,8 @@ def _prepare(asked: Asked, setup_first: bool) -> Card:
         *_cares(asked),
         words.say_or(place, "ask.place.standing"),
     ]
+    if asked.eyes == "closed" or asked.posture != "sitting":
+        lines.append(words.say("ask.place.by_ear"))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
     ready = Option(words.say("ask.place.ready"), main=True, act="in_place")

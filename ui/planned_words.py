@@ -71,6 +71,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.setup": QT_TRANSLATE_NOOP(
         "turnpost", "First the camera gets to know how you look from here. That takes a minute."
     ),
+    "ask.place.by_ear": QT_TRANSLATE_NOOP(
+        "turnpost", "Slow beats lead you in. Three quick beats tell you that it is over."
+    ),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
     "ask.dose.repetitions": QT_TRANSLATE_NOOP("turnpost", "{count} times"),

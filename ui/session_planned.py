@@ -23,7 +23,7 @@ from tracker.practice.from_clips import shifted_sample, shifted_step
 from tracker.practice.tasks import CountDown, DoSet, Over, Prepare, Task
 from tracker.sample import Sample
 from tracker.session.stage import Step
-from ui.asked import Asked, needs_moving_target, planned_asked
+from ui.asked import Asked, has_target, needs_moving_target, planned_asked
 from ui.geometry import facing_map
 from ui.ports import Job
 from ui.session_exercise import ExercisePart
@@ -31,8 +31,12 @@ from ui.session_state import COUNTDOWN_S, Dose, Phase
 
 #: Ends that are explained before the summary is shown.
 EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
+#: Signals for who doesn't see the screen: a beat a second before a set, and three quick
+#: beats at its end (two sounds that no set has in this order).
+_BEFORE_BPM, _END_BPM, _END_S = 60.0, 180.0, 0.99
 #: What the camera doesn't count lasts until the patient says "done", or this long.
 _UNTIL_SAID_S = 3600.0
+_SETTING_UP = frozenset({Phase.camera, Phase.setup, Phase.fitting, Phase.setup_failed})
 
 
 class PlannedPart(ExercisePart):
@@ -153,12 +157,15 @@ class PlannedPart(ExercisePart):
         """The set is over: its dose is done, or the patient has stopped it."""
         if self.conductor is None or not isinstance(self.conductor.task, DoSet):
             return
+        by_ear = self.by_ear
         self._end_step()
         self.conductor.end_set(self.now_s)
         self._follow_task()
+        if by_ear:
+            self._world.beats.start(_END_BPM, _END_S)
 
     def stop_plan(self, ended: str = "stopped") -> None:
-        """Stop a set; anywhere else the session."""
+        """Stop a set, or leave the set-up; anywhere else the session ends."""
         conductor = self.conductor
         if conductor is None:
             return
@@ -167,6 +174,12 @@ class PlannedPart(ExercisePart):
             return
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
+            return
+        if self.phase in _SETTING_UP:
+            # Back to "I am in place": one may leave this entry out, or end for today.
+            self._close_service()
+            self.trouble = None
+            self._follow_task()
             return
         self._rest_from_now()
         conductor.stop(ended)
@@ -189,6 +202,8 @@ class PlannedPart(ExercisePart):
                 task.asked.exercise.id, task.asked.repetitions, _pace(task.asked.tempo_bpm)
             )
             self._count_from_s = task.until_s - COUNTDOWN_S
+            if self.by_ear:
+                self._world.beats.start(_BEFORE_BPM, task.until_s - self.now_s)
             self._enter(Phase.countdown)
         elif isinstance(task, DoSet):
             self._begin_set(task)
@@ -223,6 +238,18 @@ class PlannedPart(ExercisePart):
         conductor.begin_set(asked.step)
         self._sound(asked.step)
         self._enter(Phase.exercise if _is_seen(entry) else Phase.asking)
+
+    @property
+    def target_coming(self) -> bool:
+        """Whether the eyes will have a target on the screen."""
+        entry = self.entry
+        return entry is None or has_target(entry)
+
+    @property
+    def by_ear(self) -> bool:
+        """Whether the entry is led by sound: the eyes are shut, or the screen is far."""
+        entry = self.entry
+        return entry is not None and (entry.eyes == "closed" or entry.posture != "sitting")
 
     @property
     def until_said(self) -> bool:

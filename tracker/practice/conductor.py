@@ -27,8 +27,9 @@ from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
 
-#: Time to get ready once one is in place (common practice).
-COUNTDOWN_S = 3.0
+#: Time to get ready once one is in place; who stands has pressed the key out of arm's
+#: reach, and goes to the place first (common practice).
+COUNTDOWN_S, STANDING_COUNTDOWN_S = 3.0, 10.0
 
 
 class Conductor:
@@ -50,8 +51,8 @@ class Conductor:
         Entry -> why it can't be done today whatever is answered (``no_clip``).
     attended
         Whether somebody is there to answer (see above).
-    countdown_s
-        How long the countdown takes.
+    countdown_s, standing_countdown_s
+        How long the countdown takes, and before a set that isn't done sitting.
     """
 
     def __init__(
@@ -65,6 +66,7 @@ class Conductor:
         absent: Mapping[str, str] | None = None,
         attended: bool = True,
         countdown_s: float = COUNTDOWN_S,
+        standing_countdown_s: float = STANDING_COUNTDOWN_S,
     ) -> None:
         if stage_id is not None:
             entries_of_today(plan, stage_id)
@@ -78,7 +80,7 @@ class Conductor:
             stage_id=stage_id,
             absent=dict(absent or {}),
             attended=attended,
-            countdown_s=countdown_s,
+            countdown_s=(countdown_s, standing_countdown_s),
         )
         self._going = self._flow.session()
         self._task: Task = next(self._going)

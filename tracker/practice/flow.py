@@ -47,7 +47,7 @@ class SessionFlow(Asking):
         stage_id: str | None,
         absent: Mapping[str, str],
         attended: bool,
-        countdown_s: float,
+        countdown_s: tuple[float, float],
     ) -> None:
         super().__init__(
             plan,
@@ -121,7 +121,7 @@ class SessionFlow(Asking):
             return False
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
-        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s)
+        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         self.numbers = []
         try:
             yield DoSet(asked=asked)

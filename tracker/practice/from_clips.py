@@ -62,6 +62,7 @@ def run_plan(
         absent=absent,
         attended=False,
         countdown_s=0.0,
+        standing_countdown_s=0.0,
     )
     while not isinstance(conductor.task, Over):
         task = conductor.task

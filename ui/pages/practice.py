@@ -112,7 +112,9 @@ class PracticePage(QWidget):
             return
         if director.phase == Phase.countdown:
             seconds = max(1, -int(-director.countdown_s // 1))
-            self._quiet(words.say("practice.countdown", seconds=seconds), target=True)
+            self._quiet(
+                words.say("practice.countdown", seconds=seconds), target=director.target_coming
+            )
             return
         if director.phase == Phase.paused:
             self._quiet(words.say("practice.paused"))
