@@ -12,6 +12,7 @@ from calibration.check import is_held_out
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
+from calibration.placing import on_screen, placed
 from tracker.errors import InputError
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
@@ -93,8 +94,8 @@ def fit_profile(
     # Body axes are the camera's at rest, so the face comes in as it was held then.
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     frame = _rest_frame(seen, steps, rest_pose, eyes_mm)
-    placed = [_placed(s, frame) for s in steps]
-    seen = [replace(s, step=placed[s.number]) for s in seen]
+    laid = [placed(s, frame) for s in steps]
+    seen = [replace(s, step=laid[s.number]) for s in seen]
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
     lids = _lid_range(seen)
     profile = Profile(
@@ -109,7 +110,7 @@ def fit_profile(
         lids,
         fit_gaze(_label(seen, frame, eyes_mm, camera, lids)),
     )
-    return profile, placed
+    return profile, laid
 
 
 def _rest_frame(
@@ -117,7 +118,7 @@ def _rest_frame(
 ) -> RestFrame:
     """Rest frame of the aligned frames; the rest picture's own pose stands in without any still."""
     still, turn, nod = ([s.pose for s in seen if s.step.step in names] for names in _MOVES)
-    ahead = next((p for s in steps if (p := _on_screen(s)) is not None), None)
+    ahead = next((p for s in steps if (p := on_screen(s)) is not None), None)
     still = still or [Pose(np.eye(3), rest_pose.position_mm)]
     return make_rest_frame(still, turn, nod, ahead, eyes_mm[0] - eyes_mm[1])
 
@@ -125,27 +126,6 @@ def _rest_frame(
 def _points(observation: Observation) -> Array:
     assert observation.face is not None
     return observation.face.points_px
-
-
-def _on_screen(step: Step) -> Array | None:
-    """Place of a step's target in camera coordinates, if it was drawn on a screen.
-
-    The camera looks at the patient from the screen's plane, so the patient's
-    right is its left.
-    """
-    place = (step.model_extra or {}).get("screen_mm")
-    if not isinstance(place, list | tuple) or len(place) != 2:
-        return None
-    return np.array([-float(place[0]), -float(place[1]), 0.0])
-
-
-def _placed(step: Step, frame: RestFrame) -> Step:
-    """The step with its target in the rest frame."""
-    place = _on_screen(step)
-    if place is None:
-        return step
-    x, y, z = (float(v) for v in frame.axes.T @ (place - frame.origin_mm))
-    return step.model_copy(update={"target_mm": (x, y, z)})
 
 
 def _with_faces(

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from pathlib import Path
 
 from calibration.check import check_gaze
 from calibration.fit import fit_profile
+from calibration.profile_file import load_profile
 from calibration.report import SetupReport
+from calibration.reuse import rest_anew
 from tracker.frame import Frame
 from tracker.head.shape import FaceShape, generic_shape
 from tracker.measure import measure
@@ -28,13 +31,19 @@ class Measurer:
     held frames can be measured again with :meth:`remeasure`.
     """
 
-    def __init__(self, vertical_fov_deg: float | None = None, profile: Profile | None = None):
+    def __init__(
+        self,
+        vertical_fov_deg: float | None = None,
+        profile: Profile | None = None,
+        kept: Profile | None = None,
+    ) -> None:
         self._observer = Observer()
         self._shape: FaceShape = generic_shape(
             canonical_face_vertices_cm(), canonical_face_triangles()
         )
         self._fov = vertical_fov_deg
         self._profile = profile
+        self._kept = kept
         self._held: list[Observation] = []
 
     @property
@@ -68,7 +77,10 @@ class Measurer:
             When too little was seen; the frames stay held, so that a set-up can
             be repeated.
         """
-        profile, placed = fit_profile(self._held, steps, self._shape, self._fov)
+        if self._kept is not None:
+            profile, placed = rest_anew(self._kept, self._held, steps)
+        else:
+            profile, placed = fit_profile(self._held, steps, self._shape, self._fov)
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
@@ -90,7 +102,20 @@ class Measurer:
 
 
 def make_measurer(
-    vertical_fov_deg: float | None = None, profile: Profile | None = None
+    vertical_fov_deg: float | None = None,
+    profile: Profile | None = None,
+    kept: Path | None = None,
 ) -> Measurer:
-    """Measurer for a fresh source; a child process imports and calls it."""
-    return Measurer(vertical_fov_deg, profile)
+    """Measurer for a fresh source; a child process imports and calls it.
+
+    Parameters
+    ----------
+    vertical_fov_deg
+        Field of view of the camera where it is known.
+    profile
+        A person whose set-up was done in front of this source.
+    kept
+        A profile's file: its set-up is taken anew in short.
+    """
+    person = None if kept is None else load_profile(kept).profile
+    return Measurer(vertical_fov_deg, profile, person)

@@ -140,7 +140,8 @@ def eye_angles(observation: Observation, pose: Pose, profile: Profile) -> tuple[
     by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm).ravel()
     by_corners = cornered_patches(crop, face.points_px).ravel()
     yaw, pitch = 0.5 * (gaze.rectified.predict(by_head) + gaze.cornered.predict(by_corners))
-    return float(yaw), float(pitch)
+    turned = angles_from_direction(gaze.turned @ direction_from_angles(float(yaw), float(pitch)))
+    return float(turned[0]), float(turned[1])
 
 
 def openness(face: Face, lids: LidRange) -> float:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
@@ -68,12 +68,16 @@ class GazeModel:
         ``(2, 2)`` lowest and highest trained yaw and pitch.
     error_deg
         Median error on targets that were held out.
+    turned
+        ``(3, 3)`` from the axes it was trained in to those of the rest frame: another
+        than none once a kept profile has been given a new rest.
     """
 
     rectified: Ridge
     cornered: Ridge
     reach_deg: Array
     error_deg: float
+    turned: Array = field(default_factory=lambda: np.eye(3))
 
     @property
     def reach(self) -> Reach:

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from calibration.axes import make_rest_frame, rest_axes
-from calibration.fit import _placed
+from calibration.placing import placed
 from tracker.head.perspective import Pose, rotation_of_vector
 from tracker.rotation import angles_from_matrix, matrix_from_angles
 from tracker.session.stage import Step
@@ -68,7 +68,7 @@ def test_a_target_drawn_to_the_right_lies_to_the_patients_right():
         [Pose(np.eye(3), np.array([0.0, 0.0, 600.0]))], TURN, NOD, np.array([0.0, 120.0, 0.0])
     )
     step = Step(from_s=0, to_s=1, step="look", target_mm=(0, 0, 1), screen_mm=[80.0, -120.0])
-    x, y, z = _placed(step, frame).target_mm
+    x, y, z = placed(step, frame).target_mm
     assert x == pytest.approx(80.0, abs=1e-6)
     assert y < 0
     assert 550 < z < 650
