@@ -9,7 +9,8 @@ from calibration.check import check_gaze
 from calibration.fit import fit_profile
 from calibration.profile_file import load_profile
 from calibration.report import SetupReport
-from calibration.reuse import rest_anew
+from calibration.reuse import rest_anew, still_reads
+from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.shape import FaceShape, generic_shape
 from tracker.measure import measure
@@ -86,6 +87,8 @@ class Measurer:
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
         reach = None if profile.gaze is None else profile.gaze.reach
         check = check_gaze(profile, self._held, placed)
+        if self._kept is not None and profile.gaze is not None and not still_reads(check):
+            raise InputError("your eyes look another way than last time; do the whole set-up")
         return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None, check)
 
     def remeasure(self) -> list[Sample]:

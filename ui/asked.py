@@ -81,8 +81,14 @@ class Asked:
         return 0 if to_first <= to_other else 1
 
 
-def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list[Asked]:
-    """The steps of a set-up that begins at ``begin_s``.
+#: Looks of a short set-up: the kept one has learnt the eyes, these see that it still fits.
+SHORT_LOOKS_DEG: tuple[Point, ...] = ((8.0, 0.0), (-6.0, 5.0), (0.0, -7.0))
+
+
+def setup_asked(
+    begin_s: float, extent: FieldExtent, distance_mm: float, *, short: bool = False
+) -> list[Asked]:
+    """The steps of a set-up that begins at ``begin_s``; ``short`` for a kept profile.
 
     Their targets are those of a person who looks straight at the field's middle;
     the fit finds out where they really were. Each step carries the drawn place as
@@ -110,14 +116,16 @@ def setup_asked(begin_s: float, extent: FieldExtent, distance_mm: float) -> list
 
     add("rest", REST_S, (0.0, 0.0))
     time_s += READ_S
-    for looks, more in ((LOOKS_DEG, {}), (CHECK_LOOKS_DEG, {"held_out": True})):
+    checked = SHORT_LOOKS_DEG if short else CHECK_LOOKS_DEG
+    for looks, more in (((), {}) if short else (LOOKS_DEG, {}), (checked, {"held_out": True})):
         for right, up in looks:
             place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
             add("look", LOOK_S, extent.inside(place), **more)
     time_s += READ_S
     add("turn_slowly", TURN_S, (0.0, 0.0))
-    time_s += READ_S
-    add("nod_slowly", NOD_S, (0.0, 0.0))
+    if not short:
+        time_s += READ_S
+        add("nod_slowly", NOD_S, (0.0, 0.0))
     return asked
 
 

@@ -19,6 +19,7 @@ PLANNED_WORDS: dict[str, object] = {
     "glasses.none": QT_TRANSLATE_NOOP("turnpost", "None"),
     "glasses.single": QT_TRANSLATE_NOOP("turnpost", "One strength"),
     "glasses.varifocal": QT_TRANSLATE_NOOP("turnpost", "Bi- or varifocal"),
+    "camera.kept": QT_TRANSLATE_NOOP("turnpost", "Use the last set-up"),
     "ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes"),
     "ask.no": QT_TRANSLATE_NOOP("turnpost", "No"),
     "ask.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on"),

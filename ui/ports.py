@@ -179,7 +179,12 @@ class World:
     Attributes
     ----------
     make_service
-        From a camera or a clip's path, and the profile of a person or None, to a service.
+        From a camera or a clip's path, and the profile of a person, the file of a kept
+        one, or None, to a service.
+    kept_profile
+        The file of the profile that was kept for a camera and glasses, None without one.
+    keep_profile
+        Keeps a profile for a camera and glasses.
     make_recording
         From what the set-up found to a recording.
     make_planned
@@ -204,6 +209,8 @@ class World:
     run: Runner
     make_planned: Callable[[Plan], RecordingLike]
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
+    kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
+    keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     beats: BeatsLike = field(default_factory=NoBeats)
     interrupted: Callable[[], list[Interrupted]] = list
     save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

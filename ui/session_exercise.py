@@ -42,6 +42,7 @@ class ExercisePart(SetupPart):
             "gaze_reach_deg": getattr(report, "reach_deg", None),
             "check": check_found(getattr(report, "check", None)),
             "glasses": self.glasses or None,
+            "profile": "kept" if self._short else "new",
             "findings": list(getattr(report, "findings", ())),
         }
 

@@ -62,7 +62,7 @@ class Director(PlannedPart):
     def use_camera(self, camera: CameraChoice | None) -> None:
         """Open a camera to see whether it sees the person."""
         self._close_service()
-        self._profile, self.report = None, None
+        self._profile, self.report, self._short = None, None, False
         self.camera = camera
         if camera is None:
             self.trouble = Trouble(SourceState.no_camera)
@@ -98,13 +98,25 @@ class Director(PlannedPart):
             Phase.choose,
         ):
             return
-        if self._service is None or self._profile is not None:
+        if self._service is None or self._profile is not None or self._short:
             # A measurer that knows a person keeps that person: begin with a fresh one.
             self._close_service()
-            self._profile = None
+            self._profile, self._short = None, False
             if self.camera is None:
                 return
             self._open(self.camera)
+        self.show_picture(False)
+        self._begin_setup()
+
+    def use_kept(self) -> None:
+        """Take the set-up of last time, and see in short whether it still fits."""
+        path, camera = self.kept, self.camera
+        if self.phase != Phase.camera or path is None or camera is None:
+            return
+        self._close_service()
+        self._profile, self._short = path, True
+        self._open(camera)
+        self._profile = None
         self.show_picture(False)
         self._begin_setup()
 
@@ -166,7 +178,7 @@ class Director(PlannedPart):
         if self.conductor is not None or self.phase in LIVE_PHASES:
             self._finish("stopped")
         self._close_service()
-        for job in [*self._stopping, *([self._job] if self._job else [])]:
+        for job in [*self._stopping, *(j for j in (self._job, self._keeping) if j)]:
             job.wait(timeout_s)
         self._collect_saved()
         self.recovering.close(timeout_s)

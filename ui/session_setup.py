@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 from tracker.session.stage import SETUP_STEPS, Step
@@ -24,7 +25,9 @@ class SetupPart(SourcePart):
         if self.clip is not None:
             self._asked = clip_asked(self.clip.steps, self._extent())
         else:
-            self._asked = setup_asked(self.now_s, self._extent(), self.distance_mm)
+            self._asked = setup_asked(
+                self.now_s, self._extent(), self.distance_mm, short=self._short
+            )
         self._changed()
 
     def _begin_setup(self) -> None:
@@ -59,6 +62,7 @@ class SetupPart(SourcePart):
         found = [s.target_mm for s in report.steps if s.target_mm is not None]
         if self.clip is None and len(places) == len(found):
             self._map = fitted_map(places, found)
+        self._keep()
         middle = next((s.target_mm for s in report.steps if s.target_mm is not None), None)
         if middle is not None:
             self._rest_distance_mm = believable_distance_mm(middle[2])
@@ -67,6 +71,21 @@ class SetupPart(SourcePart):
             replace(a, step=steps.get((a.step.from_s, a.step.step), a.step)) for a in self._asked
         ]
         self._after_setup()
+
+    @property
+    def kept(self) -> Path | None:
+        """The file of the profile that was kept for this camera and these glasses."""
+        if self.camera is None:
+            return None
+        return self._world.kept_profile(self.camera, self.glasses)
+
+    def _keep(self) -> None:
+        """Keep a whole set-up that came out well, for the next time."""
+        camera, profile, glasses = self.camera, self._profile, self.glasses
+        if self.clip is None and camera is not None and not self._short and self.report.ok:
+            self._keeping = self._world.run(
+                lambda: self._world.keep_profile(profile, camera, glasses)
+            )
 
     def _fit_failed(self, text: str) -> None:
         if self.phase != Phase.fitting:

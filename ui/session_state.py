@@ -127,6 +127,9 @@ class SessionState:
         self._disk_said_s = nan
         # The measuring's clock against the session's, and what was counted before this set.
         self._offset_s = 0.0
+        # A kept profile's set-up is short; keeping one goes on beside the window.
+        self._short = False
+        self._keeping: Job | None = None
         self._reps_before = 0
         self.recovering = Recovering(world, self._changed)
 

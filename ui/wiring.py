@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import contextlib
 import datetime as dt
+import hashlib
 import secrets
 from collections.abc import Mapping
 from pathlib import Path
@@ -31,6 +32,8 @@ from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceL
 
 #: What the first part of a journal is called once all of it was saved in another place.
 MOVED_NAME = "journal-saved-elsewhere.jsonl"
+#: The folder of the kept profiles.
+PROFILES = "profiles"
 #: The sample that the demo plays.
 DEMO_CLIP = "turns-good"
 
@@ -163,7 +166,9 @@ def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
     """Measuring process for a camera or a clip."""
     from tracker.vision.service import Service
 
-    arguments: dict[str, Any] = {"profile": profile} if profile is not None else {}
+    arguments: dict[str, Any] = {}
+    if profile is not None:
+        arguments["kept" if isinstance(profile, Path) else "profile"] = profile
     if isinstance(source, Path):
         log = load_stage_log(stage_path_of(source))
         if log.camera.vertical_fov_deg is not None:
@@ -172,6 +177,27 @@ def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
     else:
         where = CameraSource(source.index, source.name, source.device_id)
     return Service(where, LazyFactory("calibration.measurer:make_measurer", arguments))
+
+
+def kept_profile(camera: CameraChoice, glasses: str) -> Path | None:
+    """File of the profile that was kept for a camera and glasses."""
+    path = _profile_path(camera, glasses)
+    return path if path.is_file() else None
+
+
+def keep_profile(profile: Any, camera: CameraChoice, glasses: str) -> None:
+    """Keep a profile in the user's data folder; the last one for a camera and glasses stays."""
+    from calibration.profile_file import save_profile
+
+    made_at = dt.datetime.now().astimezone().isoformat(timespec="seconds")
+    make_private_folder(data_folder() / PROFILES)
+    about = {"camera": camera.name, "glasses": glasses, "made_at": made_at}
+    save_profile(_profile_path(camera, glasses), profile, about)
+
+
+def _profile_path(camera: CameraChoice, glasses: str) -> Path:
+    known = hashlib.sha256(f"{camera.device_id}|{camera.name}".encode()).hexdigest()[:12]
+    return data_folder() / PROFILES / f"{known}-{glasses or 'unknown'}.npz"
 
 
 def cameras() -> list[CameraChoice]:
@@ -197,6 +223,8 @@ def make_world(beats: BeatsLike | None = None) -> World:
         run=background.run,
         make_planned=make_planned,
         history=history_of,
+        kept_profile=kept_profile,
+        keep_profile=keep_profile,
         beats=beats or NoBeats(),
         interrupted=interrupted_sessions,
         save_interrupted=_save_interrupted,

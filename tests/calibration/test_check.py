@@ -9,32 +9,10 @@ import pytest
 
 from calibration.check import check_gaze, is_held_out
 from calibration.fit import fit_profile
-from sample_clips import shipped_clip
-from tracker.head.shape import generic_shape
-from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_of
-from tracker.vision.clips import open_clip
-from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
-from tracker.vision.observer import Observation, Observer
-
-SHAPE = generic_shape(canonical_face_vertices_cm(), canonical_face_triangles())
-FOV_DEG = load_stage_log(stage_path_of(shipped_clip("turns-good"))).camera.vertical_fov_deg
-
-
-@pytest.fixture(scope="module")
-def seen() -> tuple[list[Observation], list[Step]]:
-    """The set-up of a shipped clip."""
-    clip = shipped_clip("turns-good")
-    steps = setup_steps(load_stage_log(stage_path_of(clip)).steps)
-    end_s = max(s.to_s for s in steps)
-    observer = Observer()
-    found = []
-    with open_clip(clip) as frames:
-        for frame in frames:
-            if frame.time_s >= end_s:
-                break
-            found.append(observer.observe(frame))
-    observer.close()
-    return found, steps
+from tests.calibration.conftest import FOV_DEG, SHAPE
+from tracker.profile import Profile
+from tracker.session.stage import Step
+from tracker.vision.observer import Observation
 
 
 def held_out(steps: Sequence[Step], aside_mm: float = 0.0) -> list[Step]:
@@ -50,10 +28,10 @@ def held_out(steps: Sequence[Step], aside_mm: float = 0.0) -> list[Step]:
     return out
 
 
-def test_without_such_looks_there_is_no_check(seen: tuple[list[Observation], list[Step]]) -> None:
-    observations, steps = seen
-    profile, placed = fit_profile(observations, steps, SHAPE, FOV_DEG)
-    assert check_gaze(profile, observations, placed) is None
+def test_without_such_looks_there_is_no_check(
+    seen: tuple[list[Observation], list[Step]], person: Profile
+) -> None:
+    assert check_gaze(person, *seen) is None
 
 
 def test_the_check_reads_the_error_and_the_fit_does_not_see_it(

@@ -169,6 +169,7 @@ class FakeWorld:
     recovered: list[Interrupted] = field(default_factory=list)
     cannot_save: set[Path] = field(default_factory=set)
     history: list[Summary] = field(default_factory=list)
+    profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
 
     def world(self) -> World:
         return World(
@@ -177,6 +178,10 @@ class FakeWorld:
             cameras=lambda: list(self.cameras),
             run=run_at_once,
             make_planned=self._planned,
+            kept_profile=lambda camera, glasses: (
+                Path("kept.npz") if (camera.name, glasses) in self.profiles else None
+            ),
+            keep_profile=self._keep,
             history=lambda plan: [s for s in self.history if s.plan_id == plan.plan_id],
             beats=self.beats,
             interrupted=lambda: list(self.interrupted),
@@ -196,6 +201,9 @@ class FakeWorld:
     def _recording(self, setup: dict[str, Any]) -> FakeRecording:
         self.recordings.append(FakeRecording(setup, self.folder / f"r{len(self.recordings)}"))
         return self.recordings[-1]
+
+    def _keep(self, profile: Any, camera: CameraChoice, glasses: str) -> None:
+        self.profiles[camera.name, glasses] = profile
 
     def _planned(self, plan: Plan) -> FakeRecording:
         made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)

@@ -310,3 +310,80 @@ def test_commands_out_of_place_do_nothing(fake: FakeWorld, live: Director) -> No
     live.again()
     live.stop()
     assert live.phase == Phase.welcome and not fake.services
+
+
+# --- a kept set-up ---
+
+
+def to_camera(fake: FakeWorld, extent: object = None) -> Director:
+    """A director that has opened the camera, for somebody without glasses."""
+    director = Director(fake.world(), lambda: EXTENT)
+    director.glasses = "none"
+    director.start()
+    feed(fake.service, director, 0.5, seen)
+    return director
+
+
+def set_up(director: Director, fake: FakeWorld) -> list[str]:
+    """Go through the set-up that is asked for; the steps it had."""
+    while director.phase == Phase.setup:
+        feed(fake.service, director, fake.service.time_s + 1.0, seen)
+    assert fake.service.fit_steps is not None
+    return [s.step for s in fake.service.fit_steps]
+
+
+def test_a_set_up_is_kept_and_used_in_short_the_next_time(tmp_path: Path) -> None:
+    fake = FakeWorld(tmp_path)
+    director = to_camera(fake)
+    assert director.kept is None
+    director.use_kept()  # nothing is kept: nothing happens
+    assert director.phase == Phase.camera
+    director.begin_setup()
+    assert len(set_up(director, fake)) == 13
+    answer_fit(fake.service, director)
+    assert fake.profiles == {("Test camera", "none"): "the person"}
+    assert director._found()["profile"] == "new"
+    director.close()
+
+    director = to_camera(fake)
+    assert director.kept == Path("kept.npz")
+    director.use_kept()
+    assert fake.service.profile == Path("kept.npz")
+    steps = set_up(director, fake)
+    assert steps == ["rest", "look", "look", "look", "turn_slowly"]
+    assert fake.service.fit_steps is not None
+    assert [is_held_out(s) for s in fake.service.fit_steps] == [False, True, True, True, False]
+    fake.profiles.clear()
+    answer_fit(fake.service, director)
+    assert director.phase == Phase.choose
+    assert director._found()["profile"] == "kept"
+    assert fake.profiles == {}  # a kept one is not kept again
+    # The exercise goes on with what the short set-up found.
+    director.start_exercise(Dose("turns-on-target", 3, 60.0))
+    assert fake.service.profile == Path("kept.npz") and not fake.service.stopped
+    director.close()
+
+
+def test_a_kept_set_up_that_does_not_fit_leads_to_the_whole_one(tmp_path: Path) -> None:
+    fake = FakeWorld(tmp_path)
+    fake.profiles["Test camera", "none"] = "somebody"
+    director = to_camera(fake)
+    director.use_kept()
+    set_up(director, fake)
+    fake.service.news.append(FitFailed("does not fit; do the whole set-up"))
+    director.tick()
+    assert director.phase == Phase.setup_failed
+    director.begin_setup()
+    assert fake.service.profile is None and len(fake.services) == 3
+    feed(fake.service, director, 0.2, seen)
+    assert len(set_up(director, fake)) == 13
+    director.close()
+
+
+def test_other_glasses_have_their_own_set_up(tmp_path: Path) -> None:
+    fake = FakeWorld(tmp_path)
+    fake.profiles["Test camera", "none"] = "somebody"
+    director = to_camera(fake)
+    director.glasses = "varifocal"
+    assert director.kept is None
+    director.close()

@@ -25,6 +25,8 @@ class CameraPage(Page):
         super().__init__()
         self._director, self._settings = director, settings
         self._shown: list[CameraChoice] = []
+        self._is_kept = False
+        self._kept_for: CameraChoice | None = None
         self.title = Words(words.say("camera.title"), "title")
         self.choice = Choices(words.say("camera.choose"))
         self.choice.chosen.connect(self._chosen)
@@ -49,21 +51,33 @@ class CameraPage(Page):
         self.body.addStretch(0)
         self.next = Button(words.say("camera.next"), "main")
         self.next.clicked.connect(director.begin_setup)
+        self.kept = Button(words.say("camera.kept"), "main")
+        self.kept.clicked.connect(director.use_kept)
         self.retry = Button(words.say("trouble.retry"), "main")
         self.retry.clicked.connect(director.retry)
         self.demo = Button(words.say("trouble.demo"))
         self.demo.clicked.connect(use_clip)
         self.back = Button(words.say("trouble.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.next, self.retry, self.demo, self.back):
+        for button in (self.kept, self.next, self.retry, self.demo, self.back):
             self.buttons.addWidget(button)
 
     def _chosen(self, row: int) -> None:
         if 0 <= row < len(self._shown):
             self._director.use_camera(self._shown[row])
 
+    def enter(self) -> None:
+        """The page comes to the front: another set-up may have been kept meanwhile."""
+        self._look_for_kept()
+        super().enter()
+
     def _wear(self, row: int) -> None:
         self._settings.glasses = self._director.glasses = GLASSES[row]
+        self._look_for_kept()
+
+    def _look_for_kept(self) -> None:
+        """Offer the set-up of last time where there is one for these glasses."""
+        self._is_kept = self._director.kept is not None
 
     def refresh(self) -> None:
         """Show the cameras, and the verdict or the trouble."""
@@ -75,6 +89,10 @@ class CameraPage(Page):
         _show(self.choice, len(self._shown) > 1 or trouble is None)
         _show(self.ask_glasses, trouble is None)
         _show(self.glasses, trouble is None)
+        if director.camera is not self._kept_for:
+            self._kept_for = director.camera
+            self._look_for_kept()
+        _show(self.kept, trouble is None and self._is_kept)
         _show(self.next, trouble is None)
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None)
@@ -97,8 +115,9 @@ class CameraPage(Page):
         ready = director.sample is not None
         if ready != self.next.isEnabled():
             self.next.setEnabled(ready)
+            self.kept.setEnabled(ready)
             if ready and not self.choice.isAncestorOf(self.focusWidget()):
-                self.next.setFocus()
+                (self.kept if self._is_kept else self.next).setFocus()
 
     def _fill(self) -> None:
         cameras = self._director.cameras
