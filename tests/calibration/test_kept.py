@@ -11,14 +11,17 @@ import numpy as np
 import pytest
 
 from calibration.check import GazeCheck, check_gaze
+from calibration.measurer import make_measurer
 from calibration.profile_file import load_profile, save_profile
 from calibration.reuse import rest_anew, still_reads
-from tests.calibration.conftest import observed
+from sample_clips import shipped_clip
+from tests.calibration.conftest import FOV_DEG, observed
 from tracker.errors import InputError
 from tracker.head.perspective import rotation_of_vector
 from tracker.measure import measure
 from tracker.profile import Profile
-from tracker.session.stage import Step
+from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_of
+from tracker.vision.clips import open_clip
 from tracker.vision.observer import Observation
 
 Seen = tuple[list[Observation], list[Step]]
@@ -171,3 +174,21 @@ def test_eyes_that_are_read_too_coarsely_need_the_whole_set_up(
 ) -> None:
     assert still_reads(check) == reads
     assert not still_reads(GazeCheck(float("nan"), 0, 0))
+
+
+def test_the_measurer_takes_a_kept_person_in_short(file: Path) -> None:
+    clip = shipped_clip("turns-good")
+    steps = setup_steps(load_stage_log(stage_path_of(clip)).steps)
+    asked = short(steps)
+    measurer = make_measurer(FOV_DEG, kept=file)
+    with open_clip(clip) as frames:
+        for frame in frames:
+            if frame.time_s >= asked[-1].to_s:
+                break
+            assert np.isnan(measurer.take(frame).head_yaw_deg)  # nothing before the rest is known
+        report = measurer.fit(asked)
+        sample = measurer.take(frame)
+    measurer.close()
+    assert report.check is not None and report.check.looks == 3
+    assert report.ok and [s.step for s in report.steps] == [s.step for s in asked]
+    assert np.isfinite(sample.head_yaw_deg)

@@ -114,7 +114,9 @@ class Excursion(Watcher):
         if distance > beyond and not isfinite(self._crossed_s):
             self._crossed_s, self._seen_s = time_s, 0.0
             self._start_s = self._date_back()
-        elif isfinite(self._crossed_s):
+        elif isfinite(self._crossed_s) and distance > beyond:
+            # Between the two limits nothing is decided: eyes that lag and catch up are
+            # often there, and beyond only for a moment.
             self._seen_s += min(step_s, 0.15)
         if not self.on and isfinite(self._crossed_s) and self._seen_s >= self._least_s - 1e-3:
             out.append(self._begin(self._start_s))
