@@ -65,6 +65,12 @@ class PlannedPart(ExercisePart):
         self._offset_s = 0.0 if self.conductor is None else self.now_s
         super()._open(source)
 
+    def _close_service(self) -> None:
+        if self.conductor is not None and self._service is not None:
+            # The clock goes on from where the measuring's stands, and never back.
+            self._began_s = self.clock() - self.now_s
+        super()._close_service()
+
     def _moved(self, sample: Sample) -> Sample:
         """A sample of the measuring on the session's clock."""
         return shifted_sample(sample, self._offset_s) if self._offset_s else sample
@@ -121,8 +127,11 @@ class PlannedPart(ExercisePart):
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
             return
+        asked = conductor.task
         conductor.advance(self.now_s)
-        conductor.answer(value)
+        if conductor.task is asked:
+            conductor.answer(value)
+        # Else its time was up just before, and the answer is to nothing.
         self._follow_task()
 
     def play_test(self, tempo_bpm: float, duration_s: float) -> None:
@@ -137,13 +146,10 @@ class PlannedPart(ExercisePart):
         if not _is_seen(task.asked) or not (task.rest_pose or self._service is None):
             self.answer(True)
             return
-        if self._service is None and self.camera is None:
-            self.look_for_cameras()
-            self._enter(Phase.camera)
-            self.use_camera(self.cameras[0] if self.cameras else None)
-            return
+        # One sees oneself first: who has stood up may be out of the picture.
+        self.look_for_cameras()
         self._enter(Phase.camera)
-        self.begin_setup()
+        self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
 
     def unwell(self) -> None:
         """The patient feels unwell: everything stops, and the safety questions come."""
@@ -315,7 +321,8 @@ class PlannedPart(ExercisePart):
 
     def _fitted(self, report: Any) -> None:
         if self.conductor is not None:
-            report.steps = [shifted_step(s, self._offset_s) for s in report.steps]
+            steps = [shifted_step(s, self._offset_s) for s in report.steps]
+            report = replace(report, steps=steps)
         super()._fitted(report)
 
     def _begin_setup(self) -> None:

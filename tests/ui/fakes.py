@@ -29,9 +29,9 @@ EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
 
 
-@dataclass
+@dataclass(frozen=True)
 class Report:
-    """What a fit gives."""
+    """What a fit gives; nobody may change it, as nobody may the real one."""
 
     steps: list[Step]
     profile: str = "the person"

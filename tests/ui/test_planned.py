@@ -342,6 +342,54 @@ def test_who_does_not_see_the_screen_hears_the_beginning_and_the_end(
     assert (person.fake.beats.sounding or (0.0,))[0] == 180.0
 
 
+def test_who_has_stood_up_is_seen_again_before_the_set_up(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(TURNS, STAND))
+    person.none_of_these()
+    person.press("0", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    through_the_set(person)
+    person.choose("Clear")
+    person.wait(11)
+    person.press("0", ENTER)
+    person.choose("I feel as usual again")
+    person.wait(6)
+    person.choose("Yes")
+    person.choose("Yes")
+    first = person.fake.service
+    person.choose("I am in place")
+    assert first.stopped and person.director.phase == Phase.camera
+    person.set_up()
+    assert isinstance(person.director.task, CountDown)
+    for _ in range(2):  # the countdown, and the ten seconds
+        person.measured(10.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, AskAfterSet)
+    person.press(Qt.Key.Key_Escape)
+    assert person.director.saved is not None
+    summary = person.director.saved.summary
+    assert [e["entry_id"] for e in summary["exercises"]] == ["turns", "stand"]
+    assert summary["exercises"][1]["done"]["held_s"] == pytest.approx(10.0, abs=0.5)
+
+
+def test_an_answer_that_comes_as_the_time_is_up_answers_nothing_else(
+    begin: Callable[..., Person],
+) -> None:
+    person = begin(plan_of(TURNS))
+    person.none_of_these()
+    person.press("1", ENTER)
+    person.choose("I am in place")
+    person.set_up()
+    through_the_set(person)
+    person.choose("Clear")
+    person.wait(11)
+    person.press("1", ENTER)
+    assert isinstance(person.director.task, Settle)
+    person.fake.service.time_s += 400.0
+    person.director.answer(True)
+    assert isinstance(person.director.task, Over)
+    assert person.director.task.ended == "symptom_rule"
+
+
 def test_a_pause_keeps_the_count(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS))
     person.none_of_these()
