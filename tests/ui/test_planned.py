@@ -116,6 +116,13 @@ class Person:
         while isinstance(self.director.task, AskGate):
             self.choose("None of these")
 
+    def get_in_place(self, score: int) -> None:
+        """Nothing is new, this is the score, and the set-up is gone through."""
+        self.none_of_these()
+        self.press(str(score), ENTER)
+        self.choose("I am in place")
+        self.set_up()
+
     def set_up(self) -> None:
         """From "I am in place" through the camera and the set-up."""
         assert self.director.phase == Phase.camera
@@ -230,10 +237,7 @@ def test_a_red_flag_ends_it_with_the_number_of_the_clinic(begin: Callable[..., P
 
 def test_unwell_in_the_middle_of_a_set_stops_everything(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS, EYES))
-    person.none_of_these()
-    person.press("1", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(1)
     person.measured(3.2, seen)
     turned(person, 2.5)
     person.press("u")
@@ -253,10 +257,7 @@ def test_unwell_in_the_middle_of_a_set_stops_everything(begin: Callable[..., Per
 
 def test_stop_ends_the_set_and_the_next_stop_the_session(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS, EYES))
-    person.none_of_these()
-    person.press("1", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(1)
     person.measured(3.2, seen)
     turned(person, 2.5)
     person.press(Qt.Key.Key_Escape)
@@ -344,10 +345,7 @@ def test_who_does_not_see_the_screen_hears_the_beginning_and_the_end(
 
 def test_who_has_stood_up_is_seen_again_before_the_set_up(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS, STAND))
-    person.none_of_these()
-    person.press("0", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(0)
     through_the_set(person)
     person.choose("Clear")
     person.wait(11)
@@ -375,10 +373,7 @@ def test_an_answer_that_comes_as_the_time_is_up_answers_nothing_else(
     begin: Callable[..., Person],
 ) -> None:
     person = begin(plan_of(TURNS))
-    person.none_of_these()
-    person.press("1", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(1)
     through_the_set(person)
     person.choose("Clear")
     person.wait(11)
@@ -392,10 +387,7 @@ def test_an_answer_that_comes_as_the_time_is_up_answers_nothing_else(
 
 def test_a_pause_keeps_the_count(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS))
-    person.none_of_these()
-    person.press("1", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(1)
     person.measured(3.2, seen)
     turned(person, 4.3)
     done = person.director.live
@@ -415,10 +407,7 @@ def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
     begin: Callable[..., Person],
 ) -> None:
     person = begin(plan_of(SHOULDERS))
-    person.none_of_these()
-    person.press("1", ENTER)
-    person.choose("I am in place")
-    person.set_up()
+    person.get_in_place(1)
     person.measured(3.2, seen)
     person.measured(60.0, seen)
     assert person.director.phase == Phase.exercise
