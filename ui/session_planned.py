@@ -20,12 +20,12 @@ from tracker.plan.asked import week_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.from_clips import shifted_sample, shifted_step
-from tracker.practice.tasks import CountDown, DoSet, Over, Prepare, Task
+from tracker.practice.tasks import AskSound, CountDown, DoSet, Over, Prepare, Task
 from tracker.sample import Sample
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, needs_moving_target, planned_asked
 from ui.geometry import facing_map
-from ui.ports import Job
+from ui.ports import Job, NoBeats
 from ui.session_exercise import ExercisePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
 
@@ -199,6 +199,9 @@ class PlannedPart(ExercisePart):
         if conductor is None:
             return
         self._setting_up = False
+        if isinstance(conductor.task, AskSound) and isinstance(self._world.beats, NoBeats):
+            # Without a sound device there is nothing to hear, whatever one would answer.
+            conductor.answer(False)
         task = conductor.task
         if isinstance(task, CountDown):
             assert task.asked is not None

@@ -19,6 +19,7 @@ from tracker.plan.model import Entry, Plan, SymptomRules
 from tracker.practice.tasks import (
     AskAfterSet,
     AskGate,
+    AskReader,
     AskScores,
     AskSound,
     AskSupport,
@@ -32,6 +33,7 @@ from tracker.practice.tasks import (
 )
 from tracker.sample import Sample
 from ui.app import Window
+from ui.ports import NoBeats
 from ui.session_flow import Phase
 
 OUTPUT = Path(__file__).parents[1] / "output" / "planned"
@@ -385,6 +387,20 @@ def test_an_answer_that_comes_as_the_time_is_up_answers_nothing_else(
     assert person.director.task.ended == "symptom_rule"
 
 
+def test_without_a_sound_device_nobody_is_asked_whether_it_was_heard(
+    begin: Callable[..., Person],
+) -> None:
+    person = begin(plan_of(STAND))
+    person.director._world.beats = NoBeats()
+    person.none_of_these()
+    person.press("0", ENTER)
+    assert isinstance(person.director.task, AskReader)
+    person.choose("No")
+    assert person.director.saved is not None
+    (left,) = person.director.saved.summary["not_done"]
+    assert left["reasons"][0] == "no_voice"
+
+
 def test_a_pause_keeps_the_count(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS))
     person.get_in_place(1)
@@ -411,6 +427,10 @@ def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
     person.measured(3.2, seen)
     person.measured(60.0, seen)
     assert person.director.phase == Phase.exercise
+    # What isn't counted must not read as none.
+    page: Any = person.window.pages["practice"]
+    assert page.asked.text() == "3 times"
+    assert page.field.state.count is None
     person.choose("Done")
     assert isinstance(person.director.task, AskAfterSet)
 

@@ -155,7 +155,7 @@ class PracticePage(QWidget):
             if not asked.drawn:
                 places = []
             self.field.show_targets(places, asked.place_at(director.now_s))
-        self.asked.setText(_asked_words(live))
+        self.asked.setText(_asked_words(live, counted=not director.until_said))
         self.cue.setText(self._message(live))
         self.field.show_state(self._figures(live, jumps=asked is not None and bool(asked.offsets)))
         if director.picture_shown:
@@ -184,7 +184,7 @@ class PracticePage(QWidget):
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo = live.tempo_bpm
         return FieldState(
-            count=live.repetitions,
+            count=None if self._director.until_said else live.repetitions,
             goal=live.goal_repetitions,
             first_deg=self._sides.get(first),
             second_deg=self._sides.get(second),
@@ -198,10 +198,13 @@ class PracticePage(QWidget):
         )
 
 
-def _asked_words(live: LiveState) -> str:
+def _asked_words(live: LiveState, *, counted: bool) -> str:
     tempo = live.goal_tempo_bpm
     parts = []
-    if live.goal_repetitions is not None:
+    if live.goal_repetitions is not None and not counted:
+        # What the camera doesn't count must not read as none.
+        parts.append(words.say("ask.dose.repetitions", count=live.goal_repetitions))
+    elif live.goal_repetitions is not None:
         key = "practice.of"
         parts.append(words.say(key, done=live.repetitions, goal=live.goal_repetitions))
     reach = live.goal_amplitude_range_deg
