@@ -57,6 +57,19 @@ _GAZE_ARRAYS: dict[str, tuple[int | str, ...]] = {
     "gaze.reach_deg": (2, 2),
     "gaze.turned": (3, 3),
 }
+#: What reading damaged or hostile bytes raises: arrays that claim to be vast, headers
+#: nested without end, members that are locked or packed in an unknown way.
+_DAMAGED = (
+    ValueError,
+    TypeError,
+    KeyError,
+    EOFError,
+    AttributeError,
+    MemoryError,
+    RuntimeError,
+    zipfile.BadZipFile,
+    zlib.error,
+)
 _FLOAT32 = ("template.values", "template.gradients")
 
 
@@ -118,7 +131,7 @@ def load_profile(path: Path) -> KeptProfile:
         header = json.loads(held.pop("header").tobytes().decode())
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror or error})") from error
-    except (ValueError, TypeError, KeyError, EOFError, zipfile.BadZipFile, zlib.error) as error:
+    except _DAMAGED as error:
         raise InputError(f"{path}: is no profile of a person, or it is damaged") from error
     if not isinstance(header, dict) or header.get("format") != FORMAT:
         raise InputError(f"{path}: is no profile of a person")
@@ -126,7 +139,7 @@ def load_profile(path: Path) -> KeptProfile:
         raise InputError(f"{path}: was written by another version of this program; update it")
     try:
         return KeptProfile(_profile(header, held), dict(header["about"]))
-    except (KeyError, TypeError, ValueError) as error:
+    except (AttributeError, KeyError, TypeError, ValueError, OverflowError) as error:
         raise InputError(f"{path}: is damaged; do the set-up again") from error
 
 
@@ -146,6 +159,10 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     fov = header["vertical_fov_deg"]
     if not np.isfinite([focal, x, y, opened, shut]).all() or focal <= 0 or opened <= shut:
         raise ValueError("lens or lids make no sense")
+    if not (0 < header["width_px"] <= 10_000 and 0 < header["height_px"] <= 10_000):
+        raise ValueError("no picture has this size")
+    if fov is not None and not 5.0 <= float(fov) <= 170.0:
+        raise ValueError("no camera has this field of view")
     part = {name: arrays[name] for name in arrays}
     template = Template(*(part[n] for n in _ARRAYS if n.startswith("template.")))
     gaze = None

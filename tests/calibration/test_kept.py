@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import json
+import zipfile
 from dataclasses import replace
 from pathlib import Path
 
@@ -97,6 +98,51 @@ def test_a_damaged_one_is_refused_and_stays(file: Path, name: str, value: object
     with pytest.raises(InputError, match=r"person\.npz"):
         load_profile(file)
     assert file.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("field", "value"),
+    [
+        ("width_px", float("inf")),
+        ("width_px", -5),
+        ("vertical_fov_deg", 400),
+        ("vertical_fov_deg", float("nan")),
+        ("lens", [1.0]),
+        ("about", None),
+    ],
+)
+def test_a_header_that_makes_no_sense_is_refused(file: Path, field: str, value: object) -> None:
+    with np.load(file) as held:
+        header = json.loads(held["header"].tobytes())
+    text = json.dumps(header | {field: value}).encode()
+    spoilt(file, "header", np.frombuffer(text, np.uint8))
+    with pytest.raises(InputError):
+        load_profile(file)
+
+
+@pytest.mark.parametrize(
+    "member",
+    [
+        b"\x93NUMPY\x01\x00v\x00{'descr': '<f8', 'fortran_order': False, "
+        b"'shape': (10000000000000,), }" + b" " * 40 + b"\n",
+        b"no array at all",
+        b"",
+    ],
+)
+def test_members_that_are_no_arrays_are_refused(file: Path, member: bytes) -> None:
+    with zipfile.ZipFile(file) as whole:
+        parts = {n: whole.read(n) for n in whole.namelist()}
+    with zipfile.ZipFile(file, "w") as packed:
+        for name, content in parts.items():
+            packed.writestr(name, member if name == "eyes_mm.npy" else content)
+    with pytest.raises(InputError):
+        load_profile(file)
+
+
+def test_a_header_nested_without_end_is_refused(file: Path) -> None:
+    spoilt(file, "header", np.frombuffer(b"[" * 100_000, np.uint8))
+    with pytest.raises(InputError):
+        load_profile(file)
 
 
 def test_a_newer_one_is_refused_kindly(file: Path) -> None:
