@@ -29,6 +29,7 @@ from tracker.practice.tasks import (
     Prepare,
     Rest,
     Settle,
+    ShowToday,
     Wait,
 )
 from tracker.sample import Sample
@@ -118,10 +119,16 @@ class Person:
         while isinstance(self.director.task, AskGate):
             self.choose("None of these")
 
-    def get_in_place(self, score: int) -> None:
-        """Nothing is new, this is the score, and the set-up is gone through."""
+    def begin_day(self, score: int = 0) -> None:
+        """Nothing is new, this is the score, and what comes today is read."""
         self.none_of_these()
         self.press(str(score), ENTER)
+        assert isinstance(self.director.task, ShowToday)
+        self.choose("Begin")
+
+    def get_in_place(self, score: int) -> None:
+        """The day is begun, and the set-up is gone through."""
+        self.begin_day(score)
         self.choose("I am in place")
         self.set_up()
 
@@ -172,6 +179,8 @@ def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Perso
     person.none_of_these()
     assert isinstance(director.task, AskScores)
     person.press("2", ENTER)
+    assert isinstance(director.task, ShowToday)
+    person.choose("Begin")
     assert isinstance(director.task, Prepare)
     assert not director.camera_on
     person.choose("I am in place")
@@ -270,12 +279,13 @@ def test_stop_ends_the_set_and_the_next_stop_the_session(begin: Callable[..., Pe
     assert person.director.saved.summary["ended"] == "stopped"
 
 
-@pytest.mark.parametrize("steps", range(6))
+@pytest.mark.parametrize("steps", range(7))
 def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int) -> None:
     person = begin(plan_of(STAND, TURNS))
     moves: list[Callable[[], None]] = [
         person.none_of_these,
         lambda: person.press("0", ENTER),
+        lambda: person.choose("Begin"),
         lambda: person.choose("Yes"),
         lambda: person.choose("Yes"),
         lambda: person.choose("I am in place"),
@@ -294,8 +304,7 @@ def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int
 
 def test_standing_without_support_is_passed_over_and_said(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(STAND))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     if isinstance(person.director.task, AskSound):
         person.choose("Yes")
     assert isinstance(person.director.task, AskSupport)
@@ -312,8 +321,7 @@ def test_without_a_camera_an_entry_can_be_left_out(
 ) -> None:
     fake.cameras.clear()
     person = begin(plan_of(TURNS, WALK))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     person.choose("I am in place")
     assert person.director.phase == Phase.camera and person.director.trouble is not None
     person.press(Qt.Key.Key_Escape)
@@ -329,8 +337,7 @@ def test_who_does_not_see_the_screen_hears_the_beginning_and_the_end(
     begin: Callable[..., Person],
 ) -> None:
     person = begin(plan_of(Entry(entry_id="stand", exercise="stand", seconds=10, eyes="open")))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     person.choose("Yes")
     person.choose("Yes")
     person.choose("I am in place")
@@ -392,8 +399,7 @@ def test_without_a_sound_device_nobody_is_asked_whether_it_was_heard(
 ) -> None:
     person = begin(plan_of(STAND))
     person.director._world.beats = NoBeats()
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     assert isinstance(person.director.task, AskReader)
     person.choose("No")
     assert person.director.saved is not None
@@ -438,8 +444,7 @@ def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
 def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Person]) -> None:
     shake = Entry(entry_id="shake", exercise="stand-head-shake", seconds=30, tempo_bpm=40)
     person = begin(plan_of(shake))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     for _ in range(2):  # the sound is heard, the helper is there
         person.choose("Yes")
     person.choose("I am in place")
@@ -487,6 +492,8 @@ def test_nothing_is_cut_on_any_task(begin: Callable[..., Person], percent: int) 
 
     person.none_of_these()
     person.press("1", ENTER)
+    look("today")
+    person.choose("Begin")
     look("prepare")
     person.choose("I am in place")
     person.set_up()

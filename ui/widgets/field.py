@@ -11,9 +11,9 @@ The drawing
     each side (vertical exercises: the same bow standing at the right). A thick
     part marks what was asked, a pin how far the last turn went on each side.
     *Bead*: at the end of the bow to which the beat asks to go; it holds there.
-    *Count*: large, under the target. Left and right of the target the degrees of
-    the last turn to that side, above it the tempo, with an arrow up or down where
-    it is off the beat.
+    *Count*: large, under the target (of two that lie apart: where it is not cut). Left
+    and right of the target the degrees of the last turn to that side, above it the
+    tempo, with an arrow up or down where it is off the beat.
 """
 
 # ruff: noqa: N802, ARG002 - the names and arguments are Qt's
@@ -23,12 +23,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
 from ui.geometry import Point, length_mm
+from ui.widgets.placing import count_places
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
 DETAIL_DEG = 0.5
@@ -129,12 +130,14 @@ class TargetField(QWidget):
         """Draw it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self.state.count is not None:
+            self._draw_counts(painter)
         for k, offset in enumerate(self.offsets):
             painter.save()
             painter.translate(self.centre_px(offset))
             if self.state.count is not None:
-                self._draw_figures(painter)
                 if self.state.bow:
+                    self._draw_figures(painter)
                     self._draw_bow(painter)
             elif self.hint and k == self.active:
                 self._draw_hint(painter)
@@ -223,14 +226,33 @@ class TargetField(QWidget):
         painter.setBrush(self._colour(QPalette.ColorRole.Accent))
         painter.drawEllipse(at, 8, 8)
 
+    def _ink(self) -> QColor:
+        role = QPalette.ColorRole
+        return self._colour(role.WindowText if self.state.measured else role.PlaceholderText)
+
+    def count_boxes(self) -> list[QRectF]:
+        """Where the count is drawn: a box at each target."""
+        metrics = QFontMetricsF(theme.font("count", self.text_percent, bold=True))
+        widest = "0" * max(2, len(str(self.state.count or 0)))
+        size = QSizeF(metrics.horizontalAdvance(widest), metrics.capHeight())
+        targets = [self.centre_px(offset) for offset in self.offsets]
+        radius, gap = self._disc_px(), 6.0
+        if self.state.bow:
+            # Over the target and beside it stand other figures.
+            left_top = QPointF(-size.width() / 2, radius + gap)
+            return [QRectF(at + left_top, size) for at in targets]
+        return count_places(targets, QRectF(self.rect()), radius, size, gap)
+
+    def _draw_counts(self, painter: QPainter) -> None:
+        painter.setPen(self._ink())
+        for box in self.count_boxes():
+            at = QPointF(box.center().x(), box.top())
+            self._draw_tight(painter, "count", str(self.state.count), at, above=False)
+
     def _draw_figures(self, painter: QPainter) -> None:
-        s, role = self.state, QPalette.ColorRole
+        s = self.state
         disc = self._disc_px()
-        ink = self._colour(role.WindowText if s.measured else role.PlaceholderText)
-        painter.setPen(ink)
-        self._draw_tight(painter, "count", str(s.count), QPointF(0, disc + 6), above=False)
-        if not s.bow:
-            return
+        painter.setPen(self._ink())
         small = theme.font("small", self.text_percent, bold=True)
         room = disc + 6
         for value, sign in ((s.first_deg, 1), (s.second_deg, -1)):

@@ -1,0 +1,141 @@
+"""What is read from two metres: one large figure, and how it is done in large words.
+
+The figure is at least 72 px high in type at 100 % text (a capital of 13 mm on a 96-dpi
+screen, about 23 minutes of arc at 2 m; 5 are read by a sharp eye). It changes once a
+second at most, and keeps its width, so that nothing beside it moves.
+"""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+import re
+
+from PySide6.QtCore import QEvent, QObject, QRect, QSize, Qt
+from PySide6.QtGui import QFontMetrics, QPalette, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from ui import theme
+from ui.widgets.basic import Words
+
+#: Sizes of the figure and of the words, the largest that fits is taken.
+_FIGURES = ("far", "count")
+_WORDS = ("title", "lead", "body")
+
+
+class FarFigure(QWidget):
+    """A large figure over a word that says what it is."""
+
+    def __init__(self, role: str = "count") -> None:
+        super().__init__()
+        self.figure = Words(role=role, bold=True, centred=True)
+        self.caption = Words(role="lead", bold=True, centred=True)
+        for label in (self.figure, self.caption):
+            label.setWordWrap(False)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addStretch(1)
+        column.addWidget(self.figure)
+        column.addWidget(self.caption)
+        column.addStretch(1)
+
+    def show_figure(self, figure: str, caption: str, *, measured: bool = True) -> bool:
+        """Show it; whether anything has changed."""
+        shown = (self.figure.text(), self.caption.text())
+        role = QPalette.ColorRole.WindowText if measured else QPalette.ColorRole.PlaceholderText
+        if self.figure.foregroundRole() != role:
+            self.figure.setForegroundRole(role)
+        if shown == (figure, caption):
+            return False
+        self.figure.setText(figure)
+        self.caption.setText(caption)
+        self.keep_width()
+        return True
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        for label in (self.figure, self.caption):
+            label.set_percent(percent)
+        self.keep_width()
+
+    def keep_width(self) -> None:
+        """As wide as the widest figure of this form: no digit moves what is beside it."""
+        widest = re.sub(r"\d", "0", self.figure.text())
+        wide = self.figure.fontMetrics().horizontalAdvance(widest.rjust(2, "0"))
+        below = self.caption.fontMetrics().horizontalAdvance(self.caption.text())
+        self.setFixedWidth(max(wide, below) + theme.S)
+
+
+class FarBoard(QWidget):
+    """Lies over a field without a target, and fills it."""
+
+    def __init__(self, over: QWidget) -> None:
+        super().__init__(over)
+        self._percent = 100
+        self.figure = FarFigure("far")
+        self.how = Words(role="title")
+        self.how.setAlignment(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(theme.M, 0, theme.M, 0)
+        self._row.setSpacing(theme.XL)
+        self._row.addStretch(1)
+        self._row.addWidget(self.figure)
+        self._row.addWidget(self.how, 1000)
+        self._row.addStretch(1)
+        over.installEventFilter(self)
+        self.hide()
+
+    def minimumSizeHint(self) -> QSize:
+        """It takes what its field has."""
+        return QSize(1, 1)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow the field's size."""
+        if event.type() == QEvent.Type.Resize and isinstance(watched, QWidget):
+            self.setGeometry(QRect(watched.rect()))
+        return False
+
+    def show_set(self, figure: str, caption: str, how: str, *, measured: bool = True) -> None:
+        """Show a set's figure and how it is done."""
+        changed = self.figure.show_figure(figure, caption, measured=measured)
+        if self.how.text() != how:
+            self.how.setText(how)
+            changed = True
+        if self.isHidden():
+            self.setGeometry(QRect(self.parentWidget().rect()))
+            self.show()
+            changed = True
+        if changed:
+            self._fit()
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent, as far as there is room."""
+        self._percent = percent
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another size may have room for larger words."""
+        self._fit()
+
+    def _fit(self) -> None:
+        """The largest figure that fits, and the largest words beside it."""
+        figure, caption = self.figure.figure, self.figure.caption
+        caption_high = caption.fontMetrics().height()
+        for role in _FIGURES:
+            font = theme.font(role, self._percent, bold=True)
+            metrics = QFontMetrics(font)
+            high = metrics.height() + caption_high
+            if high <= self.height() and metrics.horizontalAdvance("00:00") < self.width() * 0.4:
+                break
+        if figure.role != role or figure.font() != font:
+            figure.role = role
+            self.figure.set_percent(self._percent)
+        widest = round(theme.TEXT_WIDTH * (1 + (self._percent / 100 - 1) * 0.5))
+        self.how.setMaximumWidth(widest)
+        beside = self.width() - self.figure.width() - theme.XL * 3 - 2 * theme.M
+        for role in _WORDS:
+            self.how.role = role
+            self.how.set_percent(self._percent)
+            if self.how.heightForWidth(max(min(beside, widest), 1)) <= self.height():
+                break
