@@ -120,10 +120,9 @@ def card_of(
         case Prepare(asked=asked) if asked is not None:
             return _prepare(asked, task.voice, setup_first)
         case DoSet(asked=asked) if asked is not None:
-            lines = (words.say(f"exercise.{asked.exercise.id}.how"), dose_words(asked))
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
-                lines,
+                (words.say(f"exercise.{asked.exercise.id}.how"), dose_words(asked)),
                 _cares(asked),
                 (Option(words.say("ask.done"), main=True, act="done"),),
                 runs=True,
@@ -193,9 +192,9 @@ def _amount(entry: Entry, week: int) -> str:
     return ", ".join(_dose_parts(asked_of(entry, week), tempo=False))
 
 
-def dose_words(asked: Asked) -> str:
+def dose_words(asked: Asked, *, tempo: bool = True) -> str:
     """The dose in words: how many or how long, how fast, how."""
-    return "   ·   ".join(_dose_parts(asked, tempo=True))
+    return "   ·   ".join(_dose_parts(asked, tempo=tempo))
 
 
 def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
@@ -227,7 +226,8 @@ def _prepare(asked: Asked, voice: str, setup_first: bool) -> Card:
     place = f"ask.place.{asked.posture if seen else 'walking'}"
     lines = [
         words.say(f"exercise.{exercise.id}.how"),
-        dose_words(asked),
+        # Nobody hears or sees the beats where a helper reads.
+        dose_words(asked, tempo=voice != "reader"),
         words.say_or(place, "ask.place.standing"),
     ]
     if voice == "sound":

@@ -15,8 +15,8 @@ Spacing
 Type
     The system's typeface in four sizes, given in pixels of a 96-dpi screen at
     100 % and turned into points: body 20, lead 24, title 36, count 72, far 144. A title
-    grows half as fast as the text when the text is enlarged: it is large enough
-    already, and lines must stay whole.
+    grows half as fast as the text when the text is enlarged, and what is read from
+    afar not at all: they are large enough already, and lines must stay whole.
 """
 
 from __future__ import annotations
@@ -38,7 +38,7 @@ TEXT_WIDTH = 880
 TEXT_STEPS = (100, 125, 150, 175, 200)
 
 _SIZES_PX = {"small": 20.0, "body": 20.0, "lead": 24.0, "title": 36.0, "count": 72.0, "far": 144.0}
-_GROWTH = {"small": 1.0, "body": 1.0, "lead": 0.9, "title": 0.5, "count": 1.0, "far": 0.5}
+_GROWTH = {"small": 1.0, "body": 1.0, "lead": 0.9, "title": 0.5, "count": 1.0, "far": 0.0}
 
 
 @dataclass(frozen=True, slots=True)

@@ -143,7 +143,7 @@ WORDS: dict[str, object] = {
     "setup.title": QT_TRANSLATE_NOOP("turnpost", "Set-up"),
     "setup.ready": QT_TRANSLATE_NOOP("turnpost", "Getting ready ..."),
     "setup.soon": QT_TRANSLATE_NOOP("turnpost", "Next: {what}"),
-    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Sit still and look at the target."),
+    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Keep still and look at the target."),
     "setup.look": QT_TRANSLATE_NOOP(
         "turnpost", "Follow the target with your eyes. Keep your head still."
     ),

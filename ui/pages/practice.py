@@ -151,8 +151,10 @@ class PracticePage(QWidget):
             ran_s=director.set_ran_s,
         )
         how = words.say(f"exercise.{entry.exercise.id}.how")
-        self.board.show_set(*figure, how, measured=not director.not_measured)
-        self.asked.setText(dose_words(entry))
+        # A time is known whatever the camera sees; a count is not.
+        counted = entry.exercise.counted and director.phase == Phase.exercise
+        self.board.show_set(*figure, how, measured=not (counted and director.not_measured))
+        self.asked.setText(dose_words(entry, tempo=False))
 
     def _show_buttons(self) -> None:
         director = self._director

@@ -7,7 +7,7 @@ from math import ceil, isfinite
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
 from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
 from ui import theme, words
@@ -43,12 +43,15 @@ class TaskPage(Page):
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
         for part in (self.title, self.time):
             self.body.addWidget(part)
-        self.body.addWidget(self.far, 0, Qt.AlignmentFlag.AlignLeft)
+        self._beside = QHBoxLayout()
+        self._beside.setSpacing(theme.L)
+        self._beside.addWidget(self.far)
+        self.body.addLayout(self._beside)
         self.body.addLayout(self._column)
         self.body.addWidget(self.count)
         self.body.addStretch(1)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self._lines: list[Any] = []
+        self._lines: list[Words | Rule] = []
         self._options: list[Button] = []
         self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
@@ -134,17 +137,21 @@ class TaskPage(Page):
             line.hide()
             line.deleteLater()
         self._lines = []
-        lines = [t for t in self.card.lines if t]
-        labels: list[Words | Rule] = []
-        for k, text in enumerate([*lines, *self.card.cares, *self._left_out]):
-            label = Words(text, "lead" if k == 0 else "body")
+        card = self.card
+        lines = [(t, False) for t in card.lines if t]
+        cares = [(t, True) for t in card.cares]
+        # The task and its dose, then what to take care of: that must not be far down.
+        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._left_out)]
+        for k, (text, cared) in enumerate(texts):
+            role = "body" if k > 0 else "title" if card.runs else "lead"
+            label = Words(text, role)
             label.set_percent(self._percent)
-            # A bar marks what to take care of, and nothing else.
-            cared = len(lines) <= k < len(lines) + len(self.card.cares)
-            labels.append(Rule(label) if cared else label)
-        for part in labels:
-            self._column.addWidget(part)
-        self._lines = list(labels)
+            part = Rule(label) if cared else label
+            if k == 0 and card.runs:
+                self._beside.addWidget(part, 1)
+            else:
+                self._column.addWidget(part)
+            self._lines.append(part)
 
     def _show_options(self) -> None:
         for button in self._options:

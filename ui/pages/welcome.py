@@ -102,6 +102,8 @@ class WelcomePage(Page):
         demo = self._director.clip is not None
         planned = self.plan is not None and not demo
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
+        # Who has a plan knows what this is; what matters then has to be in sight.
+        self._what.setVisible(not planned)
         key = "welcome.start_demo" if demo else "plan.try" if planned else "welcome.start"
         text = words.say(key)
         if self.start.text() != text:

@@ -1,8 +1,8 @@
 """What is read from two metres: one large figure, and how it is done in large words.
 
-The figure is at least 72 px high in type at 100 % text (a capital of 13 mm on a 96-dpi
-screen, about 23 minutes of arc at 2 m; 5 are read by a sharp eye). It changes once a
-second at most, and keeps its width, so that nothing beside it moves.
+The figure is set in 144 px: about 27 mm high on a 96-dpi screen, which is 47 minutes of
+arc at 2 m, where an eye of full sharpness reads 5. It changes once a second at most, and
+its place keeps its width, so that nothing beside it moves.
 """
 
 # ruff: noqa: N802, ARG002 - the names and arguments are Qt's
@@ -12,23 +12,22 @@ from __future__ import annotations
 import re
 
 from PySide6.QtCore import QEvent, QObject, QRect, QSize, Qt
-from PySide6.QtGui import QFontMetrics, QPalette, QResizeEvent
+from PySide6.QtGui import QPalette, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
-from ui import theme
+from ui import theme, words
 from ui.widgets.basic import Words
 
-#: Sizes of the figure and of the words, the largest that fits is taken.
-_FIGURES = ("far", "count")
+#: Sizes of the words, the largest that fits is taken.
 _WORDS = ("title", "lead", "body")
 
 
 class FarFigure(QWidget):
     """A large figure over a word that says what it is."""
 
-    def __init__(self, role: str = "count") -> None:
+    def __init__(self) -> None:
         super().__init__()
-        self.figure = Words(role=role, bold=True, centred=True)
+        self.figure = Words(role="far", bold=True, centred=True)
         self.caption = Words(role="lead", bold=True, centred=True)
         for label in (self.figure, self.caption):
             label.setWordWrap(False)
@@ -60,10 +59,11 @@ class FarFigure(QWidget):
         self.keep_width()
 
     def keep_width(self) -> None:
-        """As wide as the widest figure of this form: no digit moves what is beside it."""
-        widest = re.sub(r"\d", "0", self.figure.text())
-        wide = self.figure.fontMetrics().horizontalAdvance(widest.rjust(2, "0"))
-        below = self.caption.fontMetrics().horizontalAdvance(self.caption.text())
+        """As wide as the widest of all that comes: nothing beside it moves from one to the next."""
+        forms = ("0:00", re.sub(r"\d", "0", self.figure.text()))
+        captions = (words.say("far.begins"), self.caption.text())
+        wide = max(self.figure.fontMetrics().horizontalAdvance(f) for f in forms)
+        below = max(self.caption.fontMetrics().horizontalAdvance(c) for c in captions)
         self.setFixedWidth(max(wide, below) + theme.S)
 
 
@@ -73,7 +73,7 @@ class FarBoard(QWidget):
     def __init__(self, over: QWidget) -> None:
         super().__init__(over)
         self._percent = 100
-        self.figure = FarFigure("far")
+        self.figure = FarFigure()
         self.how = Words(role="title")
         self.how.setAlignment(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
         self._row = QHBoxLayout(self)
@@ -112,6 +112,7 @@ class FarBoard(QWidget):
     def set_percent(self, percent: int) -> None:
         """Draw at a text size in percent, as far as there is room."""
         self._percent = percent
+        self.figure.set_percent(percent)
         self._fit()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -119,18 +120,7 @@ class FarBoard(QWidget):
         self._fit()
 
     def _fit(self) -> None:
-        """The largest figure that fits, and the largest words beside it."""
-        figure, caption = self.figure.figure, self.figure.caption
-        caption_high = caption.fontMetrics().height()
-        for role in _FIGURES:
-            font = theme.font(role, self._percent, bold=True)
-            metrics = QFontMetrics(font)
-            high = metrics.height() + caption_high
-            if high <= self.height() and metrics.horizontalAdvance("00:00") < self.width() * 0.4:
-                break
-        if figure.role != role or figure.font() != font:
-            figure.role = role
-            self.figure.set_percent(self._percent)
+        """The largest words that fit beside the figure."""
         widest = round(theme.TEXT_WIDTH * (1 + (self._percent / 100 - 1) * 0.5))
         self.how.setMaximumWidth(widest)
         beside = self.width() - self.figure.width() - theme.XL * 3 - 2 * theme.M

@@ -233,15 +233,18 @@ class TargetField(QWidget):
     def count_boxes(self) -> list[QRectF]:
         """Where the count is drawn: a box at each target."""
         metrics = QFontMetricsF(theme.font("count", self.text_percent, bold=True))
-        widest = "0" * max(2, len(str(self.state.count or 0)))
-        size = QSizeF(metrics.horizontalAdvance(widest), metrics.capHeight())
+        text = str(self.state.count or 0)
+        size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
         targets = [self.centre_px(offset) for offset in self.offsets]
         radius, gap = self._disc_px(), 6.0
         if self.state.bow:
             # Over the target and beside it stand other figures.
             left_top = QPointF(-size.width() / 2, radius + gap)
             return [QRectF(at + left_top, size) for at in targets]
-        return count_places(targets, QRectF(self.rect()), radius, size, gap)
+        # Round digits reach a little beyond a capital's height.
+        over = 0.05 * size.height()
+        free = QRectF(self.rect()).adjusted(0, over, 0, -over)
+        return count_places(targets, free, radius, size, gap)
 
     def _draw_counts(self, painter: QPainter) -> None:
         painter.setPen(self._ink())

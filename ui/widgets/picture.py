@@ -24,7 +24,7 @@ class Picture(QWidget):
 
     def sizeHint(self) -> QSize:
         """A good size on a page."""
-        return QSize(480, 300)
+        return QSize(480, 270)
 
     def minimumSizeHint(self) -> QSize:
         """Still large enough to see a face."""
