@@ -119,6 +119,16 @@ def test_a_rest_is_cut_short_by_a_yes_alone_and_that_is_marked() -> None:
     assert [(m["time_s"], m["left_s"]) for m in marks] == [(until_s - 20.0, 20.0)]
 
 
+def test_a_rest_that_was_cut_short_does_not_come_again_for_the_next_entry() -> None:
+    person = Person(support=False)
+    conductor = person.practise(plan_of(SEATED, STAND, NODS), until=Rest)
+    conductor.answer(True)
+    person.tasks.clear()
+    person.go_on(conductor)
+    assert "Rest" not in person.kinds()
+    assert done_ids(person.summary) == ["turns-on-target", "nods-on-target"]
+
+
 def test_a_rest_that_is_sat_out_is_not_marked_as_cut_short() -> None:
     person = practised(SEATED, NODS)
     assert not [r for r in person.journal.content().of("mark") if r["name"] == "rest_ended"]

@@ -210,6 +210,8 @@ class Asking:
             if (yield Rest(until_s=until_s, next_id=entry.entry_id)) is True:
                 left_s = round(until_s - self.now_s, 1)
                 self._recorder.mark("rest_ended", self.now_s, left_s=left_s)
+                # It is over for the entry after this one, too, should this one be refused.
+                self._known.rest_until_s = self.now_s
                 return
 
     def _ask_around(self, entry: Entry) -> Flow:

@@ -230,9 +230,19 @@ class TargetField(QWidget):
         role = QPalette.ColorRole
         return self._colour(role.WindowText if self.state.measured else role.PlaceholderText)
 
+    def _count_font(self) -> QFont:
+        """The count's type, smaller where the field is too low for it."""
+        font = theme.font("count", self.text_percent, bold=True)
+        room = 0.42 * self.height()
+        if self.state.bow:
+            room = self.height() / 2 - self._disc_px() - 8.0
+        high = QFontMetricsF(font).capHeight()
+        font.setPointSizeF(font.pointSizeF() * min(max(room, 12.0) / high, 1.0))
+        return font
+
     def count_boxes(self) -> list[QRectF]:
         """Where the count is drawn: a box at each target."""
-        metrics = QFontMetricsF(theme.font("count", self.text_percent, bold=True))
+        metrics = QFontMetricsF(self._count_font())
         text = str(self.state.count or 0)
         size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
         targets = [self.centre_px(offset) for offset in self.offsets]
@@ -250,7 +260,7 @@ class TargetField(QWidget):
         painter.setPen(self._ink())
         for box in self.count_boxes():
             at = QPointF(box.center().x(), box.top())
-            self._draw_tight(painter, "count", str(self.state.count), at, above=False)
+            _draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state
@@ -265,23 +275,21 @@ class TargetField(QWidget):
             _beside(painter, small, text, room, sign)
         tempo = "–" if s.tempo_bpm is None else words.number(s.tempo_bpm)
         arrow = _arrow(s.tempo_bpm, s.asked_bpm)
-        self._draw_tight(painter, "small", f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
-
-    def _draw_tight(
-        self, painter: QPainter, role: str, text: str, at: QPointF, *, above: bool
-    ) -> None:
-        """Text centred at a point, measured by its ink and not by its line."""
-        font = theme.font(role, self.text_percent, bold=True)
-        metrics = QFontMetricsF(font)
-        high = metrics.capHeight()
-        painter.setFont(font)
-        baseline = at.y() if above else at.y() + high
-        painter.drawText(QPointF(at.x() - metrics.horizontalAdvance(text) / 2, baseline), text)
+        _draw_tight(painter, small, f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))
         below = self._disc_px() + theme.M
-        self._draw_tight(painter, "lead", self.hint, QPointF(0, below), above=False)
+        font = theme.font("lead", self.text_percent, bold=True)
+        _draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
+
+
+def _draw_tight(painter: QPainter, font: QFont, text: str, at: QPointF, *, above: bool) -> None:
+    """Text centred at a point, measured by its ink and not by its line."""
+    metrics = QFontMetricsF(font)
+    painter.setFont(font)
+    baseline = at.y() if above else at.y() + metrics.capHeight()
+    painter.drawText(QPointF(at.x() - metrics.horizontalAdvance(text) / 2, baseline), text)
 
 
 def _beside(painter: QPainter, font: QFont, text: str, room: float, sign: int) -> None:
