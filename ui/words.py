@@ -103,7 +103,7 @@ WORDS: dict[str, object] = {
     ),
     "verdict.good": QT_TRANSLATE_NOOP("turnpost", "Good. Your face is well lit and near enough."),
     "verdict.no_face": QT_TRANSLATE_NOOP(
-        "turnpost", "Your face is not in the picture. Sit in front of the screen and face it."
+        "turnpost", "Your face is not in the picture. Face the screen, in front of its camera."
     ),
     "verdict.dark": QT_TRANSLATE_NOOP("turnpost", "It is dark. Put more light in front of you."),
     "verdict.bright": QT_TRANSLATE_NOOP(

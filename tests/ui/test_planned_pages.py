@@ -248,6 +248,17 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
     assert seen_at == expected.split()
 
 
+def test_outside_a_session_nobody_is_asked_to_feel_unwell(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    person = Person(window, fake)
+    window.director.start()
+    person.measured(0.5, seen)
+    assert window.director.phase == Phase.camera and UNWELL not in offered(person)
+    window.director.begin_setup()
+    person.settle()
+    assert window.director.phase == Phase.setup and UNWELL not in offered(person)
+
+
 @pytest.mark.parametrize("where", ["gate", "scores", "camera", "setup", "fitting", "failed"])
 def test_unwell_by_button_asks_and_ends(begin: Begin, where: str) -> None:
     person = begin(plan_of(TURNS))
@@ -341,7 +352,7 @@ def test_a_day_with_nothing_to_do_says_so(begin: Begin) -> None:
 
 def test_what_is_passed_over_on_the_way_is_said_on_the_next_page_once(begin: Begin) -> None:
     moving = Entry(entry_id="x2", exercise="turns-x2", repetitions=10)
-    person = begin(plan_of(moving, STAND, TURNS))
+    person = begin(plan_of(moving, STAND, TURNS, EYES))
     person.begin_day()
     # The glance has said this one already.
     assert "Left out" not in said(person)
@@ -350,10 +361,8 @@ def test_what_is_passed_over_on_the_way_is_said_on_the_next_page_once(begin: Beg
     person.choose("No")
     assert isinstance(person.director.task, Prepare)
     assert "Left out today: Stand in the corner." in said(person)
-    person.choose("I am in place")
-    person.press(Qt.Key.Key_Escape)
-    person.settle()
-    assert isinstance(person.director.task, Prepare)
+    person.choose("Not this one")
+    assert isinstance(person.director.task, Prepare) and "Left out" not in said(person)
 
 
 def test_what_the_patient_has_declined_is_not_held_against_them(
@@ -395,6 +404,8 @@ def test_a_rest_can_be_cut_short(begin: Begin) -> None:
     after_a_set(person)
     assert isinstance(person.director.task, Rest)
     person.wait(10)
+    # Enter once more after an answer must not take the rest away.
+    person.press(ENTER, SPACE)
     assert isinstance(person.director.task, Rest)
     person.choose("Go on now")
     assert isinstance(person.director.task, Prepare)

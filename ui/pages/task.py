@@ -83,14 +83,15 @@ class TaskPage(Page):
     def enter(self) -> None:
         """The main answer gets the keys, or the first; where none is asked for, nothing does.
 
-        A key that is pressed while one waits must not end the session.
+        A key that is pressed while one waits must not end the session, nor a rest.
         """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
             self.count.setFocus()
             return
         main = [b for b in self._options if b.kind == "main"]
-        (*main, *self._options, self)[0].setFocus()
+        waits = isfinite(self.card.until_s)
+        (*main, *([] if waits else self._options), self)[0].setFocus()
 
     def refresh(self) -> None:
         """The time that is left, or a set's figure, in whole seconds."""
