@@ -463,6 +463,29 @@ def test_the_figure_changes_once_a_second_and_moves_nothing(begin: Begin) -> Non
     assert changes <= 12
 
 
+@pytest.mark.parametrize("size", [(1366, 768), (960, 600)])
+def test_the_largest_text_cuts_neither_the_figure_nor_the_way_out(
+    make: Make, fake: FakeWorld, size: tuple[int, int]
+) -> None:
+    window = make(percent=200)
+    window.resize(*size)
+    window.pages["welcome"].offer(plan_of(STAND))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    in_place_standing(person)
+    person.measured(3.0, seen)
+    page: Any = window.pages["practice"]
+    figure = page.board.figure.figure
+    assert figure.fontMetrics().height() <= page.board.height()
+    assert figure.font().pointSizeF() >= theme.font("count", 100).pointSizeF()
+    how = page.board.how
+    assert how.isHidden() or how.heightForWidth(how.width()) <= page.board.height()
+    assert how.isHidden() == (size == (960, 600))
+    foot = page.unwell.mapTo(window, page.unwell.rect().bottomLeft()).y()
+    assert page.unwell.isVisible() and foot <= window.height()
+
+
 def test_a_count_is_large_where_no_target_is(begin: Begin) -> None:
     person = begin(plan_of(NODS))
     person.get_in_place(1)
@@ -622,11 +645,12 @@ def test_the_seated_starter_is_on_the_first_page_and_its_history_counts(
     assert isinstance(person.director.task, AskSinceLast)
 
 
-def test_a_plan_of_ones_own_still_comes_by_its_own_words(make: Make, fake: FakeWorld) -> None:
+def test_a_plan_of_ones_own_takes_the_place_of_the_starter(make: Make, fake: FakeWorld) -> None:
     window = make()
     person = Person(window, fake)
     person.settle()
     person.choose("Seated starter")
     window.pages["welcome"].offer(plan_of(TURNS))
     person.settle()
-    assert "Practise my plan" in offered(person) and "Seated starter" in offered(person)
+    assert "Practise my plan" in offered(person)
+    assert not {"Seated starter", "Practise the starter"} & set(offered(person))

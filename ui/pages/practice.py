@@ -59,7 +59,8 @@ class PracticePage(QWidget):
         column.addWidget(self.field, 1)
         column.addWidget(self.cue)
         row = FlowRow()
-        for button in (self.stop, self.done, self.pause, self.unwell, self.show_me):
+        # What leaves comes first: in a small window the last ones may lie below its foot.
+        for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
             row.addWidget(button)
         column.addLayout(row)
         self.picture.setParent(self)
@@ -152,7 +153,8 @@ class PracticePage(QWidget):
         )
         how = words.say(f"exercise.{entry.exercise.id}.how")
         # A time is known whatever the camera sees; a count is not.
-        counted = entry.exercise.counted and director.phase == Phase.exercise
+        counted = entry.exercise.counted and entry.seconds is None
+        counted = counted and director.phase == Phase.exercise
         self.board.show_set(*figure, how, measured=not (counted and director.not_measured))
         self.asked.setText(dose_words(entry, tempo=False))
 

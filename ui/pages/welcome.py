@@ -115,7 +115,8 @@ class WelcomePage(Page):
         shown = (
             (self.practise, planned),
             (self.open, not demo),
-            (self.starter, not demo and not self._is_starter),
+            # Who has a plan of their own needs no other.
+            (self.starter, not demo and not planned),
         )
         for button, on in shown:
             if button.isHidden() == on:
