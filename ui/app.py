@@ -129,7 +129,7 @@ class Window(QWidget):
         scores.answered.connect(director.answer)
         for page in (gate, scores):
             page.unwell.connect(director.unwell)
-            page.ended.connect(lambda: director.stop())
+            page.ended.connect(lambda: director.end_today())
         return {
             "welcome": WelcomePage(director, self.open_plan),
             "gate": gate,

@@ -139,8 +139,14 @@ class PlannedPart(SetPart):
             self.trouble = None
             self._follow_task()
             return
+        self.end_today(ended)
+
+    def end_today(self, ended: str = "stopped") -> None:
+        """End the session, from within a set too; what was done is saved."""
+        if self.conductor is None:
+            return
         self._rest_from_now()
-        conductor.stop(ended)
+        self.conductor.stop(ended)
         self._follow_task()
 
     # --- what the conductor asks for ---

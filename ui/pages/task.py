@@ -56,7 +56,7 @@ class TaskPage(Page):
         self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
         self.end = end_button()
-        self.end.clicked.connect(lambda: director.stop())
+        self.end.clicked.connect(lambda: director.end_today())
 
     def set_percent(self, percent: int) -> None:
         """Lines that come later get the same text size."""

@@ -29,6 +29,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
 from ui.geometry import Point, length_mm
+from ui.widgets.field_text import draw_beside, draw_tight, tempo_arrow
 from ui.widgets.placing import count_places
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
@@ -41,8 +42,6 @@ BOW_DEG = 1.9
 BOW_END_DEG = 30.0
 #: The bow reaches from 12 o'clock this far to each side.
 _BOW_SPAN = 80.0
-#: A tempo this far off the asked one gets an arrow (common practice: a tenth).
-_TEMPO_SHARE = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -260,7 +259,7 @@ class TargetField(QWidget):
         painter.setPen(self._ink())
         for box in self.count_boxes():
             at = QPointF(box.center().x(), box.top())
-            _draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
+            draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state
@@ -272,38 +271,16 @@ class TargetField(QWidget):
             text = "–" if value is None else f"{words.number(value)}°"
             if s.vertical:
                 continue
-            _beside(painter, small, text, room, sign)
+            draw_beside(painter, small, text, room, sign)
         tempo = "–" if s.tempo_bpm is None else words.number(s.tempo_bpm)
-        arrow = _arrow(s.tempo_bpm, s.asked_bpm)
-        _draw_tight(painter, small, f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
+        arrow = tempo_arrow(s.tempo_bpm, s.asked_bpm)
+        draw_tight(painter, small, f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))
         below = self._disc_px() + theme.M
         font = theme.font("lead", self.text_percent, bold=True)
-        _draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
-
-
-def _draw_tight(painter: QPainter, font: QFont, text: str, at: QPointF, *, above: bool) -> None:
-    """Text centred at a point, measured by its ink and not by its line."""
-    metrics = QFontMetricsF(font)
-    painter.setFont(font)
-    baseline = at.y() if above else at.y() + metrics.capHeight()
-    painter.drawText(QPointF(at.x() - metrics.horizontalAdvance(text) / 2, baseline), text)
-
-
-def _beside(painter: QPainter, font: QFont, text: str, room: float, sign: int) -> None:
-    metrics = QFontMetricsF(font)
-    width = metrics.horizontalAdvance(text)
-    painter.setFont(font)
-    x = room if sign > 0 else -room - width
-    painter.drawText(QPointF(x, metrics.capHeight() / 2), text)
-
-
-def _arrow(tempo: float | None, asked: float | None) -> str:
-    if tempo is None or asked is None or abs(tempo - asked) <= _TEMPO_SHARE * asked:
-        return ""
-    return " ▲" if tempo < asked else " ▼"
+        draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
 
 
 def _wide_enough(asked: tuple[float, float]) -> tuple[float, float]:
