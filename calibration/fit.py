@@ -11,7 +11,7 @@ from calibration.axes import make_rest_frame
 from calibration.check import is_held_out
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
-from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, stack_vectors
+from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze
 from calibration.placing import on_screen, placed
 from tracker.errors import InputError
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
@@ -215,20 +215,20 @@ def _label(
             continue
         if aperture(face.points_px) < 0.5 * (lids.open_ratio + lids.shut_ratio):
             continue
-        direction = np.asarray(target) - frame.head_mm(s.pose)
-        in_head = frame.rotation(s.pose).T @ direction
-        angles.append(angles_from_direction(in_head))
+        at_rest = s.pose.apply(eyes_mm) - frame.origin_mm
+        in_head = (np.asarray(target) - at_rest @ frame.axes) @ frame.rotation(s.pose)
+        angles.append([angles_from_direction(d) for d in in_head])
         rectified.append(rectified_patches(crop, camera, s.pose, eyes_mm))
         cornered.append(cornered_patches(crop, face.points_px))
         group.append(s.number)
         moving.append(s.step.step in MOVING)
     if not angles:
-        empty = np.zeros((0, 1))
-        return LabelledEyes(empty, empty, np.zeros((0, 2)), np.zeros(0, int), np.zeros(0, bool))
+        empty = np.zeros((0, 2, 1))
+        return LabelledEyes(empty, empty, np.zeros((0, 2, 2)), np.zeros(0, int), np.zeros(0, bool))
     return LabelledEyes(
-        stack_vectors(rectified),
-        stack_vectors(cornered),
-        np.stack(angles),
+        np.stack(rectified),
+        np.stack(cornered),
+        np.array(angles),
         np.array(group),
         np.array(moving),
     )

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.eyes.regression import Ridge, fit_ridge
+from tracker.eyes.model import EyeModel, GazeModel
+from tracker.eyes.regression import TRUSTED, fit_ridge
 from tracker.head.perspective import Array
-from tracker.profile import GazeModel
 
 #: Discarded after a look target changes: a saccade starts after 100-300 ms
 #: (Carpenter 1988 lineage) and lasts some 50 ms.
@@ -23,14 +22,14 @@ MIN_FRAMES = 30
 
 @dataclass(frozen=True, slots=True)
 class LabelledEyes:
-    """Eye patches of set-up frames with the direction that the target asks for.
+    """Eye patches of set-up frames with the directions that the target asks for.
 
     Attributes
     ----------
     rectified, cornered
-        ``(n, m)`` patch vectors, right eye before left.
+        ``(n, 2, p)`` patches, the right eye's first.
     angles_deg
-        ``(n, 2)`` eye-in-head yaw and pitch of an eye on the target.
+        ``(n, 2, 2)`` yaw and pitch in the head of each eye when it is on the target.
     group
         ``(n,)`` number of the step a frame belongs to; one look is one group.
     moving
@@ -43,9 +42,18 @@ class LabelledEyes:
     group: NDArray[np.int64]
     moving: NDArray[np.bool_]
 
+    @property
+    def mean_deg(self) -> Array:
+        """``(n, 2)`` mean direction that is asked of the two eyes."""
+        return np.asarray(self.angles_deg.mean(axis=1))
+
+
+#: Models of the right and the left eye.
+_Eyes = tuple[EyeModel, EyeModel]
+
 
 def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
-    """Fit the two regressions; None when there are too few frames.
+    """Fit the regressions of both eyes; None when there are too few frames.
 
     Static looks carry the fit: frames of the moving part count by how well they
     agree with what the rest says, so that eyes which did not hold the target
@@ -57,22 +65,31 @@ def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
     for _ in range(2):
         weights = _trust(eyes, weights)
     models = _both(eyes, weights)
-    trusted = eyes.angles_deg[weights > 0.3]
+    trusted = eyes.mean_deg[weights > TRUSTED]
     reach = np.stack([trusted.min(axis=0), trusted.max(axis=0)], axis=1)
     return GazeModel(models[0], models[1], reach, _held_out_error(eyes, weights))
 
 
-def _both(eyes: LabelledEyes, weights: Array) -> tuple[Ridge, Ridge]:
-    return (
-        fit_ridge(eyes.rectified, eyes.angles_deg, weights),
-        fit_ridge(eyes.cornered, eyes.angles_deg, weights),
+def _both(eyes: LabelledEyes, weights: Array) -> _Eyes:
+    stretches = _folds(eyes)
+    right, left = (
+        EyeModel(
+            fit_ridge(eyes.rectified[:, k], eyes.angles_deg[:, k], weights, stretches),
+            fit_ridge(eyes.cornered[:, k], eyes.angles_deg[:, k], weights, stretches),
+        )
+        for k in (0, 1)
     )
+    return right, left
 
 
-def _predict(models: tuple[Ridge, Ridge], eyes: LabelledEyes, rows: NDArray[np.bool_]) -> Array:
-    return np.asarray(
-        0.5 * (models[0].predict(eyes.rectified[rows]) + models[1].predict(eyes.cornered[rows]))
-    )
+def _off_deg(models: _Eyes, eyes: LabelledEyes, rows: NDArray[np.bool_]) -> Array:
+    """How far the mean of the eyes reads from what was asked, ``(n,)``."""
+    readings = [
+        model.predict(eyes.rectified[rows, k], eyes.cornered[rows, k])
+        for k, model in enumerate(models)
+    ]
+    off = np.mean(readings, axis=0) - eyes.mean_deg[rows]
+    return np.asarray(np.sqrt((off**2).sum(axis=1)))
 
 
 def _trust(eyes: LabelledEyes, weights: Array) -> Array:
@@ -83,8 +100,7 @@ def _trust(eyes: LabelledEyes, weights: Array) -> Array:
         rows = folds == fold
         if (~rows).sum() < MIN_FRAMES:
             continue
-        reading = _predict(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows)
-        off = np.sqrt(((reading - eyes.angles_deg[rows]) ** 2).sum(axis=1))
+        off = _off_deg(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows)
         limit = np.where(eyes.moving[rows], MOVING_LIMIT_DEG, 2.0 * MOVING_LIMIT_DEG)
         out[rows] = np.clip(1.0 - (off / limit) ** 2, 0.02, 1.0) ** 2
     return out
@@ -106,11 +122,5 @@ def _held_out_error(eyes: LabelledEyes, weights: Array) -> float:
         rows = eyes.group == group
         if (~rows).sum() < MIN_FRAMES:
             continue
-        reading = _predict(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows)
-        errors.extend(np.sqrt(((reading - eyes.angles_deg[rows]) ** 2).sum(axis=1)))
+        errors.extend(_off_deg(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows))
     return float(np.median(errors)) if errors else float("nan")
-
-
-def stack_vectors(patches: Sequence[Array]) -> Array:
-    """Patches ``(2, p)`` of many frames as rows ``(n, 2 p)``."""
-    return np.stack([p.ravel() for p in patches])

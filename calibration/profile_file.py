@@ -18,15 +18,16 @@ from typing import Any
 import numpy as np
 
 from tracker.errors import InputError
+from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
-from tracker.profile import GazeModel, Profile, RestFrame
+from tracker.profile import Profile, RestFrame
 from tracker.session.files import write_atomically
 
-FORMAT, FORMAT_VERSION = "turnpost-profile", 1
+FORMAT, FORMAT_VERSION = "turnpost-profile", 2
 #: What a profile unpacks to is some megabytes.
 MAX_UNPACKED_BYTES = 100_000_000
 
@@ -47,13 +48,20 @@ _ARRAYS: dict[str, tuple[int | str, ...]] = {
     "rest.origin_mm": (3,),
     "rest.neck_mm": (3,),
 }
+_EYES, _KINDS = ("right", "left"), ("rectified", "cornered")
 _GAZE_ARRAYS: dict[str, tuple[int | str, ...]] = {
-    "gaze.rectified.mean": ("r",),
-    "gaze.rectified.weights": ("r", 2),
-    "gaze.rectified.offset": (2,),
-    "gaze.cornered.mean": ("c",),
-    "gaze.cornered.weights": ("c", 2),
-    "gaze.cornered.offset": (2,),
+    **{
+        f"gaze.{eye}.{kind}.{part}": shape
+        for eye in _EYES
+        for kind in _KINDS
+        for part, shape in (
+            ("mean", ("e",)),
+            ("weights", ("e", 2)),
+            ("offset", (2,)),
+            ("basis", (0, "e")),
+            ("usual", ()),
+        )
+    },
     "gaze.reach_deg": (2, 2),
     "gaze.turned": (3, 3),
 }
@@ -135,6 +143,8 @@ def load_profile(path: Path) -> KeptProfile:
         raise InputError(f"{path}: is no profile of a person, or it is damaged") from error
     if not isinstance(header, dict) or header.get("format") != FORMAT:
         raise InputError(f"{path}: is no profile of a person")
+    if header.get("format_version") == 1:
+        raise InputError(f"{path}: is from an earlier version of this program; do the set-up again")
     if header.get("format_version") != FORMAT_VERSION:
         raise InputError(f"{path}: was written by another version of this program; update it")
     try:
@@ -167,13 +177,9 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     template = Template(*(part[n] for n in _ARRAYS if n.startswith("template.")))
     gaze = None
     if with_gaze:
-        gaze = GazeModel(
-            Ridge(*(part[f"gaze.rectified.{n}"] for n in ("mean", "weights", "offset"))),
-            Ridge(*(part[f"gaze.cornered.{n}"] for n in ("mean", "weights", "offset"))),
-            part["gaze.reach_deg"],
-            float(header["gaze_error_deg"]),
-            part["gaze.turned"],
-        )
+        error_deg = float(header["gaze_error_deg"])
+        right, left = (_eye(part, eye) for eye in _EYES)
+        gaze = GazeModel(right, left, part["gaze.reach_deg"], error_deg, part["gaze.turned"])
     return Profile(
         int(header["width_px"]),
         int(header["height_px"]),
@@ -186,6 +192,21 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
         LidRange(opened, shut),
         gaze,
     )
+
+
+def _eye(part: dict[str, Array], eye: str) -> EyeModel:
+    """One eye's two regressions."""
+
+    def ridge(kind: str) -> Ridge:
+        usual = float(part[f"gaze.{eye}.{kind}.usual"])
+        if usual <= 0.0:
+            raise ValueError("nothing is usual")
+        mean, weights, offset, basis = (
+            part[f"gaze.{eye}.{kind}.{n}"] for n in ("mean", "weights", "offset", "basis")
+        )
+        return Ridge(mean, weights, offset, basis, usual)
+
+    return EyeModel(*(ridge(kind) for kind in _KINDS))
 
 
 def _checked(wanted: dict[str, tuple[int | str, ...]], held: dict[str, Any]) -> dict[str, Array]:

@@ -51,6 +51,8 @@ def frames(scenario: Scenario) -> Iterator[tuple[float, Picture, dict[str, float
     rng = np.random.default_rng(scenario.seed + 1)
     for number in range(int(score.end_s * camera.rate_hz)):
         time_s = number / camera.rate_hz
+        if scenario.light_then_from is not None and time_s >= score.start_s:
+            scene.light_from(scenario.light_then_from)
         exposures = [
             scene.draw(_people(score, time_s + offset))
             for offset in _moments(camera.exposures, camera.rate_hz)

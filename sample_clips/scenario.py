@@ -35,13 +35,24 @@ class Movement(_Strict):
     """What is done in the exercise: a repetition is one there-and-back."""
 
     kind: Literal[
-        "turns", "nods", "jumps", "wander", "still", "rise", "sway_fore_aft", "sway_sideways"
+        "turns",
+        "nods",
+        "jumps",
+        "wander",
+        "still",
+        "rise",
+        "sway_fore_aft",
+        "sway_sideways",
+        "near_far",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
     # Height of a rise; of a sway, to each side.
     amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
     # Sway of the neck point that goes on besides, to each side.
     sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
+    # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
+    near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
+    far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0
     # These rises (numbered from 0) go only half-way up.
     half: list[int] = []
     tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
@@ -82,7 +93,9 @@ class Scenario(_Strict):
     camera: CameraSpec = CameraSpec()
     light: Annotated[float, Field(gt=0, le=2)] = 1.0
     light_from: tuple[float, float, float] = (0.3, 0.6, 0.75)
+    # With the exercise the light changes by this factor, and comes from elsewhere.
     light_change: Annotated[float, Field(gt=0, le=3)] = 1.0
+    light_then_from: tuple[float, float, float] | None = None
     target_distance_mm: Annotated[float, Field(ge=150, le=5000)] = 600.0
     target_height_mm: float = -60.0
     setup: bool = True
@@ -102,6 +115,8 @@ class Scenario(_Strict):
     talks: list[Span] = []
     glasses: bool = False
     low_lids: Annotated[float, Field(ge=0, le=1)] = 0.0
+    # How much lower the lids hang in the exercise than in the set-up.
+    lids_sink: Annotated[float, Field(ge=0, le=1)] = 0.0
     blinks: bool = True
     neighbour: str | None = None
     neighbour_mm: tuple[float, float, float] = (-330.0, -30.0, 60.0)

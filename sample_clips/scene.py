@@ -46,11 +46,15 @@ class Scene:
 
     def __init__(self, camera: CameraPlace, light_from: Sequence[float], seed: int) -> None:
         self._camera = camera
-        self._light = np.array(light_from) / float(np.linalg.norm(light_from))
+        self.light_from(light_from)
         self._size = (camera.height_px * FINENESS, camera.width_px * FINENESS)
         self._room = _room(*self._size, seed)
         self._balls = _ball()
         self._signs: dict[int, tuple[float, float]] = {}
+
+    def light_from(self, direction: Sequence[float]) -> None:
+        """From now on the light comes from there (right, up, towards the camera)."""
+        self._light = np.array(direction) / float(np.linalg.norm(direction))
 
     def draw(self, people: Sequence[tuple[Head, Attitude]]) -> NDArray[np.float32]:
         """Picture ``(h, w, 3)`` in blue, green, red, before the sensor's noise."""

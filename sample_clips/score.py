@@ -253,11 +253,28 @@ class Score:
             if t >= start:
                 goal = self._aim(JUMP_DEG * side, 0.0)
                 place = place + saccade(t, start, 2 * JUMP_DEG) * (goal - place)
+        if self.scenario.movement.kind == "near_far" and t >= self.start_s:
+            place = self._at_distance(self._distance_mm(t))
         for glance in self.scenario.glances:
             start = self.start_s + glance.at_s
             out = saccade(t, start, 10.0) - saccade(t, start + glance.lasts_s, 10.0)
             place = place + out * (self._aim(glance.yaw_deg, glance.pitch_deg) - place)
         return place
+
+    def _distance_mm(self, t: float) -> float:
+        """How far from the eyes a target is that comes near and goes away again."""
+        move = self.scenario.movement
+        share = 0.5 + 0.5 * self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+        share = min(max(share, 0.0), 1.0)
+        # From its place at the start it first goes to the far end.
+        start = self.start_s + LEAD_S
+        settle = smooth((t - self.start_s) / LEAD_S) if t < start else 1.0
+        there = move.near_mm + (move.far_mm - move.near_mm) * share
+        return float(there * settle + self.scenario.target_distance_mm * (1 - settle))
+
+    def _at_distance(self, distance_mm: float) -> Array:
+        """Point on the line from the eyes at rest to the centre target."""
+        return np.asarray(self.centre * distance_mm / float(np.linalg.norm(self.centre)))
 
     def _lag_of_the_eyes(self) -> Callable[[float], tuple[float, float]]:
         """Gaze error in yaw and pitch of eyes that turn back too little and catch up by jumps."""
@@ -306,6 +323,10 @@ class Score:
             start = self.start_s + span.at_s
             shut -= smooth((t - start) / 0.12) - smooth((t - start - span.lasts_s) / 0.15)
         return float(max(shut, 0.0))
+
+    def _sunk(self, t: float) -> float:
+        """How much lower the lids hang than in the set-up."""
+        return self.scenario.lids_sink * smooth((t - self.start_s) / 0.5)
 
     def jaw(self, t: float) -> float:
         """How far the mouth is open: about four syllables a second while talking."""
@@ -377,7 +398,7 @@ class Score:
             shift,
             look,
             shut=self.shut(t),
-            low=self.scenario.low_lids + self.head.spec.hooded,
+            low=self.scenario.low_lids + self.head.spec.hooded + self._sunk(t),
             jaw=self.jaw(t),
             glasses=self.scenario.glasses,
         )

@@ -6,6 +6,7 @@ from math import nan
 
 import numpy as np
 
+from tracker.eyes.model import EyeReading
 from tracker.eyes.openness import LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.alignment import Alignment, align
@@ -32,6 +33,10 @@ UNLIKE = 0.6
 #: Below this openness the lids hide so much that where the eyes look is read wrongly
 #: (rendered blinks: 8 degrees off at half open, 1 at nine tenths).
 MIN_OPEN_FOR_GAZE = 0.6
+#: Eyes more unlike those of the set-up than this (1 is usual) are not read: another light,
+#: other glasses, something before them. On rendered heads the eyes of an exercise are .6 to
+#: 1.4, coarse and dim films included; after the light has moved to the other side 2.7.
+UNLIKE_MOST = 2.0
 #: Where the library's closing score begins to speak of a closing lid, and where it has
 #: said all. On rendered heads shut eyes score .2 to .5 in dim light and .55 and more in
 #: good light, open ones .26 at most (in a turned head), looks down .24 at most: those
@@ -99,9 +104,12 @@ def _full_sample(
     yaw, pitch, roll = (float(v) for v in angles_from_matrix(rotation))
     head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
     opened = openness(face, profile.lids)
-    eye_yaw = eye_pitch = gaze_yaw = gaze_pitch = nan
-    if profile.gaze is not None and opened >= MIN_OPEN_FOR_GAZE:
-        eye_yaw, eye_pitch = eye_angles(observation, found.pose, profile)
+    eye_yaw = eye_pitch = vergence = gaze_yaw = gaze_pitch = nan
+    shut = opened < MIN_OPEN_FOR_GAZE
+    eyes = None if shut else read_eyes(observation, found.pose, profile)
+    unlike = eyes is not None and eyes.unlike > UNLIKE_MOST
+    if eyes is not None and not unlike:
+        eye_yaw, eye_pitch, vergence = eyes.yaw_deg, eyes.pitch_deg, eyes.vergence_deg
         direction = rotation @ direction_from_angles(eye_yaw, eye_pitch)
         gaze_yaw, gaze_pitch = (float(v) for v in angles_from_direction(direction))
     return Sample(
@@ -117,31 +125,29 @@ def _full_sample(
         neck_z_mm=float(neck[2]),
         eye_yaw_deg=eye_yaw,
         eye_pitch_deg=eye_pitch,
+        vergence_deg=vergence,
         gaze_yaw_deg=gaze_yaw,
         gaze_pitch_deg=gaze_pitch,
         eye_open=opened,
         face_height_px=face.height_px,
         light=observation.light,
         quality=quality_of(found),
-        reason="" if opened >= MIN_OPEN_FOR_GAZE else "eyes_shut",
+        reason="eyes_shut" if shut else "eyes_unlike" if unlike else "",
     )
 
 
-def eye_angles(observation: Observation, pose: Pose, profile: Profile) -> tuple[float, float]:
-    """Eye-in-head yaw and pitch in degrees of an observation with a face.
+def read_eyes(observation: Observation, pose: Pose, profile: Profile) -> EyeReading | None:
+    """Eyes of an observation with a face, relative to the head.
 
-    Without a gaze model of the person there are none: the library's iris points
+    Without a gaze model of the person there is none: the library's iris points
     wander by several degrees, which is as much as the eyes move in an exercise,
     and on a person who did none they would count some.
     """
     gaze, face, crop = profile.gaze, observation.face, observation.crop
     if gaze is None or face is None or crop is None:
-        return nan, nan
-    by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm).ravel()
-    by_corners = cornered_patches(crop, face.points_px).ravel()
-    yaw, pitch = 0.5 * (gaze.rectified.predict(by_head) + gaze.cornered.predict(by_corners))
-    turned = angles_from_direction(gaze.turned @ direction_from_angles(float(yaw), float(pitch)))
-    return float(turned[0]), float(turned[1])
+        return None
+    by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm)
+    return gaze.read(by_head, cornered_patches(crop, face.points_px))
 
 
 def openness(face: Face, lids: LidRange) -> float:

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 
+from tracker.eyes.model import GazeModel
 from tracker.eyes.openness import LidRange
-from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
-from tracker.sample import Reach
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,36 +53,6 @@ class RestFrame:
         neck = self.from_rest(pose) @ self.neck_mm + pose.position_mm
         moved = neck - self.origin_mm - self.neck_mm
         return np.asarray(self.axes.T @ moved)
-
-
-@dataclass(frozen=True, slots=True)
-class GazeModel:
-    """Two regressions from eye patches to eye-in-head yaw and pitch, and where they were trained.
-
-    Attributes
-    ----------
-    rectified, cornered
-        Maps from the two kinds of patches; their mean is the reading.
-    reach_deg
-        ``(2, 2)`` lowest and highest trained yaw and pitch.
-    error_deg
-        Median error on targets that were held out.
-    turned
-        ``(3, 3)`` from the axes it was trained in to those of the rest frame: another
-        than none once a kept profile has been given a new rest.
-    """
-
-    rectified: Ridge
-    cornered: Ridge
-    reach_deg: Array
-    error_deg: float
-    turned: Array = field(default_factory=lambda: np.eye(3))
-
-    @property
-    def reach(self) -> Reach:
-        """The trained ranges of yaw and pitch as plain numbers."""
-        (a, b), (c, d) = np.round(self.reach_deg, 2).tolist()
-        return (a, b), (c, d)
 
 
 @dataclass(frozen=True, slots=True)

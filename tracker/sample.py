@@ -17,6 +17,7 @@ REASONS = (
     "blurred",
     "gap",
     "eyes_shut",
+    "eyes_unlike",
     "beyond_setup",
     "varifocal",
     "no_setup",

@@ -32,11 +32,21 @@ def rows_of(exercise: Mapping[str, Any]) -> list[Row]:
         return [*_whole_body(exercise.get("body"), done, prescribed), *_last(exercise, done)]
     return [
         _repetitions(done, prescribed),
-        *_sides(movement.get("amplitude_deg") or {}, prescribed.get("amplitude_deg")),
-        _figure("summary.speed", movement.get("peak_speed_deg_s"), "summary.degrees_s"),
+        *_how_far(movement, prescribed),
         _tempo(movement.get("tempo_bpm"), prescribed.get("tempo_bpm")),
         *_on_target(exercise.get("gaze")),
         *_last(exercise, done),
+    ]
+
+
+def _how_far(movement: Mapping[str, Any], prescribed: Mapping[str, Any]) -> list[Row]:
+    """How far and how fast the head or the eyes moved."""
+    turned_in = movement.get("vergence_change_deg")
+    if turned_in is not None:
+        return [_figure("summary.turned_in", turned_in, "summary.degrees")]
+    return [
+        *_sides(movement.get("amplitude_deg") or {}, prescribed.get("amplitude_deg")),
+        _figure("summary.speed", movement.get("peak_speed_deg_s"), "summary.degrees_s"),
     ]
 
 

@@ -245,6 +245,9 @@ WORDS: dict[str, object] = {
     "reason.blurred": QT_TRANSLATE_NOOP("turnpost", "the picture is blurred"),
     "reason.gap": QT_TRANSLATE_NOOP("turnpost", "pictures are missing"),
     "reason.eyes_shut": QT_TRANSLATE_NOOP("turnpost", "your eyes are shut"),
+    "reason.eyes_unlike": QT_TRANSLATE_NOOP(
+        "turnpost", "the light on your eyes, or your glasses, changed since the set-up"
+    ),
     "reason.varifocal": QT_TRANSLATE_NOOP("turnpost", "your glasses change as you nod"),
     "reason.beyond_setup": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes went farther to the side than in the set-up"
@@ -264,6 +267,7 @@ WORDS: dict[str, object] = {
     "summary.left": QT_TRANSLATE_NOOP("turnpost", "To the left"),
     "summary.up": QT_TRANSLATE_NOOP("turnpost", "Up"),
     "summary.down": QT_TRANSLATE_NOOP("turnpost", "Down"),
+    "summary.turned_in": QT_TRANSLATE_NOOP("turnpost", "How far your eyes turned in"),
     "summary.speed": QT_TRANSLATE_NOOP("turnpost", "Fastest in a turn"),
     "summary.tempo": QT_TRANSLATE_NOOP("turnpost", "Tempo"),
     "summary.on_target": QT_TRANSLATE_NOOP("turnpost", "Eyes on the target"),

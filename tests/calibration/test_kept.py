@@ -85,7 +85,7 @@ def spoilt(file: Path, name: str, value: object) -> None:
         ("template.values", np.zeros((3, 3))),
         ("rest.axes", np.full((3, 3), np.nan)),
         ("shape.triangles", [[0, 1, 468]]),
-        ("gaze.rectified.weights", np.zeros((5, 2))),
+        ("gaze.right.rectified.weights", np.zeros((5, 2))),
         ("eyes_mm", [["a", "b", "c"], ["d", "e", "f"]]),
         ("header", np.frombuffer(b"{}", np.uint8)),
         ("header", np.frombuffer(b"[[[", np.uint8)),

@@ -101,14 +101,15 @@ COUNTED_FROM = {
     "weight-shift": "neck_sideways",
     "stand-head-shake": "head_yaw",
     "head-tilts": "head_roll",
+    "near-far": "eye_vergence",
 }
 
 
 def test_what_the_head_and_the_neck_tell_is_counted() -> None:
     for exercise_id, channel in COUNTED_FROM.items():
         assert find_exercise(exercise_id).channel == channel
-    # Shoulders, hands and a fingertip need more than a head.
-    for exercise_id in ("shoulders-back", "shoulders-forward", "hand-toss", "near-far", "walk"):
+    # Shoulders and hands need more than a head.
+    for exercise_id in ("shoulders-back", "shoulders-forward", "hand-toss", "walk"):
         assert not find_exercise(exercise_id).counted
 
 

@@ -18,13 +18,17 @@ EYE_OPEN_LEAST = 0.3
 
 @dataclass(frozen=True, slots=True)
 class Channel:
-    """One number of a sample, with the names of its two sides and its unit."""
+    """One number of a sample, with the names of its two sides and its unit.
+
+    A slow movement is averaged over ``smooth_s`` before its turning points are looked for.
+    """
 
     name: str
     read: Callable[[Sample], float]
     sides: tuple[str, str]
     rule: TurningRule | AwayRule
     unit: Literal["deg", "mm"] = "deg"
+    smooth_s: float = 0.0
 
 
 def eyes_usable(sample: Sample) -> bool:
@@ -40,10 +44,18 @@ def _eye_pitch(sample: Sample) -> float:
     return sample.eye_pitch_deg if eyes_usable(sample) else nan
 
 
+def _vergence(sample: Sample) -> float:
+    return sample.vergence_deg if eyes_usable(sample) else nan
+
+
 #: Eye jumps rest at their ends. The floor is above the eyes' error with the head
 #: still (0.8 to 0.9 degrees, issue 3) and below the smallest pair of targets (4
 #: degrees to each side).
 _JUMPS = TurningRule(floor=4.0, first=4.0, plateau=True)
+#: From arm's length (60 cm) to 30 cm the lines of sight of eyes 63 mm apart turn in by 6
+#: degrees more (2 atan of half their distance by that of the target); of the narrowest
+#: adult eyes, 54 mm, by 5. The floor is above the error of a smoothed reading.
+_NEAR_FAR = TurningRule(floor=2.5, first=3.0)
 _HEAD = TurningRule()
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least.
@@ -63,8 +75,9 @@ CHANNELS: dict[str, Channel] = {
         Channel("head_roll", lambda s: s.head_roll_deg, ("right", "left"), _HEAD),
         Channel("eye_yaw", _eye_yaw, ("right", "left"), _JUMPS),
         Channel("eye_pitch", _eye_pitch, ("up", "down"), _JUMPS),
-        Channel("neck_fore_aft", lambda s: s.neck_z_mm, ("forward", "back"), _FORE_AFT, "mm"),
-        Channel("neck_sideways", lambda s: s.neck_x_mm, ("right", "left"), _SIDEWAYS, "mm"),
+        Channel("eye_vergence", _vergence, ("near", "far"), _NEAR_FAR, smooth_s=0.5),
+        Channel("neck_fore_aft", lambda s: s.neck_z_mm, ("forward", "back"), _FORE_AFT, "mm", 0.2),
+        Channel("neck_sideways", lambda s: s.neck_x_mm, ("right", "left"), _SIDEWAYS, "mm", 0.2),
         Channel("head_rise", lambda s: s.head_y_mm, ("up", "down"), STANDING_UP, "mm"),
         Channel("head_reach", lambda s: s.head_y_mm, ("up", "down"), BENDING_DOWN, "mm"),
     )
@@ -91,20 +104,21 @@ class Finder(Protocol):
 
 
 class SlowFinder:
-    """Turns of a slow movement from place to place: smoothed, and in millimetres."""
+    """Turns of a slow movement: smoothed, and in the unit of its channel."""
 
-    def __init__(self, sides: tuple[str, str], rule: TurningRule) -> None:
-        self._finder = TurningFinder(sides, rule)
-        self._mean = RunningMean()
+    def __init__(self, channel: Channel, rule: TurningRule) -> None:
+        self._finder = TurningFinder(channel.sides, rule)
+        self._mean = RunningMean(channel.smooth_s, least_s=0.5 * channel.smooth_s)
+        self._in_unit = _in_mm if channel.unit == "mm" else list
 
     def feed(self, time_s: float, value: float, /) -> list[Turn]:
         """Take a value, NaN where not measured."""
         smooth = self._mean.feed(time_s, value)
-        return [] if smooth is None else _in_mm(self._finder.feed(*smooth))
+        return [] if smooth is None else self._in_unit(self._finder.feed(*smooth))
 
     def finish(self) -> list[Turn]:
         """End the set."""
-        return _in_mm(self._finder.finish())
+        return self._in_unit(self._finder.finish())
 
 
 def _in_mm(turns: list[Turn]) -> list[Turn]:
@@ -127,8 +141,8 @@ def _finder_of(channel: Channel, known_person: bool) -> Finder:
     rule = channel.rule
     if isinstance(rule, AwayRule):
         return AwayFinder(rule)
-    if channel.unit == "mm":
-        return SlowFinder(channel.sides, rule)
+    if channel.smooth_s:
+        return SlowFinder(channel, rule)
     if rule is _HEAD and not known_person:
         rule = _UNKNOWN_PERSON
     return TurningFinder(channel.sides, rule)

@@ -22,6 +22,13 @@ GRID_MM = np.stack(np.meshgrid(_X, _Y), axis=-1).reshape(-1, 2)
 #: of the corner distance (an adult's is about 30 mm).
 GRID_BY_CORNERS = GRID_MM / 30.0
 PATCH_SIZE = len(GRID_MM)
+#: Level, slope and bend of a patch's brightness, orthonormal ``(6, p)``: what a light from
+#: elsewhere changes most. With these taken away, eyes learnt in one light are read 1.2 degrees
+#: off in yaw in one from the other side, and 2.0 without (a rendered head).
+_SHADING = np.linalg.qr(
+    np.stack([(GRID_MM[:, 0] / HALF_WIDTH_MM) ** i * (GRID_MM[:, 1] / HALF_HEIGHT_MM) ** j
+              for i in range(3) for j in range(3 - i)], axis=1)
+)[0].T  # fmt: skip
 
 
 def rectified_patches(crop: GreyCrop, camera: Pinhole, pose: Pose, eyes_mm: Array) -> Array:
@@ -73,5 +80,6 @@ def cornered_patches(crop: GreyCrop, points_px: Array) -> Array:
 
 
 def _normalised(values: Array) -> Array:
-    centred = values - values.mean(axis=1, keepdims=True)
-    return np.asarray(centred / np.maximum(centred.std(axis=1, keepdims=True), 1.0))
+    """Patches without their shading, each of unit variance."""
+    plain = values - (values @ _SHADING.T) @ _SHADING
+    return np.asarray(plain / np.maximum(plain.std(axis=1, keepdims=True), 1.0))

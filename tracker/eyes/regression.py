@@ -5,28 +5,62 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from tracker.head.perspective import Array
 
 #: Ridge weight for patches of unit variance; the error is flat over a decade
 #: around it (measured on rendered heads).
 RIDGE = 30.0
+#: A frame with less weight than this was not believed.
+TRUSTED = 0.3
 
 
 @dataclass(frozen=True, slots=True)
 class Ridge:
-    """Linear map with an offset: ``angles = (x - mean) @ weights + offset``."""
+    """Linear map with an offset: ``angles = (x - mean) @ weights + offset``.
+
+    Attributes
+    ----------
+    mean, weights, offset
+        ``(n,)``, ``(n, 2)`` and ``(2,)``.
+    basis
+        ``(k, n)`` directions in which the vectors of the fit varied, each as long as
+        they are known.
+    usual
+        What :meth:`unexplained` left of vectors like those of the fit (median of the
+        stretches that were kept from it).
+    """
 
     mean: Array
     weights: Array
     offset: Array
+    basis: Array
+    usual: float
 
     def predict(self, vectors: Array) -> Array:
         """Angles ``S + (2,)`` in degrees of vectors ``S + (n,)``."""
         return np.asarray((vectors - self.mean) @ self.weights + self.offset)
 
+    def unexplained(self, vectors: Array) -> Array:
+        """What the vectors of the fit leave unexplained of vectors ``S + (n,)``, squared.
 
-def fit_ridge(vectors: Array, angles_deg: Array, weights: Array) -> Ridge:
+        It is the variance that a Gaussian process with a linear kernel predicts, freed
+        of its noise (Rasmussen and Williams 2006, section 2.2).
+        """
+        centred = vectors - self.mean
+        known = centred @ self.basis.T
+        return np.asarray((centred**2).sum(axis=-1) - (known**2).sum(axis=-1))
+
+    def unlike(self, vectors: Array) -> Array:
+        """How unlike those of the fit vectors ``S + (n,)`` are; 1 is usual."""
+        left = np.maximum(self.unexplained(vectors), 0.0)
+        return np.asarray(np.sqrt(left / self.usual))
+
+
+def fit_ridge(
+    vectors: Array, angles_deg: Array, weights: Array, stretches: NDArray[np.int64]
+) -> Ridge:
     """Weighted ridge regression in its dual form (fewer samples than pixels).
 
     Parameters
@@ -37,6 +71,9 @@ def fit_ridge(vectors: Array, angles_deg: Array, weights: Array) -> Ridge:
         ``(n, 2)`` what each frame should read.
     weights
         ``(n,)`` trust in each frame, 0 to 1.
+    stretches
+        ``(n,)`` number of the stretch of time a frame belongs to: neighbours are alike,
+        so only what is unlike other stretches tells what is usual.
     """
     total = weights.sum()
     mean = weights @ vectors / total
@@ -44,5 +81,26 @@ def fit_ridge(vectors: Array, angles_deg: Array, weights: Array) -> Ridge:
     root = np.sqrt(weights)[:, None]
     x = (vectors - mean) * root
     y = (angles_deg - offset) * root
-    dual = np.linalg.solve(x @ x.T + RIDGE * np.eye(len(x)), y)
-    return Ridge(mean, x.T @ dual, offset)
+    kernel = x @ x.T
+    energy, turn = np.linalg.eigh(kernel)
+    inverse = (turn / (energy + RIDGE)) @ turn.T
+    strong = energy > RIDGE
+    # Unit directions, shortened by how well the fit knows them.
+    basis = (turn[:, strong] / np.sqrt(energy[strong] + RIDGE)).T @ x
+    usual = _usual(inverse, weights, stretches)
+    return Ridge(mean, x.T @ (inverse @ y), offset, basis, usual)
+
+
+def _usual(inverse: Array, weights: Array, stretches: NDArray[np.int64]) -> float:
+    """Median of what a stretch leaves unexplained that was kept from the fit.
+
+    In closed form: the covariance of some frames given all others is the inverse of
+    their block of the inverse (Rasmussen and Williams 2006, section 5.4.2).
+    """
+    left = []
+    for stretch in np.unique(stretches):
+        rows = np.flatnonzero((stretches == stretch) & (weights > TRUSTED))
+        if len(rows):
+            block = np.linalg.inv(inverse[np.ix_(rows, rows)])
+            left.append((np.diag(block) - RIDGE) / weights[rows])
+    return max(float(np.median(np.concatenate(left))), 1e-6) if left else 1e-6

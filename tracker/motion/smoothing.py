@@ -18,14 +18,17 @@ class RunningMean:
         Length of the window.
     hole_s
         Longer holes are not averaged across.
+    least_s
+        Nothing comes from a shorter stretch than this: a mean of a few noisy values
+        would start a movement with a jump.
     """
 
-    def __init__(self, span_s: float = 0.2, hole_s: float = 0.5) -> None:
-        self._span_s, self._hole_s = span_s, hole_s
+    def __init__(self, span_s: float = 0.2, hole_s: float = 0.5, least_s: float = 0.0) -> None:
+        self._span_s, self._hole_s, self._least_s = span_s, hole_s, least_s
         self._rows: deque[tuple[float, float]] = deque()
 
     def feed(self, time_s: float, value: float) -> tuple[float, float] | None:
-        """Take a value; gives mean time and mean value, None where it isn't finite."""
+        """Take a value; gives mean time and mean value, None where there is none yet."""
         if not isfinite(value):
             return None
         if self._rows and time_s - self._rows[-1][0] >= self._hole_s:
@@ -33,5 +36,7 @@ class RunningMean:
         self._rows.append((time_s, value))
         while time_s - self._rows[0][0] > self._span_s + 1e-6:
             self._rows.popleft()
+        if time_s - self._rows[0][0] < self._least_s:
+            return None
         count = len(self._rows)
         return sum(t for t, _ in self._rows) / count, sum(v for _, v in self._rows) / count

@@ -23,6 +23,7 @@ _COUNTED_FROM = {
     "head_pitch": "counted: head pitch",
     "eye_yaw": "counted: gaze",
     "eye_pitch": "counted: gaze",
+    "eye_vergence": "counted: vergence",
     HELD: "held, timed",
     GUIDED: "led, not counted",
 }

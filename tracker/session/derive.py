@@ -44,6 +44,8 @@ def rounded(sample: Sample) -> Sample:
 #: beyond it a reading stays behind (measured on a rendered head: by 3 degrees at 4 beyond).
 BEYOND_DEG = 1.0
 BEYOND = "beyond_setup"
+#: Why the eyes are not read when they look unlike those of the set-up.
+UNLIKE = "eyes_unlike"
 #: Why the line of sight is withheld in nods behind bi- or varifocal lenses.
 VARIFOCAL = "varifocal"
 

@@ -15,7 +15,7 @@ from tracker.exercises.watchers import is_measured, off_target_limit_deg
 from tracker.motion.turning import Turn
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
-from tracker.session.derive import BEYOND, VARIFOCAL, gaze_error_deg, target_in_head
+from tracker.session.derive import BEYOND, UNLIKE, VARIFOCAL, gaze_error_deg, target_in_head
 
 #: A sample stands for the time to the next one, but for no longer than this.
 MOST_STANDS_S = 0.25
@@ -127,16 +127,18 @@ def _side(sample: Sample) -> str:
     return "right" if sample.head_yaw_deg > 0 else "left"
 
 
-def beyond_fraction(samples: Sequence[Sample]) -> float:
-    """Share of the samples in which the eyes were asked to go beyond the set-up."""
-    return sum(s.reason == BEYOND for s in samples) / max(len(samples), 1)
+def reason_fraction(samples: Sequence[Sample], reason: str) -> float:
+    """Share of the samples in which something was not measured for this reason."""
+    return sum(s.reason == reason for s in samples) / max(len(samples), 1)
 
 
 def _why_no_gaze(samples: Sequence[Sample]) -> str:
     if any(s.reason == VARIFOCAL for s in samples):
         return "the eyes can't be judged in nods behind bi- or varifocal glasses"
-    if beyond_fraction(samples) > 0.5:
+    if reason_fraction(samples, BEYOND) > 0.5:
         return "the eyes went beyond what the set-up taught"
+    if reason_fraction(samples, UNLIKE) > 0.5:
+        return "the eyes look unlike those of the set-up: another light, or other glasses"
     if not any(isfinite(s.gaze_yaw_deg) for s in samples):
         return "the line of sight was not measured"
     if not any(isfinite(s.target_yaw_deg) for s in samples):

@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict
 
 from tracker.sample import Sample
 from tracker.session import figures
+from tracker.session.derive import BEYOND, UNLIKE
 from tracker.session.projections import SessionRecord
 
 #: Below this rate a peak speed at 1 Hz is no longer within 8 % (tracker.motion.speed).
@@ -15,7 +16,7 @@ LOW_FRAME_RATE_HZ = 14.0
 #: Common practice: below these a summary carries a flag.
 LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
-MUCH_BEYOND = 0.1
+MUCH_UNREAD = 0.1
 
 
 class Flag(BaseModel):
@@ -44,6 +45,12 @@ _NOTES = {
     ),
 }
 
+#: Why eyes were not read -> what they did.
+_EYES = {
+    BEYOND: "went beyond the set-up's range",
+    UNLIKE: "looked unlike those of the set-up (another light, or other glasses)",
+}
+
 #: Notes that say nothing of a single exercise.
 _OF_THE_SESSION = {"from_clips"}
 
@@ -56,14 +63,10 @@ def flags_of(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
     if fraction < LOW_MEASURED:
         flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
-    beyond = figures.beyond_fraction(samples)
-    if beyond > MUCH_BEYOND:
-        flags.append(
-            Flag(
-                flag="beyond_setup",
-                reason=f"{100 * beyond:.0f} % of the time the eyes went beyond the set-up's range",
-            )
-        )
+    for flag, what in _EYES.items():
+        share = figures.reason_fraction(samples, flag)
+        if share > MUCH_UNREAD:
+            flags.append(Flag(flag=flag, reason=f"{100 * share:.0f} % of the time the eyes {what}"))
     light = figures.light_of(samples)
     if light is not None and light < LOW_LIGHT:
         flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))

@@ -231,6 +231,10 @@ def exercise_summary(
 def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     turns = record.turns
     none = "no turn was counted"
+    if exercise.channel == "eye_vergence":
+        # From extreme to extreme: where parallel lines of sight would read isn't known.
+        change = figures.by_side(turns, lambda t: t.swing_deg, none)
+        return {"vergence_change_deg": change, "tempo_bpm": figures.tempo(turns)}
     out: dict[str, Any] = {
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
         "tempo_bpm": figures.tempo(turns),

@@ -38,7 +38,7 @@ def derived(
     events
         The truth's events.
     """
-    out = _of_turns(exercise, columns)
+    out = _of_turns(exercise, columns) | _of_vergence(exercise, columns)
     true = {name: values[rows] for name, values in columns.items()}
     read = {
         name: np.array([getattr(s, name) for s in exercise.samples])
@@ -81,6 +81,19 @@ def _of_turns(exercise: ExerciseRecord, columns: dict[str, Array]) -> dict[str, 
         middle = np.median(pairs, axis=0)
         out[f"peak speed in {axis}, %"] = 100 * abs(float(middle[0] / middle[1]) - 1.0)
     return out
+
+
+def _of_vergence(exercise: ExerciseRecord, columns: dict[str, Array]) -> dict[str, float]:
+    """Change of vergence from extreme to extreme (median), and how often it went the wrong way."""
+    if CATALOGUE[exercise.step.exercise or ""].channel != "eye_vergence":
+        return {}
+    true = np.interp([t.peak_s for t in exercise.turns], columns["time_s"], columns["vergence_deg"])
+    ways = list(zip(exercise.turns[1:], np.diff(true), strict=True))
+    if not ways:
+        return {}
+    sizes = [100 * abs(turn.swing_deg / abs(way) - 1.0) for turn, way in ways]
+    wrong = sum((turn.side == "near") != (way > 0) for turn, way in ways)
+    return {"vergence change, %": float(np.median(sizes)), "vergence, wrong ways": float(wrong)}
 
 
 def _true_turn(turn: Turn, times: Array, angle: Array, speed: Array) -> tuple[float, float]:

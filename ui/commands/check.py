@@ -139,8 +139,7 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
     yield "measured", f"{100 * e.done.measured_fraction:.0f} % of {e.done.duration_s:.1f} s"
     movement = e.head or e.eyes
     if movement is not None:
-        yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
-        yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
+        yield from _movement(movement)
         yield "tempo, beats a minute", _figure(movement.get("tempo_bpm"))
     yield from _body(e)
     if e.gaze is not None:
@@ -160,6 +159,15 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield event.code, f"{event.start_s:.2f}{end} s{why}"
     for flag in e.quality:
         yield flag.flag, flag.reason
+
+
+def _movement(movement: dict[str, Any]) -> Iterator[tuple[str, str]]:
+    """How far and how fast head or eyes moved."""
+    if "vergence_change_deg" in movement:
+        yield "change of vergence, deg", _sides(movement["vergence_change_deg"])
+        return
+    yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
+    yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
 
 
 def _body(e: ExerciseSummary) -> Iterator[tuple[str, str]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
-from tracker.exercises.catalogue.model import GUIDED, Exercise, watch
+from tracker.exercises.catalogue.model import Exercise, watch
 
 #: 15-20 degrees to each side in yaw, 10-15 in pitch, 60 beats a minute: common practice.
 YAW_DEG = (15.0, 20.0)
@@ -107,15 +107,16 @@ EXERCISES: tuple[Exercise, ...] = (
     ),
     Exercise(
         "near-far",
-        GUIDED,
-        watch("head_moved", "not_measured"),
+        "eye_vergence",
+        watch("head_moved", "eyes_closed", "not_measured"),
         therapist="Slow vergence with a fingertip, arm's length to 30 cm, head still",
         cautions=("settle", "double"),
         sources={"dose": src.FINGER_DISTANCE},
         dose_repetitions=20,
+        needs=("face", "eyes"),
         head_still=True,
         asks_note=EYES_ONLY_NOTE,
         repetition_s=6.0,
-        not_measured=("count", "hand", "vergence", "double_image"),
+        not_measured=("hand", "double_image"),
     ),
 )

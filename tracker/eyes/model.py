@@ -1,0 +1,101 @@
+"""How a person's eyes are read: one regression for each eye and kind of patch."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from tracker.eyes.regression import Ridge
+from tracker.head.perspective import Array
+from tracker.rotation import angles_from_direction, direction_from_angles
+from tracker.sample import Reach
+
+
+@dataclass(frozen=True, slots=True)
+class EyeModel:
+    """Two regressions from the patches of one eye to its yaw and pitch in the head.
+
+    Their mean is the reading: the rectified patch errs with the pose, the cornered one
+    with the landmarks.
+    """
+
+    rectified: Ridge
+    cornered: Ridge
+
+    def predict(self, rectified: Array, cornered: Array) -> Array:
+        """Yaw and pitch ``S + (2,)`` in degrees of patches ``S + (p,)``."""
+        both = self.rectified.predict(rectified) + self.cornered.predict(cornered)
+        return np.asarray(0.5 * both)
+
+    def unlike(self, rectified: Array, cornered: Array) -> Array:
+        """How unlike those of the set-up patches ``S + (p,)`` are; 1 is usual."""
+        return np.asarray(0.5 * (self.rectified.unlike(rectified) + self.cornered.unlike(cornered)))
+
+
+@dataclass(frozen=True, slots=True)
+class EyeReading:
+    """Where both eyes look, relative to the head.
+
+    Attributes
+    ----------
+    yaw_deg, pitch_deg
+        Mean direction of the eyes.
+    vergence_deg
+        How far the lines of sight turn in, in yaw; that of parallel lines is 0.
+    unlike
+        How unlike the eyes of the set-up they look; 1 is usual.
+    """
+
+    yaw_deg: float
+    pitch_deg: float
+    vergence_deg: float
+    unlike: float
+
+
+@dataclass(frozen=True, slots=True)
+class GazeModel:
+    """A person's eyes, and where they were trained.
+
+    Attributes
+    ----------
+    right, left
+        The patient's own right and left eye.
+    reach_deg
+        ``(2, 2)`` lowest and highest trained yaw and pitch of the two eyes' mean.
+    error_deg
+        Median error on targets that were held out.
+    turned
+        ``(3, 3)`` from the axes it was trained in to those of the rest frame: another
+        than none once a kept profile has been given a new rest.
+    """
+
+    right: EyeModel
+    left: EyeModel
+    reach_deg: Array
+    error_deg: float
+    turned: Array = field(default_factory=lambda: np.eye(3))
+
+    @property
+    def reach(self) -> Reach:
+        """The trained ranges of yaw and pitch as plain numbers."""
+        (a, b), (c, d) = np.round(self.reach_deg, 2).tolist()
+        return (a, b), (c, d)
+
+    def read(self, rectified: Array, cornered: Array) -> EyeReading:
+        """Read both eyes.
+
+        Parameters
+        ----------
+        rectified, cornered
+            ``(2, p)`` patches, the right eye's first.
+        """
+        eyes = list(zip((self.right, self.left), rectified, cornered, strict=True))
+        looks = [
+            self.turned @ direction_from_angles(*(float(v) for v in eye.predict(r, c)))
+            for eye, r, c in eyes
+        ]
+        unlike = float(np.mean([eye.unlike(r, c) for eye, r, c in eyes]))
+        yaw, pitch = angles_from_direction(looks[0] + looks[1])
+        right, left = (float(angles_from_direction(look)[0]) for look in looks)
+        return EyeReading(float(yaw), float(pitch), left - right, unlike)
