@@ -15,8 +15,18 @@ import numpy as np
 
 from sample_clips.scenario import Scenario
 
-#: What is done, in turns: a matrix of six clips has one of each.
-KINDS = ("turns", "nods", "jumps", "turns-lagging", "turns-glancing", "nods-fast")
+#: What is done, in turns: a matrix of nine clips has one of each.
+KINDS = (
+    "turns",
+    "nods",
+    "jumps",
+    "turns-lagging",
+    "turns-glancing",
+    "nods-fast",
+    "turns-lids-lower",
+    "turns-light-changed",
+    "near-far",
+)
 #: Rate factors of the film: little loss, as from a camera, and a small file, which in dim
 #: light keeps hardly more than outlines of what moves.
 FINE, COARSE = 18, 27
@@ -90,6 +100,8 @@ def _camera(rng: np.random.Generator) -> tuple[dict[str, Any], str]:
 
 def _movement(kind: str, rng: np.random.Generator, rate_hz: int) -> dict[str, Any]:
     """Movement, exercise and eyes of a kind."""
+    if kind == "near-far":
+        return _near_and_far(rng)
     what = kind.partition("-")[0]
     exercise = {
         "turns": "turns-on-target",
@@ -106,6 +118,12 @@ def _movement(kind: str, rng: np.random.Generator, rate_hz: int) -> dict[str, An
     more: dict[str, Any] = {}
     if kind == "turns-lagging":
         more["counter_turn"] = round(float(rng.uniform(0.5, 0.8)), 2)
+    if kind == "turns-lids-lower":
+        more["lids_sink"] = round(float(rng.uniform(0.1, 0.4)), 2)
+    if kind == "turns-light-changed":
+        more["light_change"] = round(float(rng.uniform(0.5, 1.3)), 2)
+        if rng.random() < 0.5:
+            more["light_then_from"] = (round(float(rng.uniform(-0.7, 0.7)), 2), 0.6, 0.75)
     if kind == "turns-glancing":
         side = float(rng.choice([-1.0, 1.0]))
         more["glances"] = [
@@ -122,4 +140,20 @@ def _movement(kind: str, rng: np.random.Generator, rate_hz: int) -> dict[str, An
             "uneven": 0.08,
         },
         **more,
+    }
+
+
+def _near_and_far(rng: np.random.Generator) -> dict[str, Any]:
+    """A fingertip that comes near and goes away again, the eyes on it."""
+    cycle_s = float(rng.uniform(2.5, 6.0))
+    return {
+        "exercise": "near-far",
+        "movement": {
+            "kind": "near_far",
+            "near_mm": round(float(rng.uniform(270, 330)), 0),
+            "far_mm": round(float(rng.uniform(560, 680)), 0),
+            "tempo_bpm": round(120.0 / cycle_s, 1),
+            "repetitions": max(3, round(LASTS_S / cycle_s)),
+            "uneven": 0.08,
+        },
     }

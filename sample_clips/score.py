@@ -264,13 +264,13 @@ class Score:
     def _distance_mm(self, t: float) -> float:
         """How far from the eyes a target is that comes near and goes away again."""
         move = self.scenario.movement
-        share = 0.5 + 0.5 * self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
-        share = min(max(share, 0.0), 1.0)
         # From its place at the start it first goes to the far end.
-        start = self.start_s + LEAD_S
-        settle = smooth((t - self.start_s) / LEAD_S) if t < start else 1.0
-        there = move.near_mm + (move.far_mm - move.near_mm) * share
-        return float(there * settle + self.scenario.target_distance_mm * (1 - settle))
+        out = smooth((t - self.start_s) / LEAD_S)
+        there = self.scenario.target_distance_mm * (1 - out) + move.far_mm * out
+        for start, lasts, _ in self.cycles:
+            u = min(max((t - start) / lasts, 0.0), 1.0)
+            there += (move.near_mm - move.far_mm) * (0.5 - 0.5 * np.cos(2 * np.pi * u))
+        return float(there)
 
     def _at_distance(self, distance_mm: float) -> Array:
         """Point on the line from the eyes at rest to the centre target."""

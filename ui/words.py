@@ -241,7 +241,9 @@ WORDS: dict[str, object] = {
     "reason.too_far": QT_TRANSLATE_NOOP("turnpost", "you are too far away"),
     "reason.turned_too_far": QT_TRANSLATE_NOOP("turnpost", "your head is turned too far"),
     "reason.frame_rate_too_low": QT_TRANSLATE_NOOP("turnpost", "the camera is too slow"),
-    "reason.covered": QT_TRANSLATE_NOOP("turnpost", "something covers your face"),
+    "reason.covered": QT_TRANSLATE_NOOP(
+        "turnpost", "something covers your face, or the light on it has changed"
+    ),
     "reason.blurred": QT_TRANSLATE_NOOP("turnpost", "the picture is blurred"),
     "reason.gap": QT_TRANSLATE_NOOP("turnpost", "pictures are missing"),
     "reason.eyes_shut": QT_TRANSLATE_NOOP("turnpost", "your eyes are shut"),

@@ -21,6 +21,14 @@ _SAID = {
     "gaze_yaw_deg": "gaze yaw",
     "gaze_pitch_deg": "gaze pitch",
 }
+#: What was done to make the eyes harder to read, as it stands behind a row's name.
+_MADE_HARD = {
+    "turns-lagging": ", eyes that lag",
+    "turns-lids-lower": ", lids lower",
+    "turns-light-changed": ", light changed",
+}
+#: Figures that rest on how the eyes are read while the head moves.
+_OF_THE_GAZE = ("counter-turn ratio", "eye yaw for each degree of head yaw")
 
 
 def matrix_table(count: int, seed: int, folder: Path) -> Iterable[str]:
@@ -69,19 +77,22 @@ def _render(one: Drawn, folder: Path) -> Path:
 
 def _figures(one: Drawn, result: Comparison) -> Iterable[tuple[str, float]]:
     """Names and values of a clip's rows."""
-    lagging = one.kind == "turns-lagging"
+    made_hard = _MADE_HARD.get(one.kind, "")
     for column, name in _SAID.items():
         value = result.error_deg.get(column)
-        if value is None or (name.startswith("gaze") and one.scenario.movement.kind == "jumps"):
+        moved = {"turns": "turning", "nods": "nodding"}.get(one.scenario.movement.kind)
+        if value is None or (name.startswith("gaze") and moved is None):
             continue
-        moved = {"turns": "turning", "nods": "nodding"}.get(one.scenario.movement.kind, "")
-        said = f"{name} while {moved}" if name.startswith("gaze") else name
-        yield (f"{said}, eyes that lag" if lagging and name.startswith("gaze") else said), value
+        said = f"{name} while {moved}{made_hard}" if name.startswith("gaze") else name
+        yield said, value
     for axis in ("yaw", "pitch"):
         slope = result.slope.get(f"head_{axis}_deg")
         if slope is not None:
             yield f"head {axis}, slope off 1", abs(slope - 1.0)
-    yield from result.derived.items()
+    for name, value in result.derived.items():
+        yield (f"{name}{made_hard}" if name in _OF_THE_GAZE else name), value
+    if made_hard:
+        yield f"gaze not measured, %{made_hard}", 100 * (1.0 - result.gaze_measured)
     yield "not measured, % of the frames", 100 * (1.0 - result.measured)
 
 

@@ -53,8 +53,9 @@ class Comparison:
         Measured degrees for each true one, where the truth moved enough to tell.
     derived
         Errors of what follows from the angles, by name (:mod:`ui.bench.derived`).
-    measured
-        Share of the exercise's frames with a head pose.
+    measured, gaze_measured
+        Share of the exercise's frames with a head pose; of those with open eyes in truth,
+        share with a line of sight.
     repetitions, true_repetitions
         Counts.
     found, missed, false
@@ -66,6 +67,7 @@ class Comparison:
     slope: dict[str, float]
     derived: dict[str, float]
     measured: float
+    gaze_measured: float
     repetitions: int
     true_repetitions: int
     found: int
@@ -117,6 +119,7 @@ def compare(record: SessionRecord, truth: Truth) -> Comparison:
         slopes,
         derived(exercise, truth.columns, rows, truth.events["events"]),
         float(measured),
+        float(np.isfinite([s.gaze_yaw_deg for s in exercise.samples])[opened].mean()),
         len(exercise.turns) // 2,
         int(truth.events["repetitions"]),
         found,
