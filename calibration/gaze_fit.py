@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.eyes.model import EyeModel, GazeModel
-from tracker.eyes.regression import TRUSTED, fit_ridge
+from tracker.eyes.regression import TRUSTED, fit_ridge, left_out
 from tracker.head.perspective import Array
 
 #: Discarded after a look target changes: a saccade starts after 100-300 ms
@@ -82,28 +82,30 @@ def _both(eyes: LabelledEyes, weights: Array) -> _Eyes:
     return right, left
 
 
-def _off_deg(models: _Eyes, eyes: LabelledEyes, rows: NDArray[np.bool_]) -> Array:
-    """How far the mean of the eyes reads from what was asked, ``(n,)``."""
-    readings = [
-        model.predict(eyes.rectified[rows, k], eyes.cornered[rows, k])
-        for k, model in enumerate(models)
-    ]
-    off = np.mean(readings, axis=0) - eyes.mean_deg[rows]
-    return np.asarray(np.sqrt((off**2).sum(axis=1)))
+def _off_deg(eyes: LabelledEyes, weights: Array, stretches: NDArray[np.int64]) -> Array:
+    """How far each stretch reads from what was asked by a fit without it, ``(n,)``.
+
+    Of the mean of both eyes; a stretch with too little left to fit is NaN.
+    """
+    off = np.mean(
+        [
+            left_out(patches[:, k], eyes.angles_deg[:, k], weights, stretches)
+            for patches in (eyes.rectified, eyes.cornered)
+            for k in (0, 1)
+        ],
+        axis=0,
+    )
+    _, of, count = np.unique(stretches, return_inverse=True, return_counts=True)
+    enough = len(stretches) - count[of] >= MIN_FRAMES
+    return np.asarray(np.where(enough, np.sqrt((off**2).sum(axis=1)), np.nan))
 
 
 def _trust(eyes: LabelledEyes, weights: Array) -> Array:
     """New weights: folds of the moving part judged by models that have not seen them."""
-    out = weights.copy()
-    folds = _folds(eyes)
-    for fold in np.unique(folds):
-        rows = folds == fold
-        if (~rows).sum() < MIN_FRAMES:
-            continue
-        off = _off_deg(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows)
-        limit = np.where(eyes.moving[rows], MOVING_LIMIT_DEG, 2.0 * MOVING_LIMIT_DEG)
-        out[rows] = np.clip(1.0 - (off / limit) ** 2, 0.02, 1.0) ** 2
-    return out
+    off = _off_deg(eyes, weights, _folds(eyes))
+    limit = np.where(eyes.moving, MOVING_LIMIT_DEG, 2.0 * MOVING_LIMIT_DEG)
+    trust = np.clip(1.0 - (off / limit) ** 2, 0.02, 1.0) ** 2
+    return np.asarray(np.where(np.isnan(off), weights, trust))
 
 
 def _folds(eyes: LabelledEyes) -> NDArray[np.int64]:
@@ -117,10 +119,6 @@ def _folds(eyes: LabelledEyes) -> NDArray[np.int64]:
 
 def _held_out_error(eyes: LabelledEyes, weights: Array) -> float:
     """Median error in degrees on whole looks that the fit had not seen."""
-    errors: list[float] = []
-    for group in np.unique(eyes.group[~eyes.moving]):
-        rows = eyes.group == group
-        if (~rows).sum() < MIN_FRAMES:
-            continue
-        errors.extend(_off_deg(_both(eyes, np.where(rows, 0.0, weights) + 1e-9), eyes, rows))
-    return float(np.median(errors)) if errors else float("nan")
+    off = _off_deg(eyes, weights, eyes.group)[~eyes.moving]
+    off = off[np.isfinite(off)]
+    return float(np.median(off)) if len(off) else float("nan")

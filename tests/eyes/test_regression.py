@@ -10,7 +10,7 @@ from tests.motion.test_near_far import vergence_deg
 from tracker.eyes import regression
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.patches import GRID_MM, PATCH_SIZE, cornered_patches
-from tracker.eyes.regression import RIDGE, Ridge, fit_ridge
+from tracker.eyes.regression import RIDGE, Ridge, fit_ridge, left_out
 from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
 
@@ -48,6 +48,21 @@ def test_what_is_usual_is_what_kept_stretches_leave_unexplained() -> None:
         known = across @ np.linalg.solve(kernel, across.T)
         left.extend(np.diag(asked @ asked.T - known))
     assert fit.usual == pytest.approx(float(np.median(left)), rel=1e-6)
+
+
+def test_stretches_left_out_read_as_in_fits_without_them() -> None:
+    """The closed form against fitting anew without each stretch, by numpy, offset and all."""
+    vectors, angles, stretches = looks(np.random.default_rng(12))
+    weights = np.random.default_rng(13).uniform(0.1, 1.0, len(vectors))
+    found = left_out(vectors, angles, weights, stretches)
+    for stretch in np.unique(stretches):
+        rows = stretches == stretch
+        kept = np.column_stack([np.ones((~rows).sum()), vectors[~rows] - vectors.mean(axis=0)])
+        prior = np.diag([1e-6, *[RIDGE] * 60])
+        w = weights[~rows, None]
+        fit = np.linalg.solve(kept.T @ (w * kept) + prior, kept.T @ (w * angles[~rows]))
+        asked = np.column_stack([np.ones(rows.sum()), vectors[rows] - vectors.mean(axis=0)])
+        assert found[rows] == pytest.approx(asked @ fit - angles[rows], abs=0.02)
 
 
 def test_eyes_like_those_of_the_set_up_are_usual_and_others_are_not() -> None:

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from scipy.signal import find_peaks
 
 from sample_clips.heads import make_head
 from sample_clips.matrix import KINDS, drawn
 from sample_clips.people import HEADS, find_head, random_head
+from sample_clips.scenario import Scenario
 from sample_clips.score import Score
+from sample_clips.truth import events, truth_row
 
 
 def test_the_same_number_draws_the_same_and_another_seed_another() -> None:
@@ -25,7 +28,8 @@ def test_what_is_drawn_lies_within_the_statements_ranges() -> None:
         assert 35 <= camera.vertical_fov_deg <= 60
         assert 450 <= camera.position_mm[2] <= 900
         assert camera.rate_hz in (15, 30, 60)
-        assert 0.3 <= move.tempo_bpm / 120 <= 2.5
+        slowest = 0.15 if one.kind == "near-far" else 0.3
+        assert slowest <= move.tempo_bpm / 120 <= 2.5
         if camera.rate_hz == 15:
             assert move.tempo_bpm / 120 <= 1.0
     lots = [drawn(k, 2).scenario for k in range(120)]
@@ -57,3 +61,38 @@ def test_hooded_lids_hang_in_the_clip() -> None:
     scenario = drawn(0).scenario.model_copy(update={"head": f"random-{hooded}", "blinks": False})
     score = Score(scenario, make_head(scenario.head))
     assert score.attitude(0.5).low == pytest.approx(random_head(hooded).hooded)
+
+
+def first_of(kind: str, seed: int = 3) -> Scenario:
+    return drawn(KINDS.index(kind), seed).scenario.model_copy(update={"blinks": False})
+
+
+def test_a_fingertip_comes_near_and_goes_away_as_often_as_the_truth_says() -> None:
+    scenario = first_of("near-far")
+    score = Score(scenario, make_head(scenario.head))
+    times = np.arange(score.start_s + 0.5, score.end_s, 1 / 60)
+    rows = [truth_row(score, float(t)) for t in times]
+    away = np.array([np.linalg.norm(score.looked_at(float(t))) for t in times])
+    move = scenario.movement
+    assert away.min() == pytest.approx(move.near_mm, abs=3)
+    assert away.max() == pytest.approx(move.far_mm, abs=3)
+    near, _ = find_peaks(-away, prominence=100)
+    assert len(near) == move.repetitions == events(score)["repetitions"]
+    # 2 atan of half the eyes' distance by that of the tip (plain geometry), the head at rest.
+    apart = random_head(int(scenario.head.removeprefix("random-"))).pupils_mm
+    read = np.array([float(row["vergence_deg"]) for row in rows])
+    assert read == pytest.approx(np.degrees(2 * np.arctan(apart / 2 / away)), abs=0.15)
+
+
+def test_lids_sink_and_the_light_changes_with_the_exercise_not_before() -> None:
+    scenario = first_of("turns-lids-lower")
+    score = Score(scenario, make_head(scenario.head))
+    sunk = score.attitude(score.start_s + 1.0).low - score.attitude(score.start_s - 1.0).low
+    assert sunk == pytest.approx(scenario.lids_sink) and sunk >= 0.1
+    lit = next(
+        one.scenario
+        for k in range(20)
+        if (one := drawn(KINDS.index("turns-light-changed") + k * len(KINDS), 3)).scenario
+        and one.scenario.light_then_from is not None
+    )
+    assert lit.light_then_from != lit.light_from

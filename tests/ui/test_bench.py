@@ -76,7 +76,7 @@ def test_the_matrix_takes_clips_that_are_there_and_names_the_worst(
     monkeypatch.setattr("ui.bench.matrix._render", lambda one, _: Path(one.scenario.name))
     monkeypatch.setattr("ui.bench.matrix.compare_clip", lambda _: next(results))
     lines = list(matrix_table(2, 7, tmp_path))
-    table = {line[:42].strip(): line for line in lines}
+    table = {line[:52].strip(): line for line in lines}
     assert table["head yaw"].split()[2] == "2"
     assert "matrix-7-" in table["head yaw"]
     assert lines[-2] == "repetitions: 0 of 2 clips miscounted"

@@ -101,8 +101,8 @@ def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterabl
         f"On rendered heads, {count} clips drawn with seed {seed}, {dt.date.today():%Y-%m-%d}; "
         "mean absolute errors in degrees unless said."
     )
-    yield f"{'':42}{'clips':>6}{'median':>8}{'worst':>8}  worst clip"
+    yield f"{'':52}{'clips':>6}{'median':>8}{'worst':>8}  worst clip"
     for name in sorted(readings):
         rows = sorted(readings[name])
         worst, where = rows[-1]
-        yield f"{name:42}{len(rows):>6}{rows[len(rows) // 2][0]:>8.3f}{worst:>8.3f}  {where}"
+        yield f"{name:52}{len(rows):>6}{rows[len(rows) // 2][0]:>8.3f}{worst:>8.3f}  {where}"

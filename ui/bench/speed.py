@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterable
+from dataclasses import replace
 from pathlib import Path
 
 from tracker.session.stage import load_stage_log, setup_steps, stage_path_of
@@ -15,10 +16,10 @@ STRETCH = 60
 def speed_table(clip: Path) -> Iterable[str]:
     """Lines of the table for a clip with a set-up.
 
-    Both ways run over the same frames in the same process, in turns; the set-up's
+    All ways run over the same frames in the same process, in turns; the set-up's
     fit is timed apart, since it happens once.
     """
-    from calibration.measurer import make_measurer
+    from calibration.measurer import Measurer, make_measurer
     from tracker.vision.clips import open_clip
     from tracker.vision.landmarks import LandmarkFinder
 
@@ -26,7 +27,7 @@ def speed_table(clip: Path) -> Iterable[str]:
     steps = setup_steps(stage.steps)
     end_s = max(s.to_s for s in steps)
     measurer = make_measurer(vertical_fov_deg=stage.camera.vertical_fov_deg)
-    alone_s = full_s = decode_s = 0.0
+    alone_s = head_s = full_s = decode_s = 0.0
     counted = 0
     with open_clip(clip) as frames, LandmarkFinder() as finder:
         source = iter(frames)
@@ -37,6 +38,8 @@ def speed_table(clip: Path) -> Iterable[str]:
         began = time.perf_counter()
         measurer.fit(steps)
         fit_s = time.perf_counter() - began
+        assert measurer.profile is not None
+        without = Measurer(profile=replace(measurer.profile, gaze=None))
         while True:
             began = time.perf_counter()
             stretch = [f for f, _ in zip(source, range(STRETCH), strict=False)]
@@ -49,14 +52,22 @@ def speed_table(clip: Path) -> Iterable[str]:
             alone_s += time.perf_counter() - began
             began = time.perf_counter()
             for frame in stretch:
+                without.take(frame)
+            head_s += time.perf_counter() - began
+            began = time.perf_counter()
+            for frame in stretch:
                 measurer.take(frame)
             full_s += time.perf_counter() - began
             counted += len(stretch)
     measurer.close()
+    without.close()
     per = 1000.0 / max(counted, 1)
     yield f"{clip.stem}, {counted} frames, one process"
     yield f"decoding                      {decode_s * per:7.2f} ms a frame"
     yield f"landmarks alone               {alone_s * per:7.2f} ms a frame"
+    yield f"landmarks and head            {head_s * per:7.2f} ms a frame"
     yield f"landmarks, head and gaze      {full_s * per:7.2f} ms a frame"
-    yield f"measure / (decode + landmarks) {(decode_s + full_s) / (decode_s + alone_s):6.2f}"
+    library_s = decode_s + alone_s
+    yield f"without gaze / (decode + landmarks) {(decode_s + head_s) / library_s:6.2f}"
+    yield f"with gaze    / (decode + landmarks) {(decode_s + full_s) / library_s:6.2f}"
     yield f"fit of the set-up, once       {fit_s:7.2f} s"
