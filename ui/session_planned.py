@@ -210,6 +210,7 @@ class PlannedPart(SetPart):
             self._rest_from_now()
             self.conductor.stop(ended)
         if self.conductor is not None:
+            self._hush()
             # The plan is through; its steps stay with the recording.
             self.conductor = None
             self._asked, self._begun, self._offset_s = [], 0, 0.0

@@ -63,7 +63,7 @@ class Speaking:
             Whether the person's eyes are shut: then the voice speaks, also beside a
             screen reader, which follows what is looked at.
         """
-        text = " ".join(words.say(key, **values) for key in keys)
+        text = " ".join(_sentence(words.say(key, **values)) for key in keys)
         if self._reader.running and not eyes_shut:
             self._reader.announce(text, at_once=rank >= (Grave.edge, 0))
             return True
@@ -79,3 +79,8 @@ class Speaking:
         """Break off what is being said, unless it is graver than ``least``."""
         if self._voice.speaking and self._rank[0] <= least:
             self._voice.stop()
+
+
+def _sentence(text: str) -> str:
+    """A title has no stop, and a voice makes no pause without one."""
+    return f"{text}." if text[-1:].isalnum() else text

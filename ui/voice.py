@@ -93,7 +93,11 @@ class _Engine(QObject):
         if self._speech is not None:
             self._speech.stop()
             self._number, self._began = number, False
-            self._speech.say(text)
+            self.speak(text)
+
+    def speak(self, text: str) -> None:
+        """Give it to the engine; for tests, as a slot that is overridden runs in another thread."""
+        self._speech.say(text)
 
     @Slot()
     def stop(self) -> None:
@@ -157,16 +161,16 @@ class QtVoice(QObject):
         if self._engine is not None:
             return
         engine = self._engine = _Engine()
-        self._open.connect(engine.open)
-        self._say.connect(engine.say)
-        self._silence.connect(engine.stop)
-        engine.found.connect(self._found)
-        engine.said.connect(self._said)
         if self._apart:
             self._thread = QThread()
             engine.moveToThread(self._thread)
             self._end.connect(engine.close)
             self._thread.start()
+        self._open.connect(engine.open)
+        self._say.connect(engine.say)
+        self._silence.connect(engine.stop)
+        engine.found.connect(self._found)
+        engine.said.connect(self._said)
         self._open.emit(self._name, words.say("voice.language"))
 
     def say(self, text: str) -> None:
