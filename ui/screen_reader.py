@@ -22,4 +22,8 @@ class QtScreenReader:
         event = QAccessibleAnnouncementEvent(window, text)
         polite = QAccessible.AnnouncementPoliteness
         event.setPoliteness(polite.Assertive if at_once else polite.Polite)
-        QAccessible.updateAccessibility(event)
+        _tell(event)
+
+
+def _tell(event: QAccessibleAnnouncementEvent) -> None:
+    QAccessible.updateAccessibility(event)

@@ -53,12 +53,14 @@ VOICE_WORDS: dict[str, object] = {
     "sound.silence": QT_TRANSLATE_NOOP("turnpost", "Nothing"),
     "sound.seated": QT_TRANSLATE_NOOP(
         "turnpost",
-        "This counts while you sit with your eyes open. All that is said stands on the screen too.",
+        "Your choice holds while you sit with your eyes open. What is said stands on the screen too.",
     ),
     "sound.always": QT_TRANSLATE_NOOP(
         "turnpost",
-        "With your eyes shut, or standing, sound leads you whatever you choose here. After a "
-        "sudden drop of your head the voice always asks how you are.",
+        "With your eyes shut, or standing, sound leads you whatever you choose here.",
+    ),
+    "sound.fall": QT_TRANSLATE_NOOP(
+        "turnpost", "After a sudden drop of your head the voice always asks how you are."
     ),
     "sound.reader": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -10,10 +10,12 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 
-from tests.ui.fakes import FakeWorld, ScreenReader, Voice, seen, turning
+from tests.ui.fakes import SIZE, FakeWorld, ScreenReader, Voice, seen, turning
 from tests.ui.patient import ENTER, SPACE, STAND, TURNS, WALK, Person, plan_of, turned
 from tests.ui.test_planned_pages import after_a_set, offered, said
+from tests.ui.test_window import cut_in
 from tracker.plan.model import Entry
 from tracker.practice.tasks import (
     AskAfterSet,
@@ -27,7 +29,7 @@ from tracker.practice.tasks import (
     Rest,
 )
 from tracker.sample import Sample
-from ui import words
+from ui import screen_reader, words
 from ui.ports import NoBeats, NoVoice
 from ui.session_flow import Phase
 
@@ -483,3 +485,52 @@ def test_gravity_is_in_the_order_of_the_engine() -> None:
     ranks = [rank_of_cue(code) for code in PRIORITY]
     assert all(a > b for a, b in pairwise(ranks))
     assert (Grave.note, 0) < min(ranks) and max(ranks) < (Grave.edge, 0)
+
+
+@pytest.mark.parametrize("lack", ["", "no_language"])
+@pytest.mark.parametrize("percent", [100, 200])
+def test_nothing_is_cut_where_one_chooses_and_hears(
+    begin: Begin, fake: FakeWorld, percent: int, lack: str
+) -> None:
+    fake.voice = NoVoice(lack) if lack else Voice()
+    person = begin(plan_of(SHUT), percent=percent)
+    person.director.sounds = "silence"
+    faults: list[str] = []
+
+    def look(name: str) -> None:
+        person.settle()
+        assert person.window.size().toTuple() == SIZE, f"{name} made the window larger"
+        faults.extend(f"{name}: {fault}" for fault in cut_in(person.window))
+
+    person.window.open_sound()
+    look("sound")
+    promised = words.say("sound.fall") in said(person)
+    assert promised == (not lack)
+    person.window.close_sound()
+    person.begin_day()
+    look("question")
+    person.choose("Yes")
+    look("place")
+    assert not faults
+
+
+# --- what a screen reader is told ---
+
+
+def test_an_announcement_reaches_qt_from_the_window_in_use(
+    begin: Begin, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    person = begin(plan_of(TURNS))
+    told: list[QAccessibleAnnouncementEvent] = []
+    monkeypatch.setattr(screen_reader, "_tell", told.append)
+    reader = screen_reader.QtScreenReader()
+    reader.announce("Begin now.", at_once=True)
+    reader.announce("Only two more.", at_once=False)
+    polite = QAccessible.AnnouncementPoliteness
+    found = [(e.message(), e.politeness(), e.object()) for e in told]
+    assert found == [
+        ("Begin now.", polite.Assertive, person.window),
+        ("Only two more.", polite.Polite, person.window),
+    ]
+    monkeypatch.undo()
+    reader.announce("And Qt takes it.", at_once=False)

@@ -36,6 +36,8 @@ class SoundPage(Page):
         self.body.addWidget(self.choice)
         self.body.addWidget(Words(words.say("sound.seated")))
         self.body.addWidget(Words(words.say("sound.always")))
+        self.fall = Words(words.say("sound.fall"))
+        self.body.addWidget(self.fall)
         self.body.addStretch(1)
         self.back = Button(words.say("sound.back"), "main")
         self.back.clicked.connect(leave)
@@ -70,6 +72,8 @@ class SoundPage(Page):
             key = "sound.none"
         if bool(key) == self._lack.isHidden():
             self._lack.setVisible(bool(key))
+        if self.fall.isHidden() == director.can_speak:
+            self.fall.setVisible(director.can_speak)
         text = words.say(key) if key else ""
         if self.lack.text() != text:
             self.lack.setText(text)
