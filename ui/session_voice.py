@@ -192,7 +192,8 @@ class VoicePart(ClockPart):
         cue = None if live is None else live.cue
         if cue is not None and cue is not self._cue_heard:
             self._cue_heard = cue
-            if self._is_news(cue) and words.has(f"cue.{cue.code}"):
+            fresh = self.now_s - cue.said_at_s <= _CUE_FRESH_S
+            if fresh and words.has(f"cue.{cue.code}"):
                 self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
         if entry.seconds is not None:
             past_s = self.set_ran_s - entry.seconds / 2
@@ -202,11 +203,6 @@ class VoicePart(ClockPart):
             left = (entry.repetitions or 0) - done
             if left == _TWO and not self._two_said:
                 self._two_said = self._say((Grave.note, 0), "say.two_left")
-
-    def _is_news(self, cue: Cue) -> bool:
-        asked = self.asked
-        begun = asked is not None and cue.said_at_s >= asked.step.from_s
-        return begun and self.now_s - cue.said_at_s <= _CUE_FRESH_S
 
     @property
     def set_ran_s(self) -> float:

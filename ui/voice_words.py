@@ -53,7 +53,8 @@ VOICE_WORDS: dict[str, object] = {
     "sound.silence": QT_TRANSLATE_NOOP("turnpost", "Nothing"),
     "sound.seated": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Your choice holds while you sit with your eyes open. What is said stands on the screen too.",
+        "Your choice holds while you sit with your eyes open. What is said also stands on the "
+        "screen.",
     ),
     "sound.always": QT_TRANSLATE_NOOP(
         "turnpost",

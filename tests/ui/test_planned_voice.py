@@ -29,6 +29,7 @@ from tracker.practice.tasks import (
     Rest,
 )
 from tracker.sample import Sample
+from tracker.vision.messages import Measured
 from ui import screen_reader, words
 from ui.ports import NoBeats, NoVoice
 from ui.session_flow import Phase
@@ -147,6 +148,21 @@ def test_a_cue_is_spoken_at_the_turn_at_which_the_engine_says_it(
         assert text == words.say(f"cue.{row['code']}") + "."
         # The engine dates what it says a moment ahead: its own look-ahead.
         assert abs(spoken_s - row["time_s"]) <= 0.1
+
+
+def test_a_cue_that_comes_late_is_not_about_now_any_more(begin: Begin, voice: Voice) -> None:
+    person = begin(plan_of(TURNS.model_copy(update={"repetitions": 20})))
+    person.get_in_place(1)
+    person.measured(3.2, seen)
+    voice.spoken.clear()
+    service, start_s = person.fake.service, person.fake.service.time_s
+    # The machine stood still for a while, then all news comes at once.
+    service.news += [Measured(turning(start_s + k / 30, start_s, 7.0)) for k in range(1, 360)]
+    service.time_s += 12.0
+    person.settle()
+    told = person.fake.recordings[-1].journal.content().of("said")
+    assert told and service.time_s - told[-1]["time_s"] > 1.0
+    assert voice.texts == []
 
 
 def test_unwell_stops_what_is_heard_and_says_so(begin: Begin, voice: Voice) -> None:
