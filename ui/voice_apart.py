@@ -7,8 +7,8 @@ import sys
 
 from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
-#: The program that speaks.
-CHILD = (sys.executable, "-m", "ui.voice_child")
+#: The program that speaks; never one that happens to lie in the folder one is in (-P).
+CHILD = (sys.executable, "-P", "-m", "ui.voice_child")
 #: How long it may take to be found, and to take an order (a daemon may have to start first);
 #: how long it may take to end.
 _FOUND_MS, _TAKEN_MS, _END_MS = 15_000, 4_000, 500
