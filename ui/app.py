@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
-from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, Task
+from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.geometry import FieldExtent, screen_geometry
@@ -25,6 +25,7 @@ from ui.pages.gate import GatePage
 from ui.pages.practice import PracticePage
 from ui.pages.scores import ScoresPage
 from ui.pages.setup import SetupPage
+from ui.pages.sound import SoundPage
 from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.welcome import WelcomePage
@@ -40,6 +41,8 @@ TICK_MS = 16
 REFRESH_MS = 66
 SMALLEST = (960, 600)
 PICTURES = Path(__file__).parent / "pictures"
+#: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
+_GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
 #: Room kept free around a target at the field's edge.
 EDGE_MM = 12.0
 
@@ -94,6 +97,8 @@ class Window(QWidget):
         self.stack = QStackedWidget()
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
+        self.director.sounds = settings.sounds
+        self._covered: tuple[Phase, Task | None] | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -103,6 +108,7 @@ class Window(QWidget):
         for page in self.pages.values():
             self.stack.addWidget(page)
         self._shortcuts = self._make_shortcuts()
+        self.header.sound.connect(self.open_sound)
         self.header.smaller.connect(lambda: self.step_text(-1))
         self.header.larger.connect(lambda: self.step_text(1))
         self.header.colours.connect(self.switch_colours)
@@ -140,11 +146,12 @@ class Window(QWidget):
             "choose": ChoosePage(director, self.settings, self._target_size),
             "practice": PracticePage(director, practice_field),
             "summary": SummaryPage(director, self.close),
+            "sound": SoundPage(director, self.settings, self.close_sound),
         }
 
     def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
         actions: dict[str, Callable[[], object]] = {
-            "stop": self.director.stop,
+            "stop": self.stop,
             "pause": self.director.pause_or_go_on,
             "picture": self.pages["practice"].toggle_picture,  # type: ignore[attr-defined]
             "unwell": self.director.unwell,
@@ -152,6 +159,7 @@ class Window(QWidget):
             "text_smaller": lambda: self.step_text(-1),
             "text_normal": lambda: self.set_text(100),
             "colours": self.switch_colours,
+            "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
         }
@@ -206,8 +214,13 @@ class Window(QWidget):
             self.refresh()
 
     def follow(self) -> None:
-        """Show the page of the director's phase."""
+        """Show the page of the director's phase, or the sound page while nothing new comes."""
         phase = self.director.phase
+        if self._covered is not None:
+            was, task = self._covered
+            if phase != was or self.director.task is not task:
+                self._covered = None
+        self.header.let_sound(self._may_cover())
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
@@ -223,6 +236,8 @@ class Window(QWidget):
     def _page(self) -> QWidget:
         """The page of the director's phase, and of its task."""
         phase, task = self.director.phase, self.director.task
+        if self._covered is not None:
+            return self.pages["sound"]
         if phase == Phase.asking and isinstance(task, AskGate):
             return self.pages["gate"]
         if phase == Phase.asking and isinstance(task, AskScores | AskSinceLast):
@@ -252,6 +267,28 @@ class Window(QWidget):
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
 
     # --- commands ---
+
+    def stop(self) -> None:
+        """Stop at once; from the sound page, behind which nothing goes on, back."""
+        if self._covered is None:
+            self.director.stop()
+        else:
+            self.close_sound()
+
+    def _may_cover(self) -> bool:
+        director = self.director
+        return director.phase not in _GOING_ON and not isinstance(director.task, DoSet)
+
+    def open_sound(self) -> None:
+        """The page where one chooses what to hear, unless something goes on."""
+        if self._may_cover():
+            self._covered = (self.director.phase, self.director.task)
+            self.follow()
+
+    def close_sound(self) -> None:
+        """Back to where one came from."""
+        self._covered = None
+        self.follow()
 
     def use_clip(self) -> None:
         """Go on with the sample clip."""
@@ -358,14 +395,16 @@ def open_window(
     *, clip: ClipPlan | None = None, plan: Path | None = None
 ) -> tuple[QApplication, Window]:
     """Make the program's real window and show it."""
+    from ui.screen_reader import QtScreenReader
     from ui.sound import make_beats
+    from ui.voice import make_voice
     from ui.wiring import clip_plan, demo_clip, make_world
 
     app = make_app()
     settings = user_settings()
     theme.apply(app, settings.colours)
     window = Window(
-        make_world(make_beats()),
+        make_world(make_beats(), make_voice(), QtScreenReader()),
         clip=clip,
         demo_clip=lambda: clip_plan(demo_clip()),
         settings=settings,

@@ -80,7 +80,14 @@ class Card:
 
 
 def card_of(
-    task: Task, plan: Plan, *, week: int = 1, setup_first: bool = False, can_sound: bool = True
+    task: Task,
+    plan: Plan,
+    *,
+    week: int = 1,
+    setup_first: bool = False,
+    can_sound: bool = True,
+    can_speak: bool = False,
+    sounds: str = "voice",
 ) -> Card:
     """Card of a task that has one (the safety questions and the scores have pages of their own).
 
@@ -94,8 +101,10 @@ def card_of(
         Week of the plan, for its ladders.
     setup_first
         Whether a set-up comes before the set.
-    can_sound
-        Whether this computer can play a sound.
+    can_sound, can_speak
+        Whether this computer can play a sound, and speak.
+    sounds
+        What was chosen for seated work with the eyes open: ``voice``, ``beats``, ``silence``.
     """
     match task:
         case ShowToday():
@@ -105,7 +114,8 @@ def card_of(
             return Card(words.say("ask.stage"), (how,), options=_yes_no())
         case AskSound():
             again = Option(words.say("ask.sound.again"), act="sound")
-            return _asked("ask.sound", (*_yes_no(), again))
+            voice = Option(words.say("ask.sound.voice"), act="voice")
+            return _asked("ask.sound", (*_yes_no(), again, *([voice] if can_speak else [])))
         case AskReader():
             silent = () if can_sound else (words.say("ask.reader.silent"),)
             how = words.say("ask.reader.how")
@@ -118,7 +128,8 @@ def card_of(
                 _yes_no(),
             )
         case Prepare(asked=asked) if asked is not None:
-            return _prepare(asked, task.voice, setup_first)
+            lead = "voice" if task.voice == "sound" and can_speak else task.voice
+            return _prepare(asked, lead, setup_first, heard=sounds != "silence")
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
@@ -220,19 +231,26 @@ def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
     return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
 
 
-def _prepare(asked: Asked, voice: str, setup_first: bool) -> Card:
+def place_key(asked: Asked) -> str:
+    """Key of the words for the place that an entry is done at."""
+    key = f"ask.place.{asked.posture if 'face' in asked.exercise.needs else 'walking'}"
+    return key if words.has(key) else "ask.place.standing"
+
+
+def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card:
     exercise = asked.exercise
     seen = "face" in exercise.needs
-    place = f"ask.place.{asked.posture if seen else 'walking'}"
     lines = [
         words.say(f"exercise.{exercise.id}.how"),
         # Nobody hears or sees the beats where a helper reads.
-        dose_words(asked, tempo=voice != "reader"),
-        words.say_or(place, "ask.place.standing"),
+        dose_words(asked, tempo=lead != "reader"),
+        words.say(place_key(asked)),
     ]
-    if voice == "sound":
-        lines.append(words.say("ask.place.by_ear"))
-    elif voice == "reader":
+    if lead in ("sound", "voice"):
+        lines.append(words.say("ask.place.by_voice" if lead == "voice" else "ask.place.by_ear"))
+        if not heard:
+            lines.append(words.say("ask.place.not_silent"))
+    elif lead == "reader":
         lines.append(words.say("ask.place.by_reader"))
         if asked.tempo_bpm is not None:
             lines.append(words.say("ask.place.no_beat"))

@@ -1,4 +1,4 @@
-"""What the director asks of the world: measuring, recording, jobs beside the window, beats.
+"""What the director asks of the world: measuring, recording, jobs beside the window, sound.
 
 The real ones are made in ``ui.wiring``; tests hand in their own.
 """
@@ -154,6 +154,87 @@ class NoBeats:
         """Stay silent."""
 
 
+class VoiceLike(Protocol):
+    """Speaks; nothing it does waits."""
+
+    @property
+    def usable(self) -> bool:
+        """Whether it can speak now; not before it was prepared."""
+        ...
+
+    @property
+    def lack(self) -> str:
+        """Why it can't speak (``no_engine``, ``no_language``, ``failed``); empty if it can.
+
+        Empty, too, while that is not known yet.
+        """
+        ...
+
+    @property
+    def speaking(self) -> bool:
+        """Whether something is being said."""
+        ...
+
+    def prepare(self) -> None:
+        """Look for an engine and a voice for the language of the words; once is enough."""
+        ...
+
+    def say(self, text: str) -> None:
+        """Say this now, in place of what is being said."""
+        ...
+
+    def stop(self) -> None:
+        """Be silent."""
+        ...
+
+    def close(self) -> None:
+        """Let the engine go."""
+        ...
+
+
+@dataclass(frozen=True, slots=True)
+class NoVoice:
+    """No voice; ``lack`` says why, or nothing where that need not be said."""
+
+    lack: str = ""
+    usable: bool = False
+    speaking: bool = False
+
+    def prepare(self) -> None:
+        """There is nothing to look for."""
+
+    def say(self, text: str) -> None:
+        """Stay silent."""
+
+    def stop(self) -> None:
+        """Stay silent."""
+
+    def close(self) -> None:
+        """Nothing is held."""
+
+
+class ScreenReaderLike(Protocol):
+    """A screen reader that may be running."""
+
+    @property
+    def running(self) -> bool:
+        """Whether one listens."""
+        ...
+
+    def announce(self, text: str, *, at_once: bool) -> None:
+        """Have it say something: when it is silent next, or at once."""
+        ...
+
+
+class NoScreenReader:
+    """No screen reader."""
+
+    running = False
+
+    def announce(self, text: str, *, at_once: bool) -> None:
+        """Nobody listens."""
+
+
 @dataclass(frozen=True, slots=True)
 class ClipPlan:
     """A clip that stands for a camera, and the steps of its stage log."""
@@ -197,6 +278,10 @@ class World:
         Runs a job beside the window.
     beats
         Sounds the beat.
+    voice
+        Speaks in a planned session.
+    screen_reader
+        Is told what would be spoken, where one is running.
     interrupted
         The sessions that broke off before.
     save_interrupted
@@ -212,5 +297,7 @@ class World:
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     beats: BeatsLike = field(default_factory=NoBeats)
+    voice: VoiceLike = field(default_factory=NoVoice)
+    screen_reader: ScreenReaderLike = field(default_factory=NoScreenReader)
     interrupted: Callable[[], list[Interrupted]] = list
     save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

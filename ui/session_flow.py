@@ -187,6 +187,7 @@ class Director(PlannedPart):
         if self._recording is not None:
             self._recording.close()
         self._world.beats.stop()
+        self._world.voice.close()
 
     # --- time ---
 

@@ -7,14 +7,15 @@ from typing import Any
 
 from tracker.practice.from_clips import shifted_step
 from tracker.practice.tasks import Prepare
-from ui.session_clock import ClockPart, is_seen
+from ui.session_clock import is_seen
 from ui.session_state import Phase
+from ui.session_voice import VoicePart
 
 #: Phases that a stop leads back from to "I am in place".
 SETTING_UP = frozenset({Phase.camera, Phase.setup, Phase.fitting, Phase.setup_failed})
 
 
-class PlacePart(ClockPart):
+class PlacePart(VoicePart):
     """Has the set-up done within a planned session, on its clock."""
 
     _setting_up = False

@@ -13,7 +13,7 @@ from typing import Any
 from tracker.plan.asked import week_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
-from tracker.practice.tasks import AskGate, AskSound, CountDown, DoSet, Over, ShowToday
+from tracker.practice.tasks import AskGate, AskSound, CountDown, DoSet, Over, Prepare, ShowToday
 from ui.asked import needs_moving_target
 from ui.ports import Job
 from ui.session_place import SETTING_UP
@@ -48,7 +48,8 @@ class PlannedPart(SetPart):
         """From the welcome: today's session of a plan."""
         if self.phase != Phase.welcome or self.clip is not None or self._history is not None:
             return
-        self.plan = plan
+        self.plan, self._lack_told = plan, False
+        self.prepare_voice()
         self._history = self._world.run(lambda: self._world.history(plan))
         self._begin_plan()
 
@@ -91,10 +92,6 @@ class PlannedPart(SetPart):
         # Else its time was up just before, and the answer is to nothing.
         self._follow_task()
 
-    def play_test(self, tempo_bpm: float, duration_s: float) -> None:
-        """Sound some beats, to hear whether they are heard."""
-        self._world.beats.start(tempo_bpm, duration_s)
-
     def unwell(self) -> None:
         """The patient feels unwell: everything stops, and the safety questions come."""
         task, now_s = self.task, self.clock()
@@ -107,20 +104,25 @@ class PlannedPart(SetPart):
         self._unwell_s = now_s
         self.trouble = None
         self.show_picture(False)
-        self._rest_from_now()
+        self._stop_all("say.unwell")
         self.conductor.unwell()
         self._follow_task()
 
     def set_done(self) -> None:
-        """The set is over: its dose is done, or the patient has stopped it."""
+        """The set is over: its dose is done, or the patient says so."""
+        self._end_set("say.end")
+
+    def _end_set(self, key: str) -> None:
         if self.conductor is None or not isinstance(self.conductor.task, DoSet):
             return
-        by_ear = self.by_ear
+        entry, by_ear, led = self.entry, self.by_ear, self.led
         self._end_step()
         self.conductor.end_set(self.now_s)
         self._follow_task()
-        if by_ear:
+        if by_ear and led != "silence":
             self._world.beats.start(_END_BPM, _END_S)
+        if entry is not None:
+            self._say_end(key, entry, led)
 
     def stop_plan(self, ended: str = "stopped") -> None:
         """Stop a set, or leave the set-up; anywhere else the session ends."""
@@ -128,7 +130,7 @@ class PlannedPart(SetPart):
         if conductor is None:
             return
         if isinstance(conductor.task, DoSet) and ended == "stopped":
-            self.set_done()
+            self._end_set("say.stopped")
             return
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
@@ -145,9 +147,16 @@ class PlannedPart(SetPart):
         """End the session, from within a set too; what was done is saved."""
         if self.conductor is None:
             return
-        self._rest_from_now()
+        self._stop_all("say.stopped" if ended == "stopped" else "")
         self.conductor.stop(ended)
         self._follow_task()
+
+    def _stop_all(self, key: str) -> None:
+        """Nothing is asked for any more, and who was about it hears so, in the words of a key."""
+        entry = self.entry
+        self._rest_from_now()
+        if key and entry is not None and not isinstance(self.task, Prepare):
+            self._say_end(key, entry, self.led)
 
     # --- what the conductor asks for ---
 
@@ -161,6 +170,8 @@ class PlannedPart(SetPart):
             # Without a sound device there is nothing to hear, whatever one would answer.
             conductor.answer(False)
         task = conductor.task
+        if isinstance(task, Prepare):
+            self._led_by = task.voice
         if isinstance(task, CountDown):
             self._count_down(task)
         elif isinstance(task, DoSet):
@@ -170,6 +181,7 @@ class PlannedPart(SetPart):
         else:
             if isinstance(task, Over):
                 self._close_service()
+            self._say_task(task)
             self._enter(Phase.asking)
 
     def take_left_out(self) -> list[tuple[str, str]]:
@@ -198,6 +210,7 @@ class PlannedPart(SetPart):
             self._rest_from_now()
             self.conductor.stop(ended)
         if self.conductor is not None:
+            self._hush()
             # The plan is through; its steps stay with the recording.
             self.conductor = None
             self._asked, self._begun, self._offset_s = [], 0, 0.0
@@ -213,11 +226,16 @@ class PlannedPart(SetPart):
             return
         now_s, before = self.now_s, conductor.task
         if isinstance(before, DoSet) and self._may_have_fallen():
+            entry = self.entry
             self.stop_plan("possible_fall")
+            self._say_fall(entry)
             return
         if self._recording is not None and self.phase == Phase.asking:
             self._recording.advance(now_s)
         conductor.advance(now_s)
+        entry = self.entry
+        if entry is not None and conductor.task is before and self._set_clock.runs:
+            self._say_of_set(entry, self.live, self._reps_done)
         if conductor.task is not before:
             self._follow_task()
         elif isinstance(before, DoSet) and self.phase == Phase.asking and self.set_left_s <= 0:

@@ -10,7 +10,6 @@ from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked
 from ui.geometry import facing_map
-from ui.ports import NoBeats
 from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
@@ -42,21 +41,10 @@ class SetPart(PlacePart):
         return entry is None or has_target(entry)
 
     @property
-    def by_ear(self) -> bool:
-        """Whether the entry is led by sound: the eyes are shut, or the screen is far."""
-        entry = self.entry
-        return entry is not None and (entry.eyes == "closed" or entry.posture != "sitting")
-
-    @property
     def until_said(self) -> bool:
         """Whether the set lasts until the patient says that it is done."""
         entry = self.entry
         return entry is not None and not entry.exercise.counted and entry.seconds is None
-
-    @property
-    def can_sound(self) -> bool:
-        """Whether this computer can play a sound."""
-        return not isinstance(self._world.beats, NoBeats)
 
     @property
     def set_left_s(self) -> float:
@@ -85,8 +73,9 @@ class SetPart(PlacePart):
             task.asked.exercise.id, task.asked.repetitions, _pace(task.asked.tempo_bpm)
         )
         self._count_from_s = task.until_s - COUNTDOWN_S
-        if self.by_ear:
+        if self.by_ear and self.led != "silence":
             self._world.beats.start(_BEFORE_BPM, task.until_s - self.now_s)
+        self._say_soon(task.asked, task.until_s - self.now_s)
         self._enter(Phase.countdown)
 
     def _begin_set(self, task: DoSet) -> None:
@@ -114,6 +103,7 @@ class SetPart(PlacePart):
         conductor.begin_set(asked.step)
         self._set_clock.go(asked.step.from_s)
         self._sound(asked.step)
+        self._say_begin()
         self._enter(Phase.exercise if is_seen(entry) else Phase.asking)
 
     def _rest_from_now(self) -> None:

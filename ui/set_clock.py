@@ -20,6 +20,11 @@ class SetClock:
     _ran_s: float = 0.0
     _since_s: float = nan
 
+    @property
+    def runs(self) -> bool:
+        """Whether the set goes on."""
+        return isfinite(self._since_s)
+
     def go(self, now_s: float) -> None:
         """The set begins, or goes on after a pause."""
         self._since_s = now_s

@@ -1,4 +1,4 @@
-"""What the program remembers: window, text size, colours, camera, screen, target, glasses, plan."""
+"""What the program remembers: window, text, colours, camera, screen, target, glasses, sound ..."""
 
 from __future__ import annotations
 
@@ -13,6 +13,9 @@ TARGET_STEPS = (75, 100, 150, 200)
 
 #: What may be worn before the screen.
 GLASSES = ("none", "single", "varifocal")
+
+#: What may be heard in seated work with the eyes open; the voice comes with the beats.
+SOUNDS = ("voice", "beats", "silence")
 
 
 class Settings:
@@ -85,6 +88,16 @@ class Settings:
     @glasses.setter
     def glasses(self, value: str) -> None:
         self._store.setValue("glasses", value)
+
+    @property
+    def sounds(self) -> str:
+        """What is to be heard: one of :data:`SOUNDS`."""
+        found = str(self._store.value("sounds", SOUNDS[0]))
+        return found if found in SOUNDS else SOUNDS[0]
+
+    @sounds.setter
+    def sounds(self, value: str) -> None:
+        self._store.setValue("sounds", value)
 
     @property
     def plan(self) -> Path | None:

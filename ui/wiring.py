@@ -28,7 +28,19 @@ from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
 from ui.beats import beats_until
-from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
+from ui.ports import (
+    BeatsLike,
+    CameraChoice,
+    ClipPlan,
+    NoBeats,
+    NoScreenReader,
+    NoVoice,
+    Saved,
+    ScreenReaderLike,
+    ServiceLike,
+    VoiceLike,
+    World,
+)
 
 #: What the first part of a journal is called once all of it was saved in another place.
 MOVED_NAME = "journal-saved-elsewhere.jsonl"
@@ -214,7 +226,11 @@ def cameras() -> list[CameraChoice]:
     return [CameraChoice(k, device.description()) for k, device in enumerate(inputs)]
 
 
-def make_world(beats: BeatsLike | None = None) -> World:
+def make_world(
+    beats: BeatsLike | None = None,
+    voice: VoiceLike | None = None,
+    screen_reader: ScreenReaderLike | None = None,
+) -> World:
     """Everything real."""
     return World(
         make_service=make_service,
@@ -226,6 +242,8 @@ def make_world(beats: BeatsLike | None = None) -> World:
         kept_profile=kept_profile,
         keep_profile=keep_profile,
         beats=beats or NoBeats(),
+        voice=voice or NoVoice(),
+        screen_reader=screen_reader or NoScreenReader(),
         interrupted=interrupted_sessions,
         save_interrupted=_save_interrupted,
     )

@@ -23,7 +23,7 @@ from tracker.session.stage import Step
 from tracker.session.summary import Summary, summarise
 from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
 from ui.geometry import FieldExtent
-from ui.ports import CameraChoice, ClipPlan, Job, Saved, World
+from ui.ports import CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
 
 EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
@@ -148,6 +148,48 @@ class Beats:
         self.sounding = None
 
 
+@dataclass
+class Voice:
+    """Notes what is spoken, and when; ``lasts`` keeps it speaking until the test says else."""
+
+    usable: bool = True
+    lack: str = ""
+    lasts: bool = False
+    speaking: bool = False
+    prepared: int = 0
+    closed: bool = False
+    clock: Callable[[], float] = lambda: 0.0
+    spoken: list[tuple[float, str]] = field(default_factory=list)
+
+    @property
+    def texts(self) -> list[str]:
+        return [text for _, text in self.spoken]
+
+    def prepare(self) -> None:
+        self.prepared += 1
+
+    def say(self, text: str) -> None:
+        self.spoken.append((self.clock(), text))
+        self.speaking = self.lasts
+
+    def stop(self) -> None:
+        self.speaking = False
+
+    def close(self) -> None:
+        self.closed = True
+
+
+@dataclass
+class ScreenReader:
+    """Notes what is announced."""
+
+    running: bool = False
+    announced: list[tuple[str, bool]] = field(default_factory=list)
+
+    def announce(self, text: str, *, at_once: bool) -> None:
+        self.announced.append((text, at_once))
+
+
 def run_at_once(work: Callable[[], Any]) -> Job:
     """A job that is done when it begins."""
     try:
@@ -165,6 +207,8 @@ class FakeWorld:
     services: list[FakeService] = field(default_factory=list)
     recordings: list[FakeRecording] = field(default_factory=list)
     beats: Beats = field(default_factory=Beats)
+    voice: VoiceLike = field(default_factory=NoVoice)
+    screen_reader: ScreenReader = field(default_factory=ScreenReader)
     interrupted: list[Interrupted] = field(default_factory=list)
     recovered: list[Interrupted] = field(default_factory=list)
     cannot_save: set[Path] = field(default_factory=set)
@@ -184,6 +228,8 @@ class FakeWorld:
             keep_profile=self._keep,
             history=lambda plan: [s for s in self.history if s.plan_id == plan.plan_id],
             beats=self.beats,
+            voice=self.voice,
+            screen_reader=self.screen_reader,
             interrupted=lambda: list(self.interrupted),
             save_interrupted=self._save_interrupted,
         )

@@ -58,6 +58,11 @@ class Person:
                 QTest.keyClick(focus, key)
             self.settle()
 
+    def press_keys(self, key: Qt.Key, modifier: Qt.KeyboardModifier) -> None:
+        """A key with another one held."""
+        QTest.keyClick(QApplication.focusWidget() or self.window, key, modifier)
+        self.settle()
+
     def settle(self) -> None:
         self.director.tick()
         self.window.refresh()

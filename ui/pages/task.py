@@ -20,7 +20,7 @@ from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
 
 #: Beats of the test sound.
-_TEST_BPM, _TEST_S = 60.0, 3.0
+TEST_BPM, TEST_S = 60.0, 3.0
 
 
 class TaskPage(Page):
@@ -33,7 +33,7 @@ class TaskPage(Page):
         self._task: Task | None = None
         self._left: list[str] = []
         self._given: dict[str, Any] = {}
-        self._left_out: list[str] = []
+        self._notes: list[str] = []
         self.card = Card("")
         self.title = Words(role="title")
         self._column = QVBoxLayout()
@@ -70,14 +70,17 @@ class TaskPage(Page):
         director = self._director
         self._task, self._given = task, {}
         plan = director.plan
-        self._left_out = [
+        self._notes = [
             left_out_words(entry_id, why, plan)
             for entry_id, why in director.take_left_out()
             if plan is not None
         ]
+        lack = director.take_voice_note()
+        if lack:
+            self._notes.append(words.say(lack))
         self._left = list(task.questions) if isinstance(task, AskAfterSet) else []
         if isinstance(task, AskSound):
-            director.play_test(_TEST_BPM, _TEST_S)
+            director.play_test(TEST_BPM, TEST_S)
         self._show()
 
     def enter(self) -> None:
@@ -122,7 +125,13 @@ class TaskPage(Page):
             first = isinstance(task, Prepare) and task.rest_pose
             director = self._director
             self.card = card_of(
-                task, plan, week=director.week, setup_first=first, can_sound=director.can_sound
+                task,
+                plan,
+                week=director.week,
+                setup_first=first,
+                can_sound=director.can_sound,
+                can_speak=director.can_speak,
+                sounds=director.sounds,
             )
         self.title.setText(self.card.title)
         self._show_lines()
@@ -142,7 +151,7 @@ class TaskPage(Page):
         lines = [(t, False) for t in card.lines if t]
         cares = [(t, True) for t in card.cares]
         # The task and its dose, then what to take care of: that must not be far down.
-        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._left_out)]
+        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._notes)]
         for k, (text, cared) in enumerate(texts):
             role = "body" if k > 0 else "title" if card.runs else "lead"
             label = Words(text, role)
@@ -185,7 +194,9 @@ class TaskPage(Page):
     def _take(self, option: Option) -> None:
         director = self._director
         if option.act == "sound":
-            director.play_test(_TEST_BPM, _TEST_S)
+            director.play_test(TEST_BPM, TEST_S)
+        elif option.act == "voice":
+            director.say_test()
         elif option.act == "in_place":
             director.in_place()
         elif option.act == "done":

@@ -1,4 +1,4 @@
-"""The strip at the top: the program's name, whether the camera is on, text size."""
+"""The strip at the top: the program's name, whether the camera is on, text size, sound."""
 
 # ruff: noqa: N802, ARG002 - the names and arguments are Qt's
 
@@ -68,8 +68,9 @@ class CameraMark(QWidget):
 
 
 class Header(QWidget):
-    """Name, camera mark, text size, light or dark."""
+    """Name, camera mark, sound, text size, light or dark."""
 
+    sound = Signal()
     smaller = Signal()
     larger = Signal()
     colours = Signal()
@@ -88,6 +89,7 @@ class Header(QWidget):
         row.addStretch(1)
         self.buttons: list[Button] = []
         for text, key, signal in (
+            ("♪", "sound.open", self.sound),
             ("A −", "text_smaller", self.smaller),
             ("A +", "text_larger", self.larger),
             ("◐", "switch_colours", self.colours),
@@ -97,3 +99,8 @@ class Header(QWidget):
             button.clicked.connect(signal)
             row.addWidget(button)
             self.buttons.append(button)
+
+    def let_sound(self, on: bool) -> None:
+        """Whether the sound can be chosen now."""
+        if self.buttons[0].isEnabled() != on:
+            self.buttons[0].setEnabled(on)

@@ -1,0 +1,210 @@
+"""What is heard in a planned session: voice, beats or nothing, and which words when.
+
+Seated, with the eyes open, the person chooses. With the eyes shut, or away from the
+screen, sound leads: the voice where there is one, else the beats; never nothing, unless
+a helper reads. Otherwise the voice keeps quiet. It never praises.
+"""
+
+from __future__ import annotations
+
+from math import ceil
+
+from tracker.exercises.events import Cue
+from tracker.plan.asked import Asked as EntryAsked
+from tracker.practice.tasks import Prepare, Rest, Task, Voice
+from tracker.session.live import LiveState
+from tracker.session.stage import Step
+from ui import words
+from ui.cards import place_key
+from ui.ports import NoBeats
+from ui.session_clock import ClockPart
+from ui.speaking import Grave, Rank, Speaking, rank_of_cue
+
+#: Later than this a cue is not about what is being done any more.
+_CUE_FRESH_S = 1.0
+#: Only in sets so long is it worth a word how much is left (common practice).
+_COUNTED_FROM, _HALF_FROM_S = 5, 10.0
+#: Half-way is said so soon after, or not at all.
+_HALF_WITHIN_S = 2.0
+_TWO = 2
+
+
+class VoicePart(ClockPart):
+    """Decides what is heard; ``sounds`` is what the person chose (``ui.settings.SOUNDS``)."""
+
+    _sounds = "voice"
+    _led_by: Voice = ""
+    _lack_told = False
+    _cue_heard: Cue | None = None
+    _half_said = _two_said = False
+    _speaking: Speaking | None = None
+
+    # --- what leads ---
+
+    @property
+    def sounds(self) -> str:
+        """What the person wants to hear in seated work with the eyes open."""
+        return self._sounds
+
+    @sounds.setter
+    def sounds(self, value: str) -> None:
+        self._sounds = value
+        if value != "voice":
+            self._world.voice.stop()
+        if value == "silence":
+            self._world.beats.stop()
+
+    @property
+    def by_ear(self) -> bool:
+        """Whether the entry is led by sound: the eyes are shut, or the screen is far."""
+        entry = self.entry
+        return entry is not None and (entry.eyes == "closed" or entry.posture != "sitting")
+
+    @property
+    def led(self) -> str:
+        """What leads now: ``voice`` (with beats), ``beats`` or ``silence``."""
+        if self.entry is not None and self._led_by == "reader":
+            return "silence"
+        wanted = "voice" if self.by_ear else self._sounds
+        return "beats" if wanted == "voice" and not self.can_speak else wanted
+
+    @property
+    def can_sound(self) -> bool:
+        """Whether this computer can play a sound."""
+        return not isinstance(self._world.beats, NoBeats)
+
+    @property
+    def can_speak(self) -> bool:
+        """Whether this computer can speak the words' language."""
+        return self._world.voice.usable
+
+    @property
+    def voice_lack(self) -> str:
+        """Why there is no voice; empty where there is one, and while that is not known."""
+        return self._world.voice.lack
+
+    @property
+    def read_out(self) -> bool:
+        """Whether a screen reader says the words."""
+        return self._world.screen_reader.running
+
+    def take_voice_note(self) -> str:
+        """Key of what is to be said of a voice that is missing: once, where one is wanted."""
+        lack = self.voice_lack
+        if not lack or self._lack_told or not (self._sounds == "voice" or self.by_ear):
+            return ""
+        self._lack_told = True
+        return f"voice.lack.{lack}"
+
+    # --- trying it out ---
+
+    def prepare_voice(self) -> None:
+        """Look for a voice, for it takes a moment."""
+        self._world.voice.prepare()
+
+    def play_test(self, tempo_bpm: float, duration_s: float) -> None:
+        """Sound some beats, to hear whether they are heard."""
+        self._world.voice.stop()
+        self._world.beats.start(tempo_bpm, duration_s)
+
+    def say_test(self) -> None:
+        """Speak a line, to hear whether it is heard."""
+        self._world.beats.stop()
+        self._say((Grave.edge, 0), "say.test", led="voice")
+
+    # --- the words ---
+
+    def _sound(self, step: Step) -> None:
+        if self.led != "silence":
+            super()._sound(step)
+
+    def _say(
+        self,
+        rank: Rank,
+        *keys: str,
+        of: EntryAsked | None = None,
+        led: str = "",
+        **values: object,
+    ) -> bool:
+        """Say the words for some keys, if the voice leads what they are of."""
+        if self._speaking is None:
+            self._speaking = Speaking(self._world.voice, self._world.screen_reader)
+        entry = of or self.entry
+        return self._speaking.say(
+            rank,
+            keys,
+            aloud=(led or self.led) == "voice",
+            eyes_shut=entry is not None and entry.eyes == "closed",
+            **values,
+        )
+
+    def _hush(self) -> None:
+        """What is being said of a task that is over is broken off; its end is not."""
+        if self._speaking is not None:
+            self._speaking.hush(Grave.cue)
+
+    def _say_task(self, task: Task) -> None:
+        """A page has come: most say nothing."""
+        self._hush()
+        if isinstance(task, Prepare) and task.asked is not None:
+            name = f"exercise.{task.asked.exercise.id}"
+            self._say((Grave.place, 0), name, place_key(task.asked))
+        elif isinstance(task, Rest):
+            self._say((Grave.place, 0), "say.rest")
+
+    def _say_soon(self, entry: EntryAsked, left_s: float) -> None:
+        """A countdown has begun, which who stands or shuts the eyes doesn't see."""
+        self._half_said = self._two_said = False
+        self._hush()
+        keys = []
+        if entry.posture != "sitting":
+            keys.append("say.stand_firm")
+        # Where the exercise itself tells when to shut them, nothing else does.
+        if entry.eyes == "closed" and entry.exercise.eyes != "closed":
+            keys.append("say.shut")
+        if entry.posture != "sitting":
+            keys.append("say.soon")
+        if keys:
+            self._say((Grave.edge, 0), *keys, seconds=words.number(ceil(left_s)))
+
+    def _say_begin(self) -> None:
+        self._say((Grave.edge, 0), "say.begin")
+
+    def _say_end(self, key: str, entry: EntryAsked, led: str) -> None:
+        """A set is over, or stopped (``key``); ``led`` is what has led it."""
+        keys = [key]
+        if entry.eyes == "closed":
+            keys.append("say.open_eyes")
+        if key == "say.unwell":
+            keys[0] = "say.stopped"
+            keys.append("say.sit")
+        elif entry.posture != "sitting":
+            keys.append("say.come")
+        grave = Grave.edge if key == "say.end" else Grave.stop
+        self._say((grave, 0), *keys, of=entry, led=led)
+
+    def _say_fall(self, entry: EntryAsked | None) -> None:
+        """Whatever was chosen: a person on the floor does not see the screen."""
+        self._say((Grave.fall, 0), "cue.possible_fall", "say.fall", of=entry, led="voice")
+
+    def _say_of_set(self, entry: EntryAsked, live: LiveState | None, done: int) -> None:
+        """While a set goes on: its cue, and once how much is left."""
+        cue = None if live is None else live.cue
+        if cue is not None and cue is not self._cue_heard:
+            self._cue_heard = cue
+            fresh = self.now_s - cue.said_at_s <= _CUE_FRESH_S
+            if fresh and words.has(f"cue.{cue.code}"):
+                self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
+        if entry.seconds is not None:
+            past_s = self.set_ran_s - entry.seconds / 2
+            if not self._half_said and entry.seconds >= _HALF_FROM_S and past_s >= 0:
+                self._half_said = past_s > _HALF_WITHIN_S or self._say((Grave.note, 0), "say.half")
+        elif entry.exercise.counted and (entry.repetitions or 0) >= _COUNTED_FROM:
+            left = (entry.repetitions or 0) - done
+            if left == _TWO and not self._two_said:
+                self._two_said = self._say((Grave.note, 0), "say.two_left")
+
+    @property
+    def set_ran_s(self) -> float:
+        """How long the set has gone on, pauses left out."""
+        raise NotImplementedError
