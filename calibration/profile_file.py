@@ -23,6 +23,7 @@ from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.lens import SOURCES
 from tracker.profile import GazeModel, Profile, RestFrame
 from tracker.session.files import write_atomically
 
@@ -101,6 +102,8 @@ def save_profile(path: Path, profile: Profile, about: dict[str, Any]) -> None:
         "width_px": profile.width_px,
         "height_px": profile.height_px,
         "vertical_fov_deg": profile.vertical_fov_deg,
+        "fov_source": profile.fov_source,
+        "fov_error_deg": profile.fov_error_deg,
         "lens": [profile.camera.focal_px, profile.camera.centre_x_px, profile.camera.centre_y_px],
         "lids": [profile.lids.open_ratio, profile.lids.shut_ratio],
         "gaze_error_deg": None if gaze is None else gaze.error_deg,
@@ -164,6 +167,12 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     if fov is not None and not 5.0 <= float(fov) <= 170.0:
         raise ValueError("no camera has this field of view")
     part = {name: arrays[name] for name in arrays}
+    fov_error = header.get("fov_error_deg")
+    if fov_error is not None and not 0.0 <= float(fov_error) <= 90.0:
+        raise ValueError("no field of view is known like this")
+    fov_source = str(header.get("fov_source", "stated"))
+    if fov_source not in SOURCES:
+        raise ValueError("no such source of a field of view")
     template = Template(*(part[n] for n in _ARRAYS if n.startswith("template.")))
     gaze = None
     if with_gaze:
@@ -185,6 +194,8 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
         RestFrame(*(part[f"rest.{n}"] for n in ("axes", "turned", "origin_mm", "neck_mm"))),
         LidRange(opened, shut),
         gaze,
+        fov_source,
+        None if fov_error is None else float(fov_error),
     )
 
 

@@ -11,6 +11,7 @@ from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.lens import DEFAULT_LENS, Lens
 from tracker.sample import Reach
 
 
@@ -100,3 +101,13 @@ class Profile:
     rest: RestFrame
     lids: LidRange
     gaze: GazeModel | None
+    #: How the field of view is known; the picture's own shape goes with it.
+    fov_source: str = "stated"
+    fov_error_deg: float | None = None
+
+    @property
+    def lens(self) -> Lens:
+        """The camera's lens, as it was known at the set-up."""
+        if self.vertical_fov_deg is None:
+            return DEFAULT_LENS
+        return Lens(self.vertical_fov_deg, self.fov_source, self.fov_error_deg)

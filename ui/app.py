@@ -22,11 +22,13 @@ from ui.keys import KEYS
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.gate import GatePage
+from ui.pages.lens import LensPage
 from ui.pages.practice import PracticePage
 from ui.pages.scores import ScoresPage
 from ui.pages.setup import SetupPage
 from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
+from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
 from ui.reserve import keep_constants_alive
@@ -50,6 +52,8 @@ _PAGE_OF = {
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
     Phase.choose: "choose",
+    Phase.tools: "tools",
+    Phase.lens: "lens",
     Phase.asking: "task",
     Phase.countdown: "practice",
     Phase.exercise: "practice",
@@ -133,6 +137,8 @@ class Window(QWidget):
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
+            "tools": ToolsPage(director),
+            "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
             "practice": PracticePage(director, practice_field),

@@ -13,6 +13,7 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.live import LiveState
@@ -172,6 +173,10 @@ class CameraChoice:
     device_id: str = ""
 
 
+def _no_watcher(_camera: CameraChoice, _kind: str, _distance_mm: float | None) -> ServiceLike:
+    raise RuntimeError("nothing here watches for a sheet")
+
+
 @dataclass(slots=True)
 class World:
     """Everything the director needs from outside.
@@ -185,6 +190,11 @@ class World:
         The file of the profile that was kept for a camera and glasses, None without one.
     keep_profile
         Keeps a profile for a camera and glasses.
+    make_watcher
+        From a camera, "paper" or "card", and its distance in mm or None, to a service that
+        measures the camera's lens by it.
+    lens, keep_lens
+        What is known of a camera's lens; keeps what was found out.
     make_recording
         From what the set-up found to a recording.
     make_planned
@@ -211,6 +221,9 @@ class World:
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
+    make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher
+    lens: Callable[[CameraChoice], Lens] = lambda _camera: DEFAULT_LENS
+    keep_lens: Callable[[CameraChoice, Lens], None] = lambda _camera, _lens: None
     beats: BeatsLike = field(default_factory=NoBeats)
     interrupted: Callable[[], list[Interrupted]] = list
     save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

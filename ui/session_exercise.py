@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.lens import DEFAULT_LENS, lens_of
 from tracker.session.live import check_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
@@ -61,11 +62,10 @@ class ExercisePart(SetupPart):
 
     def _about_camera(self) -> dict[str, Any]:
         if self.clip is not None:
-            fov_deg = self.clip.vertical_fov_deg
-            return {"name": "sample clip", "vertical_fov_deg": fov_deg}
-        known = getattr(self._profile, "vertical_fov_deg", None)
+            return {"name": "sample clip", **lens_of(self.clip.vertical_fov_deg).found()}
+        lens = getattr(self._profile, "lens", DEFAULT_LENS)
         name = self.camera.name if self.camera is not None else None
-        return {"name": name, "vertical_fov_deg": known}
+        return {"name": name, **lens.found()}
 
     def _begin_steps(self, time_s: float) -> None:
         """Tell the recording of the steps that have begun by a time."""

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import contextlib
 import datetime as dt
-import hashlib
 import secrets
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
 from tracker.errors import RunError
+from tracker.lens import Lens
 from tracker.plan.model import Plan
 from tracker.practice.history import load_history
 from tracker.sample import Sample
@@ -28,6 +28,7 @@ from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
 from ui.beats import beats_until
+from ui.lens_store import camera_key, keep_lens, load_lens
 from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
 
 #: What the first part of a journal is called once all of it was saved in another place.
@@ -175,8 +176,32 @@ def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
             arguments["vertical_fov_deg"] = log.camera.vertical_fov_deg
         where: Any = ClipSource(source)
     else:
-        where = CameraSource(source.index, source.name, source.device_id)
+        arguments["lens"] = lens_of_camera(source)
+        where = _where(source)
     return Service(where, LazyFactory("calibration.measurer:make_measurer", arguments))
+
+
+def _where(camera: CameraChoice) -> CameraSource:
+    return CameraSource(camera.index, camera.name, camera.device_id)
+
+
+def make_watcher(camera: CameraChoice, kind: str, distance_mm: float | None) -> ServiceLike:
+    """Measuring process that watches a sheet or a card before a camera."""
+    from tracker.vision.service import Service
+
+    arguments = {"kind": kind, "distance_mm": distance_mm}
+    factory = LazyFactory("calibration.lens_watch:make_watcher", arguments)
+    return Service(_where(camera), factory, keep_spare=False)
+
+
+def lens_of_camera(camera: CameraChoice) -> Lens:
+    """What is known of a camera's lens."""
+    return load_lens(camera_key(camera.device_id, camera.name))
+
+
+def keep_lens_of(camera: CameraChoice, lens: Lens) -> None:
+    """Keep what was found out about a camera's lens."""
+    keep_lens(camera_key(camera.device_id, camera.name), lens)
 
 
 def kept_profile(camera: CameraChoice, glasses: str) -> Path | None:
@@ -192,12 +217,18 @@ def keep_profile(profile: Any, camera: CameraChoice, glasses: str) -> None:
     made_at = dt.datetime.now().astimezone().isoformat(timespec="seconds")
     make_private_folder(data_folder() / PROFILES)
     about = {"camera": camera.name, "glasses": glasses, "made_at": made_at}
-    save_profile(_profile_path(camera, glasses), profile, about)
+    path = _profile_path(camera, glasses)
+    save_profile(path, profile, about)
+    # Those that were made with the lens known otherwise are offered no more.
+    for old in path.parent.glob(path.name.rpartition("-")[0] + "-*.npz"):
+        if old != path:
+            old.unlink(missing_ok=True)
 
 
 def _profile_path(camera: CameraChoice, glasses: str) -> Path:
-    known = hashlib.sha256(f"{camera.device_id}|{camera.name}".encode()).hexdigest()[:12]
-    return data_folder() / PROFILES / f"{known}-{glasses or 'unknown'}.npz"
+    key, lens = camera_key(camera.device_id, camera.name), lens_of_camera(camera)
+    seen = "usual" if lens.known_deg is None else f"{lens.known_deg:.2f}"
+    return data_folder() / PROFILES / f"{key}-{glasses or 'unknown'}-{seen}.npz"
 
 
 def cameras() -> list[CameraChoice]:
@@ -225,6 +256,9 @@ def make_world(beats: BeatsLike | None = None) -> World:
         history=history_of,
         kept_profile=kept_profile,
         keep_profile=keep_profile,
+        make_watcher=make_watcher,
+        lens=lens_of_camera,
+        keep_lens=keep_lens_of,
         beats=beats or NoBeats(),
         interrupted=interrupted_sessions,
         save_interrupted=_save_interrupted,

@@ -99,8 +99,10 @@ def session_record(content: JournalContent) -> SessionRecord:
 
 def stage_log_of(record: SessionRecord) -> StageLog:
     """Stage log of a session, as it was really gone through."""
-    fov = (record.about.setup.get("camera") or {}).get("vertical_fov_deg")
-    known = isinstance(fov, int | float) and 5 < fov < 170
+    camera = record.about.setup.get("camera") or {}
+    fov = camera.get("vertical_fov_deg")
+    taken = camera.get("vertical_fov_source") == "default"
+    known = isinstance(fov, int | float) and 5 < fov < 170 and not taken
     return StageLog(
         camera=Camera(vertical_fov_deg=fov if known else None), steps=list(record.steps)
     )

@@ -46,7 +46,9 @@ class WelcomePage(Page):
         self.start.clicked.connect(director.start)
         self.open = Button(words.say("plan.open"))
         self.open.clicked.connect(self._choose_plan)
-        for button in (self.practise, self.start, self.open):
+        self.tools = Button(words.say("tools.open"))
+        self.tools.clicked.connect(director.open_tools)
+        for button in (self.practise, self.start, self.open, self.tools):
             self.buttons.addWidget(button)
         self.refresh()
 

@@ -1,0 +1,205 @@
+"""The pages of what is measured once: the camera's lens and the screen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from calibration.lens_watch import LensReport
+from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, grey_picture
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.lens import DEFAULT_LENS, Lens
+from tracker.sample import Sample
+from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
+from ui import wiring, words
+from ui.app import Window
+from ui.lens_store import camera_key, keep_lens, load_lens
+from ui.lens_work import Stage
+from ui.ports import CameraChoice
+from ui.session_flow import Phase
+
+MEASURED = Lens(44.0, "paper", 1.2, 640 / 480)
+
+
+def to_lens(window: Window) -> None:
+    window.director.open_tools()
+    window.director.open_lens()
+    assert window.director.phase == Phase.lens
+
+
+def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
+    director = window.director
+    director.open_tools()
+    yield "tools"
+    director.open_lens()
+    yield "lens"
+    page = window.pages["lens"]
+    page.begin.click()
+    fake.service.picture = grey_picture()
+    fake.service.news.append(Measured(Sample(0.1, reason="sheet_same")))
+    director.tick()
+    why = "it was held too square to the camera; tilt it more, to several sides"
+    fake.service.news.append(Fitted(LensReport(4, 6, None, why)))
+    director.tick()
+    yield "lens watching"
+    fake.service.news.append(SourceChanged(SourceState.busy))
+    director.tick()
+    yield "lens trouble"
+    page.end.click()
+    page.kind._group.button(1).click()
+    yield "lens card"
+    page.kind._group.button(2).click()
+    yield "lens stated"
+    page.keep.click()
+    yield "lens kept"
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_nothing_is_cut(make: Make, fake: FakeWorld, percent: int) -> None:
+    window = make(percent=percent)
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    faults = []
+    for k, name in enumerate(walk(window, fake)):
+        for _ in range(3):
+            window.refresh()
+            QApplication.processEvents()
+        window.grab().save(str(OUTPUT / f"tools-{percent}-{k:02d}-{name}.png"))
+        faults += [f"{name}: {fault}" for fault in cut_in(window)]
+    assert not faults
+
+
+def test_a_sheet_held_up_is_kept_and_the_camera_goes_off(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    page, director = window.pages["lens"], window.director
+    page.begin.click()
+    assert fake.watchers == [("paper", None)] and director.camera_on
+    director.tick()
+    assert fake.service.fit_steps == []
+    fake.service.news.append(Measured(Sample(0.2, reason="sheet_same")))
+    fake.service.news.append(Fitted(LensReport(3, 6, MEASURED)))
+    director.tick()
+    window.refresh()
+    assert "tilt" in page.hint.text() and "3 of 6" in page.hint.text()
+    assert not fake.lenses
+    fake.service.news.append(Fitted(LensReport(6, 6, MEASURED)))
+    director.tick()
+    assert fake.lenses == {CAMERA.name: MEASURED}
+    assert fake.service.stopped and not director.camera_on
+    window.refresh()
+    assert director.lens.stage == Stage.done
+    assert "44" in page.known.text() and "sheet" in page.known.text()
+    page.forget.click()
+    assert fake.lenses == {CAMERA.name: DEFAULT_LENS}
+
+
+def test_what_went_wrong_is_said(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    page = window.pages["lens"]
+    page.begin.click()
+    fake.service.news.append(FitFailed("the measuring process ended"))
+    window.director.tick()
+    window.refresh()
+    assert "ended" in page.why.text()
+    fake.service.news.append(SourceChanged(SourceState.busy))
+    window.director.tick()
+    window.refresh()
+    assert page.hint.text() == words.say("trouble.busy")
+
+
+def test_a_measured_distance_is_handed_on(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    page = window.pages["lens"]
+    page.kind._group.button(1).click()
+    page.distance.set_value(40)
+    page.begin.click()
+    assert fake.watchers == [("card", 400.0)]
+
+
+def test_a_typed_diagonal(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    page = window.pages["lens"]
+    page.kind._group.button(2).click()
+    page.angle.set_value(78)
+    page.keep.click()
+    lens = fake.lenses[CAMERA.name]
+    # tan(v / 2) = 9 / sqrt(337) tan(39 deg)
+    assert lens.source == "stated" and lens.vertical_fov_deg == pytest.approx(43.3, abs=0.05)
+
+
+def test_escape_goes_back_page_by_page_and_lets_the_camera_go(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    window.pages["lens"].begin.click()
+    QTest.keyClick(window, Qt.Key.Key_Escape)
+    assert window.director.phase == Phase.tools and fake.service.stopped
+    QTest.keyClick(window, Qt.Key.Key_Escape)
+    assert window.director.phase == Phase.welcome
+
+
+def test_without_a_camera_it_says_so(make: Make, fake: FakeWorld) -> None:
+    fake.cameras = []
+    window = make()
+    to_lens(window)
+    window.refresh()
+    assert window.pages["lens"].hint.text() == words.say("lens.no_camera")
+
+
+def test_closing_the_window_ends_the_watching(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    window.pages["lens"].begin.click()
+    window.close()
+    assert fake.service.stopped
+
+
+def test_the_demo_has_no_camera_to_measure(make: Make) -> None:
+    window = make(clip=PLAN)
+    window.director.open_tools()
+    window.refresh()
+    assert not window.pages["tools"].lens.isVisible()
+
+
+# --- where it is kept ---
+
+
+def test_each_camera_keeps_its_lens_and_hands_it_to_the_measuring(
+    private_data_folder: Path,
+) -> None:
+    one, other = CameraChoice(0, "One", "usb-1"), CameraChoice(1, "Other", "usb-2")
+    assert wiring.lens_of_camera(one) == DEFAULT_LENS
+    wiring.keep_lens_of(one, MEASURED)
+    assert wiring.lens_of_camera(one) == MEASURED
+    assert wiring.lens_of_camera(other) == DEFAULT_LENS
+    text = (private_data_folder / "cameras.json").read_text()
+    assert "One" not in text and "usb" not in text
+    wiring.keep_lens_of(one, DEFAULT_LENS)
+    assert wiring.lens_of_camera(one) == DEFAULT_LENS
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "[]",
+        '{"format": "turnpost-cameras", "cameras": []}',
+        '{"format": "turnpost-cameras", "cameras": {"KEY": {"source": "paper"}}}',
+        '{"format": "turnpost-cameras", "cameras": {"KEY": {"vertical_fov_deg": 900, '
+        '"source": "paper", "error_deg": 1, "aspect": 1}}}',
+    ],
+)
+def test_a_damaged_file_reads_as_nothing_measured(private_data_folder: Path, text: str) -> None:
+    key = camera_key("usb-1", "One")
+    private_data_folder.mkdir()
+    (private_data_folder / "cameras.json").write_text(text.replace("KEY", key))
+    assert load_lens(key) == DEFAULT_LENS
+    keep_lens(key, MEASURED)
+    assert load_lens(key) == MEASURED
