@@ -104,7 +104,7 @@ def find_focal(
         for view, body in zip(corners, laid, strict=True)
         if _pose(view, body, focal)[2] < most_px
     ]
-    if 2 * len(kept) <= len(views):
+    if not kept or 2 * len(kept) < len(views):
         raise InputError("what was held up has another shape; use a flat, whole one")
     fit, error = _refine(kept, focal, distance_mm)
     off_px = _off_px(fit, len(kept))

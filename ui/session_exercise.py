@@ -37,6 +37,7 @@ class ExercisePart(SetupPart):
         error_deg = float(getattr(report, "error_deg", nan))
         return {
             "camera": self._about_camera(),
+            "screen": self._about_screen(),
             "distance_mm": round(self._rest_distance_mm),
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
@@ -66,6 +67,13 @@ class ExercisePart(SetupPart):
         lens = getattr(self._profile, "lens", DEFAULT_LENS)
         name = self.camera.name if self.camera is not None else None
         return {"name": name, **lens.found()}
+
+    def _about_screen(self) -> dict[str, Any] | None:
+        """Width of the screen and how it is known; a clip's targets were on another."""
+        screen = self._extent().screen
+        if self.clip is not None or screen is None:
+            return None
+        return {"width_mm": round(screen.width_mm, 1), "source": screen.source}
 
     def _begin_steps(self, time_s: float) -> None:
         """Tell the recording of the steps that have begun by a time."""

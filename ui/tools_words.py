@@ -19,6 +19,27 @@ TOOLS_WORDS: dict[str, object] = {
     "tools.lens": QT_TRANSLATE_NOOP("turnpost", "Measure the camera"),
     "tools.screen": QT_TRANSLATE_NOOP("turnpost", "Measure the screen"),
     "tools.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
+    "screen.title": QT_TRANSLATE_NOOP("turnpost", "Hold a bank card against the screen"),
+    "screen.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Lay its upper left corner on that of the drawing. Make the drawing as large as the card "
+        "with the arrow keys.",
+    ),
+    "screen.outline": QT_TRANSLATE_NOOP("turnpost", "Outline of a card"),
+    "screen.width": QT_TRANSLATE_NOOP("turnpost", "{mm} pixels wide"),
+    "screen.fits": QT_TRANSLATE_NOOP("turnpost", "It fits"),
+    "screen.smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller"),
+    "screen.larger": QT_TRANSLATE_NOOP("turnpost", "Larger"),
+    "screen.forget": QT_TRANSLATE_NOOP("turnpost", "Forget the measure"),
+    "screen.known.card": QT_TRANSLATE_NOOP(
+        "turnpost", "Screen: {cm} cm wide, measured with a card."
+    ),
+    "screen.known.screen": QT_TRANSLATE_NOOP(
+        "turnpost", "Screen: {cm} cm wide, as the screen says of itself."
+    ),
+    "screen.known.assumed": QT_TRANSLATE_NOOP(
+        "turnpost", "Screen: not measured, and it does not say. {cm} cm are taken for its width."
+    ),
     "lens.title": QT_TRANSLATE_NOOP("turnpost", "How wide does your camera see?"),
     "lens.known.default": QT_TRANSLATE_NOOP(
         "turnpost", "Camera: not measured. {deg} degrees are taken, give or take {error}."

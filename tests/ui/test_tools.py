@@ -22,6 +22,7 @@ from ui.lens_store import camera_key, keep_lens, load_lens
 from ui.lens_work import Stage
 from ui.ports import CameraChoice
 from ui.session_flow import Phase
+from ui.settings import Settings
 
 MEASURED = Lens(44.0, "paper", 1.2, 640 / 480)
 
@@ -57,6 +58,13 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     yield "lens stated"
     page.keep.click()
     yield "lens kept"
+    director.stop()
+    director.open_screen()
+    yield "screen"
+    window.pages["screen"].fits.click()
+    yield "tools measured"
+    director.open_screen()
+    yield "screen measured"
 
 
 @pytest.mark.parametrize("percent", [100, 200])
@@ -166,6 +174,70 @@ def test_the_demo_has_no_camera_to_measure(make: Make) -> None:
     window.director.open_tools()
     window.refresh()
     assert not window.pages["tools"].lens.isVisible()
+
+
+# --- the screen ---
+
+
+def test_a_card_held_against_the_screen_sets_the_size_of_targets(make: Make) -> None:
+    window = make()
+    window.director.open_tools()
+    window.director.open_screen()
+    page = window.pages["screen"]
+    assert window.focusWidget() is page.card
+    before = page.card.outline()
+    for _ in range(7):
+        QTest.keyClick(page.card, Qt.Key.Key_Right)
+    QTest.keyClick(page.card, Qt.Key.Key_Left, Qt.KeyboardModifier.ShiftModifier)
+    page.larger.click()
+    after = page.card.outline()
+    assert after.topLeft() == before.topLeft()
+    assert after.width() == round(before.width()) - 2
+    assert after.width() / after.height() == pytest.approx(85.60 / 53.98)
+    page.fits.click()
+    assert window.director.phase == Phase.tools
+    geometry = window.extent().screen
+    assert geometry is not None and geometry.source == "card"
+    assert geometry.px_per_mm == pytest.approx(after.width() / 85.60, abs=1e-4)
+    assert window.fields[0].px_per_mm == geometry.px_per_mm
+    assert window.director._about_screen() == {
+        "width_mm": round(geometry.width_px * 85.60 / after.width(), 1),
+        "source": "card",
+    }
+    window.refresh()
+    assert "card" in window.pages["tools"].screen_size.text()
+    # Another window remembers it, and can forget it.
+    again = make()
+    assert again.extent().screen.source == "card"
+    again.director.open_tools()
+    again.director.open_screen()
+    again.pages["screen"].forget.click()
+    assert again.extent().screen.source != "card"
+
+
+def test_the_drawn_card_has_the_size_that_is_kept(make: Make) -> None:
+    window = make()
+    window.director.open_tools()
+    window.director.open_screen()
+    card = window.pages["screen"].card
+    for _ in range(12):
+        QTest.keyClick(card, Qt.Key.Key_PageUp)
+    QApplication.processEvents()
+    picture = card.grab().toImage()
+    ratio = picture.devicePixelRatio()
+    middle = int((8 + 53.98 * card.px_per_mm / 2) * ratio)
+    dark = [x for x in range(picture.width()) if picture.pixelColor(x, middle).lightness() < 120]
+    box = card.outline()
+    inside = [x for x in dark if box.left() - 3 < x / ratio < box.right() + 3]
+    drawn = (inside[-1] + 1 - inside[0]) / ratio
+    assert drawn == pytest.approx(card.px_per_mm * 85.60, abs=1.5)
+
+
+@pytest.mark.parametrize("text", ["", "x", "-4", "0.5", "90", "nan"])
+def test_a_measure_that_makes_no_sense_is_none(tmp_path: Path, text: str) -> None:
+    path = tmp_path / "s.ini"
+    path.write_text(f"[screens]\nabc={text}\n")
+    assert Settings(path).screen_px_mm("abc") is None
 
 
 # --- where it is kept ---

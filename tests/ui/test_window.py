@@ -570,11 +570,10 @@ def test_texts_are_large(qtbot: QtBot) -> None:
 def test_settings_that_make_no_sense_read_as_defaults(qtbot: QtBot, tmp_path: Path) -> None:
     path = tmp_path / "w.ini"
     path.write_text(
-        "[General]\ntext_percent=abc\ntarget_percent=7\nscreen_width_cm=-3\ncolours=pink\n",
+        "[General]\ntext_percent=abc\ntarget_percent=7\ncolours=pink\n",
         encoding="utf-8",
     )
     settings = Settings(path)
     assert settings.text_percent == 100
     assert settings.target_percent == 100
-    assert settings.screen_width_cm is None
     assert settings.colours == "system"

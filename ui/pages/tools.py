@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from ui import words
+from ui.geometry import ScreenGeometry
+from ui.pages.screen import say_screen
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 
@@ -18,24 +22,28 @@ def say_lens(director: Director) -> str:
 class ToolsPage(Page):
     """What is known of camera and screen."""
 
-    def __init__(self, director: Director) -> None:
+    def __init__(self, director: Director, geometry: Callable[[], ScreenGeometry]) -> None:
         super().__init__()
-        self._director = director
-        self.camera = Words()
+        self._director, self._geometry = director, geometry
+        self.camera, self.screen_size = Words(), Words()
         self.body.addWidget(Words(words.say("tools.title"), "title"))
         self.body.addWidget(Words(words.say("tools.why"), "lead"))
         self.body.addWidget(self.camera)
+        self.body.addWidget(self.screen_size)
         self.body.addStretch(1)
         self.lens = Button(words.say("tools.lens"), "main")
         self.lens.clicked.connect(director.open_lens)
+        self.measure_screen = Button(words.say("tools.screen"), "main")
+        self.measure_screen.clicked.connect(director.open_screen)
         self.back = Button(words.say("tools.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.lens, self.back):
+        for button in (self.lens, self.measure_screen, self.back):
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
         """Say what is known."""
         self.camera.setText(say_lens(self._director))
+        self.screen_size.setText(say_screen(self._geometry()))
         without_camera = self._director.clip is not None
         if self.lens.isHidden() != without_camera:
             self.lens.setVisible(not without_camera)
