@@ -23,6 +23,7 @@ from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.gate import GatePage
 from ui.pages.lens import LensPage
+from ui.pages.mark import MarkPage
 from ui.pages.practice import PracticePage
 from ui.pages.scores import ScoresPage
 from ui.pages.screen import ScreenPage
@@ -57,6 +58,7 @@ _PAGE_OF = {
     Phase.tools: "tools",
     Phase.lens: "lens",
     Phase.screen: "screen",
+    Phase.mark: "mark",
     Phase.asking: "task",
     Phase.countdown: "practice",
     Phase.exercise: "practice",
@@ -145,6 +147,7 @@ class Window(QWidget):
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
+            "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
             "summary": SummaryPage(director, self.close),
         }

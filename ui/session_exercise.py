@@ -9,7 +9,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.lens import DEFAULT_LENS, lens_of
-from tracker.session.live import check_found
+from tracker.session.live import check_found, mark_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -43,6 +43,7 @@ class ExercisePart(SetupPart):
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
             "gaze_reach_deg": getattr(report, "reach_deg", None),
             "check": check_found(getattr(report, "check", None)),
+            "mark": mark_found(self.mark_found),
             "glasses": self.glasses or None,
             "profile": "kept" if self._short else "new",
             "findings": list(getattr(report, "findings", ())),

@@ -226,6 +226,8 @@ class Director(ToolsPart):
         elif self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(sample.time_s)
             self._recording.feed(sample)
+        elif self.phase == Phase.mark:
+            self._look_at_mark(sample)
         self._go_on(sample.time_s)
 
     def _source_changed(self, state: SourceState, detail: str) -> None:

@@ -56,7 +56,7 @@ class SetupPart(SourcePart):
     def _fitted(self, report: Any) -> None:
         if self.phase != Phase.fitting:
             return
-        self.report, self._profile = report, report.profile
+        self.report, self._profile, self.mark_found = report, report.profile, None
         drawn = self._setup_asked()
         places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
         found = [s.target_mm for s in report.steps if s.target_mm is not None]

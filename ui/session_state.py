@@ -8,6 +8,7 @@ from enum import StrEnum
 from math import isfinite, nan
 from typing import Any
 
+from calibration.mark import MarkFound
 from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.session.stage import SETUP_STEPS
@@ -31,6 +32,7 @@ class Phase(StrEnum):
     tools = "tools"
     lens = "lens"
     screen = "screen"
+    mark = "mark"
     asking = "asking"
     countdown = "countdown"
     exercise = "exercise"
@@ -134,6 +136,8 @@ class SessionState:
         self._short = False
         self._keeping: Job | None = None
         self._reps_before = 0
+        #: What the check by a mark on the wall showed in front of this set-up.
+        self.mark_found: MarkFound | None = None
         self.recovering = Recovering(world, self._changed)
 
     def _changed(self) -> None:

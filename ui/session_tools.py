@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from calibration.mark import MarkCheck
+from tracker.errors import InputError
+from tracker.sample import Sample
 from ui.geometry import FieldExtent
 from ui.lens_work import LensWork
 from ui.ports import ClipPlan, World
@@ -11,7 +14,16 @@ from ui.session_planned import PlannedPart
 from ui.session_state import Phase
 
 #: The pages of it, and where each goes back to.
-BACK = {Phase.tools: Phase.welcome, Phase.lens: Phase.tools, Phase.screen: Phase.tools}
+BACK = {
+    Phase.tools: Phase.welcome,
+    Phase.lens: Phase.tools,
+    Phase.screen: Phase.tools,
+    Phase.mark: Phase.choose,
+}
+
+
+#: Sounded when a part of the check is taken: beats a minute, seconds.
+TAKEN_BEATS = (180.0, 0.6)
 
 
 class ToolsPart(PlannedPart):
@@ -22,6 +34,9 @@ class ToolsPart(PlannedPart):
     ) -> None:
         super().__init__(world, extent, clip)
         self.lens = LensWork(world, self._changed)
+        #: The check by a mark, while it goes on; and why none began or came to its end.
+        self.mark: MarkCheck | None = None
+        self.mark_why = ""
 
     @property
     def camera_on(self) -> bool:
@@ -46,10 +61,48 @@ class ToolsPart(PlannedPart):
         if self.phase == Phase.tools:
             self._enter(Phase.screen)
 
+    def open_mark(self) -> None:
+        """After a set-up: the check by a mark on the wall."""
+        if self.phase != Phase.choose or self.clip is not None:
+            return
+        if self._service is None and self.camera is not None:
+            # The steps of the set-up belong to the clock of the service before.
+            self._asked = []
+            self._open(self.camera)
+        self.show_picture(False)
+        self._enter(Phase.mark)
+
+    def begin_mark(self, distance_mm: float, offset_mm: float) -> None:
+        """Wait for the nose to point ahead, at the mark, and ahead again."""
+        if self.phase != Phase.mark:
+            return
+        self.mark, self.mark_why, self.mark_found = None, "", None
+        try:
+            self.mark = MarkCheck(distance_mm, offset_mm)
+        except InputError as error:
+            self.mark_why = str(error)
+        self._changed()
+
+    def _look_at_mark(self, sample: Sample) -> None:
+        mark = self.mark
+        if mark is None:
+            return
+        before = mark.stage
+        mark.take(sample)
+        if mark.stage != before:
+            # Who looks at the wall doesn't see the screen.
+            self._world.beats.start(*TAKEN_BEATS)
+        if mark.over:
+            self.mark = None
+            self.mark_found = mark.found() if mark.stage == "done" else None
+            self.mark_why = "" if mark.stage == "done" else mark.stage
+            self._changed()
+
     def leave_tools(self) -> bool:
         """One page back, if it is one of these."""
         if self.phase not in BACK:
             return False
         self.lens.stop()
+        self.mark, self.mark_why = None, ""
         self._enter(BACK[self.phase])
         return True

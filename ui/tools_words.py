@@ -40,6 +40,38 @@ TOOLS_WORDS: dict[str, object] = {
     "screen.known.assumed": QT_TRANSLATE_NOOP(
         "turnpost", "Screen: not measured, and it does not say. {cm} cm are taken for its width."
     ),
+    "mark.open": QT_TRANSLATE_NOOP("turnpost", "Check the measuring"),
+    "mark.title": QT_TRANSLATE_NOOP("turnpost", "Is your head measured rightly?"),
+    "mark.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stick a mark on the wall in front of you, at the height of your eyes and to one side. "
+        "Measure with a tape from your eyes straight to the wall, and from there along the wall "
+        "to the mark. You can leave this out.",
+    ),
+    "mark.distance": QT_TRANSLATE_NOOP("turnpost", "From your eyes to the wall"),
+    "mark.offset": QT_TRANSLATE_NOOP("turnpost", "Along the wall to the mark"),
+    "mark.side": QT_TRANSLATE_NOOP("turnpost", "Side of the mark"),
+    "mark.side.right": QT_TRANSLATE_NOOP("turnpost", "To my right"),
+    "mark.side.left": QT_TRANSLATE_NOOP("turnpost", "To my left"),
+    "mark.begin": QT_TRANSLATE_NOOP("turnpost", "Begin the check"),
+    "mark.back": QT_TRANSLATE_NOOP("turnpost", "Back to the exercises"),
+    "mark.ahead": QT_TRANSLATE_NOOP(
+        "turnpost", "Point your nose straight ahead and hold it. A sound says when to go on."
+    ),
+    "mark.mark": QT_TRANSLATE_NOOP(
+        "turnpost", "Turn slowly until your nose points at the mark. Hold it until the sound."
+    ),
+    "mark.back_ahead": QT_TRANSLATE_NOOP(
+        "turnpost", "Turn slowly back to straight ahead and hold it until the sound."
+    ),
+    "mark.gave_up": QT_TRANSLATE_NOOP(
+        "turnpost", "Your head was not held still long enough at the mark. Try again if you like."
+    ),
+    "mark.refused": QT_TRANSLATE_NOOP("turnpost", "This can't be used: {why}."),
+    "mark.found": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The camera read {measured} degrees, the tape says {expected}. Both go into your results.",
+    ),
     "lens.title": QT_TRANSLATE_NOOP("turnpost", "How wide does your camera see?"),
     "lens.known.default": QT_TRANSLATE_NOOP(
         "turnpost", "Camera: not measured. {deg} degrees are taken, give or take {error}."

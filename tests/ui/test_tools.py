@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -11,8 +12,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from calibration.lens_watch import LensReport
-from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, grey_picture
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, answer_fit, feed, grey_picture, seen
+from tests.ui.test_window import OUTPUT, cut_in, to_choose
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
@@ -21,7 +22,7 @@ from ui.app import Window
 from ui.lens_store import camera_key, keep_lens, load_lens
 from ui.lens_work import Stage
 from ui.ports import CameraChoice
-from ui.session_flow import Phase
+from ui.session_flow import Dose, Phase
 from ui.settings import Settings
 
 MEASURED = Lens(44.0, "paper", 1.2, 640 / 480)
@@ -65,6 +66,21 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     yield "tools measured"
     director.open_screen()
     yield "screen measured"
+    director.stop()
+    director.stop()
+    fake.service.picture = None
+    to_choose(window, fake)
+    yield "choose"
+    director.open_mark()
+    yield "mark"
+    director.begin_mark(1500.0, 50.0)
+    yield "mark refused"
+    director.begin_mark(1500.0, 600.0)
+    hold(window, fake, 0.0)
+    yield "mark turning"
+    for yaw in (20.6, 0.0):
+        hold(window, fake, yaw)
+    yield "mark found"
 
 
 @pytest.mark.parametrize("percent", [100, 200])
@@ -238,6 +254,104 @@ def test_a_measure_that_makes_no_sense_is_none(tmp_path: Path, text: str) -> Non
     path = tmp_path / "s.ini"
     path.write_text(f"[screens]\nabc={text}\n")
     assert Settings(path).screen_px_mm("abc") is None
+
+
+# --- the mark on the wall ---
+
+
+def nose(time_s: float, yaw_deg: float) -> Sample:
+    """A head turned about a point 95 mm behind the eyes, read 4 % too large."""
+    yaw = math.radians(yaw_deg)
+    return seen(
+        time_s,
+        head_yaw_deg=1.04 * yaw_deg,
+        head_x_mm=95 * math.sin(yaw),
+        head_y_mm=0.0,
+        head_z_mm=95 * (math.cos(yaw) - 1),
+    )
+
+
+def hold(window: Window, fake: FakeWorld, yaw_deg: float) -> None:
+    until_s = fake.service.time_s + 1.3
+    feed(fake.service, window.director, until_s, lambda t: nose(t, yaw_deg))
+
+
+def test_the_mark_on_the_wall_goes_into_the_set_up(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_choose(window, fake)
+    director, page = window.director, window.pages["mark"]
+    assert director._found()["mark"]["reason"] == "not asked"
+    director.open_mark()
+    page.side._group.button(1).click()
+    page.begin.click()
+    window.refresh()
+    assert page.said.text() == words.say("mark.ahead") and not page.distance.isVisible()
+    hold(window, fake, 0.0)
+    window.refresh()
+    assert page.said.text() == words.say("mark.mark") and fake.beats.started == 1
+    turn = -math.degrees(math.atan(600 / (1500 + 95)))
+    hold(window, fake, turn)
+    hold(window, fake, 0.0)
+    window.refresh()
+    found = director._found()["mark"]
+    assert found["expected_deg"] == pytest.approx(turn, abs=0.05)
+    assert found["error_deg"] == pytest.approx(0.04 * turn, abs=0.05)
+    assert (found["distance_mm"], found["offset_mm"]) == (1500, -600)
+    assert "20.6" in page.said.text()
+    QTest.keyClick(window, Qt.Key.Key_Escape)
+    assert director.phase == Phase.choose
+    director.start_exercise(Dose("turns-on-target", 12, 60.0))
+    assert fake.recordings[-1].setup["mark"] == found
+
+
+def test_another_set_up_forgets_the_mark(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_choose(window, fake)
+    director = window.director
+    director.open_mark()
+    director.begin_mark(1500.0, 600.0)
+    for yaw in (0.0, 20.6, 0.0):
+        hold(window, fake, yaw)
+    assert director.mark_found is not None
+    director.stop()
+    director.begin_setup()
+    director.tick()
+    fake.service.time_s += 100.0
+    director.tick()
+    answer_fit(fake.service, director)
+    assert director.mark_found is None
+
+
+def test_a_mark_in_a_bad_place_and_a_head_that_never_rests_are_said(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make()
+    to_choose(window, fake)
+    director, page = window.director, window.pages["mark"]
+    director.open_mark()
+    page.offset.set_value(10)
+    page.begin.click()
+    assert "farther out" in page.said.text()
+    page.offset.set_value(60)
+    page.begin.click()
+    until_s = fake.service.time_s + 61.0
+    feed(fake.service, director, until_s, lambda t: nose(t, 8 * math.sin(5 * t)))
+    window.refresh()
+    assert page.said.text() == words.say("mark.gave_up") and page.begin.isVisible()
+    assert director._found()["mark"]["error_deg"] is None
+
+
+def test_after_a_session_the_check_opens_the_camera_again(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_choose(window, fake)
+    director = window.director
+    director.start_exercise(Dose("turns-on-target", 12, 60.0))
+    director.stop()
+    director.again()
+    assert director.phase == Phase.choose
+    director.open_mark()
+    assert director.phase == Phase.mark and not fake.service.stopped
+    assert fake.service.profile == "the person"
 
 
 # --- where it is kept ---

@@ -76,6 +76,20 @@ def check_found(check: Any) -> dict[str, Any]:
     }
 
 
+def mark_found(mark: Any) -> dict[str, Any]:
+    """What the check by a mark on the wall showed, as a summary says it.
+
+    ``error_deg`` is the head's turn as measured less that which the tape asks for; how
+    well the patient pointed the nose is in it.
+    """
+    names = ("error_deg", "measured_deg", "expected_deg", "expected_error_deg")
+    lengths = ("distance_mm", "offset_mm")
+    if mark is None:
+        return {**dict.fromkeys((*names, *lengths)), "reason": "not asked"}
+    angles = {n: round(float(getattr(mark, n)), 2) for n in names}
+    return {**angles, **{n: round(float(getattr(mark, n))) for n in lengths}, "reason": None}
+
+
 def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:
     """Error of the gaze that a set-up measured: the larger of its own and of its check.
 
