@@ -28,7 +28,7 @@ class LabelledEyes:
     Attributes
     ----------
     rectified, cornered
-        ``(n, m)`` patch vectors, right eye before left.
+        ``(n, m)`` patch vectors of the eyes in use, right before left.
     angles_deg
         ``(n, 2)`` eye-in-head yaw and pitch of an eye on the target.
     group
@@ -112,5 +112,5 @@ def _held_out_error(eyes: LabelledEyes, weights: Array) -> float:
 
 
 def stack_vectors(patches: Sequence[Array]) -> Array:
-    """Patches ``(2, p)`` of many frames as rows ``(n, 2 p)``."""
+    """Patches ``(eyes, p)`` of many frames as rows ``(n, eyes * p)``."""
     return np.stack([p.ravel() for p in patches])

@@ -18,6 +18,7 @@ from typing import Any
 import numpy as np
 
 from tracker.errors import InputError
+from tracker.eyes.in_use import EYES
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
@@ -102,6 +103,7 @@ def save_profile(path: Path, profile: Profile, about: dict[str, Any]) -> None:
         "width_px": profile.width_px,
         "height_px": profile.height_px,
         "vertical_fov_deg": profile.vertical_fov_deg,
+        "eyes": profile.eyes,
         "fov_source": profile.fov_source,
         "fov_error_deg": profile.fov_error_deg,
         "lens": [profile.camera.focal_px, profile.camera.centre_x_px, profile.camera.centre_y_px],
@@ -173,6 +175,9 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     fov_source = str(header.get("fov_source", "stated"))
     if fov_source not in SOURCES:
         raise ValueError("no such source of a field of view")
+    eyes = str(header.get("eyes", "both"))
+    if eyes not in EYES:
+        raise ValueError("no such eye")
     template = Template(*(part[n] for n in _ARRAYS if n.startswith("template.")))
     gaze = None
     if with_gaze:
@@ -196,6 +201,7 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
         gaze,
         fov_source,
         None if fov_error is None else float(fov_error),
+        eyes,
     )
 
 

@@ -104,6 +104,8 @@ class Profile:
     #: How the field of view is known; the picture's own shape goes with it.
     fov_source: str = "stated"
     fov_error_deg: float | None = None
+    #: The eye in use: a name of ``tracker.eyes.in_use.EYES``.
+    eyes: str = "both"
 
     @property
     def lens(self) -> Lens:

@@ -187,9 +187,10 @@ class World:
         From a camera or a clip's path, and the profile of a person, the file of a kept
         one, or None, to a service.
     kept_profile
-        The file of the profile that was kept for a camera and glasses, None without one.
+        The file of the profile that was kept for a camera and what is worn (glasses, and
+        the eye in use where it isn't both), None without one.
     keep_profile
-        Keeps a profile for a camera and glasses.
+        Keeps a profile for a camera and what is worn.
     make_watcher
         From a camera, "paper" or "card", and its distance in mm or None, to a service that
         measures the camera's lens by it.

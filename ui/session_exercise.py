@@ -45,6 +45,7 @@ class ExercisePart(SetupPart):
             "check": check_found(getattr(report, "check", None)),
             "mark": mark_found(self.mark_found),
             "glasses": self.glasses or None,
+            "eyes": "both" if self.clip is not None else self.eyes,
             "profile": "kept" if self._short else "new",
             "findings": list(getattr(report, "findings", ())),
         }

@@ -26,7 +26,11 @@ class SetupPart(SourcePart):
             self._asked = clip_asked(self.clip.steps, self._extent())
         else:
             self._asked = setup_asked(
-                self.now_s, self._extent(), self.distance_mm, short=self._short
+                self.now_s,
+                self._extent(),
+                self.distance_mm,
+                short=self._short,
+                use_eye=self.eyes,
             )
         self._changed()
 
@@ -77,15 +81,18 @@ class SetupPart(SourcePart):
         """The file of the profile that was kept for this camera and these glasses."""
         if self.camera is None:
             return None
-        return self._world.kept_profile(self.camera, self.glasses)
+        return self._world.kept_profile(self.camera, self.worn)
+
+    @property
+    def worn(self) -> str:
+        """What a profile belongs to besides the camera: glasses, and the eye in use."""
+        return self.glasses if self.eyes == "both" else f"{self.glasses}-{self.eyes}"
 
     def _keep(self) -> None:
         """Keep a whole set-up that came out well, for the next time."""
-        camera, profile, glasses = self.camera, self._profile, self.glasses
+        camera, profile, worn = self.camera, self._profile, self.worn
         if self.clip is None and camera is not None and not self._short and self.report.ok:
-            self._keeping = self._world.run(
-                lambda: self._world.keep_profile(profile, camera, glasses)
-            )
+            self._keeping = self._world.run(lambda: self._world.keep_profile(profile, camera, worn))
 
     def _fit_failed(self, text: str) -> None:
         if self.phase != Phase.fitting:

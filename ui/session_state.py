@@ -115,6 +115,8 @@ class SessionState:
         self.cameras: list[CameraChoice] = []
         #: "none", "single" or "varifocal"; empty where nobody has said.
         self.glasses = ""
+        #: The eye in use: "both", "left" or "right".
+        self.eyes = "both"
         self.listeners: list[Callable[[], None]] = []
         self._service: ServiceLike | None = None
         self._recording: RecordingLike | None = None

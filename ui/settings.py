@@ -1,4 +1,4 @@
-"""What the program remembers: window, text size, colours, camera, screen, target, glasses, plan."""
+"""What the program remembers: window, text, colours, camera, screens, target, eyes, plan."""
 
 from __future__ import annotations
 
@@ -14,6 +14,8 @@ TARGET_STEPS = (75, 100, 150, 200)
 
 #: What may be worn before the screen.
 GLASSES = ("none", "single", "varifocal")
+#: The eye that is watched.
+EYES = ("both", "left", "right")
 
 
 class Settings:
@@ -89,6 +91,16 @@ class Settings:
     @glasses.setter
     def glasses(self, value: str) -> None:
         self._store.setValue("glasses", value)
+
+    @property
+    def eyes(self) -> str:
+        """The eye that is watched: one of :data:`EYES`."""
+        found = str(self._store.value("eyes", EYES[0]))
+        return found if found in EYES else EYES[0]
+
+    @eyes.setter
+    def eyes(self, value: str) -> None:
+        self._store.setValue("eyes", value)
 
     @property
     def plan(self) -> Path | None:

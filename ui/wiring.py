@@ -204,31 +204,31 @@ def keep_lens_of(camera: CameraChoice, lens: Lens) -> None:
     keep_lens(camera_key(camera.device_id, camera.name), lens)
 
 
-def kept_profile(camera: CameraChoice, glasses: str) -> Path | None:
-    """File of the profile that was kept for a camera and glasses."""
-    path = _profile_path(camera, glasses)
+def kept_profile(camera: CameraChoice, worn: str) -> Path | None:
+    """File of the profile that was kept for a camera and what is worn."""
+    path = _profile_path(camera, worn)
     return path if path.is_file() else None
 
 
-def keep_profile(profile: Any, camera: CameraChoice, glasses: str) -> None:
+def keep_profile(profile: Any, camera: CameraChoice, worn: str) -> None:
     """Keep a profile in the user's data folder; the last one for a camera and glasses stays."""
     from calibration.profile_file import save_profile
 
     made_at = dt.datetime.now().astimezone().isoformat(timespec="seconds")
     make_private_folder(data_folder() / PROFILES)
-    about = {"camera": camera.name, "glasses": glasses, "made_at": made_at}
-    path = _profile_path(camera, glasses)
+    about = {"camera": camera.name, "glasses": worn, "made_at": made_at}
+    path = _profile_path(camera, worn)
     save_profile(path, profile, about)
     # Those that were made with the lens known otherwise are offered no more.
-    for old in path.parent.glob(path.name.rpartition("-")[0] + "-*.npz"):
+    for old in path.parent.glob(path.name.rpartition("_")[0] + "_*.npz"):
         if old != path:
             old.unlink(missing_ok=True)
 
 
-def _profile_path(camera: CameraChoice, glasses: str) -> Path:
+def _profile_path(camera: CameraChoice, worn: str) -> Path:
     key, lens = camera_key(camera.device_id, camera.name), lens_of_camera(camera)
     seen = "usual" if lens.known_deg is None else f"{lens.known_deg:.2f}"
-    return data_folder() / PROFILES / f"{key}-{glasses or 'unknown'}-{seen}.npz"
+    return data_folder() / PROFILES / f"{key}_{worn or 'unknown'}_{seen}.npz"
 
 
 def cameras() -> list[CameraChoice]:

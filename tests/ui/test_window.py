@@ -125,8 +125,11 @@ def test_the_glasses_are_remembered_and_go_into_the_set_up(make: Make, fake: Fak
     window.director.start()
     window.pages["camera"].glasses._group.button(2).click()
     assert window.settings.glasses == "varifocal"
+    window.pages["camera"].eyes._group.button(1).click()
+    assert window.settings.eyes == "left"
     again = make()
     assert again.director.glasses == "varifocal"
+    assert again.director._found()["eyes"] == "left"
     assert again.director._found()["glasses"] == "varifocal"
     assert again.director._found()["check"]["reason"] == "not asked"
 
