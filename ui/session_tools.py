@@ -45,16 +45,17 @@ class ToolsPart(PlannedPart):
 
     def open_tools(self) -> None:
         """From the welcome: the measures of camera and screen."""
-        if self.phase == Phase.welcome and self._history is None:
-            self._enter(Phase.tools)
+        if self.phase != Phase.welcome or self._history is not None:
+            return
+        self.look_for_cameras()
+        self.lens.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
+        self._enter(Phase.tools)
 
     def open_lens(self) -> None:
         """How wide the camera sees."""
         if self.phase != Phase.tools or self.clip is not None:
             return
-        self.look_for_cameras()
         self._enter(Phase.lens)
-        self.lens.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
 
     def open_screen(self) -> None:
         """How large the screen is."""

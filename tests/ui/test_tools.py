@@ -185,6 +185,16 @@ def test_closing_the_window_ends_the_watching(make: Make, fake: FakeWorld) -> No
     assert fake.service.stopped
 
 
+def test_what_is_known_of_the_camera_is_said_before_anything_is_opened(
+    make: Make, fake: FakeWorld
+) -> None:
+    fake.lenses[CAMERA.name] = MEASURED
+    window = make()
+    window.director.open_tools()
+    window.refresh()
+    assert "44" in window.pages["tools"].camera.text() and not fake.services
+
+
 def test_the_demo_has_no_camera_to_measure(make: Make) -> None:
     window = make(clip=PLAN)
     window.director.open_tools()

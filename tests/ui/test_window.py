@@ -134,6 +134,19 @@ def test_the_glasses_are_remembered_and_go_into_the_set_up(make: Make, fake: Fak
     assert again.director._found()["check"]["reason"] == "not asked"
 
 
+def test_everything_about_the_camera_is_in_sight_at_once(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.director.start()
+    fake.service.picture = grey_picture()
+    feed(fake.service, window.director, 0.5, seen)
+    for _ in range(3):
+        window.refresh()
+        QApplication.processEvents()
+    page = window.pages["camera"]
+    assert not page.read_on.isVisible()
+    assert page.picture.height() >= 180 and page.eyes.isVisible()
+
+
 @pytest.mark.parametrize("percent", [100, 200])
 @pytest.mark.parametrize("colours", ["light", "dark"])
 def test_nothing_is_cut_on_any_page(

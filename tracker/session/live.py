@@ -17,9 +17,10 @@ from tracker.session.stage import Step
 class SessionInfo(BaseModel):
     """What is known of a session when it begins; None where it doesn't apply.
 
-    ``setup`` holds what the set-up found (``camera``, ``distance_mm``, ``glasses``,
-    ``calibration``, ``gaze_error_deg``, ``findings``), ``gate`` what was asked and
-    answered before.
+    ``setup`` holds what the set-up found (``camera`` with its field of view, how that is
+    known and its error; ``screen``, ``distance_mm``, ``glasses``, ``eyes``,
+    ``calibration``, ``gaze_error_deg``, ``check``, ``mark``, ``findings``), ``gate`` what
+    was asked and answered before.
     """
 
     model_config = ConfigDict(extra="allow", frozen=True)

@@ -30,8 +30,8 @@ class CameraPage(Page):
         self.title = Words(words.say("camera.title"), "title")
         self.choice = Choices(words.say("camera.choose"))
         self.choice.chosen.connect(self._chosen)
-        self.picture = Picture()
         # Everything else has to be in sight too, at the usual text size.
+        self.picture = Picture(180)
         self.picture.setMinimumSize(320, 180)
         self.verdict = Words(role="lead", bold=True)
         self.what_to_do = Words(role="lead")

@@ -34,7 +34,7 @@ class LensPage(Page):
         self.kind.fill([words.say(f"lens.with.{k}") for k in KINDS])
         self.kind.chosen.connect(lambda _row: self._work.stop())
         self.how = Words()
-        self.picture = Picture()
+        self.picture = Picture(180)
         self.picture.setMinimumSize(320, 180)
         self.hint = Words(role="lead", bold=True)
         self.why = Words()
