@@ -57,6 +57,8 @@ class MarkFound:
         What the tape leaves open (two standard deviations).
     distance_mm, offset_mm
         As they were typed.
+    made_on
+        The day (ISO 8601) of the check.
     """
 
     measured_deg: float
@@ -64,6 +66,7 @@ class MarkFound:
     expected_error_deg: float
     distance_mm: float
     offset_mm: float
+    made_on: str = ""
 
     @property
     def error_deg(self) -> float:

@@ -1,17 +1,17 @@
-"""The lens of each camera, kept in one small file of the user's data."""
+"""The lens of each camera, and what checked a kept set-up, in the file of the cameras."""
 
 from __future__ import annotations
 
 import hashlib
-import json
-from pathlib import Path
+from dataclasses import asdict
+from math import isfinite
 from typing import Any
 
+from calibration.mark import MarkFound
 from tracker.lens import DEFAULT_LENS, LEAST_DEG, MOST_DEG, SOURCES, Lens
-from tracker.session.files import data_folder, make_private_folder, write_atomically
+from ui.camera_file import load_section, save_section
 
-FILE = "cameras.json"
-FORMAT, FORMAT_VERSION = "turnpost-cameras", 1
+LENSES, MARKS = "lenses", "marks"
 
 
 def camera_key(device_id: str, name: str) -> str:
@@ -21,40 +21,39 @@ def camera_key(device_id: str, name: str) -> str:
 
 def load_lens(key: str) -> Lens:
     """The lens kept for a camera; the usual one where there is none, or none that makes sense."""
-    entry = _read().get(key)
     try:
-        return _lens(entry)
+        return _lens(load_section(LENSES)[key])
     except (TypeError, KeyError, ValueError):
         return DEFAULT_LENS
 
 
 def keep_lens(key: str, lens: Lens) -> None:
     """Keep a camera's lens; the usual one is kept by forgetting."""
-    known = _read()
-    known.pop(key, None)
-    if lens.source != "default":
-        known[key] = {
-            "vertical_fov_deg": lens.vertical_fov_deg,
-            "source": lens.source,
-            "error_deg": lens.error_deg,
-            "aspect": lens.aspect,
-        }
-    content = {"format": FORMAT, "format_version": FORMAT_VERSION, "cameras": known}
-    make_private_folder(data_folder())
-    write_atomically(_path(), json.dumps(content, indent=1).encode())
+    _keep(LENSES, key, None if lens.source == "default" else asdict(lens))
 
 
-def _path() -> Path:
-    return data_folder() / FILE
-
-
-def _read() -> dict[str, Any]:
+def load_mark(key: str) -> MarkFound | None:
+    """What the check by a mark showed for a kept set-up; None without, or if it is damaged."""
     try:
-        content = json.loads(_path().read_text(encoding="utf-8"))
-        known = content["cameras"] if content["format"] == FORMAT else {}
-    except (OSError, ValueError, KeyError, TypeError):
-        return {}
-    return dict(known) if isinstance(known, dict) else {}
+        entry = load_section(MARKS)[key]
+        values = {k: float(v) for k, v in entry.items() if k != "made_on"}
+        found = MarkFound(**values, made_on=str(entry["made_on"]))
+    except (AttributeError, TypeError, KeyError, ValueError):
+        return None
+    return found if all(isfinite(v) for v in values.values()) else None
+
+
+def keep_mark(key: str, found: MarkFound | None) -> None:
+    """Keep what a check showed, or forget it."""
+    _keep(MARKS, key, None if found is None else asdict(found))
+
+
+def _keep(section: str, key: str, value: dict[str, Any] | None) -> None:
+    known = load_section(section)
+    if value is None and key not in known:
+        return
+    known.pop(key, None)
+    save_section(section, known if value is None else {**known, key: value})
 
 
 def _lens(entry: Any) -> Lens:

@@ -13,6 +13,7 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from calibration.mark import MarkFound
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
@@ -196,6 +197,8 @@ class World:
         measures the camera's lens by it.
     lens, keep_lens
         What is known of a camera's lens; keeps what was found out.
+    mark, keep_mark
+        What a mark on the wall showed for the kept profile; keeps or forgets it.
     make_recording
         From what the set-up found to a recording.
     make_planned
@@ -225,6 +228,8 @@ class World:
     make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher
     lens: Callable[[CameraChoice], Lens] = lambda _camera: DEFAULT_LENS
     keep_lens: Callable[[CameraChoice, Lens], None] = lambda _camera, _lens: None
+    mark: Callable[[CameraChoice, str], MarkFound | None] = lambda _camera, _worn: None
+    keep_mark: Callable[[CameraChoice, str, MarkFound | None], None] = lambda _c, _w, _m: None
     beats: BeatsLike = field(default_factory=NoBeats)
     interrupted: Callable[[], list[Interrupted]] = list
     save_interrupted: Callable[[Interrupted], Path] = lambda session: session.folder

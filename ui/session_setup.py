@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import contextlib
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from tracker.errors import TurnpostError
 from tracker.session.stage import SETUP_STEPS, Step
 from ui.asked import Asked, clip_asked, setup_asked
 from ui.geometry import Point, believable_distance_mm, fitted_map
@@ -60,7 +62,8 @@ class SetupPart(SourcePart):
     def _fitted(self, report: Any) -> None:
         if self.phase != Phase.fitting:
             return
-        self.report, self._profile, self.mark_found = report, report.profile, None
+        self.report, self._profile = report, report.profile
+        self._find_mark()
         drawn = self._setup_asked()
         places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
         found = [s.target_mm for s in report.steps if s.target_mm is not None]
@@ -93,6 +96,22 @@ class SetupPart(SourcePart):
         camera, profile, worn = self.camera, self._profile, self.worn
         if self.clip is None and camera is not None and not self._short and self.report.ok:
             self._keeping = self._world.run(lambda: self._world.keep_profile(profile, camera, worn))
+
+    def _find_mark(self) -> None:
+        """The check by a mark belongs to a person's profile: a new one has none yet."""
+        self.mark_found = None
+        if self.clip is not None or self.camera is None:
+            return
+        if self._short:
+            self.mark_found = self._world.mark(self.camera, self.worn)
+        else:
+            self._keep_mark()
+
+    def _keep_mark(self) -> None:
+        """Keep what the check showed, or that there is none; a full disk loses that alone."""
+        if self.camera is not None:
+            with contextlib.suppress(OSError, TurnpostError):
+                self._world.keep_mark(self.camera, self.worn, self.mark_found)
 
     def _fit_failed(self, text: str) -> None:
         if self.phase != Phase.fitting:

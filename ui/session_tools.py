@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from datetime import date
 
 from calibration.mark import MarkCheck
 from tracker.errors import InputError
@@ -95,8 +97,11 @@ class ToolsPart(PlannedPart):
             self._world.beats.start(*TAKEN_BEATS)
         if mark.over:
             self.mark = None
-            self.mark_found = mark.found() if mark.stage == "done" else None
-            self.mark_why = "" if mark.stage == "done" else mark.stage
+            if mark.stage == "done":
+                self.mark_found = replace(mark.found(), made_on=date.today().isoformat())
+                self._keep_mark()
+            else:
+                self.mark_why = mark.stage
             self._changed()
 
     def leave_tools(self) -> bool:

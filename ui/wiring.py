@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from calibration.mark import MarkFound
 from tracker.errors import RunError
 from tracker.lens import Lens
 from tracker.plan.model import Plan
@@ -28,7 +29,7 @@ from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
 from ui.beats import beats_until
-from ui.lens_store import camera_key, keep_lens, load_lens
+from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.ports import BeatsLike, CameraChoice, ClipPlan, NoBeats, Saved, ServiceLike, World
 
 #: What the first part of a journal is called once all of it was saved in another place.
@@ -231,6 +232,16 @@ def _profile_path(camera: CameraChoice, worn: str) -> Path:
     return data_folder() / PROFILES / f"{key}_{worn or 'unknown'}_{seen}.npz"
 
 
+def mark_of(camera: CameraChoice, worn: str) -> MarkFound | None:
+    """What a mark on the wall showed for the kept profile."""
+    return load_mark(_profile_path(camera, worn).stem)
+
+
+def keep_mark_of(camera: CameraChoice, worn: str, found: MarkFound | None) -> None:
+    """Keep what a mark on the wall showed, or forget it."""
+    keep_mark(_profile_path(camera, worn).stem, found)
+
+
 def cameras() -> list[CameraChoice]:
     """The cameras of this machine by name."""
     import sys
@@ -259,6 +270,8 @@ def make_world(beats: BeatsLike | None = None) -> World:
         make_watcher=make_watcher,
         lens=lens_of_camera,
         keep_lens=keep_lens_of,
+        mark=mark_of,
+        keep_mark=keep_mark_of,
         beats=beats or NoBeats(),
         interrupted=interrupted_sessions,
         save_interrupted=_save_interrupted,

@@ -11,6 +11,7 @@ from typing import Any
 
 import numpy as np
 
+from calibration.mark import MarkFound
 from tracker.errors import RunError
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
@@ -173,6 +174,7 @@ class FakeWorld:
     profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
     watchers: list[tuple[str, float | None]] = field(default_factory=list)
     lenses: dict[str, Lens] = field(default_factory=dict)
+    marks: dict[tuple[str, str], MarkFound | None] = field(default_factory=dict)
 
     def world(self) -> World:
         return World(
@@ -187,6 +189,8 @@ class FakeWorld:
             keep_profile=self._keep,
             make_watcher=self._watcher,
             lens=lambda camera: self.lenses.get(camera.name, DEFAULT_LENS),
+            mark=lambda camera, worn: self.marks.get((camera.name, worn)),
+            keep_mark=lambda camera, worn, found: self.marks.update({(camera.name, worn): found}),
             keep_lens=lambda camera, lens: self.lenses.update({camera.name: lens}),
             history=lambda plan: [s for s in self.history if s.plan_id == plan.plan_id],
             beats=self.beats,

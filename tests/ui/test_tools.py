@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -12,6 +13,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from calibration.lens_watch import LensReport
+from calibration.mark import MarkFound
 from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, answer_fit, feed, grey_picture, seen
 from tests.ui.test_window import OUTPUT, cut_in, to_choose
 from tracker.lens import DEFAULT_LENS, Lens
@@ -19,7 +21,8 @@ from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
 from ui import wiring, words
 from ui.app import Window
-from ui.lens_store import camera_key, keep_lens, load_lens
+from ui.camera_file import save_section
+from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.lens_work import Stage
 from ui.ports import CameraChoice
 from ui.session_flow import Dose, Phase
@@ -329,7 +332,30 @@ def test_another_set_up_forgets_the_mark(make: Make, fake: FakeWorld) -> None:
     fake.service.time_s += 100.0
     director.tick()
     answer_fit(fake.service, director)
-    assert director.mark_found is None
+    assert director.mark_found is None and set(fake.marks.values()) == {None}
+
+
+def test_the_mark_stays_with_the_kept_set_up(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_choose(window, fake)
+    director = window.director
+    director.open_mark()
+    director.begin_mark(1500.0, 600.0)
+    for yaw in (0.0, 20.6, 0.0):
+        hold(window, fake, yaw)
+    before = director._found()["mark"]
+    assert before["made_on"] == date.today().isoformat()
+    director.stop()
+    director.stop()
+    director.start()
+    feed(fake.service, director, fake.service.time_s + 0.5, seen)
+    director.use_kept()
+    director.tick()
+    fake.service.time_s += 60.0
+    director.tick()
+    answer_fit(fake.service, director)
+    assert director.phase == Phase.choose
+    assert director._found()["mark"] == before
 
 
 def test_a_mark_in_a_bad_place_and_a_head_that_never_rests_are_said(
@@ -386,9 +412,10 @@ def test_each_camera_keeps_its_lens_and_hands_it_to_the_measuring(
     [
         "",
         "[]",
-        '{"format": "turnpost-cameras", "cameras": []}',
-        '{"format": "turnpost-cameras", "cameras": {"KEY": {"source": "paper"}}}',
-        '{"format": "turnpost-cameras", "cameras": {"KEY": {"vertical_fov_deg": 900, '
+        "[" * 100_000,
+        '{"format": "turnpost-cameras", "lenses": []}',
+        '{"format": "turnpost-cameras", "lenses": {"KEY": {"source": "paper"}}}',
+        '{"format": "turnpost-cameras", "lenses": {"KEY": {"vertical_fov_deg": 900, '
         '"source": "paper", "error_deg": 1, "aspect": 1}}}',
     ],
 )
@@ -396,6 +423,45 @@ def test_a_damaged_file_reads_as_nothing_measured(private_data_folder: Path, tex
     key = camera_key("usb-1", "One")
     private_data_folder.mkdir()
     (private_data_folder / "cameras.json").write_text(text.replace("KEY", key))
-    assert load_lens(key) == DEFAULT_LENS
+    assert load_lens(key) == DEFAULT_LENS and load_mark(key) is None
     keep_lens(key, MEASURED)
     assert load_lens(key) == MEASURED
+
+
+def test_a_mark_is_kept_for_what_is_worn_and_the_lens(private_data_folder: Path) -> None:
+    one = CameraChoice(0, "One", "usb-1")
+    found = MarkFound(20.9, 20.6, 0.8, 1500.0, 600.0, "2026-01-02")
+    assert wiring.mark_of(one, "none") is None
+    wiring.keep_mark_of(one, "none", None)
+    assert not (private_data_folder / "cameras.json").exists()
+    wiring.keep_mark_of(one, "none", found)
+    assert wiring.mark_of(one, "none") == found
+    assert wiring.mark_of(one, "none-left") is None
+    wiring.keep_lens_of(one, MEASURED)
+    assert wiring.mark_of(one, "none") is None
+    wiring.keep_lens_of(one, DEFAULT_LENS)
+    assert wiring.mark_of(one, "none") == found
+    wiring.keep_mark_of(one, "none", None)
+    assert wiring.mark_of(one, "none") is None
+
+
+@pytest.mark.parametrize(
+    "entry",
+    [
+        7,
+        {},
+        {"made_on": "x", "expected_deg": 3},
+        {
+            "made_on": "x",
+            "expected_deg": float("nan"),
+            "measured_deg": 3,
+            "expected_error_deg": 1,
+            "distance_mm": 1,
+            "offset_mm": 1,
+        },
+    ],
+)
+def test_a_damaged_mark_is_none(entry: object) -> None:
+    save_section("marks", {"k": entry})
+    assert load_mark("k") is None
+    keep_mark("k", None)

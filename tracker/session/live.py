@@ -81,14 +81,16 @@ def mark_found(mark: Any) -> dict[str, Any]:
     """What the check by a mark on the wall showed, as a summary says it.
 
     ``error_deg`` is the head's turn as measured less that which the tape asks for; how
-    well the patient pointed the nose is in it.
+    well the patient pointed the nose is in it. ``made_on`` is the day of the check: that of
+    a kept set-up was made then.
     """
     names = ("error_deg", "measured_deg", "expected_deg", "expected_error_deg")
     lengths = ("distance_mm", "offset_mm")
     if mark is None:
-        return {**dict.fromkeys((*names, *lengths)), "reason": "not asked"}
+        return {**dict.fromkeys((*names, *lengths, "made_on")), "reason": "not asked"}
     angles = {n: round(float(getattr(mark, n)), 2) for n in names}
-    return {**angles, **{n: round(float(getattr(mark, n))) for n in lengths}, "reason": None}
+    typed = {n: round(float(getattr(mark, n))) for n in lengths}
+    return {**angles, **typed, "made_on": mark.made_on or None, "reason": None}
 
 
 def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:
