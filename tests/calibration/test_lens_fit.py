@@ -113,9 +113,11 @@ def test_held_square_without_a_distance_it_is_refused() -> None:
         find_focal(corners(views), SIDES_MM["paper"], (640, 480))
 
 
-def test_a_thing_of_another_shape_is_refused() -> None:
+@pytest.mark.parametrize("sides_mm", [(250.0, 240.0), (279.4, 215.9)])
+def test_a_thing_of_another_shape_is_refused(sides_mm: tuple[float, float]) -> None:
+    # The second is the letter paper of North America.
     rng = np.random.default_rng(6)
-    views = held(rng, 52.0, sides_mm=(250.0, 240.0))
+    views = held(rng, 52.0, 8, sides_mm=sides_mm)
     with pytest.raises(InputError, match="another shape"):
         find_focal(corners(views), SIDES_MM["paper"], (640, 480))
 
