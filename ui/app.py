@@ -136,6 +136,9 @@ class Window(QWidget):
         gate, scores = GatePage(), ScoresPage()
         gate.answered.connect(director.answer)
         scores.answered.connect(director.answer)
+        for page in (gate, scores):
+            page.unwell.connect(director.unwell)
+            page.ended.connect(lambda: director.end_today())
         return {
             "welcome": WelcomePage(director, self.open_plan),
             "gate": gate,
@@ -168,6 +171,8 @@ class Window(QWidget):
         made = []
         for key in KEYS:
             shortcut = QShortcut(QKeySequence(key.sequence), self)
+            # A key that is held down for long must not go through two pages.
+            shortcut.setAutoRepeat(key.action.startswith("text"))
             action = actions[key.action]
             shortcut.activated.connect(lambda act=action: act())
             made.append((shortcut, key.live_only))

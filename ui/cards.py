@@ -12,7 +12,8 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
-from tracker.plan.model import Plan
+from tracker.plan.model import Entry, Plan
+from tracker.plan.rules import minutes_of
 from tracker.practice.tasks import (
     CLARITY,
     MAX_COUNT,
@@ -26,6 +27,7 @@ from tracker.practice.tasks import (
     Prepare,
     Rest,
     Settle,
+    ShowToday,
     Task,
     Wait,
 )
@@ -49,7 +51,9 @@ class Card:
     Attributes
     ----------
     title, lines
-        What is said.
+        What is said; the first line is the task itself.
+    cares
+        What to take care of, marked as such.
     options
         The answers, in their order.
     count
@@ -58,20 +62,26 @@ class Card:
         The number that stands there at first: what was asked for.
     until_s
         When it is over by itself, on the session's clock.
+    runs
+        Whether a set goes on meanwhile, whose figure is shown large.
     leave
         Whether one may say to be unwell, or end for today.
     """
 
     title: str
     lines: tuple[str, ...] = ()
+    cares: tuple[str, ...] = ()
     options: tuple[Option, ...] = ()
     count: range | None = None
     first: int = 0
     until_s: float = inf
+    runs: bool = False
     leave: bool = True
 
 
-def card_of(task: Task, plan: Plan, *, setup_first: bool = False) -> Card:
+def card_of(
+    task: Task, plan: Plan, *, week: int = 1, setup_first: bool = False, can_sound: bool = True
+) -> Card:
     """Card of a task that has one (the safety questions and the scores have pages of their own).
 
     Parameters
@@ -80,42 +90,52 @@ def card_of(task: Task, plan: Plan, *, setup_first: bool = False) -> Card:
         The task.
     plan
         The plan it comes from.
+    week
+        Week of the plan, for its ladders.
     setup_first
         Whether a set-up comes before the set.
+    can_sound
+        Whether this computer can play a sound.
     """
     match task:
+        case ShowToday():
+            return today_card(task, plan, week)
         case AskOpen(name=name):
-            how = words.say("ask.stage.how", name=_name_of(name, plan))
-            return Card(words.say("ask.stage"), (how,), _yes_no())
+            how = words.say("ask.stage.how", name=name_of(name, plan))
+            return Card(words.say("ask.stage"), (how,), options=_yes_no())
         case AskSound():
             again = Option(words.say("ask.sound.again"), act="sound")
             return _asked("ask.sound", (*_yes_no(), again))
         case AskReader():
-            return _asked("ask.reader", _yes_no())
+            silent = () if can_sound else (words.say("ask.reader.silent"),)
+            how = words.say("ask.reader.how")
+            return Card(words.say("ask.reader"), (*silent, how), options=_yes_no())
         case AskSupport(support=support):
-            lines = [
-                words.say(f"ask.support.{support}.how"),
-                words.say("ask.support.shoes"),
-                words.say("ask.support.fall"),
-            ]
-            return Card(words.say(f"ask.support.{support}"), tuple(lines), _yes_no())
+            return Card(
+                words.say(f"ask.support.{support}"),
+                (words.say(f"ask.support.{support}.how"), words.say("ask.support.shoes")),
+                (words.say("ask.support.fall"),),
+                _yes_no(),
+            )
         case Prepare(asked=asked) if asked is not None:
-            return _prepare(asked, setup_first)
+            return _prepare(asked, task.voice, setup_first)
         case DoSet(asked=asked) if asked is not None:
-            lines = (words.say(f"exercise.{asked.exercise.id}.how"), dose_words(asked))
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
-                (*lines, *_cares(asked)),
+                (words.say(f"exercise.{asked.exercise.id}.how"), dose_words(asked)),
+                _cares(asked),
                 (Option(words.say("ask.done"), main=True, act="done"),),
+                runs=True,
             )
         case Wait():
             return Card(words.say("ask.wait"), (words.say("ask.wait.how"),), until_s=task.until_s)
         case Settle():
             done = Option(words.say("ask.settle.done"), True, main=True)
-            return Card(words.say("ask.settle"), (), (done,), until_s=task.until_s)
+            return Card(words.say("ask.settle"), options=(done,), until_s=task.until_s)
         case Rest(next_id=next_id):
-            name = words.say("ask.rest.next", name=_name_of(next_id, plan))
-            return Card(words.say("ask.rest"), (name,), until_s=task.until_s)
+            name = words.say("ask.rest.next", name=name_of(next_id, plan))
+            go_on = Option(words.say("ask.rest.go_on"), True)
+            return Card(words.say("ask.rest"), (name,), options=(go_on,), until_s=task.until_s)
         case Over():
             return _over(task, plan)
     raise ValueError(f"{type(task).__name__} has a page of its own")
@@ -127,48 +147,100 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
     title = words.say(f"ask.{question}")
     if question == "clarity":
         options = tuple(Option(words.say(f"ask.clarity.{c}"), c) for c in CLARITY)
-        return Card(title, (), options)
+        return Card(title, options=options)
     if question == "steadied":
         return _asked("ask.steadied", _yes_no())
     go_on = Option(words.say("ask.go_on"), main=True, act="count")
     entry = next((e for e in plan.entries if e.entry_id == task.entry_id), None)
     first = 0 if entry is None else asked_of(entry).repetitions or 0
-    return Card(title, (), (go_on,), count=range(MAX_COUNT + 1), first=first)
+    return Card(title, options=(go_on,), count=range(MAX_COUNT + 1), first=first)
 
 
-def dose_words(asked: Asked) -> str:
+def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
+    """Today's practice at a glance: what comes and how much of it, what waits and why."""
+    waits = {entry_id: why for entry_id, why in task.entries if why}
+    today = dict(task.entries)
+    coming = [e for e in plan.entries if e.entry_id in today and e.entry_id not in waits]
+    minutes = words.number(max(1, round(minutes_of(plan, coming, week))))
+    lines = [words.say("ask.today.how", minutes=minutes) if coming else words.say("ask.today.none")]
+    if plan.words:
+        lines.append(words.say("ask.today.words", words=plan.words))
+    rows = (
+        words.say("ask.today.row", number=k, name=name_of(e.entry_id, plan), dose=_amount(e, week))
+        for k, e in enumerate(coming, 1)
+    )
+    lines.append("\n".join(rows))
+    not_today = [
+        words.say(
+            "ask.today.waits",
+            name=name_of(entry_id, plan),
+            why=words.say_or(f"refused.{why[0]}", "summary.left_out"),
+        )
+        for entry_id, why in waits.items()
+    ]
+    if not_today:
+        lines.append("\n".join([words.say("ask.today.not"), *not_today]))
+    title = words.say("ask.today")
+    if task.stage_id is not None:
+        title = words.say("ask.today.stage", name=name_of(task.stage_id, plan))
+    begin = words.say("ask.today.begin" if coming else "ask.go_on")
+    return Card(title, tuple(lines), options=(Option(begin, True, main=True),))
+
+
+def _amount(entry: Entry, week: int) -> str:
+    """The dose of an entry without its tempo."""
+    return ", ".join(_dose_parts(asked_of(entry, week), tempo=False))
+
+
+def dose_words(asked: Asked, *, tempo: bool = True) -> str:
     """The dose in words: how many or how long, how fast, how."""
+    return "   ·   ".join(_dose_parts(asked, tempo=tempo))
+
+
+def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
     parts = []
     if asked.repetitions is not None:
         key = "ask.dose.once" if asked.repetitions == 1 else "ask.dose.repetitions"
         parts.append(words.say(key, count=asked.repetitions))
     if asked.seconds is not None:
         parts.append(words.say("ask.dose.seconds", count=words.number(asked.seconds)))
-    tempo = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm
-    if tempo is not None:
-        parts.append(words.say("ask.dose.tempo", tempo=words.number(tempo)))
+    pace = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm
+    if tempo and pace is not None:
+        parts.append(words.say("ask.dose.tempo", tempo=words.number(pace)))
     if asked.eyes == "closed":
         parts.append(words.say("ask.dose.eyes_closed"))
-    return "   ·   ".join(parts)
+    if asked.surface == "soft":
+        parts.append(words.say("ask.dose.soft"))
+    return parts
 
 
-def _prepare(asked: Asked, setup_first: bool) -> Card:
+def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
+    """What is said of an entry that was passed over."""
+    why = words.say_or(f"refused.{reason}", "summary.left_out")
+    return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
+
+
+def _prepare(asked: Asked, voice: str, setup_first: bool) -> Card:
     exercise = asked.exercise
     seen = "face" in exercise.needs
     place = f"ask.place.{asked.posture if seen else 'walking'}"
     lines = [
         words.say(f"exercise.{exercise.id}.how"),
-        dose_words(asked),
-        *_cares(asked),
+        # Nobody hears or sees the beats where a helper reads.
+        dose_words(asked, tempo=voice != "reader"),
         words.say_or(place, "ask.place.standing"),
     ]
-    if asked.eyes == "closed" or asked.posture != "sitting":
+    if voice == "sound":
         lines.append(words.say("ask.place.by_ear"))
+    elif voice == "reader":
+        lines.append(words.say("ask.place.by_reader"))
+        if asked.tempo_bpm is not None:
+            lines.append(words.say("ask.place.no_beat"))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
     ready = Option(words.say("ask.place.ready"), main=True, act="in_place")
     skip = Option(words.say("ask.place.skip"), False)
-    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), (ready, skip))
+    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), _cares(asked), (ready, skip))
 
 
 def _cares(asked: Asked) -> tuple[str, ...]:
@@ -187,18 +259,18 @@ def _over(task: Over, plan: Plan) -> Card:
         lines = [words.say("gate.outcome.call_therapist")]
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
-    return Card(words.say("over.title"), tuple(lines), (show,), leave=False)
+    return Card(words.say("over.title"), tuple(lines), options=(show,), leave=False)
 
 
 def _asked(key: str, options: tuple[Option, ...]) -> Card:
-    return Card(words.say(key), (words.say(f"{key}.how"),), options)
+    return Card(words.say(key), (words.say(f"{key}.how"),), options=options)
 
 
 def _yes_no() -> tuple[Option, ...]:
     return Option(words.say("ask.yes"), True), Option(words.say("ask.no"), False)
 
 
-def _name_of(name: str, plan: Plan) -> str:
+def name_of(name: str, plan: Plan) -> str:
     """Words for a stage or an entry."""
     for stage in plan.stages:
         if stage.stage_id == name:

@@ -1,7 +1,7 @@
 """The words of a planned session, beside the exercises and the safety questions.
 
 Keys: ``plan.KEY`` (opening and offering a plan), ``ask.KEY`` (what is asked and its
-answers), ``over.KEY`` (why a session ended).
+answers), ``far.KEY`` (what a large figure is), ``over.KEY`` (why a session ended).
 """
 
 from __future__ import annotations
@@ -14,6 +14,13 @@ PLANNED_WORDS: dict[str, object] = {
     "plan.files": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
     "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan: {entries} exercises."),
     "plan.bad": QT_TRANSLATE_NOOP("turnpost", "This plan can't be used. {why}"),
+    "plan.starter": QT_TRANSLATE_NOOP("turnpost", "Seated starter"),
+    "plan.starter_named": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The seated starter: {entries} exercises on a chair. Do it only if your therapist has "
+        "told you to.",
+    ),
+    "plan.starter_begin": QT_TRANSLATE_NOOP("turnpost", "Practise the starter"),
     "plan.try": QT_TRANSLATE_NOOP("turnpost", "Try one exercise"),
     "glasses.title": QT_TRANSLATE_NOOP("turnpost", "Which glasses do you wear now?"),
     "glasses.none": QT_TRANSLATE_NOOP("turnpost", "None"),
@@ -27,10 +34,23 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes"),
     "ask.no": QT_TRANSLATE_NOOP("turnpost", "No"),
     "ask.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on"),
-    "ask.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell"),
+    "ask.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell (U)"),
+    "ask.unwell_name": QT_TRANSLATE_NOOP("turnpost", "I feel unwell, key U"),
     "ask.end": QT_TRANSLATE_NOOP("turnpost", "End for today"),
     "ask.done": QT_TRANSLATE_NOOP("turnpost", "Done"),
     "ask.left": QT_TRANSLATE_NOOP("turnpost", "{time} left"),
+    "ask.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out today: {name}. {why}"),
+    "ask.today": QT_TRANSLATE_NOOP("turnpost", "Your practice today"),
+    "ask.today.stage": QT_TRANSLATE_NOOP("turnpost", "Today: {name}"),
+    "ask.today.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Exercises and rests take about {minutes} minutes."
+    ),
+    "ask.today.none": QT_TRANSLATE_NOOP("turnpost", "Nothing in your plan can be done today."),
+    "ask.today.words": QT_TRANSLATE_NOOP("turnpost", "From your therapist: {words}"),
+    "ask.today.row": QT_TRANSLATE_NOOP("turnpost", "{number}.  {name}: {dose}"),
+    "ask.today.not": QT_TRANSLATE_NOOP("turnpost", "Not today:"),
+    "ask.today.waits": QT_TRANSLATE_NOOP("turnpost", "{name}: {why}"),
+    "ask.today.begin": QT_TRANSLATE_NOOP("turnpost", "Begin"),
     "ask.stage": QT_TRANSLATE_NOOP("turnpost", "Something new may come now"),
     "ask.stage.how": QT_TRANSLATE_NOOP(
         "turnpost",
@@ -41,6 +61,9 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "What comes now is led by sound. Turn it up if you need to."
     ),
     "ask.sound.again": QT_TRANSLATE_NOOP("turnpost", "Play again"),
+    "ask.reader.silent": QT_TRANSLATE_NOOP(
+        "turnpost", "This computer can't play a sound, and what comes now is led by sound."
+    ),
     "ask.reader": QT_TRANSLATE_NOOP("turnpost", "Is somebody with you who reads to you?"),
     "ask.reader.how": QT_TRANSLATE_NOOP(
         "turnpost", "They read the words on the screen aloud and tell you when to stop."
@@ -79,6 +102,12 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.by_ear": QT_TRANSLATE_NOOP(
         "turnpost", "Slow beats lead you in. Three quick beats tell you that it is over."
     ),
+    "ask.place.by_reader": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "No sound plays. The screen counts down and shows when it is over: your helper reads "
+        "that to you.",
+    ),
+    "ask.place.no_beat": QT_TRANSLATE_NOOP("turnpost", "Move at a calm, even pace."),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
     "ask.dose.repetitions": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
@@ -86,6 +115,7 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.dose.seconds": QT_TRANSLATE_NOOP("turnpost", "{count} seconds"),
     "ask.dose.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
+    "ask.dose.soft": QT_TRANSLATE_NOOP("turnpost", "on the soft mat"),
     "ask.clarity": QT_TRANSLATE_NOOP("turnpost", "How did the target look while you moved?"),
     "ask.clarity.clear": QT_TRANSLATE_NOOP("turnpost", "Clear"),
     "ask.clarity.blurred": QT_TRANSLATE_NOOP("turnpost", "Blurred"),
@@ -103,6 +133,12 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.settle.done": QT_TRANSLATE_NOOP("turnpost", "I feel as usual again"),
     "ask.rest": QT_TRANSLATE_NOOP("turnpost", "A short rest"),
     "ask.rest.next": QT_TRANSLATE_NOOP("turnpost", "Next: {name}"),
+    "ask.rest.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on now"),
+    "far.begins": QT_TRANSLATE_NOOP("turnpost", "until it begins"),
+    "far.of": QT_TRANSLATE_NOOP("turnpost", "of {goal}"),
+    "far.left": QT_TRANSLATE_NOOP("turnpost", "left"),
+    "far.left_done": QT_TRANSLATE_NOOP("turnpost", "left, {count} done"),
+    "far.so_far": QT_TRANSLATE_NOOP("turnpost", "so far"),
     "score.rest_of_day": QT_TRANSLATE_NOOP(
         "turnpost", "After last time: how dizzy were you for the rest of that day?"
     ),
@@ -122,5 +158,9 @@ PLANNED_WORDS: dict[str, object] = {
     ),
     "summary.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out"),
     "summary.own_count": QT_TRANSLATE_NOOP("turnpost", "{count}, as you counted"),
+    "summary.not_kept": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.",
+    ),
     "over.to_summary": QT_TRANSLATE_NOOP("turnpost", "Show what I did"),
 }

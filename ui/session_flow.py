@@ -165,6 +165,8 @@ class Director(ToolsPart):
         if self.phase != Phase.summary or self.unsaved:
             return
         self._recording, self.saved, self.save_error = None, None, ""
+        # It was said once, on the page that is left now.
+        self._keeping = None
         if self.plan is not None:
             self.plan = None
             self._enter(Phase.welcome)

@@ -46,6 +46,9 @@ class SetupPart(SourcePart):
         self._begun, self._held = 0, []
         self._recording, self.report, self.fit_message = None, None, ""
         self.saved, self.save_error, self.dose = None, "", None
+        if self._keeping is not None:
+            self._stopping.append(self._keeping)
+            self._keeping = None
 
     def _last_setup(self) -> Asked | None:
         parts = [a for a in self._asked if a.step.step in SETUP_STEPS]
@@ -90,6 +93,15 @@ class SetupPart(SourcePart):
     def worn(self) -> str:
         """What a profile belongs to besides the camera: glasses, and the eye in use."""
         return self.glasses if self.eyes == "both" else f"{self.glasses}-{self.eyes}"
+
+    @property
+    def keep_error(self) -> str:
+        """Why the set-up could not be kept for the next time, empty where nothing is to be said."""
+        error = None if self._keeping is None else self._keeping.error
+        if error is None:
+            return ""
+        # A path says nothing to a patient.
+        return str(getattr(error, "strerror", None) or error)
 
     def _keep(self) -> None:
         """Keep a whole set-up that came out well, for the next time."""

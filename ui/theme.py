@@ -14,9 +14,9 @@ Spacing
     Steps of 4 px: ``S`` 8, ``M`` 16, ``L`` 24, ``XL`` 40; corners of 10 px.
 Type
     The system's typeface in four sizes, given in pixels of a 96-dpi screen at
-    100 % and turned into points: body 20, lead 24, title 36, count 72. A title
-    grows half as fast as the text when the text is enlarged: it is large enough
-    already, and lines must stay whole.
+    100 % and turned into points: body 20, lead 24, title 36, count 72, far 144. A title
+    grows half as fast as the text when the text is enlarged, and what is read from
+    afar not at all: they are large enough already, and lines must stay whole.
 """
 
 from __future__ import annotations
@@ -37,8 +37,8 @@ TEXT_WIDTH = 880
 
 TEXT_STEPS = (100, 125, 150, 175, 200)
 
-_SIZES_PX = {"small": 20.0, "body": 20.0, "lead": 24.0, "title": 36.0, "count": 72.0}
-_GROWTH = {"small": 1.0, "body": 1.0, "lead": 0.9, "title": 0.5, "count": 1.0}
+_SIZES_PX = {"small": 20.0, "body": 20.0, "lead": 24.0, "title": 36.0, "count": 72.0, "far": 144.0}
+_GROWTH = {"small": 1.0, "body": 1.0, "lead": 0.9, "title": 0.5, "count": 1.0, "far": 0.0}
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,6 +162,6 @@ def font(role: str, percent: int, *, bold: bool = False) -> QFont:
     dpi = screen.logicalDotsPerInch() if screen is not None else 96.0
     made.setPointSizeF(size_px(role, percent) * 72.0 / dpi)
     made.setWeight(
-        QFont.Weight.DemiBold if bold or role in ("title", "count") else QFont.Weight.Normal
+        QFont.Weight.DemiBold if bold or role in ("title", "count", "far") else QFont.Weight.Normal
     )
     return made

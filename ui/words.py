@@ -104,7 +104,7 @@ WORDS: dict[str, object] = {
     ),
     "verdict.good": QT_TRANSLATE_NOOP("turnpost", "Good. Your face is well lit and near enough."),
     "verdict.no_face": QT_TRANSLATE_NOOP(
-        "turnpost", "Your face is not in the picture. Sit in front of the screen and face it."
+        "turnpost", "Your face is not in the picture. Face the screen, in front of its camera."
     ),
     "verdict.dark": QT_TRANSLATE_NOOP("turnpost", "It is dark. Put more light in front of you."),
     "verdict.bright": QT_TRANSLATE_NOOP(
@@ -144,7 +144,7 @@ WORDS: dict[str, object] = {
     "setup.title": QT_TRANSLATE_NOOP("turnpost", "Set-up"),
     "setup.ready": QT_TRANSLATE_NOOP("turnpost", "Getting ready ..."),
     "setup.soon": QT_TRANSLATE_NOOP("turnpost", "Next: {what}"),
-    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Sit still and look at the target."),
+    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Keep still and look at the target."),
     "setup.look": QT_TRANSLATE_NOOP(
         "turnpost", "Follow the target with your eyes. Keep your head still."
     ),

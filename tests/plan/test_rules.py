@@ -11,11 +11,11 @@ from tests.plan.examples import TEXT, changed
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, permission
 from tracker.plan.asked import asked_of, least_support
-from tracker.plan.files import parse_plan
+from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.lines import field_name
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of, remarks
-from tracker.plan.starter import starter_plan
+from tracker.plan.starter import seated_starter, starter_plan
 
 
 def with_entry(**fields: Any) -> str:
@@ -208,3 +208,11 @@ def test_remarks_say_what_the_therapist_should_know() -> None:
     assert "guideline" in starter["entries[0].note"]
     assert "seat_distance_mm" in said(parse_plan(changed("seat_distance_mm", 600)))
     assert "entries[0].ladder" in said(parse_plan(changed("starts_on", None)))
+
+
+def test_the_seated_starter_is_sound_stays_on_a_chair_and_keeps_its_id() -> None:
+    plan = seated_starter()
+    assert parse_plan(format_plan(plan)) == plan
+    assert {asked_of(e).posture for e in plan.entries} == {"sitting"}
+    assert {asked_of(e).support for e in plan.entries} == {"none"}
+    assert seated_starter() == plan

@@ -26,6 +26,7 @@ from tracker.practice.tasks import (
     Over,
     Prepare,
     Settle,
+    ShowToday,
     Task,
 )
 from tracker.session.engine import Engine
@@ -127,6 +128,8 @@ class Person:
             case AskAfterSet(questions=questions):
                 answers = {"clarity": self.clarity, "steadied": False, "own_count": 10}
                 return {q: answers[q] for q in questions}
+            case ShowToday():
+                return True
             case Prepare():
                 return _next(self.ready)
         raise AssertionError(f"nobody told what to do at {task}")

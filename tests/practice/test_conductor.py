@@ -33,11 +33,13 @@ from tracker.practice.tasks import (
     Prepare,
     Rest,
     Settle,
+    ShowToday,
     Wait,
 )
 from tracker.session.stage import Step
 
 NODS = {"exercise": "nods-on-target"}
+AFTER_TURNS = {"condition": "Calm.", "after": "turns-on-target", "sessions": 2, "rise_most": 1}
 
 
 def practised(*entries: dict[str, Any], options: Any = None, **answers: Any) -> Person:
@@ -52,7 +54,8 @@ def practised(*entries: dict[str, Any], options: Any = None, **answers: Any) -> 
 def test_a_session_goes_from_the_first_question_to_the_end() -> None:
     person = practised(SEATED, NODS)
     one_set = ["Prepare", "CountDown", "DoSet", "AskAfterSet", "Wait", "AskScores", "Settle"]
-    assert person.kinds() == ["AskGate", "AskScores", *one_set, "Rest", *one_set, "Over"]
+    before = ["AskGate", "AskScores", "ShowToday"]
+    assert person.kinds() == [*before, *one_set, "Rest", *one_set, "Over"]
     summary = person.summary
     assert (summary.ended, summary.not_done) == ("finished", [])
     assert done_ids(summary) == ["turns-on-target", "nods-on-target"]
@@ -103,6 +106,94 @@ def test_what_only_the_patient_knows_is_asked_where_it_belongs() -> None:
     assert person.summary.exercises[0].own_count is None
 
 
+def test_a_rest_is_cut_short_by_a_yes_alone_and_that_is_marked() -> None:
+    person = Person()
+    conductor = person.practise(plan_of(SEATED, NODS), until=Rest)
+    until_s = conductor.task.until_s
+    conductor.advance(until_s - 20.0)
+    conductor.answer(False)
+    assert isinstance(conductor.task, Rest)
+    conductor.answer(True)
+    assert isinstance(conductor.task, Prepare) and conductor.now_s == until_s - 20.0
+    marks = [r for r in person.journal.content().of("mark") if r["name"] == "rest_ended"]
+    assert [(m["time_s"], m["left_s"]) for m in marks] == [(until_s - 20.0, 20.0)]
+
+
+def test_a_rest_that_was_cut_short_does_not_come_again_for_the_next_entry() -> None:
+    person = Person(support=False)
+    conductor = person.practise(plan_of(SEATED, STAND, NODS), until=Rest)
+    conductor.answer(True)
+    person.tasks.clear()
+    person.go_on(conductor)
+    assert "Rest" not in person.kinds()
+    assert done_ids(person.summary) == ["turns-on-target", "nods-on-target"]
+
+
+def test_a_rest_that_is_sat_out_is_not_marked_as_cut_short() -> None:
+    person = practised(SEATED, NODS)
+    assert not [r for r in person.journal.content().of("mark") if r["name"] == "rest_ended"]
+
+
+def test_what_leads_a_set_is_told_when_getting_into_place() -> None:
+    for sound, reader, voice in ((True, None, "sound"), (False, True, "reader")):
+        person = practised(SEATED, STAND, sound=sound, reader=reader)
+        assert [t.voice for t in person.tasks if isinstance(t, Prepare)] == ["", voice]
+
+
+# --- today at a glance ---
+
+
+def glance(person: Person) -> dict[str, tuple[str, ...]]:
+    (task,) = (t for t in person.tasks if isinstance(t, ShowToday))
+    return dict(task.entries)
+
+
+def test_the_day_is_shown_before_it_begins_with_what_waits_and_why() -> None:
+    person = Person()
+    plan = plan_of(SEATED, {**STAND, "unlock_after": AFTER_TURNS}, WALK, cleared=False)
+    person.practise(plan, absent={"walk": "moving_target"})
+    assert glance(person) == {
+        "turns-on-target": (),
+        "stand": ("locked", "not_cleared"),
+        "walk": ("not_cleared", "moving_target"),
+    }
+    # What was said beforehand is what came of it.
+    assert refused(person.summary) == {k: list(v) for k, v in glance(person).items() if v}
+
+
+def test_what_an_answer_can_still_change_does_not_wait() -> None:
+    assert glance(practised(STAND, SHUT, support=False)) == {"stand": (), "turns-together": ()}
+
+
+def test_an_entry_that_may_open_is_shown_and_a_no_still_leaves_it_locked() -> None:
+    plan = plan_of(SEATED, {**STAND, "unlock_after": AFTER_TURNS})
+    person = Person(open=False)
+    conductor = person.practise(plan, history=sessions(plan, 2))
+    assert glance(person) == {"turns-on-target": (), "stand": ()}
+    kinds = person.kinds()
+    # Nothing is asked, nor rested, for what stays locked.
+    assert kinds[kinds.index("AskOpen") + 1] == "Over" and "Rest" not in kinds
+    assert refused(person.summary) == {"stand": ["locked"]}
+    assert list(conductor.not_done) == [("stand", ("locked",))]
+
+
+def test_nothing_is_shown_where_nobody_is() -> None:
+    person = practised(SEATED, options={"attended": False})
+    assert "ShowToday" not in person.kinds()
+
+
+# --- unwell ---
+
+
+def test_who_stops_while_being_asked_has_still_felt_unwell() -> None:
+    person = Person()
+    conductor = person.practise(plan_of(SEATED), until=Prepare)
+    conductor.unwell()
+    assert isinstance(conductor.task, AskGate)
+    conductor.stop()
+    assert person.summary.ended == "stopped_unwell"
+
+
 # --- the gate ---
 
 
@@ -139,7 +230,8 @@ def test_an_unticked_clearance_leaves_seated_work() -> None:
 
 def test_nothing_begins_without_a_score() -> None:
     person = practised(SEATED, before=[None, {}, {"dizziness": 0}])
-    assert person.kinds()[:5] == ["AskGate", "AskScores", "AskScores", "AskScores", "Prepare"]
+    asked = ["AskGate", "AskScores", "AskScores", "AskScores", "ShowToday", "Prepare"]
+    assert person.kinds()[:6] == asked
 
 
 def test_every_score_that_the_plan_asks_for_is_needed() -> None:
@@ -258,7 +350,6 @@ def test_a_voice_that_was_heard_is_not_asked_about_again() -> None:
 
 # --- what opens ---
 
-AFTER_TURNS = {"condition": "Calm.", "after": "turns-on-target", "sessions": 2, "rise_most": 1}
 LATER = {**NODS, "unlock_after": AFTER_TURNS}
 
 

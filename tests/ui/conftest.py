@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -10,6 +10,8 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
+from tests.ui.patient import Person
+from tracker.plan.model import Plan
 from ui import theme
 from ui.app import Window
 from ui.ports import ClipPlan
@@ -42,3 +44,16 @@ def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
 
     yield build
     theme.apply(app, "light")
+
+
+@pytest.fixture
+def begin(make: Make, fake: FakeWorld) -> Callable[..., Person]:
+    def build(plan: Plan, *, percent: int = 100) -> Person:
+        window = make(percent=percent)
+        window.pages["welcome"].offer(plan)
+        person = Person(window, fake)
+        person.settle()
+        person.choose("Practise my plan")
+        return person
+
+    return build

@@ -9,13 +9,24 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QWidget
 
-from tests.ui.fakes import SIZE, FakeWorld, Make, answer_fit, feed, seen, turning
+from tests.ui.fakes import SIZE, FakeWorld, seen, turning
+from tests.ui.patient import (
+    ENTER,
+    EYES,
+    SHOULDERS,
+    SPACE,
+    STAND,
+    TURNS,
+    WALK,
+    Person,
+    plan_of,
+    through_the_set,
+    turned,
+)
 from tests.ui.test_window import cut_in
 from tracker.plan.gate import QUESTIONS
-from tracker.plan.model import Entry, Plan, SymptomRules
+from tracker.plan.model import Entry
 from tracker.practice.tasks import (
     AskAfterSet,
     AskGate,
@@ -29,140 +40,14 @@ from tracker.practice.tasks import (
     Prepare,
     Rest,
     Settle,
+    ShowToday,
     Wait,
 )
 from tracker.sample import Sample
-from ui.app import Window
 from ui.ports import NoBeats
 from ui.session_flow import Phase
 
 OUTPUT = Path(__file__).parents[1] / "output" / "planned"
-ENTER, SPACE, TAB = Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Tab
-
-
-def plan_of(*entries: Entry, **more: Any) -> Plan:
-    values = {"format": "turnpost-plan", "format_version": 1, "plan_id": "p1", "person": "Wren"}
-    rules = SymptomRules()
-    return Plan.model_validate(
-        {
-            **values,
-            "rest_s": 5,
-            "symptom_rules": rules.model_dump(),
-            "clearance": [{"item": "seen by a clinician", "cleared": True}],
-            "entries": [e.model_dump(exclude_unset=True) for e in entries],
-            **more,
-        }
-    )
-
-
-TURNS = Entry(entry_id="turns", exercise="turns-on-target", repetitions=3)
-EYES = Entry(entry_id="eyes", exercise="eyes-side-to-side", repetitions=3)
-WALK = Entry(entry_id="walk", exercise="walk")
-STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
-SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
-
-
-class Person:
-    """Somebody before the window: presses keys, moves, lets time pass."""
-
-    def __init__(self, window: Window, fake: FakeWorld) -> None:
-        self.window, self.fake, self.director = window, fake, window.director
-        self.time_s = 0.0
-        self.director.clock = lambda: self.time_s
-
-    def press(self, *keys: Qt.Key | str) -> None:
-        for key in keys:
-            focus = QApplication.focusWidget() or self.window
-            if isinstance(key, str):
-                QTest.keyClicks(focus, key)
-            else:
-                QTest.keyClick(focus, key)
-            self.settle()
-
-    def settle(self) -> None:
-        self.director.tick()
-        self.window.refresh()
-        for _ in range(4):
-            QApplication.processEvents()
-
-    def wait(self, seconds: float) -> None:
-        """Time passes, with a measuring or without."""
-        until_s = self.director.now_s + seconds
-        while self.director.now_s < until_s - 1e-6:
-            if self.fake.services and not self.fake.service.stopped:
-                self.fake.service.time_s += 0.25
-            self.time_s += 0.25
-            self.director.tick()
-        self.settle()
-
-    def measured(self, seconds: float, make: Callable[[float], Sample]) -> None:
-        service = self.fake.service
-        feed(service, self.director, service.time_s + seconds, make)
-        self.settle()
-
-    def find(self, text: str) -> QWidget:
-        """The button with these words, reached by Tab as a person would."""
-        page = self.window.stack.currentWidget()
-        for _ in range(40):
-            focus = QApplication.focusWidget()
-            if focus is not None and getattr(focus, "text", lambda: "")() == text:
-                return focus
-            QTest.keyClick(focus or page, TAB)
-        raise AssertionError(f"{text!r} can't be reached by Tab")
-
-    def choose(self, text: str) -> None:
-        self.find(text)
-        self.press(ENTER)
-
-    def none_of_these(self) -> None:
-        while isinstance(self.director.task, AskGate):
-            self.choose("None of these")
-
-    def get_in_place(self, score: int) -> None:
-        """Nothing is new, this is the score, and the set-up is gone through."""
-        self.none_of_these()
-        self.press(str(score), ENTER)
-        self.choose("I am in place")
-        self.set_up()
-
-    def set_up(self) -> None:
-        """From "I am in place" through the camera and the set-up."""
-        assert self.director.phase == Phase.camera
-        self.measured(0.5, seen)
-        page: Any = self.window.pages["camera"]
-        self.choose(page.next.text())
-        assert self.director.phase == Phase.setup
-        while self.director.phase == Phase.setup:
-            self.measured(1.0, seen)
-        answer_fit(self.fake.service, self.director)
-        self.settle()
-
-
-@pytest.fixture
-def begin(make: Make, fake: FakeWorld) -> Callable[..., Person]:
-    def build(plan: Plan, *, percent: int = 100) -> Person:
-        window = make(percent=percent)
-        window.pages["welcome"].offer(plan)
-        person = Person(window, fake)
-        person.settle()
-        person.choose("Practise my plan")
-        return person
-
-    return build
-
-
-def turned(person: Person, seconds: float) -> None:
-    start_s = person.fake.service.time_s
-    person.measured(seconds, lambda t: turning(t, start_s))
-
-
-def through_the_set(person: Person) -> None:
-    """The countdown and three turns."""
-    assert isinstance(person.director.task, CountDown)
-    person.measured(3.2, seen)
-    assert isinstance(person.director.task, DoSet)
-    assert person.director.phase == Phase.exercise
-    turned(person, 8.0)
 
 
 def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Person]) -> None:
@@ -172,6 +57,8 @@ def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Perso
     person.none_of_these()
     assert isinstance(director.task, AskScores)
     person.press("2", ENTER)
+    assert isinstance(director.task, ShowToday)
+    person.choose("Begin")
     assert isinstance(director.task, Prepare)
     assert not director.camera_on
     person.choose("I am in place")
@@ -270,12 +157,13 @@ def test_stop_ends_the_set_and_the_next_stop_the_session(begin: Callable[..., Pe
     assert person.director.saved.summary["ended"] == "stopped"
 
 
-@pytest.mark.parametrize("steps", range(6))
+@pytest.mark.parametrize("steps", range(7))
 def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int) -> None:
     person = begin(plan_of(STAND, TURNS))
     moves: list[Callable[[], None]] = [
         person.none_of_these,
         lambda: person.press("0", ENTER),
+        lambda: person.choose("Begin"),
         lambda: person.choose("Yes"),
         lambda: person.choose("Yes"),
         lambda: person.choose("I am in place"),
@@ -294,8 +182,7 @@ def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int
 
 def test_standing_without_support_is_passed_over_and_said(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(STAND))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     if isinstance(person.director.task, AskSound):
         person.choose("Yes")
     assert isinstance(person.director.task, AskSupport)
@@ -312,8 +199,7 @@ def test_without_a_camera_an_entry_can_be_left_out(
 ) -> None:
     fake.cameras.clear()
     person = begin(plan_of(TURNS, WALK))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     person.choose("I am in place")
     assert person.director.phase == Phase.camera and person.director.trouble is not None
     person.press(Qt.Key.Key_Escape)
@@ -329,8 +215,7 @@ def test_who_does_not_see_the_screen_hears_the_beginning_and_the_end(
     begin: Callable[..., Person],
 ) -> None:
     person = begin(plan_of(Entry(entry_id="stand", exercise="stand", seconds=10, eyes="open")))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     person.choose("Yes")
     person.choose("Yes")
     person.choose("I am in place")
@@ -392,8 +277,7 @@ def test_without_a_sound_device_nobody_is_asked_whether_it_was_heard(
 ) -> None:
     person = begin(plan_of(STAND))
     person.director._world.beats = NoBeats()
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     assert isinstance(person.director.task, AskReader)
     person.choose("No")
     assert person.director.saved is not None
@@ -438,8 +322,7 @@ def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
 def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Person]) -> None:
     shake = Entry(entry_id="shake", exercise="stand-head-shake", seconds=30, tempo_bpm=40)
     person = begin(plan_of(shake))
-    person.none_of_these()
-    person.press("0", ENTER)
+    person.begin_day(0)
     for _ in range(2):  # the sound is heard, the helper is there
         person.choose("Yes")
     person.choose("I am in place")
@@ -487,6 +370,8 @@ def test_nothing_is_cut_on_any_task(begin: Callable[..., Person], percent: int) 
 
     person.none_of_these()
     person.press("1", ENTER)
+    look("today")
+    person.choose("Begin")
     look("prepare")
     person.choose("I am in place")
     person.set_up()

@@ -88,11 +88,26 @@ _CLEARANCE = (
 )
 
 
+#: ID of the built-in starter on a chair, and its stages.
+SEATED_ID = "starter-seated"
+_SEATED = ("eyes-and-head", "body-sitting")
+
+
 def starter_plan() -> Plan:
     """A new starter plan with an ID of its own."""
+    return _plan(f"starter-{uuid.uuid4().hex[:8]}", tuple(_STAGES))
+
+
+def seated_starter() -> Plan:
+    """The built-in starter on a chair: its ID stays, so that what was done with it counts."""
+    return _plan(SEATED_ID, _SEATED)
+
+
+def _plan(plan_id: str, stage_ids: tuple[str, ...]) -> Plan:
     stages, entries = [], []
     before: str | None = None
-    for stage_id, (name, rows) in _STAGES.items():
+    for stage_id in stage_ids:
+        name, rows = _STAGES[stage_id]
         stages.append(_stage(stage_id, name, before))
         for exercise, eyes, surface in rows:
             entries.append(_entry(stage_id, exercise, eyes, surface))
@@ -100,7 +115,7 @@ def starter_plan() -> Plan:
     return Plan(
         format=FORMAT,
         format_version=FORMAT_VERSION,
-        plan_id=f"starter-{uuid.uuid4().hex[:8]}",
+        plan_id=plan_id,
         person=None,
         starts_on=None,
         affected_side="unknown",

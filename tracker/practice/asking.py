@@ -182,17 +182,37 @@ class Asking:
 
     def _refused(self, entry: Entry) -> Generator[Task, Any, tuple[str, ...]]:
         """Why an entry may not begin; asks what can be asked, unless that can't help any more."""
-        absent = self._absent.get(entry.entry_id)
-        if absent is None:
+        if entry.entry_id not in self._absent:
             yield from self._ask_open(entry.entry_id)
         self._known.support = None
-        fixed = tuple(r for r in self._reasons(entry) if r not in _ASKABLE)
-        if absent is not None or fixed:
-            return (*fixed, *([] if absent is None else [absent]))
-        if self.now_s < self._known.rest_until_s:
-            yield Rest(until_s=self._known.rest_until_s, next_id=entry.entry_id)
+        fixed = self._fixed(entry)
+        if fixed:
+            return fixed
+        yield from self._rest(entry)
         yield from self._ask_around(entry)
         return tuple(self._reasons(entry))
+
+    def _fixed(self, entry: Entry) -> tuple[str, ...]:
+        """Why an entry can't be done, whatever is answered around it."""
+        found = [r for r in self._reasons(entry) if r not in _ASKABLE]
+        absent = self._absent.get(entry.entry_id)
+        return (*found, *([] if absent is None else [absent]))
+
+    def _waits(self, entry: Entry) -> tuple[str, ...]:
+        """The same at a glance: whether an entry that may open does is still to be asked."""
+        may_open = self._openings.entry_may_open(entry)
+        return tuple(r for r in self._fixed(entry) if not (r == "locked" and may_open))
+
+    def _rest(self, entry: Entry) -> Flow:
+        """Rest until the time is up, or until the patient goes on."""
+        until_s = self._known.rest_until_s
+        while self.now_s < until_s:
+            if (yield Rest(until_s=until_s, next_id=entry.entry_id)) is True:
+                left_s = round(until_s - self.now_s, 1)
+                self._recorder.mark("rest_ended", self.now_s, left_s=left_s)
+                # It is over for the entry after this one, too, should this one be refused.
+                self._known.rest_until_s = self.now_s
+                return
 
     def _ask_around(self, entry: Entry) -> Flow:
         known, support = self._known, self._asked(entry).support

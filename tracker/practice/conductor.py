@@ -22,7 +22,7 @@ from typing import Any
 from tracker.plan.model import Plan
 from tracker.practice.asking import End, Recorder, Unwell
 from tracker.practice.flow import SessionFlow
-from tracker.practice.tasks import CountDown, DoSet, Over, Rest, Task, Wait
+from tracker.practice.tasks import CountDown, DoSet, Over, Task, Wait
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
@@ -95,6 +95,11 @@ class Conductor:
         """Time on the session's clock."""
         return self._flow.now_s
 
+    @property
+    def not_done(self) -> Sequence[tuple[str, tuple[str, ...]]]:
+        """Entries that were passed over so far, in their order, each with its reasons."""
+        return self._flow.not_done
+
     def advance(self, now_s: float) -> None:
         """Time goes on; a task whose time is up is over."""
         self._flow.now_s = max(self._flow.now_s, now_s)
@@ -109,7 +114,7 @@ class Conductor:
         ValueError
             If the task takes no answer, or not this one; nothing has happened then.
         """
-        if isinstance(self._task, CountDown | DoSet | Wait | Rest | Over):
+        if isinstance(self._task, CountDown | DoSet | Wait | Over):
             raise ValueError(f"{type(self._task).__name__} takes no answer")
         self._task.check(value)
         self._go_on(value)

@@ -7,6 +7,7 @@ from typing import Any
 
 from tracker.plan.asked import Asked
 from tracker.plan.model import Entry, Plan
+from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
 from tracker.practice.asking import Asking, End, Flow, Recorder, Unwell, picked
 from tracker.practice.tasks import (
@@ -17,7 +18,9 @@ from tracker.practice.tasks import (
     Over,
     Prepare,
     Settle,
+    ShowToday,
     Task,
+    Voice,
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
@@ -35,6 +38,8 @@ class SessionFlow(Asking):
     ----------
     numbers
         Steps of the set that is being done.
+    not_done
+        Entries that were passed over so far, each with its reasons.
     """
 
     def __init__(
@@ -61,6 +66,7 @@ class SessionFlow(Asking):
         self._countdown_s = countdown_s
         self._left: list[Entry] = []
         self.numbers: list[int] = []
+        self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
         """From the first question to the end."""
@@ -87,6 +93,9 @@ class SessionFlow(Asking):
         yield from self._ask_before()
         stage_id = yield from self._choose_stage()
         self._left = entries_of_today(self._plan, stage_id)
+        if self._attended:
+            entries = tuple((e.entry_id, self._waits(e)) for e in self._left)
+            yield ShowToday(stage_id=stage_id, entries=entries)
         while self._left:
             entry = self._left[0]
             refused = yield from self._refused(entry)
@@ -101,12 +110,15 @@ class SessionFlow(Asking):
         try:
             yield from self._ask_gate("unwell")
         except End as end:
-            return end
+            # Who stops while being asked has still felt unwell; the therapist must see it.
+            if end.ended != "stopped":
+                return end
         except Unwell:
             pass
         return End("stopped_unwell", ("unwell",))
 
     def _not_done(self, entry: Entry, reasons: Sequence[str]) -> None:
+        self.not_done.append((entry.entry_id, tuple(reasons)))
         values = {"entry_id": entry.entry_id, "exercise": entry.exercise}
         self._recorder.mark("not_done", self.now_s, **values, reasons=list(reasons))
 
@@ -117,7 +129,8 @@ class SessionFlow(Asking):
         asked, known = self._asked(entry), self._known
         standing = asked.posture != "sitting"
         rest_pose = standing or not known.seated_in_place
-        if (yield Prepare(asked=asked, rest_pose=rest_pose)) is not True:
+        voice = self._voice(entry)
+        if (yield Prepare(asked=asked, rest_pose=rest_pose, voice=voice)) is not True:
             return False
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
@@ -134,6 +147,12 @@ class SessionFlow(Asking):
         yield from self._watch_symptoms(asked, ended_s)
         known.rest_until_s = self.now_s + self._plan.rest_s
         return True
+
+    def _voice(self, entry: Entry) -> Voice:
+        """What leads a set whose screen nobody looks at."""
+        if not voice_needed(entry):
+            return ""
+        return "sound" if self._known.sound else "reader" if self._known.reader else ""
 
     def _about_support(self, asked: Asked) -> dict[str, Any]:
         known = self._known

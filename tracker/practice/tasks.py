@@ -15,6 +15,8 @@ from tracker.plan.asked import Asked
 from tracker.plan.gate import QUESTIONS
 
 SINCE_LAST: tuple[str, ...] = ("rest_of_day", "next_morning")
+#: What leads a set: sounds that were heard, a helper who reads aloud, or the screen.
+Voice = Literal["", "sound", "reader"]
 Clarity = Literal["clear", "blurred", "jumping", "double"]
 CLARITY: tuple[str, ...] = get_args(Clarity)
 #: Most repetitions that a plan can ask for is 200; a person may count beyond it.
@@ -71,6 +73,18 @@ class AskOpen(Task):
 
 
 @dataclass(frozen=True, slots=True)
+class ShowToday(Task):
+    """Today's practice at a glance, once the stage is chosen. Answer: true once it is read.
+
+    ``entries`` are those of today in their order, each with why it can't be done today
+    whatever is answered (as in ``plan.offering.REFUSALS``); empty where it may be done.
+    """
+
+    stage_id: str | None = None
+    entries: tuple[tuple[str, tuple[str, ...]], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class AskScores(Task):
     """Symptom scores, 0 to 10.
 
@@ -108,11 +122,13 @@ class AskSupport(Task):
 class Prepare(Task):
     """Get into place; ``rest_pose`` if the set-up or the rest pose has to be taken (again).
 
-    Answer: true once it is done.
+    ``voice`` is what leads who doesn't see the screen: ``sound``, a ``reader``, or nothing
+    where none is needed. Answer: true once it is done.
     """
 
     asked: Asked | None = None
     rest_pose: bool = False
+    voice: Voice = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +181,7 @@ class Settle(Task):
 
 @dataclass(frozen=True, slots=True)
 class Rest(Task):
-    """Rest before the next entry."""
+    """Rest before the next entry, until ``until_s`` or until the patient goes on (answer: true)."""
 
     next_id: str = ""
 

@@ -51,6 +51,11 @@ class Openings:
         """Whether an entry and its stage are open."""
         return self.is_open(entry.entry_id) and (entry.stage is None or self.is_open(entry.stage))
 
+    def entry_may_open(self, entry: Entry) -> bool:
+        """Whether an entry is open, or its stage is and only the patient's yes is missing."""
+        own = self.is_open(entry.entry_id) or self.may_open(entry.entry_id)
+        return own and (entry.stage is None or self.is_open(entry.stage))
+
     def _figures(self, unlock: Unlock | None) -> list[SessionFigures]:
         if unlock is None or unlock.after is None:
             return []

@@ -13,6 +13,7 @@ from ui.settings import EYES, GLASSES, Settings
 from ui.verdict import verdict
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices
+from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
 
 
@@ -66,7 +67,9 @@ class CameraPage(Page):
         self.demo.clicked.connect(use_clip)
         self.back = Button(words.say("trouble.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.kept, self.next, self.retry, self.demo, self.back):
+        self.unwell = unwell_button()
+        self.unwell.clicked.connect(director.unwell)
+        for button in (self.kept, self.next, self.retry, self.demo, self.back, self.unwell):
             self.buttons.addWidget(button)
 
     def _chosen(self, row: int) -> None:
@@ -109,6 +112,7 @@ class CameraPage(Page):
         _show(self.next, trouble is None)
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None)
+        _show(self.unwell, director.conductor is not None)
         _show(self.what_to_do, trouble is not None)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()

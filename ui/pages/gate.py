@@ -11,6 +11,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.practice.tasks import AskGate
 from ui import theme, words
 from ui.widgets.basic import Button, Page, Words
+from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.marks import Mark
 
 #: So many statements are read at a time: no scrolling at the usual text size.
@@ -22,10 +23,13 @@ class GatePage(Page):
 
     Nothing is taken for a "no" that was not in sight: "none of these" can be pressed
     once the group has been seen to its end. What was marked in one group ends the
-    questions there; the rest stays unanswered.
+    questions there; the rest stays unanswered. ``unwell`` and ``ended`` leave without an
+    answer.
     """
 
     answered = Signal(dict)
+    unwell = Signal()
+    ended = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -52,6 +56,10 @@ class GatePage(Page):
             (self.back, self._back),
         ):
             button.clicked.connect(then)
+            self.buttons.addWidget(button)
+        self._leave = (unwell_button(), end_button())
+        for button, signal in zip(self._leave, (self.unwell, self.ended), strict=True):
+            button.clicked.connect(signal)
             self.buttons.addWidget(button)
         bar = self.scroll.verticalScrollBar()
         bar.valueChanged.connect(self._look)
@@ -96,6 +104,7 @@ class GatePage(Page):
         self.back.setVisible(self._at > 0)
         # The keys go on in reading order: statements made later would else come last.
         order = [*self._marks.values(), self.none, self.some, self.back]
+        order += self._leave
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
         self._look()

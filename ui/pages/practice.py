@@ -12,10 +12,14 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.session.live import LiveState
 from ui import theme, words
+from ui.cards import dose_words
 from ui.session_flow import Director, Phase
+from ui.set_figure import set_figure
 from ui.widgets.basic import Button, Words, keep_room
+from ui.widgets.far import FarBoard
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
+from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
 
 
@@ -37,12 +41,13 @@ class PracticePage(QWidget):
         self.pause.clicked.connect(director.pause_or_go_on)
         self.done = Button(words.say("ask.done"), "main")
         self.done.clicked.connect(director.set_done)
-        self.unwell = Button(words.say("ask.unwell"))
+        self.unwell = unwell_button("plain")
         self.unwell.clicked.connect(director.unwell)
         self.show_me = Button(words.say("practice.picture_show"))
         self.show_me.clicked.connect(self.toggle_picture)
         self.picture = Picture()
         self.picture.hide()
+        self.board = FarBoard(field)
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -54,7 +59,8 @@ class PracticePage(QWidget):
         column.addWidget(self.field, 1)
         column.addWidget(self.cue)
         row = FlowRow()
-        for button in (self.stop, self.done, self.pause, self.unwell, self.show_me):
+        # What leaves comes first: in a small window the last ones may lie below its foot.
+        for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
             row.addWidget(button)
         column.addLayout(row)
         self.picture.setParent(self)
@@ -108,14 +114,17 @@ class PracticePage(QWidget):
         self._show_buttons()
         live = director.live
         if director.phase == Phase.saving:
+            self.board.hide()
             self._quiet(words.say("practice.saving"))
             return
+        far = not director.target_coming
         if director.phase == Phase.countdown:
             seconds = max(1, -int(-director.countdown_s // 1))
-            self._quiet(
-                words.say("practice.countdown", seconds=seconds), target=director.target_coming
-            )
+            starting = words.say("practice.countdown", seconds=seconds)
+            self._quiet("" if far else starting, target=not far)
+            self._show_far((words.number(seconds), words.say("far.begins")))
             return
+        self._show_far()
         if director.phase == Phase.paused:
             self._quiet(words.say("practice.paused"))
             return
@@ -128,6 +137,26 @@ class PracticePage(QWidget):
         self.field.show_hint("")
         self.field.show_targets([(0.0, 0.0)] if target else [])
         self.picture.hide()
+
+    def _show_far(self, figure: tuple[str, str] | None = None) -> None:
+        """A large figure and large words, where the eyes have no target on the screen."""
+        director, entry = self._director, self._director.entry
+        if entry is None or director.target_coming:
+            self.board.hide()
+            return
+        live = director.live
+        figure = figure or set_figure(
+            entry,
+            repetitions=None if live is None else live.repetitions,
+            left_s=director.set_left_s,
+            ran_s=director.set_ran_s,
+        )
+        how = words.say(f"exercise.{entry.exercise.id}.how")
+        # A time is known whatever the camera sees; a count is not.
+        counted = entry.exercise.counted and entry.seconds is None
+        counted = counted and director.phase == Phase.exercise
+        self.board.show_set(*figure, how, measured=not (counted and director.not_measured))
+        self.asked.setText(dose_words(entry, tempo=False))
 
     def _show_buttons(self) -> None:
         director = self._director
@@ -155,9 +184,13 @@ class PracticePage(QWidget):
             if not asked.drawn:
                 places = []
             self.field.show_targets(places, asked.place_at(director.now_s))
-        self.asked.setText(_asked_words(live, counted=not director.until_said))
         self.cue.setText(self._message(live))
-        self.field.show_state(self._figures(live, jumps=asked is not None and bool(asked.offsets)))
+        if director.target_coming:
+            self.asked.setText(_asked_words(live, counted=not director.until_said))
+            jumps = asked is not None and bool(asked.offsets)
+            self.field.show_state(self._figures(live, jumps=jumps))
+        else:
+            self.field.show_state(FieldState())
         if director.picture_shown:
             self.picture.show_bgr(director.preview())
         self.picture.setVisible(director.picture_shown)

@@ -8,13 +8,19 @@ from PySide6.QtWidgets import QHBoxLayout
 from tracker.practice.tasks import AskScores
 from ui import words
 from ui.widgets.basic import Button, Page, Words
+from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.scale import Scale
 
 
 class ScoresPage(Page):
-    """Asks for the scores of a task; ``answered`` brings them all, by name."""
+    """Asks for the scores of a task; ``answered`` brings them all, by name.
+
+    ``unwell`` and ``ended`` leave without an answer.
+    """
 
     answered = Signal(dict)
+    unwell = Signal()
+    ended = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -30,6 +36,9 @@ class ScoresPage(Page):
         self.body.addStretch(1)
         self.done = Button(words.say("score.done"), "main")
         self.buttons.addWidget(self.done)
+        for button, signal in ((unwell_button(), self.unwell), (end_button(), self.ended)):
+            button.clicked.connect(signal)
+            self.buttons.addWidget(button)
         self.scale.changed.connect(lambda _: self.done.setEnabled(True))
         self.scale.confirmed.connect(self._take)
         self.done.clicked.connect(self._take)

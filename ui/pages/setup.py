@@ -10,6 +10,8 @@ from ui.asked import Asked
 from ui.session_flow import Director, Phase
 from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import TargetField
+from ui.widgets.flow import FlowRow
+from ui.widgets.leave import unwell_button
 
 #: Shares of a slow turn or nod at which the word beside the target changes.
 LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
@@ -29,6 +31,8 @@ class SetupPage(QWidget):
         self.stop.clicked.connect(lambda: director.stop())
         self.again = Button(words.say("setup.again"), "main")
         self.again.clicked.connect(director.begin_setup)
+        self.unwell = unwell_button()
+        self.unwell.clicked.connect(director.unwell)
         self.message = Words(role="lead", centred=True)
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.L, theme.S, theme.L, theme.L)
@@ -37,11 +41,14 @@ class SetupPage(QWidget):
         self.message.setParent(field)
         self.message.hide()
         column.addWidget(field, 1)
+        self.part.setWordWrap(False)
+        buttons = FlowRow()
+        for button in (self.again, self.stop, self.unwell):
+            buttons.addWidget(button)
         row = QHBoxLayout()
         row.setSpacing(theme.M)
-        row.addWidget(self.again)
-        row.addWidget(self.stop)
-        row.addWidget(self.part, 1, Qt.AlignmentFlag.AlignVCenter)
+        row.addLayout(buttons, 1)
+        row.addWidget(self.part, 0, Qt.AlignmentFlag.AlignVCenter)
         column.addLayout(row)
 
     def set_percent(self, percent: int) -> None:  # noqa: ARG002
@@ -73,6 +80,9 @@ class SetupPage(QWidget):
         failed = director.phase == Phase.setup_failed
         if self.again.isHidden() == failed:
             self.again.setVisible(failed)
+        planned = director.conductor is not None
+        if self.unwell.isHidden() == planned:
+            self.unwell.setVisible(planned)
         if director.phase == Phase.setup:
             self._say_more("")
             self._show_step()

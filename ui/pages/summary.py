@@ -53,7 +53,8 @@ class SummaryPage(Page):
         self.grid.setVerticalSpacing(theme.S)
         self.grid.setColumnStretch(1, 1)
         self.body.addWidget(Words(words.say("summary.title"), "title"))
-        for part in (self.said, self.exercise, self.table, self.saved):
+        self.kept = Words(role="body", soft=True)
+        for part in (self.said, self.exercise, self.table, self.saved, self.kept):
             self.body.addWidget(part)
         self.body.addStretch(1)
         self.again = Button(words.say("summary.again"), "main")
@@ -78,6 +79,9 @@ class SummaryPage(Page):
         ):
             if button.isHidden() == on:
                 button.setVisible(on)
+        why = director.keep_error
+        self.kept.setText(words.say("summary.not_kept", why=why) if why else "")
+        self.kept.setVisible(bool(why))
         said = words.say("summary.finished" if director.ended == "finished" else "summary.stopped")
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"

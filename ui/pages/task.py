@@ -3,18 +3,21 @@
 from __future__ import annotations
 
 from itertools import pairwise
-from math import isfinite
+from math import ceil, isfinite
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QVBoxLayout
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
 from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
 from ui import theme, words
-from ui.cards import Card, Option, after_set_card, card_of
+from ui.cards import Card, Option, after_set_card, card_of, left_out_words
 from ui.session_flow import Director
+from ui.set_figure import clock_words, set_figure
 from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.choices import Stepper
+from ui.widgets.far import FarFigure
+from ui.widgets.leave import end_button, unwell_button
 
 #: Beats of the test sound.
 _TEST_BPM, _TEST_S = 60.0, 3.0
@@ -30,24 +33,30 @@ class TaskPage(Page):
         self._task: Task | None = None
         self._left: list[str] = []
         self._given: dict[str, Any] = {}
+        self._left_out: list[str] = []
         self.card = Card("")
         self.title = Words(role="title")
         self._column = QVBoxLayout()
         self._column.setSpacing(theme.M)
         self.time = Words(role="lead", bold=True)
+        self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
         for part in (self.title, self.time):
             self.body.addWidget(part)
+        self._beside = QHBoxLayout()
+        self._beside.setSpacing(theme.L)
+        self._beside.addWidget(self.far)
+        self.body.addLayout(self._beside)
         self.body.addLayout(self._column)
         self.body.addWidget(self.count)
         self.body.addStretch(1)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self._lines: list[Any] = []
+        self._lines: list[Words | Rule] = []
         self._options: list[Button] = []
-        self.unwell = Button(words.say("ask.unwell"), "stop")
+        self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
-        self.end = Button(words.say("ask.end"))
-        self.end.clicked.connect(lambda: director.stop())
+        self.end = end_button()
+        self.end.clicked.connect(lambda: director.end_today())
 
     def set_percent(self, percent: int) -> None:
         """Lines that come later get the same text size."""
@@ -58,31 +67,47 @@ class TaskPage(Page):
 
     def ask(self, task: Task) -> None:
         """Show a task."""
+        director = self._director
         self._task, self._given = task, {}
+        plan = director.plan
+        self._left_out = [
+            left_out_words(entry_id, why, plan)
+            for entry_id, why in director.take_left_out()
+            if plan is not None
+        ]
         self._left = list(task.questions) if isinstance(task, AskAfterSet) else []
         if isinstance(task, AskSound):
-            self._director.play_test(_TEST_BPM, _TEST_S)
+            director.play_test(_TEST_BPM, _TEST_S)
         self._show()
 
     def enter(self) -> None:
         """The main answer gets the keys, or the first; where none is asked for, nothing does.
 
-        A key that is pressed while one waits must not end the session.
+        A key that is pressed while one waits must not end the session, nor a rest.
         """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
             self.count.setFocus()
             return
         main = [b for b in self._options if b.kind == "main"]
-        (*main, *self._options, self)[0].setFocus()
+        waits = isfinite(self.card.until_s)
+        (*main, *([] if waits else self._options), self)[0].setFocus()
 
     def refresh(self) -> None:
-        """The time that is left, in whole seconds."""
+        """The time that is left, or a set's figure, in whole seconds."""
+        director = self._director
         until_s = self.card.until_s
         text = ""
         if isfinite(until_s):
-            left = max(0, -int(-(until_s - self._director.now_s) // 1))
-            text = words.say("ask.left", time=f"{left // 60}:{left % 60:02d}")
+            left = max(0, ceil(until_s - director.now_s))
+            text = words.say("ask.left", time=clock_words(left))
+        entry = director.entry if self.card.runs else None
+        if entry is not None:
+            left_s, ran_s = director.set_left_s, director.set_ran_s
+            figure = set_figure(entry, repetitions=None, left_s=left_s, ran_s=ran_s)
+            self.far.show_figure(*figure)
+        if self.far.isHidden() == self.card.runs:
+            self.far.setVisible(self.card.runs)
         if self.time.text() != text:
             self.time.setText(text)
         self.time.setVisible(bool(text))
@@ -95,7 +120,10 @@ class TaskPage(Page):
             self.card = after_set_card(task, self._left[0], plan)
         else:
             first = isinstance(task, Prepare) and task.rest_pose
-            self.card = card_of(task, plan, setup_first=first)
+            director = self._director
+            self.card = card_of(
+                task, plan, week=director.week, setup_first=first, can_sound=director.can_sound
+            )
         self.title.setText(self.card.title)
         self._show_lines()
         self._show_options()
@@ -110,12 +138,20 @@ class TaskPage(Page):
             line.hide()
             line.deleteLater()
         self._lines = []
-        for k, text in enumerate(t for t in self.card.lines if t):
-            label = Words(text, "lead" if k == 0 else "body")
+        card = self.card
+        lines = [(t, False) for t in card.lines if t]
+        cares = [(t, True) for t in card.cares]
+        # The task and its dose, then what to take care of: that must not be far down.
+        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._left_out)]
+        for k, (text, cared) in enumerate(texts):
+            role = "body" if k > 0 else "title" if card.runs else "lead"
+            label = Words(text, role)
             label.set_percent(self._percent)
-            # The first line is the task; what follows is what to take care of.
-            part = label if k < 2 else Rule(label)
-            self._column.addWidget(part)
+            part = Rule(label) if cared else label
+            if k == 0 and card.runs:
+                self._beside.addWidget(part, 1)
+            else:
+                self._column.addWidget(part)
             self._lines.append(part)
 
     def _show_options(self) -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.plan.model import Plan
+from tracker.plan.starter import SEATED_ID, seated_starter
 from ui import theme, words
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words
@@ -46,18 +47,34 @@ class WelcomePage(Page):
         self.start.clicked.connect(director.start)
         self.open = Button(words.say("plan.open"))
         self.open.clicked.connect(self._choose_plan)
+        self.starter = Button(words.say("plan.starter"))
+        self.starter.clicked.connect(self._offer_starter)
         self.tools = Button(words.say("tools.open"))
         self.tools.clicked.connect(director.open_tools)
-        for button in (self.practise, self.start, self.open, self.tools):
+        for button in (self.practise, self.start, self.open, self.starter, self.tools):
             self.buttons.addWidget(button)
         self.refresh()
 
     def offer(self, plan: Plan) -> None:
         """A plan can be practised."""
         self.plan = plan
-        self._say(words.say("plan.named", entries=len(plan.entries)))
+        starter = self._is_starter
+        key = "plan.starter_named" if starter else "plan.named"
+        self._say(words.say(key, entries=len(plan.entries)))
+        text = words.say("plan.starter_begin" if starter else "plan.start")
+        self.practise.setText(text)
+        self.practise.setAccessibleName(text)
+        self.practise.updateGeometry()
         self.refresh()
         self.enter()
+
+    @property
+    def _is_starter(self) -> bool:
+        return self.plan is not None and self.plan.plan_id == SEATED_ID
+
+    def _offer_starter(self) -> None:
+        """Offer the starter on a chair that comes with the program."""
+        self.offer(seated_starter())
 
     def refuse(self, why: str) -> None:
         """A plan's file can't be used."""
@@ -87,6 +104,8 @@ class WelcomePage(Page):
         demo = self._director.clip is not None
         planned = self.plan is not None and not demo
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
+        # Who has a plan knows what this is; what matters then has to be in sight.
+        self._what.setVisible(not planned)
         key = "welcome.start_demo" if demo else "plan.try" if planned else "welcome.start"
         text = words.say(key)
         if self.start.text() != text:
@@ -95,6 +114,12 @@ class WelcomePage(Page):
         if self.start.kind != ("plain" if planned else "main"):
             self.start.kind = "plain" if planned else "main"
             self.start.update()
-        for button, on in ((self.practise, planned), (self.open, not demo)):
+        shown = (
+            (self.practise, planned),
+            (self.open, not demo),
+            # Who has a plan of their own needs no other.
+            (self.starter, not demo and not planned),
+        )
+        for button, on in shown:
             if button.isHidden() == on:
                 button.setVisible(on)

@@ -11,9 +11,9 @@ The drawing
     each side (vertical exercises: the same bow standing at the right). A thick
     part marks what was asked, a pin how far the last turn went on each side.
     *Bead*: at the end of the bow to which the beat asks to go; it holds there.
-    *Count*: large, under the target. Left and right of the target the degrees of
-    the last turn to that side, above it the tempo, with an arrow up or down where
-    it is off the beat.
+    *Count*: large, under the target (of two that lie apart: where it is not cut). Left
+    and right of the target the degrees of the last turn to that side, above it the
+    tempo, with an arrow up or down where it is off the beat.
 """
 
 # ruff: noqa: N802, ARG002 - the names and arguments are Qt's
@@ -23,12 +23,14 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
 from ui.geometry import Point, length_mm
+from ui.widgets.field_text import draw_beside, draw_tight, tempo_arrow
+from ui.widgets.placing import count_places
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
 DETAIL_DEG = 0.5
@@ -40,8 +42,6 @@ BOW_DEG = 1.9
 BOW_END_DEG = 30.0
 #: The bow reaches from 12 o'clock this far to each side.
 _BOW_SPAN = 80.0
-#: A tempo this far off the asked one gets an arrow (common practice: a tenth).
-_TEMPO_SHARE = 0.1
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,12 +129,14 @@ class TargetField(QWidget):
         """Draw it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self.state.count is not None:
+            self._draw_counts(painter)
         for k, offset in enumerate(self.offsets):
             painter.save()
             painter.translate(self.centre_px(offset))
             if self.state.count is not None:
-                self._draw_figures(painter)
                 if self.state.bow:
+                    self._draw_figures(painter)
                     self._draw_bow(painter)
             elif self.hint and k == self.active:
                 self._draw_hint(painter)
@@ -223,54 +225,62 @@ class TargetField(QWidget):
         painter.setBrush(self._colour(QPalette.ColorRole.Accent))
         painter.drawEllipse(at, 8, 8)
 
+    def _ink(self) -> QColor:
+        role = QPalette.ColorRole
+        return self._colour(role.WindowText if self.state.measured else role.PlaceholderText)
+
+    def _count_font(self) -> QFont:
+        """The count's type, smaller where the field is too low for it."""
+        font = theme.font("count", self.text_percent, bold=True)
+        room = 0.42 * self.height()
+        if self.state.bow:
+            room = self.height() / 2 - self._disc_px() - 8.0
+        high = QFontMetricsF(font).capHeight()
+        font.setPointSizeF(font.pointSizeF() * min(max(room, 12.0) / high, 1.0))
+        return font
+
+    def count_boxes(self) -> list[QRectF]:
+        """Where the count is drawn: a box at each target."""
+        metrics = QFontMetricsF(self._count_font())
+        text = str(self.state.count or 0)
+        size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
+        targets = [self.centre_px(offset) for offset in self.offsets]
+        radius, gap = self._disc_px(), 6.0
+        if self.state.bow:
+            # Over the target and beside it stand other figures.
+            left_top = QPointF(-size.width() / 2, radius + gap)
+            return [QRectF(at + left_top, size) for at in targets]
+        # Round digits reach a little beyond a capital's height.
+        over = 0.05 * size.height()
+        free = QRectF(self.rect()).adjusted(0, over, 0, -over)
+        return count_places(targets, free, radius, size, gap)
+
+    def _draw_counts(self, painter: QPainter) -> None:
+        painter.setPen(self._ink())
+        for box in self.count_boxes():
+            at = QPointF(box.center().x(), box.top())
+            draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
+
     def _draw_figures(self, painter: QPainter) -> None:
-        s, role = self.state, QPalette.ColorRole
+        s = self.state
         disc = self._disc_px()
-        ink = self._colour(role.WindowText if s.measured else role.PlaceholderText)
-        painter.setPen(ink)
-        self._draw_tight(painter, "count", str(s.count), QPointF(0, disc + 6), above=False)
-        if not s.bow:
-            return
+        painter.setPen(self._ink())
         small = theme.font("small", self.text_percent, bold=True)
         room = disc + 6
         for value, sign in ((s.first_deg, 1), (s.second_deg, -1)):
             text = "–" if value is None else f"{words.number(value)}°"
             if s.vertical:
                 continue
-            _beside(painter, small, text, room, sign)
+            draw_beside(painter, small, text, room, sign)
         tempo = "–" if s.tempo_bpm is None else words.number(s.tempo_bpm)
-        arrow = _arrow(s.tempo_bpm, s.asked_bpm)
-        self._draw_tight(painter, "small", f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
-
-    def _draw_tight(
-        self, painter: QPainter, role: str, text: str, at: QPointF, *, above: bool
-    ) -> None:
-        """Text centred at a point, measured by its ink and not by its line."""
-        font = theme.font(role, self.text_percent, bold=True)
-        metrics = QFontMetricsF(font)
-        high = metrics.capHeight()
-        painter.setFont(font)
-        baseline = at.y() if above else at.y() + high
-        painter.drawText(QPointF(at.x() - metrics.horizontalAdvance(text) / 2, baseline), text)
+        arrow = tempo_arrow(s.tempo_bpm, s.asked_bpm)
+        draw_tight(painter, small, f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))
         below = self._disc_px() + theme.M
-        self._draw_tight(painter, "lead", self.hint, QPointF(0, below), above=False)
-
-
-def _beside(painter: QPainter, font: QFont, text: str, room: float, sign: int) -> None:
-    metrics = QFontMetricsF(font)
-    width = metrics.horizontalAdvance(text)
-    painter.setFont(font)
-    x = room if sign > 0 else -room - width
-    painter.drawText(QPointF(x, metrics.capHeight() / 2), text)
-
-
-def _arrow(tempo: float | None, asked: float | None) -> str:
-    if tempo is None or asked is None or abs(tempo - asked) <= _TEMPO_SHARE * asked:
-        return ""
-    return " ▲" if tempo < asked else " ▼"
+        font = theme.font("lead", self.text_percent, bold=True)
+        draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
 
 
 def _wide_enough(asked: tuple[float, float]) -> tuple[float, float]:

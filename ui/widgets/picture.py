@@ -16,7 +16,7 @@ from ui import theme, words
 class Picture(QWidget):
     """Shows the newest camera picture, as a mirror does."""
 
-    def __init__(self, least_height: int = 300) -> None:
+    def __init__(self, least_height: int = 270) -> None:
         super().__init__()
         self._least_height = least_height
         self._image: QImage | None = None

@@ -1,0 +1,137 @@
+"""A made-up patient before the window: presses keys, moves, lets time pass."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QWidget
+
+from tests.ui.fakes import FakeWorld, answer_fit, feed, seen, turning
+from tracker.plan.model import Entry, Plan, SymptomRules
+from tracker.practice.tasks import AskGate, CountDown, DoSet, ShowToday
+from tracker.sample import Sample
+from ui.app import Window
+from ui.session_flow import Phase
+
+ENTER, SPACE, TAB = Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Tab
+
+
+def plan_of(*entries: Entry, **more: Any) -> Plan:
+    values = {"format": "turnpost-plan", "format_version": 1, "plan_id": "p1", "person": "Wren"}
+    rules = SymptomRules()
+    return Plan.model_validate(
+        {
+            **values,
+            "rest_s": 5,
+            "symptom_rules": rules.model_dump(),
+            "clearance": [{"item": "seen by a clinician", "cleared": True}],
+            "entries": [e.model_dump(exclude_unset=True) for e in entries],
+            **more,
+        }
+    )
+
+
+TURNS = Entry(entry_id="turns", exercise="turns-on-target", repetitions=3)
+EYES = Entry(entry_id="eyes", exercise="eyes-side-to-side", repetitions=3)
+WALK = Entry(entry_id="walk", exercise="walk")
+STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
+SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
+
+
+class Person:
+    """Somebody before the window: presses keys, moves, lets time pass."""
+
+    def __init__(self, window: Window, fake: FakeWorld) -> None:
+        self.window, self.fake, self.director = window, fake, window.director
+        self.time_s = 0.0
+        self.director.clock = lambda: self.time_s
+
+    def press(self, *keys: Qt.Key | str) -> None:
+        for key in keys:
+            focus = QApplication.focusWidget() or self.window
+            if isinstance(key, str):
+                QTest.keyClicks(focus, key)
+            else:
+                QTest.keyClick(focus, key)
+            self.settle()
+
+    def settle(self) -> None:
+        self.director.tick()
+        self.window.refresh()
+        for _ in range(4):
+            QApplication.processEvents()
+
+    def wait(self, seconds: float) -> None:
+        """Time passes, with a measuring or without."""
+        until_s = self.director.now_s + seconds
+        while self.director.now_s < until_s - 1e-6:
+            if self.fake.services and not self.fake.service.stopped:
+                self.fake.service.time_s += 0.25
+            self.time_s += 0.25
+            self.director.tick()
+        self.settle()
+
+    def measured(self, seconds: float, make: Callable[[float], Sample]) -> None:
+        service = self.fake.service
+        feed(service, self.director, service.time_s + seconds, make)
+        self.settle()
+
+    def find(self, text: str) -> QWidget:
+        """The button with these words, reached by Tab as a person would."""
+        page = self.window.stack.currentWidget()
+        for _ in range(40):
+            focus = QApplication.focusWidget()
+            if focus is not None and getattr(focus, "text", lambda: "")() == text:
+                return focus
+            QTest.keyClick(focus or page, TAB)
+        raise AssertionError(f"{text!r} can't be reached by Tab")
+
+    def choose(self, text: str) -> None:
+        self.find(text)
+        self.press(ENTER)
+
+    def none_of_these(self) -> None:
+        while isinstance(self.director.task, AskGate):
+            self.choose("None of these")
+
+    def begin_day(self, score: int = 0) -> None:
+        """Nothing is new, this is the score, and what comes today is read."""
+        self.none_of_these()
+        self.press(str(score), ENTER)
+        assert isinstance(self.director.task, ShowToday)
+        self.choose("Begin")
+
+    def get_in_place(self, score: int) -> None:
+        """The day is begun, and the set-up is gone through."""
+        self.begin_day(score)
+        self.choose("I am in place")
+        self.set_up()
+
+    def set_up(self) -> None:
+        """From "I am in place" through the camera and the set-up."""
+        assert self.director.phase == Phase.camera
+        self.measured(0.5, seen)
+        page: Any = self.window.pages["camera"]
+        self.choose(page.next.text())
+        assert self.director.phase == Phase.setup
+        while self.director.phase == Phase.setup:
+            self.measured(1.0, seen)
+        answer_fit(self.fake.service, self.director)
+        self.settle()
+
+
+def turned(person: Person, seconds: float) -> None:
+    start_s = person.fake.service.time_s
+    person.measured(seconds, lambda t: turning(t, start_s))
+
+
+def through_the_set(person: Person) -> None:
+    """The countdown and three turns."""
+    assert isinstance(person.director.task, CountDown)
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    assert person.director.phase == Phase.exercise
+    turned(person, 8.0)

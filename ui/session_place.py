@@ -1,0 +1,80 @@
+"""Getting into place in a planned session: the set-up, where an entry needs one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from tracker.practice.from_clips import shifted_step
+from tracker.practice.tasks import Prepare
+from ui.session_clock import ClockPart, is_seen
+from ui.session_state import Phase
+
+#: Phases that a stop leads back from to "I am in place".
+SETTING_UP = frozenset({Phase.camera, Phase.setup, Phase.fitting, Phase.setup_failed})
+
+
+class PlacePart(ClockPart):
+    """Has the set-up done within a planned session, on its clock."""
+
+    _setting_up = False
+
+    def answer(self, value: Any) -> None:
+        """Answer the task."""
+        raise NotImplementedError
+
+    def in_place(self) -> None:
+        """The patient is in place: the set-up first, where one is needed."""
+        task = self.task
+        if not isinstance(task, Prepare) or task.asked is None:
+            return
+        if not is_seen(task.asked) or not (task.rest_pose or self._service is None):
+            self.answer(True)
+            return
+        # One sees oneself first: who has stood up may be out of the picture.
+        self.look_for_cameras()
+        self._enter(Phase.camera)
+        self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
+
+    def use_camera(self, camera: Any) -> None:
+        """Open a camera to see whether it sees the person."""
+        raise NotImplementedError
+
+    def _ask_for_fit(self) -> None:
+        if self._service is not None and self.conductor is not None:
+            steps = [shifted_step(a.step, -self._offset_s) for a in self._setup_asked()]
+            self._service.request_fit(steps)
+            self._enter(Phase.fitting)
+            return
+        super()._ask_for_fit()
+
+    def _fitted(self, report: Any) -> None:
+        if self.conductor is not None:
+            steps = [shifted_step(s, self._offset_s) for s in report.steps]
+            report = replace(report, steps=steps)
+        super()._fitted(report)
+
+    def _begin_setup(self) -> None:
+        if self.conductor is None:
+            super()._begin_setup()
+            return
+        self._asked, self._begun, self._held = [], 0, []
+        self.report, self.fit_message = None, ""
+        self._setting_up = True
+        self._enter(Phase.setup)
+
+    def _after_setup(self) -> None:
+        recording = self._recording
+        if self.conductor is None or recording is None:
+            super()._after_setup()
+            return
+        found = self._found()
+        steps = [a.step for a in self._setup_asked()]
+        recording.use_setup(steps[0].from_s if steps else self.now_s, found)
+        held, self._held = self._held, []
+        for step in steps:
+            recording.begin(step)
+        self._begun = len(self._asked)
+        for sample in held:
+            recording.feed(sample)
+        self.answer(True)

@@ -1,0 +1,144 @@
+"""One set of a planned session: how it is led, how long it lasts, how it begins and ends."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import inf
+from typing import Any
+
+from tracker.practice.tasks import CountDown, DoSet
+from tracker.session.stage import Step
+from ui.asked import Asked, has_target, planned_asked
+from ui.geometry import facing_map
+from ui.ports import NoBeats
+from ui.session_clock import is_seen
+from ui.session_place import PlacePart
+from ui.session_state import COUNTDOWN_S, Dose, Phase
+from ui.set_clock import SetClock
+
+#: Slow beats, one a second, for who doesn't see the screen before a set.
+_BEFORE_BPM = 60.0
+#: What the camera doesn't count lasts until the patient says "done", or this long.
+_UNTIL_SAID_S = 3600.0
+
+
+class SetPart(PlacePart):
+    """Begins, holds and ends the set that the plan asks for."""
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._set_clock = SetClock()
+
+    def set_done(self) -> None:
+        """The set is over: its dose is done, or the patient has stopped it."""
+        raise NotImplementedError
+
+    # --- how it is led, and how long it lasts ---
+
+    @property
+    def target_coming(self) -> bool:
+        """Whether the eyes will have a target on the screen."""
+        entry = self.entry
+        return entry is None or has_target(entry)
+
+    @property
+    def by_ear(self) -> bool:
+        """Whether the entry is led by sound: the eyes are shut, or the screen is far."""
+        entry = self.entry
+        return entry is not None and (entry.eyes == "closed" or entry.posture != "sitting")
+
+    @property
+    def until_said(self) -> bool:
+        """Whether the set lasts until the patient says that it is done."""
+        entry = self.entry
+        return entry is not None and not entry.exercise.counted and entry.seconds is None
+
+    @property
+    def can_sound(self) -> bool:
+        """Whether this computer can play a sound."""
+        return not isinstance(self._world.beats, NoBeats)
+
+    @property
+    def set_left_s(self) -> float:
+        """How long the set still lasts; infinite where a count or the patient ends it."""
+        return self._set_clock.left_s(self.now_s)
+
+    @property
+    def set_ran_s(self) -> float:
+        """How long the set has gone on, pauses left out."""
+        return self._set_clock.ran_s(self.now_s)
+
+    @property
+    def _reps_done(self) -> int:
+        """Repetitions of this set, those before a pause too."""
+        recording = self._recording
+        return 0 if recording is None else recording.repetitions - self._reps_before
+
+    # --- its beginning, its pauses, its end ---
+
+    def _count_down(self, task: CountDown) -> None:
+        """Count down to a set that has not begun yet."""
+        assert task.asked is not None
+        self._set_clock = SetClock(task.asked.seconds or inf)
+        self._reps_before = self._recording.repetitions if self._recording else 0
+        self.dose = Dose(
+            task.asked.exercise.id, task.asked.repetitions, _pace(task.asked.tempo_bpm)
+        )
+        self._count_from_s = task.until_s - COUNTDOWN_S
+        if self.by_ear:
+            self._world.beats.start(_BEFORE_BPM, task.until_s - self.now_s)
+        self._enter(Phase.countdown)
+
+    def _begin_set(self, task: DoSet) -> None:
+        """The set begins, or goes on after a pause with what is left of it."""
+        entry, conductor = task.asked, self.conductor
+        assert entry is not None and conductor is not None
+        left = None
+        if entry.repetitions is not None:
+            left = max(entry.repetitions - self._reps_done, 0)
+        left_s = self._set_clock.left_s(self.now_s)
+        if left == 0 or left_s <= 0:
+            self.set_done()
+            return
+        extent = self._extent()
+        asked = planned_asked(
+            self.now_s,
+            entry,
+            repetitions=left,
+            seconds=_UNTIL_SAID_S if self.until_said else left_s,
+            extent=extent,
+            to_rest=self._map or facing_map(self._rest_distance_mm, extent.centre_mm),
+            distance_mm=self._rest_distance_mm,
+        )
+        self._add(asked, begin=False)
+        conductor.begin_set(asked.step)
+        self._set_clock.go(asked.step.from_s)
+        self._sound(asked.step)
+        self._enter(Phase.exercise if is_seen(entry) else Phase.asking)
+
+    def _rest_from_now(self) -> None:
+        """Whatever was asked for is over, in the recording too."""
+        self._world.beats.stop()
+        if isinstance(self.task, DoSet) and self.asked is not None:
+            now_s = self.now_s
+            self._add(Asked(Step(from_s=now_s, to_s=now_s + _UNTIL_SAID_S, step="rest")))
+
+    def _end_step(self) -> None:
+        """No more of the set is asked for; the conductor tells the recording."""
+        self._world.beats.stop()
+        now_s = self.now_s
+        self._asked = [
+            replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))
+            if a.step.from_s < now_s
+            else a
+            for a in self._asked
+        ]
+
+    def _pause(self) -> None:
+        self._set_clock.hold(self.now_s)
+        super()._pause()
+
+
+def _pace(tempo: float | tuple[float, float] | None) -> float | None:
+    """One figure for a tempo that may rise: where it begins."""
+    return tempo[0] if isinstance(tempo, tuple) else tempo

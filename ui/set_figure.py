@@ -1,0 +1,36 @@
+"""The one figure of a set that is read from afar: a count, the time left, or the time so far."""
+
+from __future__ import annotations
+
+from math import ceil, floor
+
+from tracker.plan.asked import Asked
+from ui import words
+
+
+def set_figure(
+    entry: Asked, *, repetitions: int | None, left_s: float, ran_s: float
+) -> tuple[str, str]:
+    """Figure and what it is, of a set that goes on.
+
+    Parameters
+    ----------
+    repetitions
+        Those done, None where the camera doesn't count.
+    left_s, ran_s
+        What is left of the set's time, and how long it has gone on.
+    """
+    count = repetitions if entry.exercise.counted else None
+    if entry.seconds is not None:
+        key = "far.left" if count is None else "far.left_done"
+        return clock_words(ceil(left_s)), words.say(key, count=count)
+    if count is None:
+        return clock_words(floor(ran_s)), words.say("far.so_far")
+    if entry.repetitions is None:
+        return words.number(count), ""
+    return words.number(count), words.say("far.of", goal=entry.repetitions)
+
+
+def clock_words(seconds: int) -> str:
+    """Minutes and seconds."""
+    return f"{seconds // 60}:{seconds % 60:02d}"

@@ -1,0 +1,18 @@
+"""The ways out of a planned session, alike on every page."""
+
+from __future__ import annotations
+
+from ui import words
+from ui.widgets.basic import Button
+
+
+def unwell_button(kind: str = "stop") -> Button:
+    """Say to feel unwell; the key is in the label, as it is pressed in a hurry."""
+    button = Button(words.say("ask.unwell"), kind, words.say("ask.unwell_name"))
+    button.setToolTip(words.say("ask.unwell_name"))
+    return button
+
+
+def end_button() -> Button:
+    """End the session; what was done is saved."""
+    return Button(words.say("ask.end"))
