@@ -14,6 +14,7 @@ from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze
 from calibration.placing import on_screen, placed
 from tracker.errors import InputError
+from tracker.eyes.in_use import EYES, eye_in_use
 from tracker.eyes.openness import GENERIC_LIDS, LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
 from tracker.head.alignment import align
@@ -54,7 +55,8 @@ def fit_profile(
 ) -> tuple[Profile, list[Step]]:
     """Profile of a person from the observations of a set-up, and its steps.
 
-    A step whose ``screen_mm`` says where its target was drawn (to the right of
+    Where a step names the eye in use (``use_eye``), the gaze and the lids are read by that
+    one alone. A step whose ``screen_mm`` says where its target was drawn (to the right of
     and above the camera, in the plane of the screen) comes back with the target's
     place in the rest frame.
 
@@ -97,7 +99,8 @@ def fit_profile(
     laid = [placed(s, frame) for s in steps]
     seen = [replace(s, step=laid[s.number]) for s in seen]
     own_shape = FaceShape(shape.points_mm @ rest_pose.rotation.T, shape.triangles)
-    lids = _lid_range(seen)
+    eyes = eye_in_use(steps)
+    lids = _lid_range(seen, EYES[eyes])
     profile = Profile(
         first.width_px,
         first.height_px,
@@ -108,7 +111,8 @@ def fit_profile(
         eyes_mm,
         frame,
         lids,
-        fit_gaze(_label(seen, frame, eyes_mm, camera, lids)),
+        fit_gaze(_label(seen, frame, eyes_mm, camera, lids, EYES[eyes])),
+        eyes=eyes,
     )
     return profile, laid
 
@@ -184,10 +188,10 @@ def _aligned(seen: _Seen, template: Template, camera: Pinhole) -> _Seen:
     return replace(seen, pose=found.pose)
 
 
-def _lid_range(seen: Sequence[_Seen]) -> LidRange:
+def _lid_range(seen: Sequence[_Seen], rows: Sequence[int]) -> LidRange:
     """Open lids of this person; shut lids stay generic until they have been seen shut."""
     still = [
-        aperture(s.observation.face.points_px)
+        aperture(s.observation.face.points_px, rows)
         for s in seen
         if s.observation.face is not None and s.step.step in ("rest", "look")
     ]
@@ -202,8 +206,13 @@ def _label(
     eyes_mm: Array,
     camera: Pinhole,
     lids: LidRange,
+    rows: Sequence[int],
 ) -> LabelledEyes:
-    """Patches and geometric labels of the frames in which the eyes should be on the target."""
+    """Patches and geometric labels of the frames in which the eyes should be on the target.
+
+    ``rows`` are the eyes in use. One eye too is labelled with the direction from the
+    mid-point of both: what it reads is then that direction, for targets about as far.
+    """
     rectified, cornered, angles, group, moving = [], [], [], [], []
     for s in seen:
         target = s.step.target_at(s.observation.time_s)
@@ -213,13 +222,16 @@ def _label(
             continue
         if is_held_out(s.step):
             continue
-        if aperture(face.points_px) < 0.5 * (lids.open_ratio + lids.shut_ratio):
+        if aperture(face.points_px, rows) < 0.5 * (lids.open_ratio + lids.shut_ratio):
             continue
-        at_rest = s.pose.apply(eyes_mm) - frame.origin_mm
-        in_head = (np.asarray(target) - at_rest @ frame.axes) @ frame.rotation(s.pose)
+        at_mm = (s.pose.apply(eyes_mm) - frame.origin_mm) @ frame.axes
+        if len(rows) == 1:
+            # One eye stands for the line of sight, which starts from between both.
+            at_mm = np.tile(frame.head_mm(s.pose), (2, 1))
+        in_head = (np.asarray(target) - at_mm[list(rows)]) @ frame.rotation(s.pose)
         angles.append([angles_from_direction(d) for d in in_head])
-        rectified.append(rectified_patches(crop, camera, s.pose, eyes_mm))
-        cornered.append(cornered_patches(crop, face.points_px))
+        rectified.append(rectified_patches(crop, camera, s.pose, eyes_mm)[list(rows)])
+        cornered.append(cornered_patches(crop, face.points_px)[list(rows)])
         group.append(s.number)
         moving.append(s.step.step in MOVING)
     if not angles:

@@ -27,9 +27,9 @@ class LabelledEyes:
     Attributes
     ----------
     rectified, cornered
-        ``(n, 2, p)`` patches, the right eye's first.
+        ``(n, k, p)`` patches of the eyes in use, the right eye's before the left's.
     angles_deg
-        ``(n, 2, 2)`` yaw and pitch in the head of each eye when it is on the target.
+        ``(n, k, 2)`` yaw and pitch in the head of each of them when it is on the target.
     group
         ``(n,)`` number of the step a frame belongs to; one look is one group.
     moving
@@ -44,16 +44,12 @@ class LabelledEyes:
 
     @property
     def mean_deg(self) -> Array:
-        """``(n, 2)`` mean direction that is asked of the two eyes."""
+        """``(n, 2)`` mean direction that is asked of the eyes."""
         return np.asarray(self.angles_deg.mean(axis=1))
 
 
-#: Models of the right and the left eye.
-_Eyes = tuple[EyeModel, EyeModel]
-
-
 def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
-    """Fit the regressions of both eyes; None when there are too few frames.
+    """Fit the regressions of the eyes in use; None when there are too few frames.
 
     Static looks carry the fit: frames of the moving part count by how well they
     agree with what the rest says, so that eyes which did not hold the target
@@ -64,34 +60,29 @@ def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
     weights: Array = np.ones(len(eyes.angles_deg))
     for _ in range(2):
         weights = _trust(eyes, weights)
-    models = _both(eyes, weights)
-    trusted = eyes.mean_deg[weights > TRUSTED]
-    reach = np.stack([trusted.min(axis=0), trusted.max(axis=0)], axis=1)
-    return GazeModel(models[0], models[1], reach, _held_out_error(eyes, weights))
-
-
-def _both(eyes: LabelledEyes, weights: Array) -> _Eyes:
     stretches = _folds(eyes)
-    right, left = (
+    models = tuple(
         EyeModel(
             fit_ridge(eyes.rectified[:, k], eyes.angles_deg[:, k], weights, stretches),
             fit_ridge(eyes.cornered[:, k], eyes.angles_deg[:, k], weights, stretches),
         )
-        for k in (0, 1)
+        for k in range(eyes.angles_deg.shape[1])
     )
-    return right, left
+    trusted = eyes.mean_deg[weights > TRUSTED]
+    reach = np.stack([trusted.min(axis=0), trusted.max(axis=0)], axis=1)
+    return GazeModel(models, reach, _held_out_error(eyes, weights))
 
 
 def _off_deg(eyes: LabelledEyes, weights: Array, stretches: NDArray[np.int64]) -> Array:
     """How far each stretch reads from what was asked by a fit without it, ``(n,)``.
 
-    Of the mean of both eyes; a stretch with too little left to fit is NaN.
+    Of the mean of the eyes; a stretch with too little left to fit is NaN.
     """
     off = np.mean(
         [
             left_out(patches[:, k], eyes.angles_deg[:, k], weights, stretches)
             for patches in (eyes.rectified, eyes.cornered)
-            for k in (0, 1)
+            for k in range(patches.shape[1])
         ],
         axis=0,
     )

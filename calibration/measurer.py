@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from calibration.check import check_gaze
@@ -13,6 +14,7 @@ from calibration.reuse import rest_anew, still_reads
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.shape import FaceShape, generic_shape
+from tracker.lens import DEFAULT_LENS, Lens, lens_of
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.sample import Sample
@@ -34,7 +36,7 @@ class Measurer:
 
     def __init__(
         self,
-        vertical_fov_deg: float | None = None,
+        lens: Lens = DEFAULT_LENS,
         profile: Profile | None = None,
         kept: Profile | None = None,
     ) -> None:
@@ -42,7 +44,7 @@ class Measurer:
         self._shape: FaceShape = generic_shape(
             canonical_face_vertices_cm(), canonical_face_triangles()
         )
-        self._fov = vertical_fov_deg
+        self._lens = lens
         self._profile = profile
         self._kept = kept
         self._held: list[Observation] = []
@@ -81,7 +83,7 @@ class Measurer:
         if self._kept is not None:
             profile, placed = rest_anew(self._kept, self._held, steps)
         else:
-            profile, placed = fit_profile(self._held, steps, self._shape, self._fov)
+            profile, placed = self._whole(steps)
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
@@ -90,6 +92,14 @@ class Measurer:
         if self._kept is not None and profile.gaze is not None and not still_reads(check):
             raise InputError("your eyes look another way than last time; do the whole set-up")
         return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None, check)
+
+    def _whole(self, steps: Sequence[Step]) -> tuple[Profile, list[Step]]:
+        """A whole set-up, with the lens where it holds for these pictures."""
+        lens = self._lens
+        if self._held and not lens.fits(self._held[0].width_px, self._held[0].height_px):
+            lens = DEFAULT_LENS
+        profile, placed = fit_profile(self._held, steps, self._shape, lens.known_deg)
+        return replace(profile, fov_source=lens.source, fov_error_deg=lens.error_deg), placed
 
     def remeasure(self) -> list[Sample]:
         """Samples of the held frames with the fitted profile; lets the frames go."""
@@ -108,17 +118,20 @@ def make_measurer(
     vertical_fov_deg: float | None = None,
     profile: Profile | None = None,
     kept: Path | None = None,
+    lens: Lens | None = None,
 ) -> Measurer:
     """Measurer for a fresh source; a child process imports and calls it.
 
     Parameters
     ----------
     vertical_fov_deg
-        Field of view of the camera where it is known.
+        Field of view that a clip's stage log states.
     profile
         A person whose set-up was done in front of this source.
     kept
         A profile's file: its set-up is taken anew in short.
+    lens
+        The camera's lens, where more is known of it than ``vertical_fov_deg`` says.
     """
     person = None if kept is None else load_profile(kept).profile
-    return Measurer(vertical_fov_deg, profile, person)
+    return Measurer(lens or lens_of(vertical_fov_deg), profile, person)

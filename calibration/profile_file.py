@@ -18,12 +18,14 @@ from typing import Any
 import numpy as np
 
 from tracker.errors import InputError
+from tracker.eyes.in_use import EYES
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.lens import SOURCES
 from tracker.profile import Profile, RestFrame
 from tracker.session.files import write_atomically
 
@@ -48,22 +50,13 @@ _ARRAYS: dict[str, tuple[int | str, ...]] = {
     "rest.origin_mm": (3,),
     "rest.neck_mm": (3,),
 }
-_EYES, _KINDS = ("right", "left"), ("rectified", "cornered")
-_GAZE_ARRAYS: dict[str, tuple[int | str, ...]] = {
-    **{
-        f"gaze.{eye}.{kind}.{part}": shape
-        for eye in _EYES
-        for kind in _KINDS
-        for part, shape in (
-            ("mean", ("e",)),
-            ("weights", ("e", 2)),
-            ("offset", (2,)),
-            ("basis", (0, "e")),
-            ("usual", ()),
-        )
-    },
-    "gaze.reach_deg": (2, 2),
-    "gaze.turned": (3, 3),
+_KINDS = ("rectified", "cornered")
+_RIDGE: dict[str, tuple[int | str, ...]] = {
+    "mean": ("e",),
+    "weights": ("e", 2),
+    "offset": (2,),
+    "basis": (0, "e"),
+    "usual": (),
 }
 #: What reading damaged or hostile bytes raises: arrays that claim to be vast, headers
 #: nested without end, members that are locked or packed in an unknown way.
@@ -109,11 +102,14 @@ def save_profile(path: Path, profile: Profile, about: dict[str, Any]) -> None:
         "width_px": profile.width_px,
         "height_px": profile.height_px,
         "vertical_fov_deg": profile.vertical_fov_deg,
+        "eyes": profile.eyes,
+        "fov_source": profile.fov_source,
+        "fov_error_deg": profile.fov_error_deg,
         "lens": [profile.camera.focal_px, profile.camera.centre_x_px, profile.camera.centre_y_px],
         "lids": [profile.lids.open_ratio, profile.lids.shut_ratio],
         "gaze_error_deg": None if gaze is None else gaze.error_deg,
     }
-    names = [*_ARRAYS, *(() if gaze is None else _GAZE_ARRAYS)]
+    names = [*_ARRAYS, *(() if gaze is None else _gaze_arrays(len(gaze.eyes)))]
     arrays = {name: _at(profile, name) for name in names}
     content = io.BytesIO()
     text = np.frombuffer(json.dumps(header, allow_nan=True).encode(), np.uint8)
@@ -156,14 +152,29 @@ def load_profile(path: Path) -> KeptProfile:
 def _at(profile: Profile, name: str) -> Any:
     value: Any = profile
     for part in name.split("."):
-        value = getattr(value, part)
+        value = value[int(part)] if part.isdigit() else getattr(value, part)
     return value
+
+
+def _gaze_arrays(eyes: int) -> dict[str, tuple[int | str, ...]]:
+    """The arrays of a gaze model of one eye or two."""
+    ridges = {
+        f"gaze.eyes.{eye}.{kind}.{part}": shape
+        for eye in range(eyes)
+        for kind in _KINDS
+        for part, shape in _RIDGE.items()
+    }
+    return {**ridges, "gaze.reach_deg": (2, 2), "gaze.turned": (3, 3)}
 
 
 def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     """Profile of a header and its arrays; ValueError where they don't fit each other."""
     with_gaze = header["gaze_error_deg"] is not None
-    arrays = _checked({**_ARRAYS, **(_GAZE_ARRAYS if with_gaze else {})}, held)
+    eyes = str(header.get("eyes", "both"))
+    if eyes not in EYES:
+        raise ValueError("no such eye")
+    seeing = len(EYES[eyes])
+    arrays = _checked({**_ARRAYS, **(_gaze_arrays(seeing) if with_gaze else {})}, held)
     focal, x, y = (float(v) for v in header["lens"])
     opened, shut = (float(v) for v in header["lids"])
     fov = header["vertical_fov_deg"]
@@ -174,12 +185,18 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
     if fov is not None and not 5.0 <= float(fov) <= 170.0:
         raise ValueError("no camera has this field of view")
     part = {name: arrays[name] for name in arrays}
+    fov_error = header.get("fov_error_deg")
+    if fov_error is not None and not 0.0 <= float(fov_error) <= 90.0:
+        raise ValueError("no field of view is known like this")
+    fov_source = str(header.get("fov_source", "stated"))
+    if fov_source not in SOURCES:
+        raise ValueError("no such source of a field of view")
     template = Template(*(part[n] for n in _ARRAYS if n.startswith("template.")))
     gaze = None
     if with_gaze:
         error_deg = float(header["gaze_error_deg"])
-        right, left = (_eye(part, eye) for eye in _EYES)
-        gaze = GazeModel(right, left, part["gaze.reach_deg"], error_deg, part["gaze.turned"])
+        models = tuple(_eye(part, eye) for eye in range(seeing))
+        gaze = GazeModel(models, part["gaze.reach_deg"], error_deg, part["gaze.turned"])
     return Profile(
         int(header["width_px"]),
         int(header["height_px"]),
@@ -191,18 +208,21 @@ def _profile(header: dict[str, Any], held: dict[str, Any]) -> Profile:
         RestFrame(*(part[f"rest.{n}"] for n in ("axes", "turned", "origin_mm", "neck_mm"))),
         LidRange(opened, shut),
         gaze,
+        fov_source,
+        None if fov_error is None else float(fov_error),
+        eyes,
     )
 
 
-def _eye(part: dict[str, Array], eye: str) -> EyeModel:
+def _eye(part: dict[str, Array], eye: int) -> EyeModel:
     """One eye's two regressions."""
 
     def ridge(kind: str) -> Ridge:
-        usual = float(part[f"gaze.{eye}.{kind}.usual"])
+        usual = float(part[f"gaze.eyes.{eye}.{kind}.usual"].item())
         if usual <= 0.0:
             raise ValueError("nothing is usual")
         mean, weights, offset, basis = (
-            part[f"gaze.{eye}.{kind}.{n}"] for n in ("mean", "weights", "offset", "basis")
+            part[f"gaze.eyes.{eye}.{kind}.{n}"] for n in ("mean", "weights", "offset", "basis")
         )
         return Ridge(mean, weights, offset, basis, usual)
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import nan
 
 import numpy as np
 
+from tracker.eyes.in_use import EYES
 from tracker.eyes.model import EyeReading
 from tracker.eyes.openness import LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
@@ -104,7 +106,7 @@ def _full_sample(
     rotation = profile.rest.rotation(found.pose)
     yaw, pitch, roll = (float(v) for v in angles_from_matrix(rotation))
     head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
-    opened = openness(face, profile.lids)
+    opened = openness(face, profile.lids, EYES[profile.eyes])
     eye_yaw = eye_pitch = vergence = gaze_yaw = gaze_pitch = nan
     shut = opened < MIN_OPEN_FOR_GAZE
     eyes = None if shut else read_eyes(observation, found.pose, profile)
@@ -147,16 +149,19 @@ def read_eyes(observation: Observation, pose: Pose, profile: Profile) -> EyeRead
     gaze, face, crop = profile.gaze, observation.face, observation.crop
     if gaze is None or face is None or crop is None:
         return None
-    by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm)
-    return gaze.read(by_head, cornered_patches(crop, face.points_px))
+    rows = list(EYES[profile.eyes])
+    by_head = rectified_patches(crop, profile.camera, pose, profile.eyes_mm)[rows]
+    return gaze.read(by_head, cornered_patches(crop, face.points_px)[rows])
 
 
-def openness(face: Face, lids: LidRange) -> float:
+def openness(face: Face, lids: LidRange, rows: Sequence[int] = (0, 1)) -> float:
     """How far the eyes are open, 0 shut to 1 open: by the gap between the lids and by their look.
 
     In a dim picture the landmarks of a shut eye stay apart, and its look still tells.
+    ``rows`` are the eyes in use, 0 the right one and 1 the left.
     """
-    ratio = aperture(face.points_px)
+    ratio = aperture(face.points_px, rows)
     gap = np.clip((ratio - lids.shut_ratio) / (lids.open_ratio - lids.shut_ratio), 0, 1)
-    closing = (float(np.mean(face.blink)) - CLOSING_FROM) / (CLOSING_TO - CLOSING_FROM)
+    blink = float(np.mean([face.blink[r] for r in rows]))
+    closing = (blink - CLOSING_FROM) / (CLOSING_TO - CLOSING_FROM)
     return float(gap * (1.0 - np.clip(closing, 0, 1)))

@@ -11,6 +11,7 @@ from tracker.eyes.openness import LidRange
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.lens import DEFAULT_LENS, Lens
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,3 +70,15 @@ class Profile:
     rest: RestFrame
     lids: LidRange
     gaze: GazeModel | None
+    #: How the field of view is known; the picture's own shape goes with it.
+    fov_source: str = "stated"
+    fov_error_deg: float | None = None
+    #: The eye in use: a name of ``tracker.eyes.in_use.EYES``.
+    eyes: str = "both"
+
+    @property
+    def lens(self) -> Lens:
+        """The camera's lens, as it was known at the set-up."""
+        if self.vertical_fov_deg is None:
+            return DEFAULT_LENS
+        return Lens(self.vertical_fov_deg, self.fov_source, self.fov_error_deg)

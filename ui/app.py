@@ -17,20 +17,25 @@ from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
-from ui.geometry import FieldExtent, screen_geometry
+from ui.geometry import FieldExtent, ScreenGeometry
 from ui.keys import KEYS
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.gate import GatePage
+from ui.pages.lens import LensPage
+from ui.pages.mark import MarkPage
 from ui.pages.practice import PracticePage
 from ui.pages.scores import ScoresPage
+from ui.pages.screen import ScreenPage
 from ui.pages.setup import SetupPage
 from ui.pages.sound import SoundPage
 from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
+from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
 from ui.reserve import keep_constants_alive
+from ui.screen import geometry_of
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.widgets.field import TargetField
@@ -53,6 +58,10 @@ _PAGE_OF = {
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
     Phase.choose: "choose",
+    Phase.tools: "tools",
+    Phase.lens: "lens",
+    Phase.screen: "screen",
+    Phase.mark: "mark",
     Phase.asking: "task",
     Phase.countdown: "practice",
     Phase.exercise: "practice",
@@ -142,8 +151,12 @@ class Window(QWidget):
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
+            "tools": ToolsPage(director, self._geometry),
+            "screen": ScreenPage(director, self.settings),
+            "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
+            "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
             "summary": SummaryPage(director, self.close),
             "sound": SoundPage(director, self.settings, self.close_sound),
@@ -188,16 +201,11 @@ class Window(QWidget):
             geometry.to_mm((middle.x(), middle.y())),
             max(field.width() / 2 / geometry.px_per_mm - free, 1.0),
             max(field.height() / 2 / geometry.px_per_mm - free, 1.0),
+            geometry,
         )
 
-    def _geometry(self):  # type: ignore[no-untyped-def]
-        screen = self.screen()
-        size, physical = screen.geometry().size(), screen.physicalSize()
-        return screen_geometry(
-            (size.width(), size.height()),
-            (physical.width(), physical.height()),
-            self.settings.screen_width_cm,
-        )
+    def _geometry(self) -> ScreenGeometry:
+        return geometry_of(self.screen(), self.settings)
 
     def _measure(self, field: TargetField) -> None:
         field.px_per_mm = self._geometry().px_per_mm

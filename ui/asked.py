@@ -86,14 +86,21 @@ SHORT_LOOKS_DEG: tuple[Point, ...] = ((8.0, 0.0), (-6.0, 5.0), (0.0, -7.0))
 
 
 def setup_asked(
-    begin_s: float, extent: FieldExtent, distance_mm: float, *, short: bool = False
+    begin_s: float,
+    extent: FieldExtent,
+    distance_mm: float,
+    *,
+    short: bool = False,
+    use_eye: str = "both",
 ) -> list[Asked]:
     """The steps of a set-up that begins at ``begin_s``; ``short`` for a kept profile.
 
     Their targets are those of a person who looks straight at the field's middle;
     the fit finds out where they really were. Each step carries the drawn place as
-    ``screen_mm`` (right of and above the camera).
+    ``screen_mm`` (right of and above the camera), and ``use_eye`` where one eye alone is in
+    use.
     """
+    one_eye = {} if use_eye == "both" else {"use_eye": use_eye}
     guess = facing_map(distance_mm, extent.centre_mm)
     asked: list[Asked] = []
     time_s = begin_s + READ_S
@@ -108,6 +115,7 @@ def setup_asked(
                 "step": name,
                 "target_mm": guess.to_rest(place),
                 "screen_mm": place,
+                **one_eye,
                 **more,
             }
         )

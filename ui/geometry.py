@@ -21,7 +21,7 @@ DISTANCE_RANGE_MM = (250.0, 2500.0)
 #: Logical pixels a millimetre of the reference pixel of the web and desktop (96 to the inch).
 REFERENCE_PX_MM = 96.0 / 25.4
 #: Screens tell nonsense about their size (0, 1 or 16 x 9 mm; projectors): what is believed.
-_PX_MM_RANGE = (1.2, 14.0)
+PX_MM_RANGE = (1.2, 14.0)
 _ASPECT_TOLERANCE = 0.15
 
 Point = tuple[float, float]
@@ -31,14 +31,19 @@ Point = tuple[float, float]
 class ScreenGeometry:
     """A screen: its size in pixels, how dense they are, and how that is known.
 
-    ``source`` is "set" (the width was given), "screen" (the screen's own word)
-    or "assumed".
+    ``source`` is "card" (measured with a card held against it), "screen" (the screen's
+    own word) or "assumed".
     """
 
     width_px: float
     height_px: float
     px_per_mm: float
     source: str
+
+    @property
+    def width_mm(self) -> float:
+        """Width of the screen."""
+        return self.width_px / self.px_per_mm
 
     def to_mm(self, point_px: Point) -> Point:
         """Millimetres right of and above the camera of a pixel of the screen."""
@@ -54,7 +59,7 @@ class ScreenGeometry:
 def screen_geometry(
     size_px: tuple[float, float],
     size_mm: tuple[float, float],
-    width_cm: float | None = None,
+    px_per_mm: float | None = None,
 ) -> ScreenGeometry:
     """Geometry of a screen from what it says of itself.
 
@@ -62,17 +67,17 @@ def screen_geometry(
     ----------
     size_px, size_mm
         Width and height in logical pixels and as the screen states them in millimetres.
-    width_cm
-        The screen's width as measured with a ruler; overrides what the screen says.
+    px_per_mm
+        As measured with a card held against it; overrides what the screen says.
     """
     width_px, height_px = size_px
-    if width_cm is not None and 10.0 <= width_cm <= 500.0:
-        return ScreenGeometry(width_px, height_px, width_px / (width_cm * 10.0), "set")
+    if px_per_mm is not None and PX_MM_RANGE[0] <= px_per_mm <= PX_MM_RANGE[1]:
+        return ScreenGeometry(width_px, height_px, px_per_mm, "card")
     width_mm, height_mm = size_mm
     if width_mm > 0 and height_mm > 0:
         across, down = width_px / width_mm, height_px / height_mm
         square = abs(across / down - 1.0) <= _ASPECT_TOLERANCE
-        if square and _PX_MM_RANGE[0] <= across <= _PX_MM_RANGE[1]:
+        if square and PX_MM_RANGE[0] <= across <= PX_MM_RANGE[1]:
             return ScreenGeometry(width_px, height_px, across, "screen")
     return ScreenGeometry(width_px, height_px, REFERENCE_PX_MM, "assumed")
 
@@ -154,12 +159,14 @@ def fitted_map(
 class FieldExtent:
     """The part of the screen that targets may be drawn on.
 
-    ``centre_mm`` is its middle on the screen, the halves how far a target may lie from it.
+    ``centre_mm`` is its middle on the screen, the halves how far a target may lie from it,
+    ``screen`` the screen, where it is known.
     """
 
     centre_mm: Point
     half_width_mm: float
     half_height_mm: float
+    screen: ScreenGeometry | None = None
 
     def inside(self, offset: Point) -> Point:
         """The nearest place to ``offset`` (from the middle) that is in the field."""

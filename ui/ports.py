@@ -13,6 +13,8 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from calibration.mark import MarkFound
+from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.live import LiveState
@@ -253,6 +255,10 @@ class CameraChoice:
     device_id: str = ""
 
 
+def _no_watcher(_camera: CameraChoice, _kind: str, _distance_mm: float | None) -> ServiceLike:
+    raise RuntimeError("nothing here watches for a sheet")
+
+
 @dataclass(slots=True)
 class World:
     """Everything the director needs from outside.
@@ -263,9 +269,17 @@ class World:
         From a camera or a clip's path, and the profile of a person, the file of a kept
         one, or None, to a service.
     kept_profile
-        The file of the profile that was kept for a camera and glasses, None without one.
+        The file of the profile that was kept for a camera and what is worn (glasses, and
+        the eye in use where it isn't both), None without one.
     keep_profile
-        Keeps a profile for a camera and glasses.
+        Keeps a profile for a camera and what is worn.
+    make_watcher
+        From a camera, "paper" or "card", and its distance in mm or None, to a service that
+        measures the camera's lens by it.
+    lens, keep_lens
+        What is known of a camera's lens; keeps what was found out.
+    mark, keep_mark
+        What a mark on the wall showed for the kept profile; keeps or forgets it.
     make_recording
         From what the set-up found to a recording.
     make_planned
@@ -296,6 +310,11 @@ class World:
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
+    make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher
+    lens: Callable[[CameraChoice], Lens] = lambda _camera: DEFAULT_LENS
+    keep_lens: Callable[[CameraChoice, Lens], None] = lambda _camera, _lens: None
+    mark: Callable[[CameraChoice, str], MarkFound | None] = lambda _camera, _worn: None
+    keep_mark: Callable[[CameraChoice, str, MarkFound | None], None] = lambda _c, _w, _m: None
     beats: BeatsLike = field(default_factory=NoBeats)
     voice: VoiceLike = field(default_factory=NoVoice)
     screen_reader: ScreenReaderLike = field(default_factory=NoScreenReader)

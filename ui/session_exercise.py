@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.session.live import check_found
+from tracker.lens import DEFAULT_LENS, lens_of
+from tracker.session.live import check_found, mark_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -36,12 +37,15 @@ class ExercisePart(SetupPart):
         error_deg = float(getattr(report, "error_deg", nan))
         return {
             "camera": self._about_camera(),
+            "screen": self._about_screen(),
             "distance_mm": round(self._rest_distance_mm),
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
             "gaze_reach_deg": getattr(report, "reach_deg", None),
             "check": check_found(getattr(report, "check", None)),
+            "mark": mark_found(self.mark_found),
             "glasses": self.glasses or None,
+            "eyes": "both" if self.clip is not None else self.eyes,
             "profile": "kept" if self._short else "new",
             "findings": list(getattr(report, "findings", ())),
         }
@@ -61,11 +65,17 @@ class ExercisePart(SetupPart):
 
     def _about_camera(self) -> dict[str, Any]:
         if self.clip is not None:
-            fov_deg = self.clip.vertical_fov_deg
-            return {"name": "sample clip", "vertical_fov_deg": fov_deg}
-        known = getattr(self._profile, "vertical_fov_deg", None)
+            return {"name": "sample clip", **lens_of(self.clip.vertical_fov_deg).found()}
+        lens = getattr(self._profile, "lens", DEFAULT_LENS)
         name = self.camera.name if self.camera is not None else None
-        return {"name": name, "vertical_fov_deg": known}
+        return {"name": name, **lens.found()}
+
+    def _about_screen(self) -> dict[str, Any] | None:
+        """Width of the screen and how it is known; a clip's targets were on another."""
+        screen = self._extent().screen
+        if self.clip is not None or screen is None:
+            return None
+        return {"width_mm": round(screen.width_mm, 1), "source": screen.source}
 
     def _begin_steps(self, time_s: float) -> None:
         """Tell the recording of the steps that have begun by a time."""

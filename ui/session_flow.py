@@ -11,7 +11,6 @@ from __future__ import annotations
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
-from ui.session_planned import PlannedPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -20,6 +19,7 @@ from ui.session_state import (
     Phase,
     Trouble,
 )
+from ui.session_tools import ToolsPart
 
 __all__ = [
     "COUNTDOWN_S",
@@ -37,7 +37,7 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(PlannedPart):
+class Director(ToolsPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---
@@ -146,6 +146,8 @@ class Director(PlannedPart):
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
+        if self.leave_tools():
+            return
         if self.conductor is not None:
             self.stop_plan(ended)
         elif self.phase in LIVE_PHASES:
@@ -184,6 +186,7 @@ class Director(PlannedPart):
             job.wait(timeout_s)
         self._collect_saved()
         self.recovering.close(timeout_s)
+        self.lens.close(timeout_s)
         if self._recording is not None:
             self._recording.close()
         self._world.beats.stop()
@@ -194,6 +197,7 @@ class Director(PlannedPart):
     def tick(self) -> None:
         """Take the news, let time go on."""
         self.recovering.tick()
+        self.lens.tick()
         self._stopping = [j for j in self._stopping if not j.done]
         if self.phase == Phase.setup and not self._asked:
             self._ask_setup()
@@ -225,6 +229,8 @@ class Director(PlannedPart):
         elif self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(sample.time_s)
             self._recording.feed(sample)
+        elif self.phase == Phase.mark:
+            self._look_at_mark(sample)
         self._go_on(sample.time_s)
 
     def _source_changed(self, state: SourceState, detail: str) -> None:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import contextlib
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from tracker.errors import TurnpostError
 from tracker.session.stage import SETUP_STEPS, Step
 from ui.asked import Asked, clip_asked, setup_asked
 from ui.geometry import Point, believable_distance_mm, fitted_map
@@ -26,7 +28,11 @@ class SetupPart(SourcePart):
             self._asked = clip_asked(self.clip.steps, self._extent())
         else:
             self._asked = setup_asked(
-                self.now_s, self._extent(), self.distance_mm, short=self._short
+                self.now_s,
+                self._extent(),
+                self.distance_mm,
+                short=self._short,
+                use_eye=self.eyes,
             )
         self._changed()
 
@@ -60,6 +66,7 @@ class SetupPart(SourcePart):
         if self.phase != Phase.fitting:
             return
         self.report, self._profile = report, report.profile
+        self._find_mark()
         drawn = self._setup_asked()
         places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
         found = [s.target_mm for s in report.steps if s.target_mm is not None]
@@ -80,7 +87,12 @@ class SetupPart(SourcePart):
         """The file of the profile that was kept for this camera and these glasses."""
         if self.camera is None:
             return None
-        return self._world.kept_profile(self.camera, self.glasses)
+        return self._world.kept_profile(self.camera, self.worn)
+
+    @property
+    def worn(self) -> str:
+        """What a profile belongs to besides the camera: glasses, and the eye in use."""
+        return self.glasses if self.eyes == "both" else f"{self.glasses}-{self.eyes}"
 
     @property
     def keep_error(self) -> str:
@@ -93,11 +105,25 @@ class SetupPart(SourcePart):
 
     def _keep(self) -> None:
         """Keep a whole set-up that came out well, for the next time."""
-        camera, profile, glasses = self.camera, self._profile, self.glasses
+        camera, profile, worn = self.camera, self._profile, self.worn
         if self.clip is None and camera is not None and not self._short and self.report.ok:
-            self._keeping = self._world.run(
-                lambda: self._world.keep_profile(profile, camera, glasses)
-            )
+            self._keeping = self._world.run(lambda: self._world.keep_profile(profile, camera, worn))
+
+    def _find_mark(self) -> None:
+        """The check by a mark belongs to a person's profile: a new one has none yet."""
+        self.mark_found = None
+        if self.clip is not None or self.camera is None:
+            return
+        if self._short:
+            self.mark_found = self._world.mark(self.camera, self.worn)
+        else:
+            self._keep_mark()
+
+    def _keep_mark(self) -> None:
+        """Keep what the check showed, or that there is none; a full disk loses that alone."""
+        if self.camera is not None:
+            with contextlib.suppress(OSError, TurnpostError):
+                self._world.keep_mark(self.camera, self.worn, self.mark_found)
 
     def _fit_failed(self, text: str) -> None:
         if self.phase != Phase.fitting:

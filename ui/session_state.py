@@ -8,6 +8,7 @@ from enum import StrEnum
 from math import isfinite, nan
 from typing import Any
 
+from calibration.mark import MarkFound
 from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.session.stage import SETUP_STEPS
@@ -28,6 +29,10 @@ class Phase(StrEnum):
     fitting = "fitting"
     setup_failed = "setup_failed"
     choose = "choose"
+    tools = "tools"
+    lens = "lens"
+    screen = "screen"
+    mark = "mark"
     asking = "asking"
     countdown = "countdown"
     exercise = "exercise"
@@ -110,6 +115,8 @@ class SessionState:
         self.cameras: list[CameraChoice] = []
         #: "none", "single" or "varifocal"; empty where nobody has said.
         self.glasses = ""
+        #: The eye in use: "both", "left" or "right".
+        self.eyes = "both"
         self.listeners: list[Callable[[], None]] = []
         self._service: ServiceLike | None = None
         self._recording: RecordingLike | None = None
@@ -131,6 +138,8 @@ class SessionState:
         self._short = False
         self._keeping: Job | None = None
         self._reps_before = 0
+        #: What the check by a mark on the wall showed in front of this set-up.
+        self.mark_found: MarkFound | None = None
         self.recovering = Recovering(world, self._changed)
 
     def _changed(self) -> None:

@@ -1,4 +1,4 @@
-"""What the program remembers: window, text, colours, camera, screen, target, glasses, sound ..."""
+"""What the program remembers: window, text, colours, camera, screens, eyes, sound, plan."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from ui.geometry import PX_MM_RANGE
 from ui.theme import TEXT_STEPS
 
 #: Size of the target against half a degree of detail, in percent.
@@ -13,6 +14,8 @@ TARGET_STEPS = (75, 100, 150, 200)
 
 #: What may be worn before the screen.
 GLASSES = ("none", "single", "varifocal")
+#: The eye that is watched.
+EYES = ("both", "left", "right")
 
 #: What may be heard in seated work with the eyes open; the voice comes with the beats.
 SOUNDS = ("voice", "beats", "silence")
@@ -50,15 +53,18 @@ class Settings:
     def target_percent(self, value: int) -> None:
         self._store.setValue("target_percent", value)
 
-    @property
-    def screen_width_cm(self) -> float | None:
-        """The screen's width as measured by hand, None to trust the screen."""
-        found = self._number("screen_width_cm", 0.0)
-        return found if 10.0 <= found <= 500.0 else None
+    def screen_px_mm(self, screen: str) -> float | None:
+        """Logical pixels a millimetre of a screen, measured with a card; None if it was not."""
+        found = self._number(f"screens/{screen}", 0.0)
+        low, high = PX_MM_RANGE
+        return found if low <= found <= high else None
 
-    @screen_width_cm.setter
-    def screen_width_cm(self, value: float | None) -> None:
-        self._store.setValue("screen_width_cm", value or 0.0)
+    def set_screen_px_mm(self, screen: str, value: float | None) -> None:
+        """Keep a screen's measure, or forget it."""
+        if value is None:
+            self._store.remove(f"screens/{screen}")
+        else:
+            self._store.setValue(f"screens/{screen}", round(value, 4))
 
     @property
     def colours(self) -> str:
@@ -98,6 +104,16 @@ class Settings:
     @sounds.setter
     def sounds(self, value: str) -> None:
         self._store.setValue("sounds", value)
+
+    @property
+    def eyes(self) -> str:
+        """The eye that is watched: one of :data:`EYES`."""
+        found = str(self._store.value("eyes", EYES[0]))
+        return found if found in EYES else EYES[0]
+
+    @eyes.setter
+    def eyes(self, value: str) -> None:
+        self._store.setValue("eyes", value)
 
     @property
     def plan(self) -> Path | None:

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 import contextlib
 import datetime as dt
-import hashlib
 import secrets
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
+from calibration.mark import MarkFound
 from tracker.errors import RunError
+from tracker.lens import Lens
 from tracker.plan.model import Plan
 from tracker.practice.history import load_history
 from tracker.sample import Sample
@@ -28,6 +29,7 @@ from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
 from ui import background
 from ui.beats import beats_until
+from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.ports import (
     BeatsLike,
     CameraChoice,
@@ -187,29 +189,69 @@ def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
             arguments["vertical_fov_deg"] = log.camera.vertical_fov_deg
         where: Any = ClipSource(source)
     else:
-        where = CameraSource(source.index, source.name, source.device_id)
+        arguments["lens"] = lens_of_camera(source)
+        where = _where(source)
     return Service(where, LazyFactory("calibration.measurer:make_measurer", arguments))
 
 
-def kept_profile(camera: CameraChoice, glasses: str) -> Path | None:
-    """File of the profile that was kept for a camera and glasses."""
-    path = _profile_path(camera, glasses)
+def _where(camera: CameraChoice) -> CameraSource:
+    return CameraSource(camera.index, camera.name, camera.device_id)
+
+
+def make_watcher(camera: CameraChoice, kind: str, distance_mm: float | None) -> ServiceLike:
+    """Measuring process that watches a sheet or a card before a camera."""
+    from tracker.vision.service import Service
+
+    arguments = {"kind": kind, "distance_mm": distance_mm}
+    factory = LazyFactory("calibration.lens_watch:make_watcher", arguments)
+    return Service(_where(camera), factory, keep_spare=False)
+
+
+def lens_of_camera(camera: CameraChoice) -> Lens:
+    """What is known of a camera's lens."""
+    return load_lens(camera_key(camera.device_id, camera.name))
+
+
+def keep_lens_of(camera: CameraChoice, lens: Lens) -> None:
+    """Keep what was found out about a camera's lens."""
+    keep_lens(camera_key(camera.device_id, camera.name), lens)
+
+
+def kept_profile(camera: CameraChoice, worn: str) -> Path | None:
+    """File of the profile that was kept for a camera and what is worn."""
+    path = _profile_path(camera, worn)
     return path if path.is_file() else None
 
 
-def keep_profile(profile: Any, camera: CameraChoice, glasses: str) -> None:
+def keep_profile(profile: Any, camera: CameraChoice, worn: str) -> None:
     """Keep a profile in the user's data folder; the last one for a camera and glasses stays."""
     from calibration.profile_file import save_profile
 
     made_at = dt.datetime.now().astimezone().isoformat(timespec="seconds")
     make_private_folder(data_folder() / PROFILES)
-    about = {"camera": camera.name, "glasses": glasses, "made_at": made_at}
-    save_profile(_profile_path(camera, glasses), profile, about)
+    about = {"camera": camera.name, "glasses": worn, "made_at": made_at}
+    path = _profile_path(camera, worn)
+    save_profile(path, profile, about)
+    # Those that were made with the lens known otherwise are offered no more.
+    for old in path.parent.glob(path.name.rpartition("_")[0] + "_*.npz"):
+        if old != path:
+            old.unlink(missing_ok=True)
 
 
-def _profile_path(camera: CameraChoice, glasses: str) -> Path:
-    known = hashlib.sha256(f"{camera.device_id}|{camera.name}".encode()).hexdigest()[:12]
-    return data_folder() / PROFILES / f"{known}-{glasses or 'unknown'}.npz"
+def _profile_path(camera: CameraChoice, worn: str) -> Path:
+    key, lens = camera_key(camera.device_id, camera.name), lens_of_camera(camera)
+    seen = "usual" if lens.known_deg is None else f"{lens.known_deg:.2f}"
+    return data_folder() / PROFILES / f"{key}_{worn or 'unknown'}_{seen}.npz"
+
+
+def mark_of(camera: CameraChoice, worn: str) -> MarkFound | None:
+    """What a mark on the wall showed for the kept profile."""
+    return load_mark(_profile_path(camera, worn).stem)
+
+
+def keep_mark_of(camera: CameraChoice, worn: str, found: MarkFound | None) -> None:
+    """Keep what a mark on the wall showed, or forget it."""
+    keep_mark(_profile_path(camera, worn).stem, found)
 
 
 def cameras() -> list[CameraChoice]:
@@ -241,6 +283,11 @@ def make_world(
         history=history_of,
         kept_profile=kept_profile,
         keep_profile=keep_profile,
+        make_watcher=make_watcher,
+        lens=lens_of_camera,
+        keep_lens=keep_lens_of,
+        mark=mark_of,
+        keep_mark=keep_mark_of,
         beats=beats or NoBeats(),
         voice=voice or NoVoice(),
         screen_reader=screen_reader or NoScreenReader(),

@@ -12,6 +12,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 from ui.exercise_words import EXERCISE_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
+from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
 CONTEXT = "turnpost"
@@ -324,6 +325,7 @@ WORDS: dict[str, object] = {
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,
+    **TOOLS_WORDS,
 }
 
 

@@ -43,7 +43,9 @@ def test_the_check_reads_the_error_and_the_fit_does_not_see_it(
     profile, placed = fit_profile(observations, right, SHAPE, FOV_DEG)
     spoilt, elsewhere = fit_profile(observations, wrong, SHAPE, FOV_DEG)
     assert profile.gaze is not None and spoilt.gaze is not None
-    assert np.array_equal(profile.gaze.right.rectified.weights, spoilt.gaze.right.rectified.weights)
+    assert np.array_equal(
+        profile.gaze.eyes[0].rectified.weights, spoilt.gaze.eyes[0].rectified.weights
+    )
     found = check_gaze(profile, observations, placed)
     off = check_gaze(spoilt, observations, elsewhere)
     assert found is not None and off is not None

@@ -85,7 +85,7 @@ def spoilt(file: Path, name: str, value: object) -> None:
         ("template.values", np.zeros((3, 3))),
         ("rest.axes", np.full((3, 3), np.nan)),
         ("shape.triangles", [[0, 1, 468]]),
-        ("gaze.right.rectified.weights", np.zeros((5, 2))),
+        ("gaze.eyes.0.rectified.weights", np.zeros((5, 2))),
         ("eyes_mm", [["a", "b", "c"], ["d", "e", "f"]]),
         ("header", np.frombuffer(b"{}", np.uint8)),
         ("header", np.frombuffer(b"[[[", np.uint8)),
@@ -145,12 +145,13 @@ def test_a_header_nested_without_end_is_refused(file: Path) -> None:
         load_profile(file)
 
 
-def test_a_newer_one_is_refused_kindly(file: Path) -> None:
+@pytest.mark.parametrize(("version", "said"), [(3, "another version"), (1, "earlier version")])
+def test_one_of_another_version_is_refused_kindly(file: Path, version: int, said: str) -> None:
     with np.load(file) as held:
         header = json.loads(held["header"].tobytes())
-    text = json.dumps(header | {"format_version": 2}).encode()
+    text = json.dumps(header | {"format_version": version}).encode()
     spoilt(file, "header", np.frombuffer(text, np.uint8))
-    with pytest.raises(InputError, match="another version"):
+    with pytest.raises(InputError, match=said):
         load_profile(file)
 
 

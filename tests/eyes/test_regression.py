@@ -94,7 +94,7 @@ def plain_eye() -> EyeModel:
 def test_vergence_of_eyes_on_a_near_target(distance_mm: float, expected: float) -> None:
     """63 mm between the eyes: plain geometry."""
     half = float(np.degrees(np.arctan(31.5 / distance_mm)))
-    model = GazeModel(plain_eye(), plain_eye(), np.zeros((2, 2)), 1.0)
+    model = GazeModel((plain_eye(), plain_eye()), np.zeros((2, 2)), 1.0)
     # The right eye turns to the left (below 0), the left one to the right.
     patches = np.array([[-half, -5.0], [half, -5.0]])
     read = model.read(patches, patches)
@@ -106,8 +106,8 @@ def test_vergence_of_eyes_on_a_near_target(distance_mm: float, expected: float) 
 
 def test_another_rest_turns_both_eyes_and_leaves_the_vergence() -> None:
     turned = Rotation.from_euler("y", 4.0, degrees=True).as_matrix()
-    before = GazeModel(plain_eye(), plain_eye(), np.zeros((2, 2)), 1.0)
-    after = GazeModel(plain_eye(), plain_eye(), np.zeros((2, 2)), 1.0, turned)
+    before = GazeModel((plain_eye(), plain_eye()), np.zeros((2, 2)), 1.0)
+    after = GazeModel((plain_eye(), plain_eye()), np.zeros((2, 2)), 1.0, turned)
     patches = np.array([[-3.0, 0.0], [3.0, 0.0]])
     first, then = before.read(patches, patches), after.read(patches, patches)
     assert then.yaw_deg - first.yaw_deg == pytest.approx(4.0, abs=1e-6)

@@ -11,7 +11,9 @@ from typing import Any
 
 import numpy as np
 
+from calibration.mark import MarkFound
 from tracker.errors import RunError
+from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.engine import Engine
@@ -214,6 +216,9 @@ class FakeWorld:
     cannot_save: set[Path] = field(default_factory=set)
     history: list[Summary] = field(default_factory=list)
     profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
+    watchers: list[tuple[str, float | None]] = field(default_factory=list)
+    lenses: dict[str, Lens] = field(default_factory=dict)
+    marks: dict[tuple[str, str], MarkFound | None] = field(default_factory=dict)
 
     def world(self) -> World:
         return World(
@@ -226,6 +231,11 @@ class FakeWorld:
                 Path("kept.npz") if (camera.name, glasses) in self.profiles else None
             ),
             keep_profile=self._keep,
+            make_watcher=self._watcher,
+            lens=lambda camera: self.lenses.get(camera.name, DEFAULT_LENS),
+            mark=lambda camera, worn: self.marks.get((camera.name, worn)),
+            keep_mark=lambda camera, worn, found: self.marks.update({(camera.name, worn): found}),
+            keep_lens=lambda camera, lens: self.lenses.update({camera.name: lens}),
             history=lambda plan: [s for s in self.history if s.plan_id == plan.plan_id],
             beats=self.beats,
             voice=self.voice,
@@ -243,6 +253,10 @@ class FakeWorld:
     def _service(self, source: Any, profile: Any) -> FakeService:
         self.services.append(FakeService(source, profile))
         return self.services[-1]
+
+    def _watcher(self, camera: CameraChoice, kind: str, distance_mm: float | None) -> FakeService:
+        self.watchers.append((kind, distance_mm))
+        return self._service(camera, None)
 
     def _recording(self, setup: dict[str, Any]) -> FakeRecording:
         self.recordings.append(FakeRecording(setup, self.folder / f"r{len(self.recordings)}"))

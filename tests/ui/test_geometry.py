@@ -40,22 +40,22 @@ def test_nonsense_about_the_size_is_not(size_mm: tuple[float, float]) -> None:
     assert found.source == "assumed" and found.px_per_mm == REFERENCE_PX_MM
 
 
-def test_a_width_measured_by_hand_comes_first() -> None:
-    found = screen_geometry((1920, 1080), (309.0, 174.0), width_cm=34.5)
-    assert found.source == "set"
-    assert found.px_per_mm == pytest.approx(1920 / 345)
-    assert screen_geometry((1920, 1080), (309.0, 174.0), width_cm=3).source == "screen"
+def test_a_measure_by_a_card_comes_first() -> None:
+    found = screen_geometry((1920, 1080), (309.0, 174.0), px_per_mm=1920 / 345)
+    assert found.source == "card"
+    assert found.width_mm == pytest.approx(345)
+    assert screen_geometry((1920, 1080), (309.0, 174.0), px_per_mm=50.0).source == "screen"
 
 
 def test_the_camera_sits_at_the_top_centre() -> None:
-    screen = ScreenGeometry(1000, 600, 4.0, "set")
+    screen = ScreenGeometry(1000, 600, 4.0, "card")
     assert screen.to_mm((500, 0)) == (0, 0)
     assert screen.to_mm((900, 400)) == (100, -100)
 
 
 @given(x=number, y=number)
 def test_there_and_back(x: float, y: float) -> None:
-    screen = ScreenGeometry(1366, 768, 4.4, "set")
+    screen = ScreenGeometry(1366, 768, 4.4, "card")
     assert screen.to_mm(screen.to_px((x, y))) == pytest.approx((x, y), abs=1e-9)
 
 

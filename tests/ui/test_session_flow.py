@@ -19,6 +19,7 @@ from tests.ui.fakes import (
     turning,
 )
 from tracker.errors import RunError
+from tracker.eyes.in_use import eye_in_use
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
 from ui.session_flow import COUNTDOWN_S, Director, Dose, Phase
@@ -361,6 +362,23 @@ def test_a_set_up_is_kept_and_used_in_short_the_next_time(tmp_path: Path) -> Non
     # The exercise goes on with what the short set-up found.
     director.start_exercise(Dose("turns-on-target", 3, 60.0))
     assert fake.service.profile == Path("kept.npz") and not fake.service.stopped
+    director.close()
+
+
+def test_one_eye_alone_has_a_set_up_of_its_own(tmp_path: Path) -> None:
+    fake = FakeWorld(tmp_path)
+    fake.profiles["Test camera", "none"] = "with both eyes"
+    director = to_camera(fake)
+    director.eyes = "right"
+    assert director.kept is None
+    director.begin_setup()
+    set_up(director, fake)
+    assert fake.service.fit_steps is not None
+    assert eye_in_use(fake.service.fit_steps) == "right"
+    answer_fit(fake.service, director)
+    assert fake.profiles["Test camera", "none-right"] == "the person"
+    assert fake.profiles["Test camera", "none"] == "with both eyes"
+    assert director._found()["eyes"] == "right"
     director.close()
 
 

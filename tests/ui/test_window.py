@@ -125,10 +125,26 @@ def test_the_glasses_are_remembered_and_go_into_the_set_up(make: Make, fake: Fak
     window.director.start()
     window.pages["camera"].glasses._group.button(2).click()
     assert window.settings.glasses == "varifocal"
+    window.pages["camera"].eyes._group.button(1).click()
+    assert window.settings.eyes == "left"
     again = make()
     assert again.director.glasses == "varifocal"
+    assert again.director._found()["eyes"] == "left"
     assert again.director._found()["glasses"] == "varifocal"
     assert again.director._found()["check"]["reason"] == "not asked"
+
+
+def test_everything_about_the_camera_is_in_sight_at_once(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.director.start()
+    fake.service.picture = grey_picture()
+    feed(fake.service, window.director, 0.5, seen)
+    for _ in range(3):
+        window.refresh()
+        QApplication.processEvents()
+    page = window.pages["camera"]
+    assert not page.read_on.isVisible()
+    assert page.picture.height() >= 180 and page.eyes.isVisible()
 
 
 @pytest.mark.parametrize("percent", [100, 200])
@@ -570,11 +586,10 @@ def test_texts_are_large(qtbot: QtBot) -> None:
 def test_settings_that_make_no_sense_read_as_defaults(qtbot: QtBot, tmp_path: Path) -> None:
     path = tmp_path / "w.ini"
     path.write_text(
-        "[General]\ntext_percent=abc\ntarget_percent=7\nscreen_width_cm=-3\ncolours=pink\n",
+        "[General]\ntext_percent=abc\ntarget_percent=7\ncolours=pink\n",
         encoding="utf-8",
     )
     settings = Settings(path)
     assert settings.text_percent == 100
     assert settings.target_percent == 100
-    assert settings.screen_width_cm is None
     assert settings.colours == "system"

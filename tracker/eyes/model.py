@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from math import nan
 
 import numpy as np
 
@@ -35,14 +36,15 @@ class EyeModel:
 
 @dataclass(frozen=True, slots=True)
 class EyeReading:
-    """Where both eyes look, relative to the head.
+    """Where the eyes look, relative to the head.
 
     Attributes
     ----------
     yaw_deg, pitch_deg
         Mean direction of the eyes.
     vergence_deg
-        How far the lines of sight turn in, in yaw; that of parallel lines is 0.
+        How far the lines of sight turn in, in yaw; that of parallel lines is 0. NaN of one
+        eye alone.
     unlike
         How unlike the eyes of the set-up they look; 1 is usual.
     """
@@ -59,10 +61,10 @@ class GazeModel:
 
     Attributes
     ----------
-    right, left
-        The patient's own right and left eye.
+    eyes
+        Models of the eyes in use, the patient's own right one before the left one.
     reach_deg
-        ``(2, 2)`` lowest and highest trained yaw and pitch of the two eyes' mean.
+        ``(2, 2)`` lowest and highest trained yaw and pitch of the eyes' mean.
     error_deg
         Median error on targets that were held out.
     turned
@@ -70,8 +72,7 @@ class GazeModel:
         than none once a kept profile has been given a new rest.
     """
 
-    right: EyeModel
-    left: EyeModel
+    eyes: tuple[EyeModel, ...]
     reach_deg: Array
     error_deg: float
     turned: Array = field(default_factory=lambda: np.eye(3))
@@ -83,19 +84,20 @@ class GazeModel:
         return (a, b), (c, d)
 
     def read(self, rectified: Array, cornered: Array) -> EyeReading:
-        """Read both eyes.
+        """Read the eyes in use.
 
         Parameters
         ----------
         rectified, cornered
-            ``(2, p)`` patches, the right eye's first.
+            ``(k, p)`` patches of the eyes in use.
         """
-        eyes = list(zip((self.right, self.left), rectified, cornered, strict=True))
+        eyes = list(zip(self.eyes, rectified, cornered, strict=True))
         looks = [
             self.turned @ direction_from_angles(*(float(v) for v in eye.predict(r, c)))
             for eye, r, c in eyes
         ]
         unlike = float(np.mean([eye.unlike(r, c) for eye, r, c in eyes]))
-        yaw, pitch = angles_from_direction(looks[0] + looks[1])
-        right, left = (float(angles_from_direction(look)[0]) for look in looks)
-        return EyeReading(float(yaw), float(pitch), left - right, unlike)
+        yaw, pitch = angles_from_direction(sum(looks[1:], start=looks[0]))
+        yaws = [float(angles_from_direction(look)[0]) for look in looks]
+        turned_in = yaws[1] - yaws[0] if len(yaws) == 2 else nan
+        return EyeReading(float(yaw), float(pitch), turned_in, unlike)

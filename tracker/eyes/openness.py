@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -25,10 +26,14 @@ class LidRange:
 GENERIC_LIDS = LidRange(open_ratio=0.28, shut_ratio=0.06)
 
 
-def aperture(points_px: Array) -> float:
-    """Mean height-to-width ratio of both eye openings from landmarks ``(>= 468, 2)``."""
+def aperture(points_px: Array, rows: Sequence[int] = (0, 1)) -> float:
+    """Mean height-to-width ratio of the eye openings from landmarks ``(>= 468, 2)``.
+
+    ``rows`` are the eyes in use, 0 the right one and 1 the left.
+    """
     ratios = []
-    for lids, (outer, inner) in zip(_LIDS, _CORNERS, strict=True):
+    for row in rows:
+        lids, (outer, inner) = _LIDS[row], _CORNERS[row]
         height = np.mean([np.linalg.norm(points_px[a] - points_px[b]) for a, b in lids])
         ratios.append(height / max(float(np.linalg.norm(points_px[outer] - points_px[inner])), 1.0))
     return float(np.mean(ratios))

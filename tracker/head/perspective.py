@@ -13,14 +13,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.compiled import compiled, solve_positive
+from tracker.lens import DEFAULT_VERTICAL_FOV_DEG
 
 #: Numbers of either precision; shapes are in the docstrings.
 Array = NDArray[np.floating[Any]]
-
-#: Vertical field of view taken where none is known. Laptop webcams lie at
-#: about 40-60 degrees (common practice); a wrong value moves angles by about
-#: 5 % at the ends of that range and distances in proportion.
-DEFAULT_VERTICAL_FOV_DEG = 52.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,9 +17,10 @@ from tracker.session.stage import Step
 class SessionInfo(BaseModel):
     """What is known of a session when it begins; None where it doesn't apply.
 
-    ``setup`` holds what the set-up found (``camera``, ``distance_mm``, ``glasses``,
-    ``calibration``, ``gaze_error_deg``, ``findings``), ``gate`` what was asked and
-    answered before.
+    ``setup`` holds what the set-up found (``camera`` with its field of view, how that is
+    known and its error; ``screen``, ``distance_mm``, ``glasses``, ``eyes``,
+    ``calibration``, ``gaze_error_deg``, ``check``, ``mark``, ``findings``), ``gate`` what
+    was asked and answered before.
     """
 
     model_config = ConfigDict(extra="allow", frozen=True)
@@ -74,6 +75,22 @@ def check_found(check: Any) -> dict[str, Any]:
         "looks": check.looks,
         "reason": None if isfinite(error) else "the eyes were not seen on the targets",
     }
+
+
+def mark_found(mark: Any) -> dict[str, Any]:
+    """What the check by a mark on the wall showed, as a summary says it.
+
+    ``error_deg`` is the head's turn as measured less that which the tape asks for; how
+    well the patient pointed the nose is in it. ``made_on`` is the day of the check: that of
+    a kept set-up was made then.
+    """
+    names = ("error_deg", "measured_deg", "expected_deg", "expected_error_deg")
+    lengths = ("distance_mm", "offset_mm")
+    if mark is None:
+        return {**dict.fromkeys((*names, *lengths, "made_on")), "reason": "not asked"}
+    angles = {n: round(float(getattr(mark, n)), 2) for n in names}
+    typed = {n: round(float(getattr(mark, n))) for n in lengths}
+    return {**angles, **typed, "made_on": mark.made_on or None, "reason": None}
 
 
 def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:

@@ -99,8 +99,11 @@ def session_record(content: JournalContent) -> SessionRecord:
 
 def stage_log_of(record: SessionRecord) -> StageLog:
     """Stage log of a session, as it was really gone through."""
-    fov = (record.about.setup.get("camera") or {}).get("vertical_fov_deg")
-    known = isinstance(fov, int | float) and 5 < fov < 170
+    found = [record.about.setup, *(s.found for s in record.setups)]
+    camera: dict[str, Any] = next((c for f in found if (c := f.get("camera"))), {})
+    fov = camera.get("vertical_fov_deg")
+    taken = camera.get("vertical_fov_source") == "default"
+    known = isinstance(fov, int | float) and 5 < fov < 170 and not taken
     return StageLog(
         camera=Camera(vertical_fov_deg=fov if known else None), steps=list(record.steps)
     )

@@ -100,6 +100,7 @@ def measure_clip(
     """Measure and judge a clip."""
     # Imported here: cv2 and mediapipe take a second that a trace doesn't need.
     from calibration.measurer import make_measurer
+    from tracker.lens import lens_of
     from tracker.session.clip_run import run_clip
     from tracker.vision.clips import open_clip
 
@@ -107,7 +108,7 @@ def measure_clip(
         camera = {
             "width_px": clip.info.width_px,
             "height_px": clip.info.height_px,
-            "vertical_fov_deg": stage.camera.vertical_fov_deg,
+            **lens_of(stage.camera.vertical_fov_deg).found(),
         }
         measurer = make_measurer(vertical_fov_deg=stage.camera.vertical_fov_deg)
         try:

@@ -192,6 +192,7 @@ def _measured(staged: StagedClip) -> Iterator[MeasuredClip]:
     from dataclasses import replace
 
     from calibration.measurer import make_measurer
+    from tracker.lens import lens_of
     from tracker.session.clip_run import measured_clip
     from tracker.vision.clips import open_clip
 
@@ -201,7 +202,7 @@ def _measured(staged: StagedClip) -> Iterator[MeasuredClip]:
             "name": "clip",
             "width_px": clip.info.width_px,
             "height_px": clip.info.height_px,
-            "vertical_fov_deg": fov_deg,
+            **lens_of(fov_deg).found(),
         }
         measurer = make_measurer(vertical_fov_deg=fov_deg)
         try:

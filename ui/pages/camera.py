@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from ui import words
 from ui.ports import CameraChoice
 from ui.session_flow import Director
-from ui.settings import GLASSES, Settings
+from ui.settings import EYES, GLASSES, Settings
 from ui.verdict import verdict
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices
@@ -31,8 +31,8 @@ class CameraPage(Page):
         self.title = Words(words.say("camera.title"), "title")
         self.choice = Choices(words.say("camera.choose"))
         self.choice.chosen.connect(self._chosen)
-        self.picture = Picture()
         # Everything else has to be in sight too, at the usual text size.
+        self.picture = Picture(180)
         self.picture.setMinimumSize(320, 180)
         self.verdict = Words(role="lead", bold=True)
         self.what_to_do = Words(role="lead")
@@ -41,13 +41,20 @@ class CameraPage(Page):
         self.glasses.fill([words.say(f"glasses.{g}") for g in GLASSES])
         self.glasses.choose(GLASSES.index(settings.glasses))
         self.glasses.chosen.connect(self._wear)
-        director.glasses = settings.glasses
+        self.ask_eyes = Words(words.say("eyes.title"))
+        self.eyes = Choices(words.say("eyes.title"), across=True)
+        self.eyes.fill([words.say(f"eyes.{e}") for e in EYES])
+        self.eyes.choose(EYES.index(settings.eyes))
+        self.eyes.chosen.connect(self._watch)
+        director.glasses, director.eyes = settings.glasses, settings.eyes
         for part in (self.title, self.choice):
             self.body.addWidget(part)
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.verdict)
         self.body.addWidget(self.ask_glasses)
         self.body.addWidget(self.glasses)
+        self.body.addWidget(self.ask_eyes)
+        self.body.addWidget(self.eyes)
         self.body.addWidget(self.what_to_do)
         self.body.addStretch(0)
         self.next = Button(words.say("camera.next"), "main")
@@ -78,8 +85,12 @@ class CameraPage(Page):
         self._settings.glasses = self._director.glasses = GLASSES[row]
         self._look_for_kept()
 
+    def _watch(self, row: int) -> None:
+        self._settings.eyes = self._director.eyes = EYES[row]
+        self._look_for_kept()
+
     def _look_for_kept(self) -> None:
-        """Offer the set-up of last time where there is one for these glasses."""
+        """Offer the set-up of last time where there is one for these glasses and this eye."""
         self._is_kept = self._director.kept is not None
 
     def refresh(self) -> None:
@@ -92,6 +103,8 @@ class CameraPage(Page):
         _show(self.choice, len(self._shown) > 1 or trouble is None)
         _show(self.ask_glasses, trouble is None)
         _show(self.glasses, trouble is None)
+        _show(self.ask_eyes, trouble is None)
+        _show(self.eyes, trouble is None)
         if director.camera is not self._kept_for:
             self._kept_for = director.camera
             self._look_for_kept()

@@ -65,9 +65,11 @@ class ChoosePage(Page):
         self.start.clicked.connect(self._start)
         again = Button(words.say("setup.again"))
         again.clicked.connect(self._director.begin_setup)
+        mark = Button(words.say("mark.open"))
+        mark.clicked.connect(self._director.open_mark)
         leave = Button(words.say("choose.leave"))
         leave.clicked.connect(lambda: self._director.stop())
-        for button in (self.start, again, leave):
+        for button in (self.start, again, mark, leave):
             self.buttons.addWidget(button)
 
     @property

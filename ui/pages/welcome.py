@@ -49,7 +49,9 @@ class WelcomePage(Page):
         self.open.clicked.connect(self._choose_plan)
         self.starter = Button(words.say("plan.starter"))
         self.starter.clicked.connect(self._offer_starter)
-        for button in (self.practise, self.start, self.open, self.starter):
+        self.tools = Button(words.say("tools.open"))
+        self.tools.clicked.connect(director.open_tools)
+        for button in (self.practise, self.start, self.open, self.starter, self.tools):
             self.buttons.addWidget(button)
         self.refresh()
 

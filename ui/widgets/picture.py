@@ -16,15 +16,16 @@ from ui import theme, words
 class Picture(QWidget):
     """Shows the newest camera picture, as a mirror does."""
 
-    def __init__(self) -> None:
+    def __init__(self, least_height: int = 270) -> None:
         super().__init__()
+        self._least_height = least_height
         self._image: QImage | None = None
         self.setAccessibleName(words.say("camera.picture"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:
         """A good size on a page."""
-        return QSize(480, 270)
+        return QSize(480, self._least_height)
 
     def minimumSizeHint(self) -> QSize:
         """Still large enough to see a face."""

@@ -1,0 +1,98 @@
+"""The check by one mark on the wall: two lengths, then the nose to the mark and back."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QWidget
+
+from ui import theme, words
+from ui.session_flow import Director
+from ui.widgets.basic import Button, Page, Words
+from ui.widgets.choices import Choices, Stepper
+
+DISTANCES_CM = range(50, 401, 5)
+OFFSETS_CM = range(10, 301, 5)
+SIDES = ("right", "left")
+STAGE_WORDS = {"ahead": "mark.ahead", "mark": "mark.mark", "back": "mark.back_ahead"}
+
+
+class MarkPage(Page):
+    """Where the mark is, what to do, and what came of it."""
+
+    def __init__(self, director: Director) -> None:
+        super().__init__()
+        self._director = director
+        self.said = Words(role="lead", bold=True)
+        self.how = Words(words.say("mark.how"))
+        self.distance = Stepper(words.say("mark.distance"), DISTANCES_CM, 150, _cm)
+        self.offset = Stepper(words.say("mark.offset"), OFFSETS_CM, 60, _cm)
+        self.side = Choices(words.say("mark.side"), across=True)
+        self.side.fill([words.say(f"mark.side.{s}") for s in SIDES])
+        self.body.addWidget(Words(words.say("mark.title"), "title"))
+        self.body.addWidget(self.said)
+        self.body.addWidget(self.how)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(theme.L)
+        grid.setVerticalSpacing(theme.S)
+        self._asked: list[QWidget] = [self.how, self.side]
+        for k, part in enumerate((self.distance, self.offset)):
+            label = Words(part.accessibleName())
+            label.setWordWrap(False)
+            grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
+            grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
+            self._asked += [label, part]
+        grid.setColumnStretch(2, 1)
+        self.body.addLayout(grid)
+        self.body.addWidget(self.side)
+        self.body.addStretch(1)
+        self.begin = Button(words.say("mark.begin"), "main")
+        self.begin.clicked.connect(self._begin)
+        self.back = Button(words.say("mark.back"))
+        self.back.clicked.connect(lambda: director.stop())
+        for button in (self.begin, self.back):
+            self.buttons.addWidget(button)
+
+    def _begin(self) -> None:
+        side = 1.0 if self.side.row == 0 else -1.0
+        self._director.begin_mark(10.0 * self.distance.value, 10.0 * self.offset.value * side)
+        self.refresh()
+        if self._director.mark is not None:
+            self.back.setFocus()
+
+    def refresh(self) -> None:
+        """Show what is asked, or what came of it."""
+        running = self._director.mark is not None
+        had = self.focusWidget()
+        for widget in (*self._asked, self.begin):
+            if widget.isHidden() != running:
+                widget.setVisible(not running)
+        if isinstance(had, QWidget) and not had.isVisibleTo(self):
+            self.back.setFocus()
+        text = self._say()
+        self.said.setText(text)
+        if self.said.isHidden() == bool(text):
+            self.said.setVisible(bool(text))
+
+    def _say(self) -> str:
+        director = self._director
+        if director.trouble is not None:
+            return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        mark = director.mark
+        if mark is not None:
+            if mark.reason:
+                return words.say("practice.not_measured", reason=words.reason(mark.reason))
+            return words.say(STAGE_WORDS[mark.stage])
+        if director.mark_why:
+            return words.say_or(f"mark.{director.mark_why}", "mark.refused", why=director.mark_why)
+        found = director.mark_found
+        if found is None:
+            return ""
+        return words.say(
+            "mark.found",
+            measured=words.number(abs(found.measured_deg), 1),
+            expected=words.number(abs(found.expected_deg), 1),
+        )
+
+
+def _cm(value: int) -> str:
+    return words.say("lens.distance.cm", cm=value)

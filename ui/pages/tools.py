@@ -1,0 +1,49 @@
+"""The measures that are taken once: what is known, and the ways to know better."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from ui import words
+from ui.geometry import ScreenGeometry
+from ui.pages.screen import say_screen
+from ui.session_flow import Director
+from ui.widgets.basic import Button, Page, Words
+
+
+def say_lens(director: Director) -> str:
+    """What is known of the camera's lens, in words."""
+    lens = director.lens.lens
+    error = "?" if lens.error_deg is None else words.number(lens.error_deg, 1)
+    deg = words.number(lens.vertical_fov_deg, 1)
+    return words.say(f"lens.known.{lens.source}", deg=deg, error=error)
+
+
+class ToolsPage(Page):
+    """What is known of camera and screen."""
+
+    def __init__(self, director: Director, geometry: Callable[[], ScreenGeometry]) -> None:
+        super().__init__()
+        self._director, self._geometry = director, geometry
+        self.camera, self.screen_size = Words(), Words()
+        self.body.addWidget(Words(words.say("tools.title"), "title"))
+        self.body.addWidget(Words(words.say("tools.why"), "lead"))
+        self.body.addWidget(self.camera)
+        self.body.addWidget(self.screen_size)
+        self.body.addStretch(1)
+        self.lens = Button(words.say("tools.lens"), "main")
+        self.lens.clicked.connect(director.open_lens)
+        self.measure_screen = Button(words.say("tools.screen"), "main")
+        self.measure_screen.clicked.connect(director.open_screen)
+        self.back = Button(words.say("tools.back"))
+        self.back.clicked.connect(lambda: director.stop())
+        for button in (self.lens, self.measure_screen, self.back):
+            self.buttons.addWidget(button)
+
+    def refresh(self) -> None:
+        """Say what is known."""
+        self.camera.setText(say_lens(self._director))
+        self.screen_size.setText(say_screen(self._geometry()))
+        without_camera = self._director.clip is not None
+        if self.lens.isHidden() != without_camera:
+            self.lens.setVisible(not without_camera)
