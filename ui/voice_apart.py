@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 CHILD = (sys.executable, "-P", "-m", "ui.voice_child")
 #: How long it may take to be found, and to take an order (a daemon may have to start first);
 #: how long it may take to end.
-_FOUND_MS, _TAKEN_MS, _END_MS = 15_000, 4_000, 500
+_FOUND_MS, _TAKEN_MS, _END_MS, _KILLED_MS = 15_000, 4_000, 500, 100
 
 
 class EngineApart(QObject):
@@ -85,4 +85,6 @@ class EngineApart(QObject):
         self._patience.stop()
         process, self._process = self._process, None
         process.kill()
+        # A killed process is gone at once; one that Qt destroys while it lives is a fault.
+        process.waitForFinished(_KILLED_MS)
         self.found.emit("failed" if self._opened else "no_engine")

@@ -21,7 +21,7 @@ from tests.vision.clip_files import write_clip
 from tests.vision.fakes import EndlessSource
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskGate, Prepare
+from tracker.practice.tasks import AskGate, Prepare, ShowToday
 from tracker.session.journal import read_journal
 from tracker.session.trace import load_trace
 from tracker.vision.messages import ClipSource, LazyFactory
@@ -190,6 +190,8 @@ def test_a_planned_session_keeps_one_clock(
     qtbot.wait(700)
     director.answer(dict.fromkeys(QUESTIONS, False))
     director.answer({"dizziness": 0})
+    assert isinstance(director.task, ShowToday)
+    director.answer(True)
     assert isinstance(director.task, Prepare)
     director.in_place()
     qtbot.waitUntil(lambda: director.sample is not None, timeout=20_000)
