@@ -38,7 +38,7 @@ MIN_OPEN_FOR_GAZE = 0.6
 #: Eyes more unlike those of the set-up than this (1 is usual) are not read: another light,
 #: other glasses, lids that hang lower. On rendered heads the eyes of an exercise are .9 to
 #: 1.5 (medians; 1.5 in a coarse film of a dim face); where they are 2 and more they are read
-#: 2 to 3 degrees off (lids that have sunk by a third, a light that has moved to the side).
+#: 2 to 3 degrees off (lids that hang lower by .4, a light that has moved to the side).
 UNLIKE_MOST = 1.7
 #: Where the library's closing score begins to speak of a closing lid, and where it has
 #: said all. On rendered heads shut eyes score .2 to .5 in dim light and .55 and more in

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import itertools
-from math import isfinite
+from collections.abc import Callable
+from dataclasses import replace
+from math import cos, isfinite, nan, pi
 from pathlib import Path
 
 import pytest
@@ -17,7 +19,7 @@ from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
-from tracker.session.summary import load_summary, summarise
+from tracker.session.summary import NOTHING_SEEN, Summary, load_summary, summarise
 from tracker.session.trace import load_trace, save_trace
 
 DIRTY = {"glances": [(8.0, 8.8, 9.0), (14.0, 14.7, -8.0)], "lost": [(11.0, 11.9)]}
@@ -163,3 +165,46 @@ def test_what_was_withheld_stays_withheld_when_the_trace_is_judged_again():
     assert [isfinite(s.gaze_yaw_deg) for s in again.samples] == [
         isfinite(s.gaze_yaw_deg) for s in record.samples
     ]
+
+
+def near_far_session(vergence: Callable[[float], float], reason: str = "") -> Summary:
+    """A minute of a fingertip that comes near every six seconds."""
+    samples = [
+        replace(s, vergence_deg=vergence(s.time_s), eye_open=1.0, reason=reason)
+        for s in turns_samples(amplitude=0.0, noise=0.0, to_s=62.0)
+    ]
+    step = Step(from_s=2.0, to_s=62.0, step="exercise", exercise="near-far")
+    return summarise(run_samples(samples, [step], SessionInfo()))
+
+
+def test_near_and_far_is_counted_and_says_how_far_the_eyes_turned_in() -> None:
+    (found,) = near_far_session(lambda t: 9.0 - 3.0 * cos(2 * pi * (t - 2.0) / 6.0)).exercises
+    assert found.done.repetitions == 10 and found.done.measured_fraction > 0.99
+    assert found.eyes is not None and found.head is None
+    # From 6 to 12 degrees; half a second of smoothing takes some per cent.
+    assert found.eyes["vergence_change_deg"]["median"] == pytest.approx(6.0, abs=0.3)
+    assert set(found.eyes["vergence_change_deg"]["by_side"]) == {"near", "far"}
+
+
+def test_what_was_never_measured_is_no_count_of_none() -> None:
+    (found,) = near_far_session(lambda _: nan, "eyes_unlike").exercises
+    assert found.done.repetitions is None and found.done.turns is None
+    assert found.done.reason == NOTHING_SEEN
+    flags = {f.flag: f.reason for f in found.quality}
+    assert "100 %" in flags["eyes_unlike"] and "little_measured" in flags
+    (still,) = near_far_session(lambda _: 9.0).exercises
+    assert still.done.repetitions == 0 and still.done.reason is None
+
+
+def test_a_gaze_that_was_withheld_says_why() -> None:
+    samples = [
+        replace(s, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason="eyes_unlike")
+        for s in turns_samples(noise=0.0)
+    ]
+    step = Step(
+        from_s=2.0, to_s=22.0, step="exercise", exercise="turns-on-target", target_mm=(0, 0, 600)
+    )
+    (found,) = summarise(run_samples(samples, [step], SessionInfo())).exercises
+    assert found.gaze is not None and found.gaze["on_target_fraction"]["value"] is None
+    assert "unlike those of the set-up" in found.gaze["on_target_fraction"]["reason"]
+    assert found.done.repetitions == 10

@@ -317,14 +317,19 @@ def test_the_mark_on_the_wall_goes_into_the_set_up(make: Make, fake: FakeWorld) 
     assert fake.recordings[-1].setup["mark"] == found
 
 
-def test_another_set_up_forgets_the_mark(make: Make, fake: FakeWorld) -> None:
+def checked_by_mark(make: Make, fake: FakeWorld) -> Window:
+    """A window after a set-up and the check by a mark on the wall."""
     window = make()
     to_choose(window, fake)
-    director = window.director
-    director.open_mark()
-    director.begin_mark(1500.0, 600.0)
+    window.director.open_mark()
+    window.director.begin_mark(1500.0, 600.0)
     for yaw in (0.0, 20.6, 0.0):
         hold(window, fake, yaw)
+    return window
+
+
+def test_another_set_up_forgets_the_mark(make: Make, fake: FakeWorld) -> None:
+    director = checked_by_mark(make, fake).director
     assert director.mark_found is not None
     director.stop()
     director.begin_setup()
@@ -336,13 +341,7 @@ def test_another_set_up_forgets_the_mark(make: Make, fake: FakeWorld) -> None:
 
 
 def test_the_mark_stays_with_the_kept_set_up(make: Make, fake: FakeWorld) -> None:
-    window = make()
-    to_choose(window, fake)
-    director = window.director
-    director.open_mark()
-    director.begin_mark(1500.0, 600.0)
-    for yaw in (0.0, 20.6, 0.0):
-        hold(window, fake, yaw)
+    director = checked_by_mark(make, fake).director
     before = director._found()["mark"]
     assert before["made_on"] == date.today().isoformat()
     director.stop()

@@ -125,3 +125,17 @@ def test_a_hold_and_stands_read_in_plain_words() -> None:
     assert rows["Repetitions"].value == "19" and rows["Time for each"].value == "4 seconds"
     assert rows["Noticed"].value == "not all the way up once"
     assert "Held" not in rows
+
+
+def test_near_and_far_says_how_far_the_eyes_turned_in_and_no_speed() -> None:
+    rows = rows_of(
+        {
+            "prescribed": {"repetitions": 10},
+            "done": {"repetitions": 9, "measured_fraction": 0.97},
+            "eyes": {"vergence_change_deg": {"median": 6.2}, "tempo_bpm": {"median": 20.0}},
+            "events": [],
+        }
+    )
+    values = {r.label: r.value for r in rows}
+    assert values["How far your eyes turned in"] == "6 degrees"
+    assert "Fastest in a turn" not in values and "To the left" not in values

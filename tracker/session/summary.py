@@ -33,6 +33,9 @@ MAX_FILE_BYTES = 50_000_000
 
 NOT_COUNTED = "the camera does not count this exercise in this version"
 NO_REPETITIONS = "it is held for a time: there is nothing to count"
+NOTHING_SEEN = "what it is counted from was never measured"
+#: A set that was over sooner says nothing of what could be measured (common practice).
+LEAST_SEEN_S = 1.0
 
 Ended = Literal[
     "finished",
@@ -192,17 +195,18 @@ def exercise_summary(
     by_eyes = exercise.channel.startswith("eye")
     by_place = channel_of(exercise.channel).unit == "mm"
     movement = _movement(record, exercise) if exercise.counted and not by_place else None
+    not_counted = _why_no_count(exercise, fraction, span_s)
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
         prescribed=_prescribed(record, exercise),
         done=Done(
-            repetitions=len(turns) // 2 if exercise.counted else None,
-            turns=len(turns) if exercise.counted else None,
+            repetitions=None if not_counted else len(turns) // 2,
+            turns=None if not_counted else len(turns),
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
             **_held(record, exercise),
-            reason=_why_no_count(exercise),
+            reason=not_counted,
         ),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
@@ -262,9 +266,10 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     }
 
 
-def _why_no_count(exercise: Exercise) -> str | None:
+def _why_no_count(exercise: Exercise, fraction: float, span_s: float) -> str | None:
+    """Why there is no count; one that could only be 0 because nothing was seen is none."""
     if exercise.counted:
-        return None
+        return NOTHING_SEEN if fraction == 0.0 and span_s >= LEAST_SEEN_S else None
     return NO_REPETITIONS if exercise.channel == HELD else NOT_COUNTED
 
 

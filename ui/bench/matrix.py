@@ -6,6 +6,7 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Iterable
 from pathlib import Path
+from statistics import median
 
 from sample_clips.matrix import Drawn, drawn
 from ui.bench.accuracy import compare_clip
@@ -103,6 +104,7 @@ def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterabl
     )
     yield f"{'':52}{'clips':>6}{'median':>8}{'worst':>8}  worst clip"
     for name in sorted(readings):
-        rows = sorted(readings[name])
-        worst, where = rows[-1]
-        yield f"{name:52}{len(rows):>6}{rows[len(rows) // 2][0]:>8.3f}{worst:>8.3f}  {where}"
+        rows = readings[name]
+        worst, where = max(rows)
+        middle = median(value for value, _ in rows)
+        yield f"{name:52}{len(rows):>6}{middle:>8.3f}{worst:>8.3f}  {where}"
