@@ -172,8 +172,11 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
     waits = {entry_id: why for entry_id, why in task.entries if why}
     today = dict(task.entries)
     coming = [e for e in plan.entries if e.entry_id in today and e.entry_id not in waits]
-    minutes = words.number(max(1, round(minutes_of(plan, coming, week))))
-    lines = [words.say("ask.today.how", minutes=minutes) if coming else words.say("ask.today.none")]
+    minutes = round(minutes_of(plan, coming, week))
+    how = "ask.today.none"
+    if coming:
+        how = "ask.today.how" if minutes > 1 else "ask.today.short"
+    lines = [words.say(how, minutes=words.number(minutes))]
     if plan.words:
         lines.append(words.say("ask.today.words", words=plan.words))
     rows = (

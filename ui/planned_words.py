@@ -42,6 +42,7 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out today: {name}. {why}"),
     "ask.today": QT_TRANSLATE_NOOP("turnpost", "Your practice today"),
     "ask.today.stage": QT_TRANSLATE_NOOP("turnpost", "Today: {name}"),
+    "ask.today.short": QT_TRANSLATE_NOOP("turnpost", "Exercises and rests take about a minute."),
     "ask.today.how": QT_TRANSLATE_NOOP(
         "turnpost", "Exercises and rests take about {minutes} minutes."
     ),

@@ -346,6 +346,14 @@ def test_the_day_is_shown_with_doses_what_waits_and_the_therapists_words(begin: 
     assert "Head and target move apart: The screen can't show this one yet." in waits
 
 
+@pytest.mark.parametrize(("seconds", "long"), [(10, "a minute"), (600, "10 minutes")])
+def test_the_day_says_how_long_it_takes(begin: Begin, seconds: int, long: str) -> None:
+    person = begin(plan_of(Entry(entry_id="stand", exercise="stand", seconds=seconds)))
+    person.none_of_these()
+    person.press("1", ENTER)
+    assert f"Exercises and rests take about {long}." in said(person)
+
+
 def test_a_day_with_nothing_to_do_says_so(begin: Begin) -> None:
     person = begin(plan_of(Entry(entry_id="x2", exercise="turns-x2", repetitions=10)))
     person.none_of_these()

@@ -14,9 +14,14 @@ from ui.widgets.basic import Button, Page, Words
 def say_lens(director: Director) -> str:
     """What is known of the camera's lens, in words."""
     lens = director.lens.lens
-    error = "?" if lens.error_deg is None else words.number(lens.error_deg, 1)
-    deg = words.number(lens.vertical_fov_deg, 1)
+    error = "?" if lens.error_deg is None else _tenths(lens.error_deg)
+    deg = _tenths(lens.vertical_fov_deg)
     return words.say(f"lens.known.{lens.source}", deg=deg, error=error)
+
+
+def _tenths(value: float) -> str:
+    """A number with one decimal, and a whole one with none."""
+    return words.number(value, 0 if round(value, 1).is_integer() else 1)
 
 
 class ToolsPage(Page):
