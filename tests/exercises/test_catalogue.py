@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from tests.session.synthetic import steps, turns_samples
@@ -168,7 +170,12 @@ def test_an_unknown_exercise_is_refused() -> None:
 
 @EVERY
 def test_every_exercise_goes_through_the_engine(exercise: Exercise) -> None:
-    record = run_samples(turns_samples(), steps(exercise.id), SessionInfo())
+    # Everything that is counted from has to be there: what was never measured has no count.
+    samples = [
+        replace(s, neck_x_mm=0.0, neck_y_mm=0.0, neck_z_mm=0.0, vergence_deg=6.0)
+        for s in turns_samples()
+    ]
+    record = run_samples(samples, steps(exercise.id), SessionInfo())
     found = summarise(record).exercises[0]
     assert found.done.duration_s == pytest.approx(20.0)
     assert found.prescribed["repetitions"] == exercise.dose_repetitions
