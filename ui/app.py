@@ -19,6 +19,7 @@ from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.keys import KEYS
+from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.gate import GatePage
@@ -40,6 +41,7 @@ from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.widgets.field import TargetField
 from ui.widgets.header import Header
+from ui.widgets.moving import MovementBox
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
@@ -122,6 +124,9 @@ class Window(QWidget):
         self.header.larger.connect(lambda: self.step_text(1))
         self.header.colours.connect(self.switch_colours)
         self.director.listeners.append(self.follow)
+        for box in self.findChildren(MovementBox):
+            box.still_asked.connect(self.switch_still)
+        self._hold_still()
         self.set_text(settings.text_percent)
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
@@ -172,6 +177,7 @@ class Window(QWidget):
             "text_smaller": lambda: self.step_text(-1),
             "text_normal": lambda: self.set_text(100),
             "colours": self.switch_colours,
+            "still": self.switch_still,
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
@@ -342,6 +348,17 @@ class Window(QWidget):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             theme.apply(app, self.settings.colours)
+
+    def switch_still(self) -> None:
+        """Drawn movements hold still, or move again."""
+        still = is_still(self.settings.motion)
+        self.settings.motion = "moving" if still else "still"
+        self._hold_still()
+
+    def _hold_still(self) -> None:
+        still = is_still(self.settings.motion)
+        for box in self.findChildren(MovementBox):
+            box.set_still(still)
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

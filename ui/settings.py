@@ -17,6 +17,9 @@ GLASSES = ("none", "single", "varifocal")
 #: The eye that is watched.
 EYES = ("both", "left", "right")
 
+#: Whether drawn movements move: as the system says, never, or always.
+MOTIONS = ("system", "still", "moving")
+
 #: What may be heard in seated work with the eyes open; the voice comes with the beats.
 SOUNDS = ("voice", "beats", "silence")
 
@@ -104,6 +107,16 @@ class Settings:
     @sounds.setter
     def sounds(self, value: str) -> None:
         self._store.setValue("sounds", value)
+
+    @property
+    def motion(self) -> str:
+        """Whether drawn movements move: one of :data:`MOTIONS`."""
+        found = str(self._store.value("motion", MOTIONS[0]))
+        return found if found in MOTIONS else MOTIONS[0]
+
+    @motion.setter
+    def motion(self, value: str) -> None:
+        self._store.setValue("motion", value)
 
     @property
     def eyes(self) -> str:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.exercise_words import EXERCISE_WORDS
+from ui.figure_words import FIGURE_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.tools_words import TOOLS_WORDS
@@ -322,6 +323,7 @@ WORDS: dict[str, object] = {
     "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
+    **FIGURE_WORDS,
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,

@@ -1,5 +1,7 @@
 """A task of a planned session: a title, a few lines, and the answers as large buttons."""
 
+# ruff: noqa: N802 - Qt's names
+
 from __future__ import annotations
 
 from itertools import pairwise
@@ -7,6 +9,7 @@ from math import ceil, isfinite
 from typing import Any
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
 from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
@@ -18,6 +21,7 @@ from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.choices import Stepper
 from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
+from ui.widgets.moving import Beside, MovementBox
 
 #: Beats of the test sound.
 TEST_BPM, TEST_S = 60.0, 3.0
@@ -41,13 +45,19 @@ class TaskPage(Page):
         self.time = Words(role="lead", bold=True)
         self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
+        left = QVBoxLayout()
+        left.setSpacing(theme.M)
         for part in (self.title, self.time):
-            self.body.addWidget(part)
+            left.addWidget(part)
         self._beside = QHBoxLayout()
         self._beside.setSpacing(theme.L)
         self._beside.addWidget(self.far)
-        self.body.addLayout(self._beside)
-        self.body.addLayout(self._column)
+        left.addLayout(self._beside)
+        left.addLayout(self._column)
+        self.movement = MovementBox()
+        self.movement.hide()
+        self._drawn = Beside(left, self.movement)
+        self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
         self.body.addStretch(1)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -64,6 +74,12 @@ class TaskPage(Page):
         self._percent = percent
         for button in (self.unwell, self.end):
             button.set_percent(percent)
+        self._drawn.fit(self.body_width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The drawing lies beside the words where there is room."""
+        super().resizeEvent(event)
+        self._drawn.fit(self.body_width())
 
     def ask(self, task: Task) -> None:
         """Show a task."""
@@ -134,6 +150,7 @@ class TaskPage(Page):
                 sounds=director.sounds,
             )
         self.title.setText(self.card.title)
+        self._show_movement(task)
         self._show_lines()
         self._show_options()
         self.count.setVisible(self.card.count is not None)
@@ -141,6 +158,13 @@ class TaskPage(Page):
             self.count.set_value(self.card.first)
         self.refresh()
         self.enter()
+
+    def _show_movement(self, task: Task) -> None:
+        """How it is done as a drawing, before a set and not while it goes on."""
+        asked = task.asked if isinstance(task, Prepare) else None
+        if asked is not None:
+            self.movement.show_exercise(asked.exercise.id, asked.eyes)
+        self.movement.setVisible(asked is not None)
 
     def _show_lines(self) -> None:
         for line in self._lines:
@@ -187,7 +211,7 @@ class TaskPage(Page):
     def _chain(self) -> None:
         """Tab goes through the answers first, then to what leaves."""
         order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [self.unwell, self.end]
+        order += [self.unwell, self.end, self.movement.hold]
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
 

@@ -217,6 +217,11 @@ class Page(QWidget):
         self.column.setMaximumWidth(width)
         self._holder.setMaximumWidth(width)
 
+    def body_width(self) -> int:
+        """Width that the body has, with a bar to scroll it."""
+        free = self.width() - 2 * theme.XL - theme.M - self.scroll.verticalScrollBar().width()
+        return min(free, self.column.maximumWidth() - theme.M)
+
     def page_down(self) -> None:
         """Show what is below; a jump, not a glide."""
         bar = self.scroll.verticalScrollBar()
