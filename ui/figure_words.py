@@ -13,6 +13,7 @@ FIGURE_WORDS: dict[str, object] = {
     "figure.go": QT_TRANSLATE_NOOP("turnpost", "Let it move (S)"),
     "figure.go_name": QT_TRANSLATE_NOOP("turnpost", "Let the drawing move, key S"),
     "figure.view.front": QT_TRANSLATE_NOOP("turnpost", "As in a mirror"),
+    "figure.view.body_front": QT_TRANSLATE_NOOP("turnpost", "From the front"),
     "figure.view.side": QT_TRANSLATE_NOOP("turnpost", "From the side"),
     "figure.view.above": QT_TRANSLATE_NOOP("turnpost", "From above"),
 }

@@ -45,6 +45,8 @@ def drawn(view: str, pose: Pose, movement: Movement) -> Any:
 def test_every_exercise_has_a_slow_movement(exercise: str) -> None:
     movement = MOVEMENTS[exercise]
     assert set(movement.views) <= set(VIEWS) and set(movement.arrows) <= set(movement.views)
+    if len(movement.views) > 1:
+        assert all(words.has(f"figure.view.{v}") for v in movement.views)
     assert movement.a_second <= MOST_A_SECOND
     assert all(k.hold_s >= 0.5 and k.move_s >= 0.5 for k in movement.keys)
     assert len(movement.stills()) == (2 if movement.moves else 1)
