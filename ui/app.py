@@ -22,6 +22,7 @@ from ui.keys import KEYS
 from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
+from ui.pages.first import FirstPage, Looks
 from ui.pages.gate import GatePage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
@@ -37,6 +38,7 @@ from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
 from ui.reserve import keep_constants_alive
 from ui.screen import geometry_of
+from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.widgets.field import TargetField
@@ -60,6 +62,7 @@ _PAGE_OF = {
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
     Phase.choose: "choose",
+    Phase.first: "first",
     Phase.tools: "tools",
     Phase.lens: "lens",
     Phase.screen: "screen",
@@ -136,6 +139,10 @@ class Window(QWidget):
         remembered = plan or settings.plan
         if remembered is not None and clip is None:
             self.open_plan(remembered)
+        if plan is None and settings.first_step in STEPS:
+            # No camera goes on by itself when the program starts.
+            step = settings.first_step
+            self.director.open_first("privacy" if step == "camera" else step)
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self.tick)
@@ -165,6 +172,16 @@ class Window(QWidget):
             "practice": PracticePage(director, practice_field),
             "summary": SummaryPage(director, self.close),
             "sound": SoundPage(director, self.settings, self.close_sound),
+            "first": FirstPage(
+                director,
+                Looks(
+                    self.settings,
+                    self.set_text,
+                    self.set_colours,
+                    self.set_motion,
+                    self.set_language,
+                ),
+            ),
         }
 
     def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
@@ -230,6 +247,7 @@ class Window(QWidget):
     def follow(self) -> None:
         """Show the page of the director's phase, or the sound page while nothing new comes."""
         phase = self.director.phase
+        self._remember_first()
         if self._covered is not None:
             was, task = self._covered
             if phase != was or self.director.task is not task:
@@ -247,10 +265,18 @@ class Window(QWidget):
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
 
+    def _remember_first(self) -> None:
+        """How far the first steps have come, so that the next start goes on from there."""
+        director, settings = self.director, self.settings
+        step = "" if director.first_over else director.first_step
+        if (step or director.first_over) and settings.first_step not in ("", step):
+            settings.first_step = step
+
     def _page(self) -> QWidget:
         """The page of the director's phase, and of its task."""
-        phase, task = self.director.phase, self.director.task
-        if self._covered is not None:
+        director = self.director
+        phase, task = director.phase, director.task
+        if self._covered is not None or (phase == Phase.first and director.first_step == "sound"):
             return self.pages["sound"]
         if phase == Phase.asking and isinstance(task, AskGate):
             return self.pages["gate"]
@@ -300,7 +326,10 @@ class Window(QWidget):
             self.follow()
 
     def close_sound(self) -> None:
-        """Back to where one came from."""
+        """Back to where one came from; as one of the first steps, on to the next."""
+        if self._covered is None:
+            self.director.first_go_on()
+            return
         self._covered = None
         self.follow()
 
@@ -343,17 +372,27 @@ class Window(QWidget):
 
     def switch_colours(self) -> None:
         """Light to dark and back."""
-        dark = theme.is_dark(self.settings.colours)
-        self.settings.colours = "light" if dark else "dark"
+        self.set_colours("light" if theme.is_dark(self.settings.colours) else "dark")
+
+    def set_colours(self, colours: str) -> None:
+        """Light or dark."""
+        self.settings.colours = colours
         app = QApplication.instance()
         if isinstance(app, QApplication):
             theme.apply(app, self.settings.colours)
 
     def switch_still(self) -> None:
         """Drawn movements hold still, or move again."""
-        still = is_still(self.settings.motion)
-        self.settings.motion = "moving" if still else "still"
+        self.set_motion("moving" if is_still(self.settings.motion) else "still")
+
+    def set_motion(self, motion: str) -> None:
+        """Whether drawn movements move."""
+        self.settings.motion = motion
         self._hold_still()
+
+    def set_language(self, language: str) -> None:
+        """Remember the language; it holds from the next start on."""
+        self.settings.language = language
 
     def _hold_still(self) -> None:
         still = is_still(self.settings.motion)

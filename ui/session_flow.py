@@ -11,6 +11,7 @@ from __future__ import annotations
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
+from ui.session_first import FirstPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -19,7 +20,6 @@ from ui.session_state import (
     Phase,
     Trouble,
 )
-from ui.session_tools import ToolsPart
 
 __all__ = [
     "COUNTDOWN_S",
@@ -37,7 +37,7 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(ToolsPart):
+class Director(FirstPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---

@@ -29,6 +29,7 @@ class Phase(StrEnum):
     fitting = "fitting"
     setup_failed = "setup_failed"
     choose = "choose"
+    first = "first"
     tools = "tools"
     lens = "lens"
     screen = "screen"

@@ -129,6 +129,24 @@ class Settings:
         self._store.setValue("eyes", value)
 
     @property
+    def first_step(self) -> str:
+        """The one of the first steps that comes next; empty once they are over."""
+        return str(self._store.value("first_step", "text"))
+
+    @first_step.setter
+    def first_step(self, value: str) -> None:
+        self._store.setValue("first_step", value)
+
+    @property
+    def language(self) -> str:
+        """Code of the language chosen; empty for the system's."""
+        return str(self._store.value("language", ""))
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._store.setValue("language", value)
+
+    @property
     def plan(self) -> Path | None:
         """The plan opened last."""
         found = str(self._store.value("plan", ""))

@@ -11,6 +11,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
+from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.tools_words import TOOLS_WORDS
@@ -324,6 +325,7 @@ WORDS: dict[str, object] = {
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
     **FIGURE_WORDS,
+    **FIRST_WORDS,
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,

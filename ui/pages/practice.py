@@ -15,7 +15,7 @@ from ui import theme, words
 from ui.cards import dose_words
 from ui.session_flow import Director, Phase
 from ui.set_figure import set_figure
-from ui.widgets.basic import Button, Words, keep_room
+from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.far import FarBoard
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
@@ -169,9 +169,9 @@ class PracticePage(QWidget):
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
-        _word(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
+        relabel(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
         shown = director.picture_shown
-        _word(
+        relabel(
             self.show_me, words.say("practice.picture_hide" if shown else "practice.picture_show")
         )
 
@@ -247,10 +247,3 @@ def _asked_words(live: LiveState, *, counted: bool) -> str:
     elif tempo is not None:
         parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
     return "   ·   ".join(parts)
-
-
-def _word(button: Button, text: str) -> None:
-    if button.text() != text:
-        button.setText(text)
-        button.setAccessibleName(text)
-        button.updateGeometry()

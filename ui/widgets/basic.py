@@ -135,6 +135,14 @@ class Button(QPushButton):
         return palette.color(role.Button), palette.color(role.ButtonText), palette.color(role.Mid)
 
 
+def relabel(button: Button, text: str) -> None:
+    """Give a button other words; nothing happens while they are the same."""
+    if button.text() != text:
+        button.setText(text)
+        button.setAccessibleName(text)
+        button.updateGeometry()
+
+
 def _mixed(one: QColor, other: QColor, share: float) -> QColor:
     parts = (
         a + (b - a) * share for a, b in zip(one.getRgbF()[:3], other.getRgbF()[:3], strict=True)

@@ -195,6 +195,11 @@ class MovementBox(QWidget):
         self.picture.show_exercise(exercise, eyes)
         self._word()
 
+    def show_movement(self, movement: Movement, name: str, how: str) -> None:
+        """Draw a movement with a name and words of its own."""
+        self.picture.show_movement(movement, name, how)
+        self._word()
+
     def set_still(self, still: bool) -> None:
         """Let nothing move, or let it."""
         self.picture.set_still(still)
