@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import chain
 from typing import Any
 
 import pytest
@@ -78,7 +79,7 @@ def test_nothing_is_cut_at_any_step(
     person = begin(make, fake, percent=percent, colours=colours)
     OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
-    for k, step in enumerate([*walk(person), OVERVIEW]):
+    for k, step in enumerate(chain(walk(person), [OVERVIEW])):
         if step == OVERVIEW:
             person.director.open_first(OVERVIEW)
         person.settle()

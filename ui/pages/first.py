@@ -19,6 +19,7 @@ from ui.session_flow import Director
 from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.choices import Choices, Stepper
+from ui.widgets.flow import FlowRow
 from ui.widgets.moving import Beside, MovementBox
 
 #: What is read at each step; a mark in front says that it is a caution.
@@ -29,7 +30,6 @@ _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
         ("first.about.does", False),
         ("first.about.saves", False),
         ("first.about.not", True),
-        ("caution.therapist", False),
     ),
     "stop": (("caution.help", True), ("caution.stop", True), ("caution.fall", False)),
     "privacy": (("privacy", False), ("first.privacy.mark", False)),
@@ -146,9 +146,15 @@ class FirstPage(Page):
         column.addLayout(self._lines)
         column.addWidget(looks)
         self.steps = [self._step_button(s) for s in STEPS]
+        self._all = QWidget()
+        row = FlowRow(self._all)
         for button in self.steps:
-            column.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
-        self.place = MovementBox()
+            row.addWidget(button)
+        policy = self._all.sizePolicy()
+        policy.setHeightForWidth(True)
+        self._all.setSizePolicy(policy)
+        column.addWidget(self._all)
+        self.place = MovementBox(scale=1.7)
         self._drawn = Beside(column, self.place)
         self.body.addLayout(self._drawn)
         self.body.addStretch(1)
@@ -191,6 +197,7 @@ class FirstPage(Page):
         self.refresh()
         super().enter()
         if self.shown == OVERVIEW:
+            # None of its buttons is the main one.
             self.steps[0].setFocus()
 
     def refresh(self) -> None:
@@ -209,8 +216,7 @@ class FirstPage(Page):
         self.title.setText(words.say(f"first.{step}"))
         self._show_lines(step)
         self.looks.setVisible(step == "text")
-        for button in self.steps:
-            button.setVisible(step == OVERVIEW)
+        self._all.setVisible(step == OVERVIEW)
         place = PLACES.get(step)
         if place is not None:
             how = " ".join(words.say(key) for key, _ in _LINES[step])
@@ -227,7 +233,7 @@ class FirstPage(Page):
             button.setVisible(on)
         self._drawn.fit(self.body_width())
         if self.isVisible():
-            super().enter()
+            self.enter()
 
     def _show_lines(self, step: str) -> None:
         for part in self._made:

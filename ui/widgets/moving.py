@@ -30,10 +30,16 @@ class MovementPicture(QWidget):
 
     Where nothing may move, two moments of it are drawn in place of one that moves. It
     draws anew only while it is seen and something in it moves.
+
+    Parameters
+    ----------
+    scale
+        How much larger than usual it is: for what never moves.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, scale: float = 1.0) -> None:
         super().__init__()
+        self._scale = scale
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.movement: Movement | None = None
         self.still = False
@@ -88,7 +94,7 @@ class MovementPicture(QWidget):
     def side_px(self) -> int:
         """Side of one drawing."""
         share = (self._percent - 100) / 100
-        return round(SIDE_PX + (LARGEST_PX - SIDE_PX) * min(share, 1.0))
+        return round(self._scale * (SIDE_PX + (LARGEST_PX - SIDE_PX) * min(share, 1.0)))
 
     def panels(self) -> list[tuple[str, Pose]]:
         """What is drawn now: views and poses, from top to bottom."""
@@ -176,9 +182,9 @@ class MovementBox(QWidget):
 
     still_asked = Signal()
 
-    def __init__(self) -> None:
+    def __init__(self, scale: float = 1.0) -> None:
         super().__init__()
-        self.picture = MovementPicture()
+        self.picture = MovementPicture(scale)
         self.hold = Button(words.say("figure.hold"), "small", words.say("figure.hold_name"))
         self.hold.clicked.connect(self.still_asked)
         column = QVBoxLayout(self)
