@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QShortcut
+from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -41,9 +41,11 @@ from ui.screen import geometry_of
 from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
+from ui.share import text_percent
 from ui.widgets.field import TargetField
 from ui.widgets.header import Header
 from ui.widgets.moving import MovementBox
+from ui.widgets.picture import Picture
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
@@ -112,6 +114,7 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
+        self._drawn_percent = 0
         self._covered: tuple[Phase, Task | None] | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
@@ -122,6 +125,7 @@ class Window(QWidget):
         for page in self.pages.values():
             self.stack.addWidget(page)
         self._shortcuts = self._make_shortcuts()
+        self.header.call.connect(self.switch_sharing)
         self.header.sound.connect(self.open_sound)
         self.header.smaller.connect(lambda: self.step_text(-1))
         self.header.larger.connect(lambda: self.step_text(1))
@@ -195,6 +199,7 @@ class Window(QWidget):
             "text_normal": lambda: self.set_text(100),
             "colours": self.switch_colours,
             "still": self.switch_still,
+            "share": self.switch_sharing,
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
@@ -253,6 +258,7 @@ class Window(QWidget):
             if phase != was or self.director.task is not task:
                 self._covered = None
         self.header.let_sound(self._may_cover())
+        self.header.let_share(self._may_share(), self.director.sharing)
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
@@ -302,6 +308,7 @@ class Window(QWidget):
         key = "clip_on" if clip else "camera_on" if director.camera_on else "camera_off"
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
+            self.header.make_room()
         for field in self.fields:
             self._measure(field)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
@@ -333,6 +340,37 @@ class Window(QWidget):
         self._covered = None
         self.follow()
 
+    def _may_share(self) -> bool:
+        """A set-up is not to be disturbed: its targets must stay where they are."""
+        return self.director.phase not in (Phase.setup, Phase.fitting, Phase.saving)
+
+    def switch_sharing(self) -> None:
+        """Lay the window out for a call that it is shared in, or for the person alone."""
+        director = self.director
+        if self._may_share():
+            if director.phase == Phase.exercise and director.target_coming:
+                # The target gets another place, and the set goes on with it there.
+                director.pause_or_go_on()
+            director.sharing = not director.sharing
+            self._lay_out_for_call()
+        self.follow()
+
+    def _lay_out_for_call(self) -> None:
+        sharing = self.director.sharing
+        practice, task = self.pages["practice"], self.pages["task"]
+        assert isinstance(practice, PracticePage) and isinstance(task, TaskPage)
+        practice.set_sharing(sharing)
+        for picture in self.findChildren(Picture):
+            picture.set_hidden(sharing)
+        self._draw_text()
+        task.show_again()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a call the words grow with the window."""
+        super().resizeEvent(event)
+        if self.director.sharing:
+            self._draw_text()
+
     def use_clip(self) -> None:
         """Go on with the sample clip."""
         self.director.use_clip(self._demo_clip())
@@ -357,6 +395,15 @@ class Window(QWidget):
     def set_text(self, percent: int) -> None:
         """Set the text size of everything."""
         self.settings.text_percent = percent
+        self._draw_text()
+
+    def _draw_text(self) -> None:
+        percent = self.settings.text_percent
+        if self.director.sharing:
+            percent = text_percent(self.height(), percent)
+        if percent == self._drawn_percent:
+            return
+        self._drawn_percent = percent
         for widget in self.findChildren(QWidget):
             change = getattr(widget, "set_percent", None)
             if change is not None:

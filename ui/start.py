@@ -414,6 +414,9 @@ def start(words: Sequence[str]) -> int:
     stage = stage_of(words)
     needs_server = stage == "test" or (words[:1] == ["demo"] and not has_screen())
     more = ["xvfb"] if needs_server and sys.platform == "linux" and not shutil.which("Xvfb") else []
+    if stage == "test" and sys.platform == "linux" and not shutil.which("tesseract"):
+        # Reads what is left of a window after a video call.
+        more.append("tesseract-ocr")
     prepare(folder, stage, more)
     if stage == "test":
         return run_checks(folder, words[1:])

@@ -14,6 +14,7 @@ from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
+from ui.share_words import SHARE_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -123,7 +124,8 @@ WORDS: dict[str, object] = {
     "trouble.busy": QT_TRANSLATE_NOOP("turnpost", "Another program is using the camera."),
     "trouble.busy.do": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Close the other program. In a video call, switch your video off and share this window.",
+        "Close the other program. In a video call, switch your video off there and share this "
+        "window. To stand you then need a helper in the room, or a second device that shows you.",
     ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(
@@ -329,6 +331,7 @@ WORDS: dict[str, object] = {
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,
+    **SHARE_WORDS,
     **TOOLS_WORDS,
 }
 

@@ -4,6 +4,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from math import ceil, isfinite
 from typing import Any
@@ -12,7 +13,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
-from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
+from tracker.practice.tasks import AskAfterSet, AskSound, AskSupport, Prepare, Task
 from ui import theme, words
 from ui.cards import Card, Option, after_set_card, card_of, left_out_words
 from ui.session_flow import Director
@@ -131,6 +132,11 @@ class TaskPage(Page):
             self.time.setText(text)
         self.time.setVisible(bool(text))
 
+    def show_again(self) -> None:
+        """The same task, once more: what is shown around it has changed."""
+        if isinstance(self._task, AskSupport):
+            self._show()
+
     def _show(self) -> None:
         task, plan = self._task, self._director.plan
         if task is None or plan is None:
@@ -149,6 +155,9 @@ class TaskPage(Page):
                 can_speak=director.can_speak,
                 sounds=director.sounds,
             )
+        if isinstance(task, AskSupport) and self._director.sharing:
+            cares = (words.say("share.helper"), *self.card.cares)
+            self.card = replace(self.card, cares=cares)
         self.title.setText(self.card.title)
         self._show_movement(task)
         self._show_lines()

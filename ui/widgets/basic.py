@@ -110,7 +110,7 @@ class Button(QPushButton):
         elif self.underMouse() and self.isEnabled():
             fill = _mixed(fill, ink, 0.08)
         painter.setBrush(fill)
-        painter.setPen(QPen(line, 2))
+        painter.setPen(QPen(line, theme.LINE))
         painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
         painter.setPen(ink)
         painter.setFont(self.font())
@@ -126,7 +126,7 @@ class Button(QPushButton):
                 palette.color(role.PlaceholderText),
                 palette.color(role.Mid),
             )
-        if self.kind == "main":
+        if self.kind == "main" or self.isChecked():
             fill = palette.color(role.Highlight)
             return fill, palette.color(role.HighlightedText), fill
         if self.kind == "stop":

@@ -72,6 +72,8 @@ class TargetField(QWidget):
         self.distance_mm = 600.0
         self.target_percent = 100
         self.text_percent = 100
+        #: Whether degrees and tempo stand beside the target, or elsewhere.
+        self.figures = True
         self.offsets: list[Point] = []
         self.active = 0
         self.hint = ""
@@ -136,7 +138,8 @@ class TargetField(QWidget):
             painter.translate(self.centre_px(offset))
             if self.state.count is not None:
                 if self.state.bow:
-                    self._draw_figures(painter)
+                    if self.figures:
+                        self._draw_figures(painter)
                     self._draw_bow(painter)
             elif self.hint and k == self.active:
                 self._draw_hint(painter)
@@ -154,7 +157,9 @@ class TargetField(QWidget):
         radius = detail * _DISC / 2
         ink, paper = self._colour(role.WindowText), self._colour(role.Window)
         painter.setBrush(ink if asked else paper)
-        painter.setPen(QPen(ink if asked else self._colour(role.Mid), max(2.0, detail * 0.08)))
+        painter.setPen(
+            QPen(ink if asked else self._colour(role.Mid), max(theme.LINE, detail * 0.08))
+        )
         painter.drawEllipse(QPointF(0, 0), radius, radius)
         if not asked:
             return
