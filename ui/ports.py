@@ -21,7 +21,7 @@ from tracker.session.live import LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
-from tracker.vision.messages import Message
+from tracker.vision.messages import Message, SourceState
 from ui.beats import Tempo
 
 
@@ -288,6 +288,9 @@ class World:
         Summaries of earlier sessions with a plan, oldest first.
     cameras
         The cameras there are.
+    look
+        Why a camera can't be used, as far as one can tell without opening it: the state
+        and the driver's word; None where nothing is known to be wrong. It may take long.
     run
         Runs a job beside the window.
     beats
@@ -307,6 +310,7 @@ class World:
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
     make_planned: Callable[[Plan], RecordingLike]
+    look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

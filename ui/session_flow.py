@@ -204,6 +204,7 @@ class Director(FirstPart):
         if self._service is not None:
             for message in self._service.poll():
                 self._take(message)
+        self._tell_look()
         if self._service is not None:
             self._go_on(self.now_s)
         self._advance_plan()

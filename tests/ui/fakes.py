@@ -206,6 +206,7 @@ class FakeWorld:
 
     folder: Path
     cameras: list[CameraChoice] = field(default_factory=lambda: [CAMERA])
+    look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     services: list[FakeService] = field(default_factory=list)
     recordings: list[FakeRecording] = field(default_factory=list)
     beats: Beats = field(default_factory=Beats)
@@ -225,6 +226,7 @@ class FakeWorld:
             make_service=self._service,
             make_recording=self._recording,
             cameras=lambda: list(self.cameras),
+            look=lambda camera: self.look(camera),
             run=run_at_once,
             make_planned=self._planned,
             kept_profile=lambda camera, glasses: (
