@@ -143,6 +143,10 @@ class Window(QWidget):
         remembered = plan or settings.plan
         if remembered is not None and clip is None:
             self.open_plan(remembered)
+        elif settings.starter and clip is None:
+            welcome = self.pages["welcome"]
+            assert isinstance(welcome, WelcomePage)
+            welcome.offer_starter()
         if plan is None and settings.first_step in STEPS:
             # No camera goes on by itself when the program starts.
             step = settings.first_step
@@ -162,7 +166,7 @@ class Window(QWidget):
             page.unwell.connect(director.unwell)
             page.ended.connect(lambda: director.end_today())
         return {
-            "welcome": WelcomePage(director, self.open_plan),
+            "welcome": WelcomePage(director, self.open_plan, self._remember_starter),
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
@@ -384,7 +388,10 @@ class Window(QWidget):
         except InputError as error:
             welcome.refuse(str(error))
             return
-        self.settings.plan = path
+        self.settings.plan, self.settings.starter = path, False
+
+    def _remember_starter(self) -> None:
+        self.settings.plan, self.settings.starter = None, True
 
     def step_text(self, steps: int) -> None:
         """Larger or smaller text."""

@@ -157,6 +157,15 @@ class Settings:
         self._store.setValue("plan", "" if value is None else str(value.absolute()))
 
     @property
+    def starter(self) -> bool:
+        """Whether the starter that comes with the program was chosen last."""
+        return str(self._store.value("starter", "")) == "yes"
+
+    @starter.setter
+    def starter(self, value: bool) -> None:
+        self._store.setValue("starter", "yes" if value else "")
+
+    @property
     def window(self) -> QByteArray | None:
         """The window's place."""
         found = self._store.value("window")

@@ -25,6 +25,10 @@ from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
 from ui.widgets.share_board import ShareBoard
 
+#: Height that the target has at least, before the lines above it go.
+LEAST_FIELD_PX = 200
+_BY_SECONDS, _STEP_S = 10, 5
+
 
 class PracticePage(QWidget):
     """Countdown, exercise, pause, saving."""
@@ -65,7 +69,7 @@ class PracticePage(QWidget):
         column.addWidget(self.share, 1)
         self.share.hide()
         column.addWidget(self.cue)
-        row = FlowRow()
+        row = self._row = FlowRow()
         # What leaves comes first: in a small window the last ones may lie below its foot.
         for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
             row.addWidget(button)
@@ -93,6 +97,18 @@ class PracticePage(QWidget):
         keep_room(
             self.asked, [f"{words.say('practice.of', done=20, goal=20)}   ·   {longest}"], width
         )
+        self._show_heads()
+
+    def _show_heads(self) -> None:
+        """In a low window with large text the target needs the room of the lines above it."""
+        width = self.width() - 2 * theme.L
+        below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
+        free = self.height() - below - LEAST_FIELD_PX
+        asked = not self._director.sharing and free >= self.asked.height()
+        title = asked and free >= self.asked.height() + self.title.height()
+        for part, on in ((self.title, title), (self.asked, asked)):
+            if part.isHidden() == on:
+                part.setVisible(on)
 
     def resizeEvent(self, event: object) -> None:
         """Keep the lines' room, and the picture in the corner, away from the target."""
@@ -128,8 +144,8 @@ class PracticePage(QWidget):
             self._column.insertWidget(2, self.field, 1)
         self.field.figures = not sharing
         self.field.show()
-        for part in (self.title, self.asked, self.cue):
-            part.setVisible(not sharing)
+        self.cue.setVisible(not sharing)
+        self._show_heads()
         self.share.setVisible(sharing)
         self._held = Held()
         self.refresh()
@@ -248,7 +264,9 @@ class PracticePage(QWidget):
             self.field.show_targets(places, asked.place_at(director.now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
-            self.asked.setText(_asked_words(live, counted=not director.until_said))
+            left = _time_left(director.set_left_s)
+            asked_words = _asked_words(live, counted=not director.until_said)
+            self.asked.setText("   ·   ".join(t for t in (left, asked_words) if t))
             jumps = asked is not None and bool(asked.offsets)
             self.field.show_state(self._figures(live, jumps=jumps))
         else:
@@ -292,6 +310,19 @@ class PracticePage(QWidget):
             measured=not self._director.not_measured,
             bow=not jumps,
         )
+
+
+def _time_left(left_s: float) -> str:
+    """What is left of a timed set: in steps of five seconds until the last ten.
+
+    Figures that changed every second beside the target would pull the eyes away.
+    """
+    if not isfinite(left_s):
+        return ""
+    seconds = ceil(max(left_s, 0.0))
+    if seconds > _BY_SECONDS:
+        seconds = ceil(seconds / _STEP_S) * _STEP_S
+    return words.say("ask.left", time=clock_words(seconds))
 
 
 def _asked_words(live: LiveState, *, counted: bool) -> str:

@@ -20,10 +20,16 @@ CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
 class WelcomePage(Page):
     """Welcome, cautions, start; with a plan, today's practice comes first."""
 
-    def __init__(self, director: Director, open_plan: Callable[[Path], object]) -> None:
+    def __init__(
+        self,
+        director: Director,
+        open_plan: Callable[[Path], object],
+        starter_chosen: Callable[[], object],
+    ) -> None:
         super().__init__()
         self._director = director
         self._open_plan = open_plan
+        self._starter_chosen = starter_chosen
         self.plan: Plan | None = None
         #: What is wrong with a plan's file.
         self._why = ""
@@ -75,6 +81,10 @@ class WelcomePage(Page):
         return self.plan is not None and self.plan.plan_id == SEATED_ID
 
     def _offer_starter(self) -> None:
+        self.offer_starter()
+        self._starter_chosen()
+
+    def offer_starter(self) -> None:
         """Offer the starter on a chair that comes with the program."""
         self.offer(seated_starter())
 

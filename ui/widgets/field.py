@@ -81,7 +81,7 @@ class TargetField(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """Room for the field around one target."""
-        return QSize(320, 240)
+        return QSize(320, 120)
 
     def px_of(self, angle_deg: float) -> float:
         """Pixels of a thing near the middle that is seen at an angle."""
