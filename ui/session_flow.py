@@ -20,6 +20,7 @@ from ui.session_state import (
     Phase,
     Trouble,
 )
+from ui.speaking import Grave
 
 __all__ = [
     "COUNTDOWN_S",
@@ -55,6 +56,7 @@ class Director(FirstPart):
             self._open(self.clip.path)
             self._begin_setup()
             return
+        self.prepare_voice()
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
@@ -130,6 +132,7 @@ class Director(FirstPart):
             self._open(self.camera)
         self.dose = dose
         self.show_picture(False)
+        self._half_said = self._two_said = False
         self._record()
         self._count_from_s = self.now_s
         self._enter(Phase.countdown)
@@ -146,12 +149,15 @@ class Director(FirstPart):
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
+        self._hush()
         if self.leave_tools():
             return
         if self.conductor is not None:
             self.stop_plan(ended)
         elif self.phase in LIVE_PHASES:
             self._finish(ended)
+            if self.clip is None:
+                self._say((Grave.stop, 0), "say.stopped")
         elif self.phase in (Phase.setup, Phase.fitting, Phase.setup_failed, Phase.camera):
             self._close_service()
             self.trouble = None
@@ -248,6 +254,7 @@ class Director(FirstPart):
 
     def _go_on(self, now_s: float) -> None:
         if self.phase == Phase.setup:
+            self._say_setup()
             last = self._last_setup()
             early_s = _FIT_EARLY_S if self.clip is not None else 0.0
             if last is not None and now_s >= last.step.to_s - early_s:
@@ -258,9 +265,13 @@ class Director(FirstPart):
             and now_s >= self._count_from_s + COUNTDOWN_S
         ):
             self._begin_exercise()
+            if self.phase == Phase.exercise:
+                self._say_begin()
         if self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(now_s)
             self._recording.advance(now_s)
             self._look_at_disk(now_s)
             if self.phase == Phase.exercise:
+                if self.conductor is None and self.clip is None:
+                    self._say_alone(self.live)
                 self._end_when_done(now_s)

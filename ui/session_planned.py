@@ -28,6 +28,7 @@ from ui.ports import Job
 from ui.session_place import SETTING_UP
 from ui.session_set import SetPart
 from ui.session_state import COUNTDOWN_S, Phase
+from ui.speaking import Grave
 
 #: Ends that are explained before the summary is shown.
 EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
@@ -214,6 +215,8 @@ class PlannedPart(SetPart):
     def _set_over(self, ended: str) -> None:
         if self.conductor is None:
             super()._set_over(ended)
+            if self.clip is None:
+                self._say((Grave.edge, 0), "say.end")
         else:
             self.set_done()
 
