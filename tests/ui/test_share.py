@@ -6,11 +6,13 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
 
 from tests.ui import call
 from tests.ui.fakes import PLAN, FakeWorld, Make, feed, grey_picture, seen, turning
@@ -23,11 +25,11 @@ from tracker.practice.tasks import AskSupport
 from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.vision.messages import Measured
-from ui import words
+from ui import theme, words
 from ui.session_flow import Dose, Phase
 from ui.share import HOLD_S, VALUES_SHARE, WORDS_SHARE, Board, Held, Sides, board_of, text_percent
 from ui.widgets.basic import Button, Words
-from ui.widgets.outline import pose_of
+from ui.widgets.outline import HeadOutline, pose_of
 
 F4 = Qt.Key.Key_F4
 FULL = Board(
@@ -283,6 +285,17 @@ def test_the_outline_follows_the_measured_head_and_can_be_hidden(
     assert not fake.service.preview_on
     QTest.keyClick(window, Qt.Key.Key_P)
     assert outline.isVisible()
+
+
+def test_the_outlines_lines_are_three_pixels_wide(qtbot: QtBot) -> None:
+    outline = HeadOutline()
+    qtbot.addWidget(outline)
+    outline.resize(100, 100)
+    outline.pose = pose_of(turning(0.0, 0.0))
+    drawn = pixels(outline.grab().toImage()).astype(int)
+    dark = np.abs(drawn - drawn[0, 0]).sum(axis=2) / np.abs(drawn - drawn[0, 0]).sum(axis=2).max()
+    # The neck: two upright lines and nothing else. Soft rims count by their darkness.
+    assert dark[68].sum() == pytest.approx(2 * theme.LINE, abs=0.7)
 
 
 def test_a_head_that_is_not_seen_is_not_drawn() -> None:

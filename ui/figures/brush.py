@@ -47,14 +47,16 @@ class Brush:
         Scaled so that the picture is 100 units wide and high.
     inks
         The colours.
+    least
+        No line is thinner than this, in units of the picture.
     """
 
-    def __init__(self, painter: QPainter, inks: Inks) -> None:
-        self.painter, self.inks = painter, inks
+    def __init__(self, painter: QPainter, inks: Inks, least: float = 0.0) -> None:
+        self.painter, self.inks, self.least = painter, inks, least
 
     def pen(self, colour: QColor, width: float, *, dashed: bool = False) -> None:
         """Take a pen with round ends."""
-        pen = QPen(colour, width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap)
+        pen = QPen(colour, max(width, self.least), Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap)
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
         if dashed:
             pen.setDashPattern([1.2, 2.4])

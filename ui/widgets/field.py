@@ -157,9 +157,8 @@ class TargetField(QWidget):
         radius = detail * _DISC / 2
         ink, paper = self._colour(role.WindowText), self._colour(role.Window)
         painter.setBrush(ink if asked else paper)
-        painter.setPen(
-            QPen(ink if asked else self._colour(role.Mid), max(theme.LINE, detail * 0.08))
-        )
+        line = max(2.0 if asked else theme.LINE, detail * 0.08)
+        painter.setPen(QPen(ink if asked else self._colour(role.Mid), line))
         painter.drawEllipse(QPointF(0, 0), radius, radius)
         if not asked:
             return

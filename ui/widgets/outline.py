@@ -72,7 +72,7 @@ class HeadOutline(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         box = QRectF(self.rect())
         if self.pose is not None:
-            paint(painter, box, "front", self.pose, _ALONE, self.palette())
+            paint(painter, box, "front", self.pose, _ALONE, self.palette(), least_px=theme.LINE)
             return
         role = QPalette.ColorRole
         painter.setPen(QPen(self.palette().color(role.Mid), theme.LINE, Qt.PenStyle.DashLine))
