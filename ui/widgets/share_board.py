@@ -175,6 +175,8 @@ class ShareBoard(QWidget):
     def _placed(self, name: str, rows: list[tuple[str, str]]) -> list[tuple[str, QFont, QRectF]]:
         """Texts with their type and the box of their capitals."""
         box = self.zone(name)
+        # Room for what hangs below the last line.
+        box.setBottom(box.bottom() - 0.4 * self.size_px("words"))
         fonts = [self.font_of(self.size_px(what), text, box.width()) for text, what in rows]
         highs = [QFontMetricsF(f).capHeight() for f in fonts]
         free = box.height() - sum(highs)
