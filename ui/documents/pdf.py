@@ -1,0 +1,292 @@
+"""The page of a session as a PDF: the same page as the HTML file, set on paper.
+
+Drawn with Qt (QPdfWriter, QPainter, QTextLayout), which the program has anyway: it
+writes text as text and lines as vectors, finds a font for every script that the
+system has one for, and needs no native library that would have to be installed. Its
+HTML printing was not used, because it rasters charts and cuts tables in the middle of a
+line; a print engine for HTML would bring native libraries or a second browser.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterable, Sequence
+
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
+from PySide6.QtGui import QColor, QGuiApplication, QPageSize, QPainter, QPdfWriter
+
+from tracker.errors import RunError
+from tracker.records.figures import SessionFigures
+from ui.documents.charts import Chart
+from ui.documents.page import NOTHING_FIRST, Fact, Page, Row, Section, Table, page_of
+from ui.documents.pdf_chart import draw_item, line, rect, set_pen
+from ui.documents.pdf_layout import Block, Group, paginate
+from ui.documents.pdf_text import UNIT, Run, Style, Words, text_width
+from ui.reserve import keep_constants_alive
+
+#: Paper -> width and height in points.
+PAPERS = {"a4": (595.0, 842.0), "letter": (612.0, 792.0)}
+MARGIN = 36.0
+FOOT = 22.0
+CHART_WIDTH = 158.0
+GAP = 10.0
+#: A column of figures is at most so wide; the rest is the row heads'.
+WIDEST_COLUMN = 84.0
+LEAST_HEAD = 84.0
+CELL_PAD = 3.0
+#: Facts of fewer letters stay on one line.
+SHORT = 30
+PALE = QColor("#ececec")
+
+
+def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
+    """The whole file; each session begins a page.
+
+    Raises
+    ------
+    RunError
+        If Qt can't write it.
+    """
+    _application()
+    width, height = PAPERS[paper]
+    placed = [
+        (sheet, f"{page.title}, {page.when}")
+        for page in (page_of(r) for r in records)
+        for sheet in paginate([*_Setter(page, width).groups()], MARGIN, height - MARGIN - FOOT)
+    ]
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    size = QPageSize.PageSizeId.A4 if paper == "a4" else QPageSize.PageSizeId.Letter
+    writer.setPageSize(QPageSize(size))
+    writer.setResolution(72 * UNIT)
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0))
+    writer.setCreator("Turnpost")
+    writer.setTitle("Practice session" if len(records) == 1 else "Practice sessions")
+    painter = QPainter()
+    if not painter.begin(writer):
+        raise RunError("the PDF could not be drawn")
+    try:
+        for number, (sheet, name) in enumerate(placed, 1):
+            if number > 1:
+                writer.newPage()
+            for block, y in sheet:
+                block.draw(painter, y)
+            _foot(painter, width, height, f"{name}   Page {number} of {len(placed)}")
+    finally:
+        painter.end()
+        buffer.close()
+    return bytes(data.data())
+
+
+def _application() -> QGuiApplication:
+    """Qt's application, which fonts need; without a screen where none is open yet."""
+    # Many of Qt's small calls are made here, also outside the window.
+    keep_constants_alive()
+    found = QGuiApplication.instance()
+    if isinstance(found, QGuiApplication):
+        return found
+    # On Linux the usual one ends the program where there is no screen.
+    words = ["-platform", "offscreen"] if sys.platform == "linux" else []
+    return QGuiApplication(["turnpost", *words])
+
+
+def _foot(painter: QPainter, width: float, height: float, text: str) -> None:
+    words = Words(Run(text, Style.SMALL), width - 2 * MARGIN, right=True)
+    words.draw(painter, MARGIN, height - MARGIN - words.height)
+
+
+class _Setter:
+    """Sets one session into blocks."""
+
+    def __init__(self, page: Page, width: float) -> None:
+        self._page = page
+        self._width = width - 2 * MARGIN
+
+    def groups(self) -> Iterable[Group]:
+        """All of it, in order."""
+        page = self._page
+        yield Group(tuple(self._top()))
+        if page.glance is not None:
+            yield Group(tuple(self._titled("The exercises", self._table(page.glance))), GAP)
+        if page.left_out:
+            yield Group(tuple(self._titled("Not begun", self._list(page.left_out))), GAP)
+        for section in page.sections:
+            yield Group(tuple(self._section(section)), GAP)
+        yield Group(tuple(self._titled("Set-up", [self._facts(page.setup)])), GAP)
+        yield Group(tuple(self._titled("Limits", self._list(page.limits, Style.SMALL))), GAP)
+
+    def _top(self) -> Iterable[Block]:
+        """Who, when, what to see first, and how it went."""
+        page = self._page
+        yield self._words([Run(page.title, Style.TITLE)])
+        yield self._words([Run(f"Practice session, {page.when}", Style.HEADING)])
+        yield self._words([Run(page.origin, Style.SMALL)], below=4.0)
+        if page.alert:
+            yield self._box(page.alert)
+        room = self._width
+        if page.chart is not None:
+            room -= CHART_WIDTH + GAP
+            yield self._chart(page.chart)
+        if not page.alert:
+            yield self._words([Run(NOTHING_FIRST, Style.BODY)], room)
+        facts = (page.ended, *page.facts)
+        for some in (facts[:1], facts[1:4], facts[4:]):
+            yield self._facts(some, room)
+        yield self._words([Run("What to trust less", Style.BOLD)], room, above=3.0)
+        none = ("Nothing was noted besides the limits at the end.",)
+        yield from self._list(page.warnings or none, room=room)
+
+    def _section(self, section: Section) -> Iterable[Block]:
+        yield self._words([Run(section.title, Style.HEADING)])
+        yield self._words([Run(section.subtitle, Style.SMALL)], below=2.0)
+        if section.warnings:
+            yield from self._list([f"Trust less: {w}" for w in section.warnings], Style.BOLD)
+        room = self._width
+        if section.chart is not None:
+            room -= CHART_WIDTH + GAP
+            yield self._chart(section.chart)
+        for table in section.tables:
+            yield from self._table(table, room)
+        yield self._facts(section.facts, room)
+        yield from self._list(section.notes, Style.SMALL, room)
+
+    def _titled(self, title: str, blocks: Iterable[Block]) -> Iterable[Block]:
+        yield self._words([Run(title, Style.HEADING)], below=1.0)
+        yield from blocks
+
+    # --- blocks ---
+
+    def _words(
+        self,
+        runs: Sequence[Run],
+        room: float | None = None,
+        *,
+        above: float = 0.0,
+        below: float = 1.0,
+        indent: float = 0.0,
+    ) -> Block:
+        words = Words(runs, (room or self._width) - indent)
+
+        def draw(painter: QPainter, y: float) -> None:
+            words.draw(painter, MARGIN + indent, y + above)
+
+        return Block(above + words.height + below, draw)
+
+    def _list(
+        self, lines: Iterable[str], style: Style = Style.BODY, room: float | None = None
+    ) -> Iterable[Block]:
+        for line in lines:
+            yield self._words([Run(line, style)], room)
+
+    def _facts(self, facts: Sequence[Fact], room: float | None = None) -> Block:
+        """Facts one behind the other; what was found stands out from its label."""
+        runs: list[Run] = []
+        for f in facts:
+            runs.append(Run(f"{'   ' if runs else ''}{f.label}: ", Style.BODY))
+            # A short one isn't torn apart at the end of a line.
+            text = f.text.replace(" ", "\N{NO-BREAK SPACE}") if len(f.text) < SHORT else f.text
+            runs.append(Run(text, Style.ABSENT if f.absent else Style.BOLD))
+        return self._words(runs, room, below=2.0 if facts else 0.0)
+
+    def _box(self, lines: Sequence[str]) -> Block:
+        """What to read first, in a heavy frame."""
+        pad = 5.0
+        texts = [Words(Run("Read first", Style.BODY), self._width - 2 * pad)]
+        texts += [Words(Run(line, Style.HEADING), self._width - 2 * pad) for line in lines]
+        height = sum(t.height for t in texts) + 2 * pad
+
+        def draw(painter: QPainter, y: float) -> None:
+            set_pen(painter, 1.6)
+            painter.drawRect(rect(MARGIN, y, self._width, height))
+            at = y + pad
+            for text in texts:
+                text.draw(painter, MARGIN + pad, at)
+                at += text.height
+
+        return Block(height + 4.0, draw)
+
+    def _chart(self, chart: Chart) -> Block:
+        """A chart at the right edge, beside what comes after it."""
+        scale = CHART_WIDTH / chart.width
+        left = MARGIN + self._width - CHART_WIDTH
+
+        def draw(painter: QPainter, y: float) -> None:
+            painter.save()
+            painter.translate(left * UNIT, y * UNIT)
+            painter.scale(scale, scale)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            for item in chart.items:
+                draw_item(painter, item)
+            painter.restore()
+
+        return Block(0.0, draw, needs=chart.height * scale)
+
+    def _table(self, table: Table, room: float | None = None) -> Iterable[Block]:
+        widths = _widths(table, room or self._width)
+        head = Row(table.corner, ())
+        cells = [Run(c, Style.CELL_BOLD) for c in table.columns]
+        top = _row(head, cells, widths, Style.CELL_BOLD, shaded=True)
+        yield top
+        for row in table.rows:
+            runs = [Run(c.text, Style.CELL_ABSENT if c.absent else Style.CELL) for c in row.cells]
+            block = _row(row, runs, widths, Style.CELL)
+            yield Block(block.height, block.draw, again=top)
+        yield Block(3.0, lambda _p, _y: None)
+
+
+def _row(
+    row: Row, runs: Sequence[Run], widths: Sequence[float], style: Style, *, shaded: bool = False
+) -> Block:
+    total = sum(widths)
+    columns = [total - widths[0]] if row.across else widths[1:]
+    head = Words(Run(row.head, style), widths[0] - 2 * CELL_PAD)
+    cells = [
+        Words(run, width - 2 * CELL_PAD, right=not row.across)
+        for run, width in zip(runs, columns, strict=True)
+    ]
+    height = max(w.height for w in (head, *cells)) + 1.5
+
+    def draw(painter: QPainter, y: float) -> None:
+        if shaded:
+            painter.fillRect(rect(MARGIN, y, total, height), PALE)
+        set_pen(painter, 0.4)
+        painter.drawLine(line(MARGIN, y + height, MARGIN + total, y + height))
+        head.draw(painter, MARGIN + CELL_PAD, y + 0.75)
+        x = MARGIN + widths[0]
+        for words, width in zip(cells, columns, strict=True):
+            words.draw(painter, x + CELL_PAD, y + 0.75)
+            x += width
+
+    return Block(height, draw)
+
+
+def _widths(table: Table, room: float) -> list[float]:
+    """Widths of the columns: as wide as their content, within what there is room for."""
+    natural = []
+    for k, name in enumerate(table.columns):
+        texts = [*name.split(" "), *(r.cells[k].text for r in table.rows if not r.across)]
+        widest = max(text_width(t, Style.CELL_BOLD) for t in texts)
+        natural.append(min(widest + 2 * CELL_PAD + 1.0, WIDEST_COLUMN))
+    spare = room - LEAST_HEAD
+    natural = _narrowed(natural, spare)
+    heads = [table.corner, *(r.head for r in table.rows)]
+    wanted = max(text_width(t, Style.CELL_BOLD) for t in heads) + 2 * CELL_PAD + 1.0
+    head = min(wanted, room - sum(natural))
+    across = [text_width(r.cells[0].text, Style.CELL_BOLD) for r in table.rows if r.across]
+    # What goes across all columns may make the last one wider.
+    missing = max(across, default=0.0) + 2 * CELL_PAD + 1.0 - sum(natural)
+    natural[-1] += max(0.0, min(missing, room - head - sum(natural)))
+    return [head, *natural]
+
+
+def _narrowed(widths: Sequence[float], room: float) -> list[float]:
+    """Widths that fit: the widest are made narrower, the others keep theirs."""
+    if sum(widths) <= room:
+        return list(widths)
+    low, high = 0.0, max(widths)
+    for _ in range(40):
+        most = (low + high) / 2
+        low, high = (most, high) if sum(min(w, most) for w in widths) <= room else (low, most)
+    return [min(w, low) for w in widths]
