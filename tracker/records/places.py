@@ -74,12 +74,12 @@ class Place:
         return None if one is None else (one, one)
 
     def text(self) -> str | None:
-        """A word or a line, fit to be shown (see :func:`clean`); None where there is none."""
+        """A word or a line, fit to be shown (see :func:`clean`); None where nothing is left of it."""
         if self.value is None:
             return None
         if not isinstance(self.value, str):
             raise self.wrong("should be text")
-        return clean(self.value)
+        return clean(self.value) or None
 
     def truth(self) -> bool | None:
         """Yes, no, or None."""

@@ -109,6 +109,7 @@ def _request(r: SessionFigures, e: ExerciseFigures) -> Resource:
     out: Resource = {
         "resourceType": "ServiceRequest",
         "id": _id("request", r.stable_id, e.label),
+        "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{e.label}"}],
         "status": "completed",
         "intent": "order" if r.plan_id else "proposal",
         "code": {
@@ -118,8 +119,6 @@ def _request(r: SessionFigures, e: ExerciseFigures) -> Resource:
         "subject": _subject(r),
         **_when("occurrenceDateTime", r),
     }
-    if e.entry_id:
-        out["identifier"] = [{"system": FIGURES, "value": f"{r.stable_id}/{e.label}"}]
     if dose is not None:
         out["quantityQuantity"] = _quantity(dose)
     if asked:

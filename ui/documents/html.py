@@ -32,6 +32,9 @@ DARK = {
     "warn": "#ffb59f",
 }
 
+#: What was not measured looks unlike a figure.
+NONE = ' class="none"'
+
 _STYLE = """
 :root { color-scheme: light dark; LIGHT }
 @media (prefers-color-scheme: dark) { :root { DARK } }
@@ -111,6 +114,7 @@ def _text(text: str) -> str:
 
 
 def _article(page: Page) -> Iterator[str]:
+    whose = f"{page.title}, {page.when}"
     yield "<article>"
     yield f"<h2><bdi>{_text(page.title)}</bdi>, {_text(page.when)}</h2>"
     yield f'<p class="soft">{_text(page.origin)}</p>'
@@ -127,12 +131,12 @@ def _article(page: Page) -> Iterator[str]:
     yield from _list(page.warnings or ("Nothing was noted besides the limits at the end.",))
     if page.glance is not None:
         yield "<h3>The exercises</h3>"
-        yield from _table(page.glance)
+        yield from _table(page.glance, whose)
     if page.left_out:
         yield "<h3>Not begun</h3>"
         yield from _list(page.left_out)
     for section in page.sections:
-        yield from _section(section)
+        yield from _section(section, whose)
     yield "<h3>Set-up</h3>"
     yield from _facts(page.setup)
     yield "<h3>Limits</h3>"
@@ -140,7 +144,7 @@ def _article(page: Page) -> Iterator[str]:
     yield "</article>"
 
 
-def _section(section: Section) -> Iterator[str]:
+def _section(section: Section, whose: str) -> Iterator[str]:
     yield "<section>"
     yield f"<h3>{_text(section.title)}</h3>"
     yield f'<p class="soft">{_text(section.subtitle)}</p>'
@@ -148,7 +152,7 @@ def _section(section: Section) -> Iterator[str]:
         yield "<p>Trust less:</p>"
         yield from _list(section.warnings)
     for table in section.tables:
-        yield from _table(table)
+        yield from _table(table, whose)
     yield from _chart(section.chart)
     yield from _facts(section.facts)
     if section.notes:
@@ -167,14 +171,14 @@ def _facts(facts: Sequence[Fact]) -> Iterator[str]:
         return
     yield "<dl>"
     for f in facts:
-        kind = ' class="none"' if f.absent else ""
-        yield f"<dt>{_text(f.label)}</dt><dd{kind}>{_text(f.text)}</dd>"
+        yield f"<dt>{_text(f.label)}</dt><dd{NONE if f.absent else ''}>{_text(f.text)}</dd>"
     yield "</dl>"
 
 
-def _table(table: Table) -> Iterator[str]:
-    # A wide table scrolls by itself, so it has to be reachable by keyboard.
-    yield f'<div class="scroll" tabindex="0" role="region" aria-label="{_text(table.caption)}">'
+def _table(table: Table, whose: str) -> Iterator[str]:
+    # A wide table scrolls by itself, so it has to be reachable by keyboard, under its own name.
+    name = _text(f"{table.caption}; {whose}")
+    yield f'<div class="scroll" tabindex="0" role="region" aria-label="{name}">'
     yield "<table>"
     yield f"<caption>{_text(table.caption)}</caption>"
     heads = "".join(f'<th scope="col">{_text(c)}</th>' for c in (table.corner, *table.columns))

@@ -104,7 +104,7 @@ def page_of(record: SessionFigures) -> Page:
         warnings=tuple(_warnings(record)),
         glance=_glance(record) if len(record.exercises) > 1 else None,
         left_out=tuple(f"{left.name} ({left.entry_id}): {left.why}" for left in record.left_out),
-        sections=tuple(_section(e) for e in record.exercises),
+        sections=tuple(_section(e, k) for k, e in enumerate(record.exercises, 1)),
         setup=tuple(fact(f) for f in record.figures if f.group == "setup"),
         limits=terms.LIMITS,
         chart=symptom_chart(record),
@@ -144,7 +144,7 @@ def _glance(record: SessionFigures) -> Table:
         "Noticed",
     )
     rows = []
-    for e in record.exercises:
+    for k, e in enumerate(record.exercises, 1):
         cells = (
             _done(e),
             _sides(e),
@@ -154,7 +154,7 @@ def _glance(record: SessionFigures) -> Table:
             _one(e.find("measured")),
             _noticed(e),
         )
-        rows.append(Row(e.name, cells))
+        rows.append(Row(f"{k}. {e.name}", cells))
     return Table("All exercises at a glance", "Exercise", columns, tuple(rows))
 
 
@@ -211,16 +211,16 @@ def _noticed(e: ExerciseFigures) -> Cell:
 # --- one exercise ---
 
 
-def _section(e: ExerciseFigures) -> Section:
+def _section(e: ExerciseFigures, number: int) -> Section:
     in_table = [f for f in e.figures if f.group in ("dose", "movement", "gaze", "standing")]
     events = [f for f in e.figures if f.group == "events"]
-    table, notes = _matrix(e, in_table)
+    table, notes = _matrix(f"{number}. {e.name}", in_table)
     unmeasured = f"Not measured in this exercise: {'; '.join(e.unmeasured)}."
     return Section(
-        title=e.name,
+        title=f"{number}. {e.name}",
         subtitle=e.label if e.title == e.name else f"{e.title} [{e.label}]",
         warnings=e.flags,
-        tables=(table, *_events(events)),
+        tables=(table, *_events(f"{number}. {e.name}", events)),
         facts=tuple(
             fact(f) for f in e.figures if f.group in ("answers", "symptoms") or f.key == "events"
         ),
@@ -229,7 +229,7 @@ def _section(e: ExerciseFigures) -> Section:
     )
 
 
-def _matrix(e: ExerciseFigures, figures: Sequence[Figure]) -> tuple[Table, list[str]]:
+def _matrix(name: str, figures: Sequence[Figure]) -> tuple[Table, list[str]]:
     """Measures in rows, their parts in columns, and notes on what is missing."""
     present = {f.aspect for f in figures}
     valued = {f.aspect for f in figures if f.value is not None}
@@ -244,7 +244,7 @@ def _matrix(e: ExerciseFigures, figures: Sequence[Figure]) -> tuple[Table, list[
         rows += _rows(parts, columns)
         notes += _missing_notes(parts, columns)
     heads = tuple(HEADS.get(c, ASPECTS[c].capitalize()) for c in columns)
-    return Table(f"Figures: {e.name}", "Figure", heads, tuple(rows)), notes
+    return Table(f"Figures of {name}", "Figure", heads, tuple(rows)), notes
 
 
 def _rows(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[Row]:
@@ -300,7 +300,7 @@ def _missing_notes(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable
         yield f"{missing[0].name}, {' and '.join(names)}: {text}."
 
 
-def _events(figures: Sequence[Figure]) -> Iterable[Table]:
+def _events(name: str, figures: Sequence[Figure]) -> Iterable[Table]:
     """What was noticed: how often, how long, how often said."""
     codes = dict.fromkeys(f.measure for f in figures if f.measure != "events")
     rows = []
@@ -310,4 +310,4 @@ def _events(figures: Sequence[Figure]) -> Iterable[Table]:
         rows.append(Row(parts["all"].name, cells))
     if rows:
         columns = ("Times", "Time in all (s)", "Said to the patient")
-        yield Table("What was noticed", "Noticed", columns, tuple(rows))
+        yield Table(f"Noticed in {name}", "Noticed", columns, tuple(rows))

@@ -177,8 +177,8 @@ class _Setter:
     def _list(
         self, lines: Iterable[str], style: Style = Style.BODY, room: float | None = None
     ) -> Iterable[Block]:
-        for line in lines:
-            yield self._words([Run(line, style)], room)
+        for text in lines:
+            yield self._words([Run(text, style)], room)
 
     def _facts(self, facts: Sequence[Fact], room: float | None = None) -> Block:
         """Facts one behind the other; what was found stands out from its label."""
