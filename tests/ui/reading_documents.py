@@ -9,6 +9,7 @@ import csv
 import io
 import json
 import re
+import unicodedata
 from dataclasses import dataclass
 from typing import Any
 
@@ -157,7 +158,6 @@ def from_fhir(text: str, record: SessionFigures) -> Read:
     asked: dict[str, dict[str, str]] = {}
     values: dict[tuple[str, str], Any] = {}
     for r in resources:
-        number = str(r.get("identifier"))
         if r["resourceType"] == "Observation" and "hasMember" not in r:
             measure = r["code"]["coding"][0]["code"]
             where = r["identifier"][0]["value"].split("/", 1)[1].removesuffix(f"/{measure}")
@@ -217,9 +217,7 @@ def pdf_text(data: bytes) -> str:
 
 def pdf_words(data: bytes) -> list[Word]:
     """Every word with its box, from the boxes of its letters."""
-    return [
-        w for k, page in enumerate(pdfium.PdfDocument(data)) for w in _page_words(page, k)
-    ]
+    return [w for k, page in enumerate(pdfium.PdfDocument(data)) for w in _page_words(page, k)]
 
 
 def _page_words(page: Any, number: int) -> list[Word]:
@@ -242,11 +240,20 @@ def _page_words(page: Any, number: int) -> list[Word]:
         if letter.isspace() or raw.FPDFText_IsGenerated(text, k) == 1:
             close()
             continue
-        if letters and (box[0] < letters[-1][1][0] - 1 or abs(box[1] - letters[-1][1][1]) > 8):
+        if letters and not _goes_on(letters[-1], (letter, box)):
             close()
         letters.append((letter, box))
     close()
     return out
+
+
+def _goes_on(last: tuple[str, tuple[float, ...]], new: tuple[str, tuple[float, ...]]) -> bool:
+    """Whether a letter belongs to the word of the one before it."""
+    backward = [unicodedata.bidirectional(c) in ("R", "AL") for c, _ in (last, new)]
+    if backward[0] != backward[1] or abs(new[1][1] - last[1][1]) > 8:
+        return False
+    # Letters from another font may come out of their order.
+    return backward[0] or last[1][0] - 1 <= new[1][0] <= last[1][2] + 3
 
 
 CELL = r"(?:\d+(?:\.\d+)?(?: to \d+(?:\.\d+)?)?|not measured|not asked|not known)"
@@ -254,7 +261,9 @@ CELL = r"(?:\d+(?:\.\d+)?(?: to \d+(?:\.\d+)?)?|not measured|not asked|not known
 
 def from_pdf(data: bytes, record: SessionFigures) -> Read:
     text = pdf_text(data)
-    text = re.sub(rf"{re.escape(record.person)}, {re.escape(record.when)} Page \d+ of \d+", "", text)
+    text = re.sub(
+        rf"{re.escape(record.person)}, {re.escape(record.when)} Page \d+ of \d+", "", text
+    )
     text = " ".join(text.split())
     names = [f"{k}. {e.name} " for k, e in enumerate(record.exercises, 1)]
     starts = [text.rindex(n) for n in names] + [text.rindex("Set-up ")]

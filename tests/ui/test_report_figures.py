@@ -28,8 +28,7 @@ KINDS: dict[str, tuple[Callable[..., Any], Callable[..., reading.Read]]] = {
 
 def expected(record: SessionFigures, kind: str) -> reading.Read:
     out: reading.Read = {
-        (where, f.key): None if f.value is None else shown(f)
-        for where, f in reading.places(record)
+        (where, f.key): None if f.value is None else shown(f) for where, f in reading.places(record)
     }
     if kind == "fhir":
         # What a session asks for as a whole has no place in a Bundle.

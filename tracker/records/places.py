@@ -58,8 +58,8 @@ class Place:
         if self.value is None:
             return None
         good = isinstance(self.value, int | float) and not isinstance(self.value, bool)
-        # A whole number can be too long for a float.
-        if not good or not isfinite(self.value) or abs(self.value) > 1e15:
+        # A whole number can be too long for a float; no figure is that large.
+        if not good or abs(self.value) > 1e15 or not isfinite(self.value):
             raise self.wrong("should be a number")
         return float(self.value)
 
@@ -74,7 +74,7 @@ class Place:
         return None if one is None else (one, one)
 
     def text(self) -> str | None:
-        """A word or a line, fit to be shown (see :func:`clean`); None where nothing is left of it."""
+        """A word or a line, fit to be shown (see :func:`clean`); None where nothing is left."""
         if self.value is None:
             return None
         if not isinstance(self.value, str):
