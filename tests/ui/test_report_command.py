@@ -41,6 +41,7 @@ def asked(out: Path, *kinds: str) -> list[str]:
     return [w for k in kinds or KINDS for w in (f"--{k}", str(out / f"made.{k}"))]
 
 
+@pytest.mark.usefixtures("qapp")
 def test_one_call_writes_all_and_no_file_names_a_path(
     session: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -82,6 +83,7 @@ def damaged(way: str) -> dict[str, Any]:
     return data
 
 
+@pytest.mark.usefixtures("qapp")
 @pytest.mark.parametrize(
     ("way", "says"),
     [
@@ -159,6 +161,7 @@ def test_qt_is_imported_for_a_pdf_alone_and_a_pdf_needs_no_screen(
     assert done.stderr == b""
 
 
+@pytest.mark.usefixtures("qapp")
 @pytest.mark.slow
 @pytest.mark.timeout(400)
 def test_a_lone_check_of_a_clip_has_documents_too(tmp_path: Path) -> None:

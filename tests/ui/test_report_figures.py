@@ -18,6 +18,9 @@ from ui.documents.fhir import fhir_bundle
 from ui.documents.html import html_document
 from ui.documents.pdf import pdf_document
 
+#: Fonts need Qt's application; without this one a PDF would make its own, without a screen.
+with_qt = pytest.mark.usefixtures("qapp")
+
 KINDS: dict[str, tuple[Callable[..., Any], Callable[..., reading.Read]]] = {
     "csv": (sessions_csv, reading.from_csv),
     "html": (html_document, reading.from_html),
@@ -36,6 +39,7 @@ def expected(record: SessionFigures, kind: str) -> reading.Read:
     return out
 
 
+@with_qt
 @pytest.mark.parametrize("kind", KINDS)
 @pytest.mark.parametrize("name", ["finished", "unseen", "unwell"])
 def test_every_figure_reads_the_same(name: str, kind: str) -> None:
@@ -53,6 +57,7 @@ def test_hostile_text_changes_no_figure(kind: str) -> None:
     assert read(make([record]), record) == expected(record, kind)
 
 
+@with_qt
 def test_a_reader_notices_a_changed_figure() -> None:
     """The comparison can fail: another summary's documents don't read the same."""
     record = record_of(made.finished())
@@ -65,6 +70,7 @@ def test_a_reader_notices_a_changed_figure() -> None:
         assert differ == {("1", "amplitude_deg.left")}, kind
 
 
+@with_qt
 def test_unmeasured_has_its_reason_everywhere_and_is_never_zero() -> None:
     record = record_of(made.unseen())
     missing = [f for e in record.exercises for f in e.figures if f.value is None]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import os
 import re
 from pathlib import Path
 
@@ -26,6 +27,12 @@ def records(name: str) -> list[SessionFigures]:
     return [record_of(made.EXAMPLES[name]())]
 
 
+#: In CI a browser is brought along; without it these tests fail there.
+NEEDS_BROWSER = pytest.mark.skipif(
+    axe.browser() is None and not os.environ.get("CI"), reason="no Chromium on this machine"
+)
+#: Fonts need Qt's application; without this one a PDF would make its own, without a screen.
+with_qt = pytest.mark.usefixtures("qapp")
 ALL = [*made.EXAMPLES, "several"]
 
 
@@ -90,7 +97,7 @@ def test_hostile_text_is_shown_and_not_run() -> None:
     assert "שלום עולם" in text and "🙂" in text
 
 
-@pytest.mark.skipif(axe.browser() is None, reason="no Chromium on this machine")
+@NEEDS_BROWSER
 @pytest.mark.slow
 @pytest.mark.parametrize("dark", [False, True])
 @pytest.mark.parametrize("name", ["several", "nasty"])
@@ -104,7 +111,7 @@ def test_the_html_passes_an_accessibility_checker(name: str, dark: bool, tmp_pat
     )
 
 
-@pytest.mark.skipif(axe.browser() is None, reason="no Chromium on this machine")
+@NEEDS_BROWSER
 @pytest.mark.slow
 def test_the_checker_finds_what_is_wrong(tmp_path: Path) -> None:
     html = html_document(records("unwell")).replace(LIGHT["soft"], "#cccccc")
@@ -116,6 +123,7 @@ def test_the_checker_finds_what_is_wrong(tmp_path: Path) -> None:
 # --- PDF ---
 
 
+@with_qt
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", ALL)
 def test_no_word_is_clipped_or_over_another(name: str, paper: str) -> None:
@@ -154,6 +162,7 @@ def test_the_overlap_check_finds_an_overlap() -> None:
     assert not _overlap(one, Word(0, "three", 41, 10, 60, 20))
 
 
+@with_qt
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "several"])
 def test_all_words_of_the_page_are_in_the_pdf(name: str, paper: str) -> None:
@@ -170,6 +179,7 @@ def test_all_words_of_the_page_are_in_the_pdf(name: str, paper: str) -> None:
             assert " ".join(line.split()) in text
 
 
+@with_qt
 @pytest.mark.parametrize("name", ["unseen", "unwell"])
 @pytest.mark.parametrize("paper", PAPERS)
 def test_a_short_session_is_one_page_of_the_right_size(name: str, paper: str) -> None:
@@ -178,6 +188,7 @@ def test_a_short_session_is_one_page_of_the_right_size(name: str, paper: str) ->
     assert document[0].get_size() == pytest.approx(PAPERS[paper], abs=0.6)
 
 
+@with_qt
 def test_each_session_begins_a_page_and_every_page_says_whose_it_is() -> None:
     several = records("several")
     document = pdfium.PdfDocument(pdf_document(several))
@@ -189,6 +200,7 @@ def test_each_session_begins_a_page_and_every_page_says_whose_it_is() -> None:
     assert len(starts) == len(several)
 
 
+@with_qt
 def test_charts_are_vectors_and_text_is_text() -> None:
     page = pdfium.PdfDocument(pdf_document(records("finished")))[0]
     kinds = {o.type for o in page.get_objects()}
