@@ -6,13 +6,12 @@ import json
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from functools import cache
-from math import nan
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
-from tests.exercises.test_body_watchers import samples
+from tests.exercises.test_body_watchers import run, samples
 from tests.practice.person import SEATED, STAND, Person, plan_of
 from tests.session.synthetic import FROM_S, jump_samples, steps, turns_samples
 from tracker.plan.gate import SPIN
@@ -28,7 +27,7 @@ from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.stage import StageLog, Step
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import Summary, exercise_summary, summarise
 
 LONG_S = FROM_S + 44.0
 FOUND = {
@@ -177,6 +176,33 @@ def unwell() -> Summary:
     )
 
 
+def _wave(size: float, period_s: float) -> Callable[[float], float]:
+    return lambda t: size * np.sin(2 * np.pi * (t - FROM_S) / period_s) if t > FROM_S else 0.0
+
+
+def _rising(t: float) -> float:
+    return 200.0 * (1 - np.cos(2 * np.pi * (t - FROM_S) / 5.0)) if t > FROM_S else 0.0
+
+
+@cache
+def varied() -> Summary:
+    """Seven further exercises, each with a movement of its own, in one session."""
+    movements = {
+        "nods-on-target": {"head_pitch_deg": _wave(12.0, 2.0)},
+        "head-tilts": {"head_roll_deg": _wave(15.0, 4.0)},
+        "near-far": {"vergence_deg": lambda t: 8.0 + _wave(4.0, 5.0)(t)},
+        "sit-to-stand": {"head_y_mm": _rising},
+        "ankle-sway": {"neck_z_mm": _wave(60.0, 4.0)},
+        "weight-shift": {"neck_x_mm": _wave(70.0, 5.0)},
+        "hand-toss": {},
+    }
+    found = [exercise_summary(run(name, samples(**m))) for name, m in movements.items()]
+    data = {"session_id": "20260304-110000-aa11", "person": "Lark"}
+    return without(
+        finished(), **data, exercises=[e.model_dump(mode="json") for e in found], not_done=[]
+    )
+
+
 NASTY = (
     "<script>alert(1)</script>",
     "=1+1",
@@ -242,6 +268,7 @@ EXAMPLES: dict[str, Callable[[], Summary]] = {
     "finished": finished,
     "unseen": unseen,
     "unwell": unwell,
+    "varied": varied,
     "nasty": nasty,
 }
 
@@ -249,6 +276,3 @@ EXAMPLES: dict[str, Callable[[], Summary]] = {
 def without(summary: Summary, **changes: Any) -> Summary:
     """A copy with other fields, as read from a file."""
     return Summary.model_validate(json.loads(summary.model_dump_json()) | changes)
-
-
-__all__ = ["CLIPS", "EXAMPLES", "finished", "nan", "nasty", "unseen", "unwell", "without"]

@@ -270,3 +270,9 @@ def test_clean_text_keeps_letters_of_all_scripts() -> None:
     assert clean("x" * 5000) == "x" * (MOST_TEXT - 1) + "…"
     assert clean("\ud800a") == "a"
     assert Place("\x00\u202e").text() is None
+
+
+def test_a_limit_without_its_figure_is_not_told() -> None:
+    turns = record_of(made.unseen()).exercises[0]
+    assert turns.find("on_target") is not None and turns.find("on_target.within") is None
+    assert turns.find("counter_turn") is not None and turns.find("counter_turn.expected") is None

@@ -228,7 +228,7 @@ def test_no_repetition_is_a_table_of_heads_alone() -> None:
 # --- paragraph ---
 
 
-@pytest.mark.parametrize("name", ["finished", "unseen", "unwell"])
+@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied"])
 def test_the_paragraph_is_short_and_says_what_matters(name: str) -> None:
     record = record_of(made.EXAMPLES[name]())
     lines = paragraph(record).splitlines()

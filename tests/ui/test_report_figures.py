@@ -41,7 +41,7 @@ def expected(record: SessionFigures, kind: str) -> reading.Read:
 
 @with_qt
 @pytest.mark.parametrize("kind", KINDS)
-@pytest.mark.parametrize("name", ["finished", "unseen", "unwell"])
+@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied"])
 def test_every_figure_reads_the_same(name: str, kind: str) -> None:
     record = record_of(made.EXAMPLES[name]())
     make, read = KINDS[kind]

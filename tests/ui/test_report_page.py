@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import json
 import os
 import re
 from pathlib import Path
@@ -15,6 +16,7 @@ from tests.ui import axe
 from tests.ui.reading_documents import Word, parsed_html, pdf_text, pdf_words
 from tracker.records import terms
 from tracker.records.figures import SessionFigures, record_of
+from tracker.session.summary import Summary
 from ui.documents.html import DARK, LIGHT, html_document
 from ui.documents.page import page_of
 from ui.documents.pdf import PAPERS, pdf_document
@@ -164,7 +166,7 @@ def test_the_overlap_check_finds_an_overlap() -> None:
 
 @with_qt
 @pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "several"])
+@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied", "several"])
 def test_all_words_of_the_page_are_in_the_pdf(name: str, paper: str) -> None:
     text = pdf_text(pdf_document(records(name), paper))
     for record in records(name):
@@ -232,3 +234,35 @@ def test_a_chart_beside_text_keeps_its_room() -> None:
     assert beside.height == 60
     sheets = paginate([Group((_block(60),)), beside, Group((_block(30),))], 0, 100)
     assert [[y for _, y in s] for s in sheets] == [[0], [0, 10, 10, 60]]
+
+
+# --- what stands where ---
+
+
+def test_the_overview_says_what_was_done_beside_what_was_asked() -> None:
+    glance = page_of(records("finished")[0]).glance
+    assert glance is not None
+    rows = {r.head: dict(zip(glance.columns, r.cells, strict=True)) for r in glance.rows}
+    turns = rows["1. x1 viewing, yaw"]
+    assert turns["Done"].text == "22 of 20" and turns["Gaze on target"].text == "95 %"
+    assert turns["Amplitude"].text == "right 18.0°, left 18.0°, asked 15.0 to 20.0°"
+    assert turns["Noticed"].text == "gaze off target 2"
+    assert list(rows.values())[2]["Done"].text == "held 44.0 s of 45.0 s"
+
+
+def test_the_overview_says_which_side_was_out_of_the_range() -> None:
+    data = json.loads(made.finished().model_dump_json())
+    sides = data["exercises"][0]["head"]["amplitude_deg"]["by_side"]
+    sides["right"]["median"], sides["left"]["median"] = 14.9, 20.1
+    glance = page_of(record_of(Summary.model_validate(data))).glance
+    assert glance is not None
+    wanted = "right 14.9° (below), left 20.1° (above), asked 15.0 to 20.0°"
+    assert glance.rows[0].cells[1].text == wanted
+
+
+def test_nothing_measured_is_said_once_for_a_measure() -> None:
+    (section,) = page_of(records("unseen")[0]).sections
+    across = {r.head: r.cells[0].text for r in section.tables[0].rows if r.across}
+    assert across["Gaze on target (%)"] == "not measured (the line of sight was not measured)"
+    assert not [n for n in section.notes if "line of sight" in n]
+    assert any("fewer than ten repetitions" in n for n in section.notes)

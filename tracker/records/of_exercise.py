@@ -103,10 +103,11 @@ def _gaze(place: Place, _: Exercise | None) -> Iterator[Figure]:
     gaze = place.at("gaze")
     if gaze.value is not None:
         on_target = Making("gaze", "on_target", "Gaze on target", u.PERCENT)
-        yield on_target.read(gaze.at("on_target_fraction"), factor=100.0)
+        whole = on_target.read(gaze.at("on_target_fraction"), factor=100.0)
+        yield whole
         yield from _by_side(on_target, gaze.at("by_side"), "on_target_fraction", 100.0)
         within = gaze.at("on_target_within_deg").number()
-        if within is not None:
+        if within is not None and whole.value is not None:
             yield on_target.of(within, aspect="within", unit=u.DEGREES)
         error = Making("gaze", "gaze_error", "Gaze from target", u.DEGREES)
         yield error.read(gaze.at("error_deg"))
@@ -116,10 +117,11 @@ def _gaze(place: Place, _: Exercise | None) -> Iterator[Figure]:
         ratio = Making(
             "gaze", "counter_turn", "Eye turn per head turn (no diagnostic gain)", u.RATIO
         )
-        yield ratio.read(turned)
+        found = ratio.read(turned)
+        yield found
         yield from ratio.spread(turned)
         expected = turned.at("expected").number()
-        if expected is not None:
+        if expected is not None and found.value is not None:
             yield ratio.of(expected, aspect="expected")
         yield from _by_side(ratio, turned.at("by_side"))
     still = place.at("stillness")

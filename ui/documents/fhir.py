@@ -57,7 +57,7 @@ def fhir_bundle(records: Sequence[SessionFigures]) -> str:
             for r in found.values()
         ],
     }
-    return json.dumps(bundle, indent=1, ensure_ascii=False) + "\n"
+    return json.dumps(bundle, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
 
 
 def _id(*parts: str) -> str:

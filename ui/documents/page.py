@@ -167,16 +167,17 @@ def _one(figure: Figure | None) -> Cell:
 
 
 def _done(e: ExerciseFigures) -> Cell:
-    """Repetitions or held time against what was asked."""
+    """Repetitions and held time against what was asked."""
+    parts = []
     for key, asked_key in (("repetitions", "repetitions.asked"), ("held", "duration.asked")):
         figure, asked = e.find(key), e.find(asked_key)
         if figure is not None and figure.value is not None:
-            text = shown_with_unit(figure)
-            return Cell(text if asked is None else f"{text} of {shown_with_unit(asked)}")
+            of = "" if asked is None else f" of {shown_with_unit(asked)}"
+            parts.append(f"{'held ' if key == 'held' else ''}{shown_with_unit(figure)}{of}")
     own = e.find("own_count")
     if own is not None and own.value is not None:
-        return Cell(f"{shown_with_unit(own)} (patient's count)")
-    return _one(e.find("repetitions"))
+        parts.append(f"{shown_with_unit(own)} by the patient's count")
+    return Cell("; ".join(parts)) if parts else _one(e.find("repetitions"))
 
 
 def _sides(e: ExerciseFigures) -> Cell:
@@ -188,12 +189,20 @@ def _sides(e: ExerciseFigures) -> Cell:
         if whole.value is None:
             return Cell(shown(whole), absent=True)
         sides = [f for s in SIDES if (f := e.find(f"{measure}.{s}")) is not None]
-        parts = [f"{f.side} {shown(f)}" for f in sides] or [shown(whole)]
         asked = e.find(f"{measure}.asked")
-        tail = "" if asked is None else f" (asked {shown(asked)})"
-        unit = whole.unit.shown
-        return Cell(f"{', '.join(parts)}{' ' if whole.unit.spaced else ''}{unit}{tail}")
+        told = [f"{f.side} {shown_with_unit(f)}{_beside(f, asked)}" for f in sides]
+        told = told or [shown_with_unit(whole)]
+        return Cell(", ".join([*told, *([f"asked {shown_with_unit(asked)}"] if asked else [])]))
     return Cell("")
+
+
+def _beside(figure: Figure, asked: Figure | None) -> str:
+    """Whether a figure lies below or above the range that was asked for."""
+    span = None if asked is None else asked.value
+    if not isinstance(figure.value, float) or not isinstance(span, tuple):
+        return ""
+    value = float(shown(figure))
+    return " (below)" if value < span[0] else (" (above)" if value > span[1] else "")
 
 
 def _noticed(e: ExerciseFigures) -> Cell:
@@ -237,24 +246,36 @@ def _matrix(name: str, figures: Sequence[Figure]) -> tuple[Table, list[str]]:
     columns = [c for c in COLUMNS if c in valued or c == "all"]
     hidden = [c for c in COLUMNS if c in present and c not in columns]
     rows: list[Row] = []
-    notes = [_hidden_note([f for f in figures if f.aspect == c]) for c in hidden]
-    notes = list(dict.fromkeys(_joined(notes, [ASPECTS[c] for c in hidden])))
-    for measure in dict.fromkeys(f.measure for f in figures):
-        parts = {f.aspect: f for f in figures if f.measure == measure}
+    measures = {
+        m: {f.aspect: f for f in figures if f.measure == m}
+        for m in dict.fromkeys(f.measure for f in figures)
+    }
+    told = {m for m, parts in measures.items() if _is_across(parts)}
+    notes = _hidden_notes([f for f in figures if f.measure not in told], hidden)
+    for measure, parts in measures.items():
         rows += _rows(parts, columns)
-        notes += _missing_notes(parts, columns)
+        if measure not in told:
+            notes += _missing_notes(parts, columns)
     heads = tuple(HEADS.get(c, ASPECTS[c].capitalize()) for c in columns)
     return Table(f"Figures of {name}", "Figure", heads, tuple(rows)), notes
+
+
+def _is_across(parts: dict[str, Figure]) -> bool:
+    """Whether all of a measure is missing for one reason, said once across the table."""
+    inside = [f for a, f in parts.items() if a in COLUMNS]
+    return (
+        bool(inside)
+        and all(f.value is None for f in inside)
+        and len({f.reason for f in inside}) == 1
+    )
 
 
 def _rows(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[Row]:
     inside = {a: f for a, f in parts.items() if a in COLUMNS}
     if inside:
         first = next(iter(inside.values()))
-        found = [f for a, f in inside.items() if a != "asked"]
-        if found and all(f.value is None for f in found) and "asked" not in inside:
-            text = shown_with_unit(inside.get("all", found[0]))
-            yield Row(_head(first), (Cell(text, absent=True),), across=True)
+        if _is_across(parts):
+            yield Row(_head(first), (Cell(shown_with_unit(first), absent=True),), across=True)
         else:
             yield Row(_head(first), tuple(_cell(inside.get(c)) for c in columns))
     for aspect, figure in parts.items():
@@ -272,32 +293,26 @@ def _head(figure: Figure, *, whole: bool = False) -> str:
     return f"{name} ({figure.unit.shown})" if figure.unit.shown else name
 
 
-def _hidden_note(figures: Sequence[Figure]) -> str:
-    return "; ".join(dict.fromkeys(f"{shown(f)} ({f.reason})" for f in figures))
-
-
-def _joined(notes: Sequence[str], names: Sequence[str]) -> list[str]:
-    """Notes of columns, those of the same words together."""
+def _hidden_notes(figures: Sequence[Figure], hidden: Sequence[str]) -> list[str]:
+    """Why columns are not there, those of the same words together."""
     together: dict[str, list[str]] = {}
-    for note, name in zip(notes, names, strict=True):
-        together.setdefault(note, []).append(name)
-    return [f"{' and '.join(names).capitalize()}: {note}." for note, names in together.items()]
+    for aspect in hidden:
+        inside = [f for f in figures if f.aspect == aspect]
+        why = "; ".join(dict.fromkeys(f"{shown(f)} ({f.reason})" for f in inside))
+        if why:
+            together.setdefault(why, []).append(ASPECTS[aspect])
+    return [f"{' and '.join(names).capitalize()}: {why}." for why, names in together.items()]
 
 
 def _missing_notes(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[str]:
     """Why single cells of a measure are missing."""
-    inside = [f for a, f in parts.items() if a in columns or a not in COLUMNS]
-    found = [f for f in inside if f.aspect != "asked"]
-    missing = [f for f in found if f.value is None]
-    across = len(missing) == len(found) and "asked" not in parts
-    if not missing or across:
-        return
     together: dict[str, list[str]] = {}
-    for f in missing:
-        part = ASPECTS[f.aspect] or "whole set"
-        together.setdefault(f"{shown(f)} ({f.reason})", []).append(part)
+    for aspect, f in parts.items():
+        if f.value is None and (aspect in columns or aspect not in COLUMNS):
+            part = ASPECTS[aspect] or "whole set"
+            together.setdefault(f"{shown(f)} ({f.reason})", []).append(part)
     for text, names in together.items():
-        yield f"{missing[0].name}, {' and '.join(names)}: {text}."
+        yield f"{next(iter(parts.values())).name}, {' and '.join(names)}: {text}."
 
 
 def _events(name: str, figures: Sequence[Figure]) -> Iterable[Table]:

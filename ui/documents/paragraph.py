@@ -37,11 +37,13 @@ def _said(figure: Figure | None) -> str:
 def _exercise(e: ExerciseFigures) -> str:
     """What was done of it, how far, and where the eyes were."""
     parts = []
-    for key, name in (("repetitions", "repetitions"), ("held", "held")):
-        figure, asked = e.find(key), e.find(f"{key}.asked") or e.find("duration.asked")
+    for key, asked_key in (("repetitions", "repetitions.asked"), ("held", "duration.asked")):
+        figure, asked = e.find(key), e.find(asked_key)
         if figure is not None:
             of = "" if asked is None else f" of {shown_with_unit(asked)}"
-            parts.append(f"{name} {_said(figure)}{of}")
+            if figure.value is None and asked is not None:
+                of = f", asked {shown_with_unit(asked)}"
+            parts.append(f"{key} {_said(figure)}{of}")
     for key, name in (
         ("own_count", "patient's count"),
         ("amplitude_deg.right", "right"),
@@ -55,7 +57,8 @@ def _exercise(e: ExerciseFigures) -> str:
         ("clarity", "target"),
     ):
         figure = e.find(key)
-        if figure is not None:
+        # That a still head or a sway was not measured stands on the page.
+        if figure is not None and (figure.value is not None or key in ("on_target", "clarity")):
             parts.append(f"{name} {_said(figure)}")
     return f"{e.name}: {', '.join(parts)}"
 

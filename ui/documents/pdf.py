@@ -275,10 +275,10 @@ def _widths(table: Table, room: float) -> list[float]:
     wanted = max(text_width(t, Style.CELL_BOLD) for t in heads) + 2 * CELL_PAD + 1.0
     head = min(wanted, room - sum(natural))
     across = [text_width(r.cells[0].text, Style.CELL_BOLD) for r in table.rows if r.across]
-    # What goes across all columns may make the last one wider.
+    # What goes across all columns may make them wider.
     missing = max(across, default=0.0) + 2 * CELL_PAD + 1.0 - sum(natural)
-    natural[-1] += max(0.0, min(missing, room - head - sum(natural)))
-    return [head, *natural]
+    more = max(0.0, min(missing, room - head - sum(natural))) / len(natural)
+    return [head, *(w + more for w in natural)]
 
 
 def _narrowed(widths: Sequence[float], room: float) -> list[float]:
