@@ -78,9 +78,7 @@ def test_any_damage_gives_documents_or_one_line(data: st.DataObject) -> None:
     if record is None:
         return
     parsed_html(html_document([record]))
-    bundle = fhir_bundle([record])
-    assert json.loads(bundle)["entry"]
-    assert "NaN" not in bundle and "Infinity" not in bundle
+    assert json.loads(fhir_bundle([record]))["entry"]
     sessions_csv([record]).decode("utf-8-sig")
     repetitions_csv([record]).decode("utf-8-sig")
     assert paragraph(record).encode("utf-8")

@@ -65,7 +65,7 @@ def test_the_html_is_well_formed_and_in_order(name: str) -> None:
 
 def test_charts_say_in_words_what_they_show() -> None:
     html = html_document(records("finished"))
-    assert "at the start 2, after exercise 1 4, after exercise 2 3, after exercise 3 2" in html
+    assert "2 at the start, 4 after exercise 1, 3 after exercise 2, 2 after exercise 3" in html
     assert "44 turns (right and left), from 17.9 to 18.1°, asked 15.0 to 20.0°" in html
     assert html.count("<svg") == 3
 

@@ -20,6 +20,8 @@ LEFT, RIGHT, TOP, BOTTOM = 24.0, 6.0, 14.0, 14.0
 SMALL = 7.0
 #: More turns than this are drawn with smaller marks.
 MANY_TURNS = 30
+#: Letters of a side in the legend; all that the program knows are shorter.
+MOST_LEGEND = 9
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,7 +175,7 @@ def _legend(sides: Sequence[str]) -> Iterator[Item]:
     x = LEFT
     for side, kind in zip(sides, ("circle", "square"), strict=False):
         yield Mark(x + 2, 5.5, 3.4, "circle" if kind == "circle" else "square")
-        yield Label(x + 7, 8, side)
+        yield Label(x + 7, 8, side[:MOST_LEGEND])
         x += 48.0
 
 
@@ -200,7 +202,7 @@ def symptom_chart(record: SessionFigures) -> Chart | None:
         items.append(Label(scale.x(k), HEIGHT - 4, name, "middle"))
     items.append(Label(LEFT, 8, "Dizziness at the start and after each exercise", size=6.0))
     told = ", ".join(
-        f"{'at the start' if n == 'start' else f'after exercise {n}'} {number_text(v, 0)}"
+        f"{number_text(v, 0)} {'at the start' if n == 'start' else f'after exercise {n}'}"
         for _, n, v in scores
     )
     return Chart("Dizziness through the session", f"Of 10: {told}.", tuple(items))

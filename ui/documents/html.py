@@ -12,7 +12,7 @@ from html import escape
 
 from tracker.records.figures import SessionFigures
 from ui.documents.charts import Band, Chart, Item, Label, Line, Mark
-from ui.documents.page import NOTHING_FIRST, Fact, Page, Row, Section, Table, page_of
+from ui.documents.page import NOTHING_FIRST, Cell, Fact, Page, Row, Section, Table, page_of
 
 #: Colours of the light and the dark page: text, soft text, ground, pale ground, lines, warning.
 LIGHT = {
@@ -34,6 +34,9 @@ DARK = {
 
 #: What was not measured looks unlike a figure.
 NONE = ' class="none"'
+
+#: Cells of fewer letters stay on one line.
+SHORT = 18
 
 _STYLE = """
 :root { color-scheme: light dark; LIGHT }
@@ -59,6 +62,7 @@ tbody th, thead th:first-child { text-align: left; font-weight: normal; overflow
 thead th { background: var(--pale) }
 td.none, dd.none { font-style: italic; color: var(--soft) }
 td.wide { text-align: left }
+td.short { white-space: nowrap }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: .1rem 1rem; margin: .5rem 0 }
 dt { color: var(--soft); max-width: 22rem } dd { margin: 0 }
 figure { margin: .5rem 0 } figcaption { color: var(--soft); font-size: .9rem }
@@ -68,7 +72,9 @@ svg { width: 100%; max-width: 26rem; height: auto; display: block }
 @media print { :root { LIGHT }
   body { padding: 0; max-width: none; font-size: 9.5pt } article { break-before: page }
   article:first-of-type { break-before: auto } section, figure, tr { break-inside: avoid }
-  .scroll { overflow: visible } svg { max-width: 12cm } }
+  .scroll { overflow: visible } svg { max-width: 7.5cm } dl { gap: 0 1rem }
+  th, td { padding: .05rem .3rem; font-size: 8.5pt }
+  h2, h3 { margin-top: .8rem; break-after: avoid } }
 """
 
 
@@ -194,12 +200,12 @@ def _table(table: Table, whose: str) -> Iterator[str]:
 def _cells(row: Row, columns: int) -> str:
     if row.across:
         return f'<td class="none wide" colspan="{columns}">{_text(row.cells[0].text)}</td>'
-    return "".join(
-        f"<td{' class=none' if cell.absent else ''}>{_text(cell.text)}</td>".replace(
-            "class=none", 'class="none"'
-        )
-        for cell in row.cells
-    )
+    return "".join(_cell(cell) for cell in row.cells)
+
+
+def _cell(cell: Cell) -> str:
+    kinds = [*(["none"] if cell.absent else []), *(["short"] if len(cell.text) < SHORT else [])]
+    return f'<td class="{" ".join(kinds)}">{_text(cell.text)}</td>'
 
 
 def _chart(chart: Chart | None) -> Iterator[str]:

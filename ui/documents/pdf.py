@@ -31,7 +31,7 @@ FOOT = 22.0
 CHART_WIDTH = 158.0
 GAP = 10.0
 #: A column of figures is at most so wide; the rest is the row heads'.
-WIDEST_COLUMN = 84.0
+WIDEST_COLUMN = 96.0
 LEAST_HEAD = 84.0
 CELL_PAD = 3.0
 #: Facts of fewer letters stay on one line.
