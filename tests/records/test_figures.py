@@ -276,3 +276,14 @@ def test_a_limit_without_its_figure_is_not_told() -> None:
     turns = record_of(made.unseen()).exercises[0]
     assert turns.find("on_target") is not None and turns.find("on_target.within") is None
     assert turns.find("counter_turn") is not None and turns.find("counter_turn.expected") is None
+
+
+def test_each_exercise_tells_of_its_set_up_where_they_differ() -> None:
+    record = record_of(made.finished())
+    common = record.find("gaze_error_setup")
+    assert common is not None and told(common) == "not measured (differs between the exercises)"
+    own = [e.find("gaze_error_setup") for e in record.exercises]
+    assert [f and told(f) for f in own] == ["0.6°", "0.9°", "0.6°"]
+    alone = record_of(made.unseen())
+    assert alone.find("gaze_error_setup.held_out") is not None
+    assert alone.exercises[0].find("gaze_error_setup") is None

@@ -109,7 +109,9 @@ def record_of(summary: Summary) -> SessionFigures:
     """
     content = summary.model_dump()
     place = Place(content)
-    exercises = tuple(_labelled([_exercise(p) for p in place.at("exercises").rows()]))
+    differ = any(place.at("setup").at("differs").rows())
+    found = [_exercise(p, own_setup=differ) for p in place.at("exercises").rows()]
+    exercises = tuple(_labelled(found))
     session_id = place.at("session_id").text()
     person = place.at("person").text()
     ended = str(place.at("ended").text())
@@ -132,7 +134,7 @@ def record_of(summary: Summary) -> SessionFigures:
     )
 
 
-def _exercise(place: Place) -> ExerciseFigures:
+def _exercise(place: Place, *, own_setup: bool) -> ExerciseFigures:
     key = place.at("exercise").text() or "?"
     entry_id = place.at("entry_id").text()
     title = exercise_title(key)
@@ -143,7 +145,7 @@ def _exercise(place: Place) -> ExerciseFigures:
         label=key if entry_id in (None, key) else f"{key} / {entry_id}",
         name=title.split(":")[0],
         title=title,
-        figures=exercise_figures(place),
+        figures=exercise_figures(place, own_setup=own_setup),
         flags=tuple(flag_words(p) for p in place.at("quality").rows()),
         unmeasured=tuple(NOT_MEASURED.get(k, k) for k in limits),
         repetitions=tuple(repetition_rows(place)),

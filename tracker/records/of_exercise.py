@@ -35,14 +35,28 @@ SWAY: dict[str, tuple[str, str, u.Unit]] = {
 NO_STANDING = "not a standing exercise"
 
 
-def exercise_figures(place: Place) -> tuple[Figure, ...]:
-    """All figures of one exercise (a place such as ``exercises.0``), in order."""
+def exercise_figures(place: Place, *, own_setup: bool = False) -> tuple[Figure, ...]:
+    """All figures of one exercise (a place such as ``exercises.0``), in order.
+
+    ``own_setup`` is whether the set-ups of the session differ, so that each exercise
+    tells of its own.
+    """
     exercise = CATALOGUE.get(str(place.at("exercise").value))
-    return tuple(
-        figure
-        for part in (_dose, _movement, _gaze, _body, _standing, _answers, _events)
-        for figure in part(place, exercise)
-    )
+    parts = (_dose, _movement, _gaze, _lids, _standing, _answers, _events)
+    found = [figure for part in parts for figure in part(place, exercise)]
+    if own_setup and place.at("setup").value is not None:
+        found += gaze_at_setup(place.at("setup"), "gaze")
+    return tuple(found)
+
+
+def gaze_at_setup(setup: Place, group: str, why: str = "no gaze set-up") -> Iterator[Figure]:
+    """How well the gaze was read at a set-up, by its fit and on looks kept back from it."""
+    make = Making(group, "gaze_error_setup", "Gaze error at set-up", u.DEGREES)
+    yield make.of(setup.at("gaze_error_deg").number(), why)
+    check = setup.at("check")
+    if check.value is not None:
+        reason = check.at("reason").text()
+        yield make.of(check.at("gaze_error_deg").number(), reason, "held_out")
 
 
 def _dose(place: Place, _: Exercise | None) -> Iterator[Figure]:
@@ -132,7 +146,7 @@ def _gaze(place: Place, _: Exercise | None) -> Iterator[Figure]:
         yield make.of(still.at("p95_deg").number(), reason, "p95")
 
 
-def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
+def _lids(place: Place, _: Exercise | None) -> Iterator[Figure]:
     closed = Making("gaze", "eyes_closed", "Eyes closed, blinks included", u.PERCENT)
     yield closed.read(place.at("eyes_closed_fraction"), factor=100.0)
 

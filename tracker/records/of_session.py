@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
-from tracker.records.of_exercise import symptom_figures
+from tracker.records.of_exercise import gaze_at_setup, symptom_figures
 from tracker.records.places import Place, clean
 
 
@@ -61,12 +61,7 @@ def setup_figures(place: Place) -> Iterator[Figure]:
     yield make("light", "Light on the face, of full", u.PERCENT).of(light, "no face seen")
     distance = scaled(place.at("distance_mm").number(), 0.1)
     yield make("distance", "Eyes to camera", u.CENTIMETRES).of(distance, why("distance_mm"))
-    error = make("gaze_error_setup", "Gaze error at set-up", u.DEGREES)
-    yield error.of(place.at("gaze_error_deg").number(), why("gaze_error_deg", "no gaze set-up"))
-    check = place.at("check")
-    if check.value is not None:
-        reason = check.at("reason").text()
-        yield error.of(check.at("gaze_error_deg").number(), reason, "held_out")
+    yield from gaze_at_setup(place, "setup", why("gaze_error_deg", "no gaze set-up"))
     mark = place.at("mark")
     if mark.value is not None:
         turned = make("mark_error", "Head turn against a mark on the wall", u.DEGREES)

@@ -2,9 +2,11 @@
 
 Drawn with Qt (QPdfWriter, QPainter, QTextLayout), which the program has anyway: it
 writes text as text and lines as vectors, finds a font for every script that the
-system has one for, and needs no native library that would have to be installed. Its
-HTML printing was not used, because it rasters charts and cuts tables in the middle of a
-line; a print engine for HTML would bring native libraries or a second browser.
+system has one for, and needs no native library that would have to be installed. Qt's
+own HTML printing was not used: it knows a part of CSS only, takes pictures as pixels
+and leaves little say in where a page ends. A print engine for HTML would bring native
+libraries or a second browser. What is the same for both is
+:mod:`ui.documents.page`: this module only decides where it stands on paper.
 """
 
 from __future__ import annotations
