@@ -118,6 +118,16 @@ def test_falls_and_symptoms_that_stayed_are_read_first() -> None:
     assert settled is not None and shown(settled) == "not settled"
 
 
+def test_a_session_in_which_nothing_was_measured_says_so_first() -> None:
+    assert record_of(made.unseen()).alert == ("Nothing was measured in this session",)
+    data = data_of(made.unseen())
+    data["exercises"].append(data_of(made.finished())["exercises"][0])
+    assert record_of(Summary.model_validate(data)).alert == ()
+    # A walk is never watched, so that nothing is missing of it.
+    data["exercises"] = [data["exercises"][0] | {"exercise": "walk"}]
+    assert record_of(Summary.model_validate(data)).alert == ()
+
+
 def test_what_was_not_begun_says_why() -> None:
     (left,) = record_of(made.finished()).left_out
     assert (left.entry_id, left.why) == ("nods", "no clip of it")

@@ -48,8 +48,7 @@ def places(record: SessionFigures) -> list[tuple[str, Figure]]:
 
 def head(figure: Figure) -> str:
     """The head of a figure's row."""
-    name = figure.name if figure.aspect in COLUMNS else figure.label
-    return f"{name} ({figure.unit.shown})" if figure.unit.shown else name
+    return f"{figure.name} ({figure.unit.shown})" if figure.unit.shown else figure.name
 
 
 def without_unit(text: str, figure: Figure) -> str | None:
@@ -134,9 +133,10 @@ def from_html(text: str, record: SessionFigures) -> Read:
             out[where, f.key] = without_unit(html.facts[group][f.label], f)
             continue
         name = f"{where}. {record.exercises[int(where) - 1].name}"
-        if f.group in IN_TABLE:
-            row = html.tables[f"Figures of {name}"][head(f)]
-            out[where, f.key] = _cell(row.get(COLUMNS.get(f.aspect, "Whole set"), ""))
+        row = html.tables.get(f"Figures of {name}", {}).get(head(f))
+        if f.group in IN_TABLE and f.aspect in COLUMNS and row is not None:
+            assert f.label not in html.facts[name]
+            out[where, f.key] = _cell(row.get(COLUMNS[f.aspect], ""))
         elif f.group == "events" and f.measure != "events":
             row = html.tables[f"Noticed in {name}"][f.name]
             out[where, f.key] = _cell(row[EVENT_COLUMNS[f.aspect]])
@@ -271,7 +271,8 @@ def from_pdf(data: bytes, record: SessionFigures) -> Read:
     parts["session"] = text[: starts[0]] + text[starts[-1] :]
     out: Read = {}
     for where, f in places(record):
-        if where != "session" and f.group in IN_TABLE:
+        is_fact = f"{f.label}: " in parts[where]
+        if where != "session" and f.group in IN_TABLE and not is_fact:
             out[where, f.key] = _pdf_cell(parts[where], f, record.exercises[int(where) - 1].figures)
         elif f.group == "events" and f.measure != "events":
             found = re.search(rf"{re.escape(f.name)}((?: {CELL}){{3}})", parts[where])
@@ -288,9 +289,6 @@ def _pdf_cell(text: str, figure: Figure, all_figures: tuple[Figure, ...]) -> str
     found = re.search(rf"(?<![\w,]) ?{re.escape(head(figure))}((?: {CELL})*)(?= [A-Z]|$| \()", text)
     assert found, (figure, text)
     cells = re.findall(CELL, found[1])
-    if figure.aspect not in COLUMNS:
-        assert len(cells) == 1
-        return _cell(cells[0])
     shown_columns = {f.aspect for f in all_figures if f.value is not None} | {"all"}
     row = [f for f in all_figures if f.measure == figure.measure and f.group == figure.group]
     order = [c for c in COLUMNS if c in shown_columns and c in {f.aspect for f in row}]

@@ -18,7 +18,7 @@ from tracker.records import terms
 from tracker.records.figures import SessionFigures, record_of
 from tracker.session.summary import Summary
 from ui.documents.html import DARK, LIGHT, html_document
-from ui.documents.page import page_of
+from ui.documents.page import NOTHING_FIRST, page_of
 from ui.documents.pdf import PAPERS, pdf_document
 from ui.documents.pdf_layout import Block, Group, paginate
 
@@ -133,8 +133,8 @@ def test_no_word_is_clipped_or_over_another(name: str, paper: str) -> None:
     width, height = PAPERS[paper]
     assert len(words) > 150
     for w in words:
-        assert w.left >= 35 and w.right <= width - 35, w
-        assert w.bottom >= 34 and w.top <= height - 34, w
+        assert w.left >= 32 and w.right <= width - 32, w
+        assert w.bottom >= 34 and w.top <= height - 32, w
     assert [pair for pair in _pairs(words) if _overlap(*pair)] == []
 
 
@@ -182,10 +182,14 @@ def test_all_words_of_the_page_are_in_the_pdf(name: str, paper: str) -> None:
 
 
 @with_qt
-@pytest.mark.parametrize("name", ["unseen", "unwell"])
+@pytest.mark.parametrize("name", ["unseen", "unwell", "two exercises"])
 @pytest.mark.parametrize("paper", PAPERS)
 def test_a_short_session_is_one_page_of_the_right_size(name: str, paper: str) -> None:
-    document = pdfium.PdfDocument(pdf_document(records(name), paper))
+    two = json.loads(made.finished().model_dump_json())["exercises"][:2]
+    short = record_of(made.without(made.finished(), exercises=two))
+    document = pdfium.PdfDocument(
+        pdf_document([short] if name == "two exercises" else records(name), paper)
+    )
     assert len(document) == 1
     assert document[0].get_size() == pytest.approx(PAPERS[paper], abs=0.6)
 
@@ -266,3 +270,10 @@ def test_nothing_measured_is_said_once_for_a_measure() -> None:
     assert across["Gaze on target (%)"] == "not measured (the line of sight was not measured)"
     assert not [n for n in section.notes if "line of sight" in n]
     assert any("fewer than ten repetitions" in n for n in section.notes)
+
+
+def test_calm_is_said_only_where_it_was_asked_for() -> None:
+    assert page_of(records("finished")[0]).calm == NOTHING_FIRST
+    assert page_of(records("unwell")[0]).calm == ""
+    unasked = record_of(made.without(made.finished(), gate=None))
+    assert page_of(unasked).calm.endswith("The safety questions were not asked.")

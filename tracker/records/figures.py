@@ -195,6 +195,9 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
     falls = sum(_count(e, "event.possible_fall") for e in exercises)
     if falls:
         yield f"Possible fall seen by the camera: {falls:.0f}"
+    watched = [e for e in exercises if e.exercise in CATALOGUE and CATALOGUE[e.exercise].needs]
+    if watched and all(_count(e, "measured") == 0.0 for e in watched):
+        yield "Nothing was measured in this session"
     settled = place.at("symptoms").at("reasons").at("settled_minutes").text() or ""
     if settled.startswith("not back"):
         yield "Symptoms did not settle in the time that the plan allows"

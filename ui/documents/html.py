@@ -12,7 +12,8 @@ from html import escape
 
 from tracker.records.figures import SessionFigures
 from ui.documents.charts import Band, Chart, Item, Label, Line, Mark
-from ui.documents.page import NOTHING_FIRST, Cell, Fact, Page, Row, Section, Table, page_of
+from ui.documents.page import page_of
+from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 
 #: Colours of the light and the dark page: text, soft text, ground, pale ground, lines, warning.
 LIGHT = {
@@ -130,7 +131,7 @@ def _article(page: Page) -> Iterator[str]:
         yield from _list(page.alert)
         yield "</div>"
     else:
-        yield f"<p>{_text(NOTHING_FIRST)}</p>"
+        yield f"<p>{_text(page.calm)}</p>"
     yield from _facts([page.ended, *page.facts])
     yield from _chart(page.chart)
     yield "<h3>What to trust less</h3>"

@@ -7,88 +7,21 @@ symptoms answer, what can't be trusted.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from tracker.records import terms
 from tracker.records.figure import ASPECTS, SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
-from ui.documents.charts import Chart, amplitude_chart, symptom_chart
+from ui.documents.charts import amplitude_chart, symptom_chart
+from ui.documents.overview import overview
+from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 
-#: Parts of a measure that stand side by side; any other has a row of its own.
+#: Parts of a measure that stand side by side in a table; any other is told as a fact.
 COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five")
+TABLE_GROUPS = ("dose", "movement", "gaze", "standing")
 HEADS = {"asked": "Asked", "all": "Whole set", "spread": "Spread"}
-#: So many kinds of events stand in the overview; all stand with their exercise.
-MOST_NOTICED = 2
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."
-
-
-@dataclass(frozen=True, slots=True)
-class Fact:
-    """One thing in words; ``absent`` where it was not measured or not asked."""
-
-    label: str
-    text: str
-    absent: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Cell:
-    """A cell of a table; empty where the question doesn't arise."""
-
-    text: str
-    absent: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Row:
-    """A row: its head, and its cells, or one cell across all columns."""
-
-    head: str
-    cells: tuple[Cell, ...]
-    across: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Table:
-    """A table; ``corner`` is the head of its first column."""
-
-    caption: str
-    corner: str
-    columns: tuple[str, ...]
-    rows: tuple[Row, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Section:
-    """One exercise."""
-
-    title: str
-    subtitle: str
-    warnings: tuple[str, ...]
-    tables: tuple[Table, ...]
-    facts: tuple[Fact, ...]
-    notes: tuple[str, ...]
-    chart: Chart | None
-
-
-@dataclass(frozen=True, slots=True)
-class Page:
-    """One session."""
-
-    title: str
-    when: str
-    origin: str
-    ended: Fact
-    alert: tuple[str, ...]
-    facts: tuple[Fact, ...]
-    warnings: tuple[str, ...]
-    glance: Table | None
-    left_out: tuple[str, ...]
-    sections: tuple[Section, ...]
-    setup: tuple[Fact, ...]
-    limits: tuple[str, ...]
-    chart: Chart | None
 
 
 def page_of(record: SessionFigures) -> Page:
@@ -99,10 +32,11 @@ def page_of(record: SessionFigures) -> Page:
         when=record.when,
         origin=_origin(record),
         ended=Fact("Ended", record.ended_words),
+        calm="" if record.alert else _calm(record),
         alert=record.alert,
         facts=tuple(fact(f) for f in record.figures if f.group in groups),
         warnings=tuple(_warnings(record)),
-        glance=_glance(record) if len(record.exercises) > 1 else None,
+        glance=overview(record) if len(record.exercises) > 1 else None,
         left_out=tuple(f"{left.name} ({left.entry_id}): {left.why}" for left in record.left_out),
         sections=tuple(_section(e, k) for k, e in enumerate(record.exercises, 1)),
         setup=tuple(fact(f) for f in record.figures if f.group == "setup"),
@@ -114,6 +48,13 @@ def page_of(record: SessionFigures) -> Page:
 def fact(figure: Figure) -> Fact:
     """A figure as a fact."""
     return Fact(figure.label, shown_with_unit(figure), figure.value is None)
+
+
+def _calm(record: SessionFigures) -> str:
+    """That nothing is to be read first, without more comfort than was asked for."""
+    safety = record.find("safety")
+    asked = safety is not None and safety.value is not None
+    return NOTHING_FIRST if asked else f"{NOTHING_FIRST} The safety questions were not asked."
 
 
 def _origin(record: SessionFigures) -> str:
@@ -130,199 +71,99 @@ def _warnings(record: SessionFigures) -> Iterable[str]:
         yield from (f"{exercise.name}: {flag}" for flag in exercise.flags)
 
 
-# --- all exercises at a glance ---
-
-
-def _glance(record: SessionFigures) -> Table:
-    columns = (
-        "Done",
-        "Amplitude",
-        "Gaze on target",
-        "Target looked",
-        "Dizziness after",
-        "Measured",
-        "Noticed",
-    )
-    rows = []
-    for k, e in enumerate(record.exercises, 1):
-        cells = (
-            _done(e),
-            _sides(e),
-            _one(e.find("on_target")),
-            _one(e.find("clarity")),
-            _one(e.find("dizziness.after")),
-            _one(e.find("measured")),
-            _noticed(e),
-        )
-        rows.append(Row(f"{k}. {e.name}", cells))
-    return Table("All exercises at a glance", "Exercise", columns, tuple(rows))
-
-
-def _one(figure: Figure | None) -> Cell:
-    if figure is None:
-        return Cell("")
-    return Cell(
-        shown(figure) if figure.value is None else shown_with_unit(figure), not figure.value
-    )
-
-
-def _done(e: ExerciseFigures) -> Cell:
-    """Repetitions and held time against what was asked."""
-    parts = []
-    for key, asked_key in (("repetitions", "repetitions.asked"), ("held", "duration.asked")):
-        figure, asked = e.find(key), e.find(asked_key)
-        if figure is not None and figure.value is not None:
-            of = "" if asked is None else f" of {shown_with_unit(asked)}"
-            parts.append(f"{'held ' if key == 'held' else ''}{shown_with_unit(figure)}{of}")
-    own = e.find("own_count")
-    if own is not None and own.value is not None:
-        parts.append(f"{shown_with_unit(own)} by the patient's count")
-    return Cell("; ".join(parts)) if parts else _one(e.find("repetitions"))
-
-
-def _sides(e: ExerciseFigures) -> Cell:
-    """How far to each side, and how far was asked."""
-    for measure in ("amplitude_deg", "vergence_change_deg", "amplitude_mm"):
-        whole = e.find(measure)
-        if whole is None:
-            continue
-        if whole.value is None:
-            return Cell(shown(whole), absent=True)
-        sides = [f for s in SIDES if (f := e.find(f"{measure}.{s}")) is not None]
-        asked = e.find(f"{measure}.asked")
-        told = [f"{f.side} {shown_with_unit(f)}{_beside(f, asked)}" for f in sides]
-        told = told or [shown_with_unit(whole)]
-        return Cell(", ".join([*told, *([f"asked {shown_with_unit(asked)}"] if asked else [])]))
-    return Cell("")
-
-
-def _beside(figure: Figure, asked: Figure | None) -> str:
-    """Whether a figure lies below or above the range that was asked for."""
-    span = None if asked is None else asked.value
-    if not isinstance(figure.value, float) or not isinstance(span, tuple):
-        return ""
-    value = float(shown(figure))
-    return " (below)" if value < span[0] else (" (above)" if value > span[1] else "")
-
-
-def _noticed(e: ExerciseFigures) -> Cell:
-    """What was noticed most often, and how often."""
-    total = e.find("events")
-    found = [f for f in e.figures if f.group == "events" and f.aspect == "all" and f is not total]
-    if not found:
-        return _one(total) if total is not None and total.value is None else Cell("nothing")
-    found.sort(key=lambda f: -f.value if isinstance(f.value, float) else 0.0)
-    parts = [f"{f.name.lower()} {shown(f)}" for f in found[:MOST_NOTICED]]
-    more = len(found) - MOST_NOTICED
-    return Cell("; ".join([*parts, *([f"{more} more kinds"] if more > 0 else [])]))
-
-
-# --- one exercise ---
-
-
 def _section(e: ExerciseFigures, number: int) -> Section:
-    in_table = [f for f in e.figures if f.group in ("dose", "movement", "gaze", "standing")]
-    events = [f for f in e.figures if f.group == "events"]
-    table, notes = _matrix(f"{number}. {e.name}", in_table)
+    name = f"{number}. {e.name}"
+    in_table = _side_by_side(e.figures)
+    tables = [t for t in (_matrix(name, in_table), _events(name, e.figures)) if t is not None]
+    # The total stands as a fact; each kind of event has a row.
+    kinds = [f for f in e.figures if f.group == "events" and f.measure != "events"]
     unmeasured = f"Not measured in this exercise: {'; '.join(e.unmeasured)}."
     return Section(
-        title=f"{number}. {e.name}",
+        title=name,
         subtitle=e.label if e.title == e.name else f"{e.title} [{e.label}]",
         warnings=e.flags,
-        tables=(table, *_events(f"{number}. {e.name}", events)),
-        facts=tuple(
-            fact(f) for f in e.figures if f.group in ("answers", "symptoms") or f.key == "events"
-        ),
-        notes=(*notes, *([unmeasured] if e.unmeasured else [])),
+        tables=tuple(tables),
+        facts=tuple(fact(f) for f in e.figures if f not in in_table and f not in kinds),
+        notes=(*_notes(in_table), *([unmeasured] if e.unmeasured else [])),
         chart=amplitude_chart(e),
     )
 
 
-def _matrix(name: str, figures: Sequence[Figure]) -> tuple[Table, list[str]]:
-    """Measures in rows, their parts in columns, and notes on what is missing."""
-    present = {f.aspect for f in figures}
+def _side_by_side(figures: Sequence[Figure]) -> list[Figure]:
+    """Figures of measures that have several parts to set side by side."""
+    inside = [f for f in figures if f.group in TABLE_GROUPS and f.aspect in COLUMNS]
+    parts = Counter(f.measure for f in inside)
+    return [f for f in inside if parts[f.measure] > 1]
+
+
+def _columns(figures: Sequence[Figure]) -> list[str]:
+    """Columns in which something has a value; a note says why another isn't there."""
     valued = {f.aspect for f in figures if f.value is not None}
-    # A column in which nothing has a value says so in one note instead.
-    columns = [c for c in COLUMNS if c in valued or c == "all"]
-    hidden = [c for c in COLUMNS if c in present and c not in columns]
-    rows: list[Row] = []
-    measures = {
-        m: {f.aspect: f for f in figures if f.measure == m}
-        for m in dict.fromkeys(f.measure for f in figures)
-    }
-    told = {m for m, parts in measures.items() if _is_across(parts)}
-    notes = _hidden_notes([f for f in figures if f.measure not in told], hidden)
-    for measure, parts in measures.items():
-        rows += _rows(parts, columns)
-        if measure not in told:
-            notes += _missing_notes(parts, columns)
+    return [c for c in COLUMNS if c in valued or c == "all"]
+
+
+def _measures(figures: Sequence[Figure]) -> list[dict[str, Figure]]:
+    """Each measure with its parts."""
+    names = dict.fromkeys(f.measure for f in figures)
+    return [{f.aspect: f for f in figures if f.measure == name} for name in names]
+
+
+def _matrix(name: str, figures: Sequence[Figure]) -> Table | None:
+    """Measures in rows, their parts in columns."""
+    columns = _columns(figures)
+    rows = tuple(_row(parts, columns) for parts in _measures(figures))
     heads = tuple(HEADS.get(c, ASPECTS[c].capitalize()) for c in columns)
-    return Table(f"Figures of {name}", "Figure", heads, tuple(rows)), notes
+    return Table(f"Figures of {name}", "Figure", heads, rows) if rows else None
 
 
-def _is_across(parts: dict[str, Figure]) -> bool:
-    """Whether all of a measure is missing for one reason, said once across the table."""
-    inside = [f for a, f in parts.items() if a in COLUMNS]
-    return (
-        bool(inside)
-        and all(f.value is None for f in inside)
-        and len({f.reason for f in inside}) == 1
-    )
-
-
-def _rows(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[Row]:
-    inside = {a: f for a, f in parts.items() if a in COLUMNS}
-    if inside:
-        first = next(iter(inside.values()))
-        if _is_across(parts):
-            yield Row(_head(first), (Cell(shown_with_unit(first), absent=True),), across=True)
-        else:
-            yield Row(_head(first), tuple(_cell(inside.get(c)) for c in columns))
-    for aspect, figure in parts.items():
-        if aspect not in COLUMNS:
-            cells = tuple(_cell(figure if c == "all" else None) for c in columns)
-            yield Row(_head(figure, whole=True), cells)
+def _row(parts: dict[str, Figure], columns: Sequence[str]) -> Row:
+    first = next(iter(parts.values()))
+    head = f"{first.name} ({first.unit.shown})" if first.unit.shown else first.name
+    if _is_across(parts):
+        return Row(head, (Cell(shown_with_unit(first), absent=True),), across=True)
+    return Row(head, tuple(_cell(parts.get(c)) for c in columns))
 
 
 def _cell(figure: Figure | None) -> Cell:
     return Cell("") if figure is None else Cell(shown(figure), figure.value is None)
 
 
-def _head(figure: Figure, *, whole: bool = False) -> str:
-    name = figure.label if whole else figure.name
-    return f"{name} ({figure.unit.shown})" if figure.unit.shown else name
+def _is_across(parts: dict[str, Figure]) -> bool:
+    """Whether all of a measure is missing for one reason, said once across the table."""
+    found = list(parts.values())
+    return all(f.value is None for f in found) and len({f.reason for f in found}) == 1
 
 
-def _hidden_notes(figures: Sequence[Figure], hidden: Sequence[str]) -> list[str]:
-    """Why columns are not there, those of the same words together."""
-    together: dict[str, list[str]] = {}
-    for aspect in hidden:
-        inside = [f for f in figures if f.aspect == aspect]
-        why = "; ".join(dict.fromkeys(f"{shown(f)} ({f.reason})" for f in inside))
-        if why:
-            together.setdefault(why, []).append(ASPECTS[aspect])
-    return [f"{' and '.join(names).capitalize()}: {why}." for why, names in together.items()]
+def _notes(figures: Sequence[Figure]) -> list[str]:
+    """Why columns and cells are missing, those of the same words together."""
+    columns = _columns(figures)
+    measures = [parts for parts in _measures(figures) if not _is_across(parts)]
+    whole: dict[str, list[str]] = {}
+    for aspect in (c for c in COLUMNS if c not in columns):
+        inside = [parts[aspect] for parts in measures if aspect in parts]
+        if inside:
+            why = "; ".join(dict.fromkeys(f"{shown(f)} ({f.reason})" for f in inside))
+            whole.setdefault(why, []).append(ASPECTS[aspect])
+    notes = [f"{' and '.join(names).capitalize()}: {why}." for why, names in whole.items()]
+    return notes + [note for parts in measures for note in _cell_notes(parts, columns)]
 
 
-def _missing_notes(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[str]:
-    """Why single cells of a measure are missing."""
+def _cell_notes(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[str]:
     together: dict[str, list[str]] = {}
     for aspect, f in parts.items():
-        if f.value is None and (aspect in columns or aspect not in COLUMNS):
+        if f.value is None and aspect in columns:
             part = ASPECTS[aspect] or "whole set"
             together.setdefault(f"{shown(f)} ({f.reason})", []).append(part)
     for text, names in together.items():
         yield f"{next(iter(parts.values())).name}, {' and '.join(names)}: {text}."
 
 
-def _events(name: str, figures: Sequence[Figure]) -> Iterable[Table]:
+def _events(name: str, figures: Sequence[Figure]) -> Table | None:
     """What was noticed: how often, how long, how often said."""
-    codes = dict.fromkeys(f.measure for f in figures if f.measure != "events")
-    rows = []
-    for code in codes:
-        parts = {f.aspect: f for f in figures if f.measure == code}
-        cells = tuple(_cell(parts.get(a)) for a in ("all", "total_time", "said"))
-        rows.append(Row(parts["all"].name, cells))
-    if rows:
-        columns = ("Times", "Time in all (s)", "Said to the patient")
-        yield Table(f"Noticed in {name}", "Noticed", columns, tuple(rows))
+    rows = [
+        Row(parts["all"].name, tuple(_cell(parts.get(a)) for a in ("all", "total_time", "said")))
+        for parts in _measures([f for f in figures if f.group == "events"])
+        if parts["all"].measure != "events"
+    ]
+    columns = ("Times", "Time in all (s)", "Said to the patient")
+    return Table(f"Noticed in {name}", "Noticed", columns, tuple(rows)) if rows else None

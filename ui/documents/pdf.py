@@ -15,30 +15,28 @@ import sys
 from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
-from PySide6.QtGui import QColor, QGuiApplication, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QGuiApplication, QPageSize, QPainter, QPdfWriter
 
 from tracker.errors import RunError
 from tracker.records.figures import SessionFigures
 from ui.documents.charts import Chart
-from ui.documents.page import NOTHING_FIRST, Fact, Page, Row, Section, Table, page_of
-from ui.documents.pdf_chart import draw_item, line, rect, set_pen
-from ui.documents.pdf_layout import Block, Group, paginate
-from ui.documents.pdf_text import UNIT, Run, Style, Words, text_width
+from ui.documents.page import page_of
+from ui.documents.parts import Fact, Page, Row, Section, Table
+from ui.documents.pdf_chart import draw_item, rect, set_pen
+from ui.documents.pdf_layout import MARGIN, Block, Group, Sheet, paginate
+from ui.documents.pdf_table import column_widths, row_block
+from ui.documents.pdf_text import UNIT, Run, Style, Words
 from ui.reserve import keep_constants_alive
 
 #: Paper -> width and height in points.
 PAPERS = {"a4": (595.0, 842.0), "letter": (612.0, 792.0)}
-MARGIN = 36.0
 FOOT = 22.0
 CHART_WIDTH = 158.0
-GAP = 10.0
-#: A column of figures is at most so wide; the rest is the row heads'.
-WIDEST_COLUMN = 96.0
-LEAST_HEAD = 84.0
-CELL_PAD = 3.0
+GAP = 8.0
+#: A session that is a little too long for one page is set smaller, down to 6.8 points.
+SCALES = (1.0, 0.95, 0.9)
 #: Facts of fewer letters stay on one line.
 SHORT = 30
-PALE = QColor("#ececec")
 
 
 def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
@@ -52,9 +50,10 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     _application()
     width, height = PAPERS[paper]
     placed = [
-        (sheet, f"{page.title}, {page.when}")
+        (sheet, scale, f"{page.title}, {page.when}")
         for page in (page_of(r) for r in records)
-        for sheet in paginate([*_Setter(page, width).groups()], MARGIN, height - MARGIN - FOOT)
+        for scale, sheets in [_set(page, width, height)]
+        for sheet in sheets
     ]
     data = QByteArray()
     buffer = QBuffer(data)
@@ -70,16 +69,29 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     if not painter.begin(writer):
         raise RunError("the PDF could not be drawn")
     try:
-        for number, (sheet, name) in enumerate(placed, 1):
+        for number, (sheet, scale, name) in enumerate(placed, 1):
             if number > 1:
                 writer.newPage()
+            painter.save()
+            painter.scale(scale, scale)
             for block, y in sheet:
                 block.draw(painter, y)
+            painter.restore()
             _foot(painter, width, height, f"{name}   Page {number} of {len(placed)}")
     finally:
         painter.end()
         buffer.close()
     return bytes(data.data())
+
+
+def _set(page: Page, width: float, height: float) -> tuple[float, list[Sheet]]:
+    """A session on sheets, a little smaller where that brings it onto one; and how small."""
+    for scale in SCALES:
+        groups = [*_Setter(page, width / scale).groups()]
+        sheets = paginate(groups, MARGIN, height / scale - MARGIN - FOOT / scale)
+        if len(sheets) == 1:
+            return scale, sheets
+    return 1.0, paginate([*_Setter(page, width).groups()], MARGIN, height - MARGIN - FOOT)
 
 
 def _application() -> QGuiApplication:
@@ -132,7 +144,7 @@ class _Setter:
             room -= CHART_WIDTH + GAP
             yield self._chart(page.chart)
         if not page.alert:
-            yield self._words([Run(NOTHING_FIRST, Style.BODY)], room)
+            yield self._words([Run(page.calm, Style.BODY)], room)
         facts = (page.ended, *page.facts)
         for some in (facts[:1], facts[1:4], facts[4:]):
             yield self._facts(some, room)
@@ -186,7 +198,7 @@ class _Setter:
         """Facts one behind the other; what was found stands out from its label."""
         runs: list[Run] = []
         for f in facts:
-            runs.append(Run(f"{'   ' if runs else ''}{f.label}: ", Style.BODY))
+            runs.append(Run(f"{'  ·  ' if runs else ''}{f.label}: ", Style.BODY))
             # A short one isn't torn apart at the end of a line.
             text = f.text.replace(" ", "\N{NO-BREAK SPACE}") if len(f.text) < SHORT else f.text
             runs.append(Run(text, Style.ABSENT if f.absent else Style.BOLD))
@@ -226,69 +238,13 @@ class _Setter:
         return Block(0.0, draw, needs=chart.height * scale)
 
     def _table(self, table: Table, room: float | None = None) -> Iterable[Block]:
-        widths = _widths(table, room or self._width)
+        widths = column_widths(table, room or self._width)
         head = Row(table.corner, ())
         cells = [Run(c, Style.CELL_BOLD) for c in table.columns]
-        top = _row(head, cells, widths, Style.CELL_BOLD, shaded=True)
+        top = row_block(head, cells, widths, Style.CELL_BOLD, shaded=True)
         yield top
         for row in table.rows:
             runs = [Run(c.text, Style.CELL_ABSENT if c.absent else Style.CELL) for c in row.cells]
-            block = _row(row, runs, widths, Style.CELL)
+            block = row_block(row, runs, widths, Style.CELL)
             yield Block(block.height, block.draw, again=top)
         yield Block(3.0, lambda _p, _y: None)
-
-
-def _row(
-    row: Row, runs: Sequence[Run], widths: Sequence[float], style: Style, *, shaded: bool = False
-) -> Block:
-    total = sum(widths)
-    columns = [total - widths[0]] if row.across else widths[1:]
-    head = Words(Run(row.head, style), widths[0] - 2 * CELL_PAD)
-    cells = [
-        Words(run, width - 2 * CELL_PAD, right=not row.across)
-        for run, width in zip(runs, columns, strict=True)
-    ]
-    height = max(w.height for w in (head, *cells)) + 1.5
-
-    def draw(painter: QPainter, y: float) -> None:
-        if shaded:
-            painter.fillRect(rect(MARGIN, y, total, height), PALE)
-        set_pen(painter, 0.4)
-        painter.drawLine(line(MARGIN, y + height, MARGIN + total, y + height))
-        head.draw(painter, MARGIN + CELL_PAD, y + 0.75)
-        x = MARGIN + widths[0]
-        for words, width in zip(cells, columns, strict=True):
-            words.draw(painter, x + CELL_PAD, y + 0.75)
-            x += width
-
-    return Block(height, draw)
-
-
-def _widths(table: Table, room: float) -> list[float]:
-    """Widths of the columns: as wide as their content, within what there is room for."""
-    natural = []
-    for k, name in enumerate(table.columns):
-        texts = [*name.split(" "), *(r.cells[k].text for r in table.rows if not r.across)]
-        widest = max(text_width(t, Style.CELL_BOLD) for t in texts)
-        natural.append(min(widest + 2 * CELL_PAD + 1.0, WIDEST_COLUMN))
-    spare = room - LEAST_HEAD
-    natural = _narrowed(natural, spare)
-    heads = [table.corner, *(r.head for r in table.rows)]
-    wanted = max(text_width(t, Style.CELL_BOLD) for t in heads) + 2 * CELL_PAD + 1.0
-    head = min(wanted, room - sum(natural))
-    across = [text_width(r.cells[0].text, Style.CELL_BOLD) for r in table.rows if r.across]
-    # What goes across all columns may make them wider.
-    missing = max(across, default=0.0) + 2 * CELL_PAD + 1.0 - sum(natural)
-    more = max(0.0, min(missing, room - head - sum(natural))) / len(natural)
-    return [head, *(w + more for w in natural)]
-
-
-def _narrowed(widths: Sequence[float], room: float) -> list[float]:
-    """Widths that fit: the widest are made narrower, the others keep theirs."""
-    if sum(widths) <= room:
-        return list(widths)
-    low, high = 0.0, max(widths)
-    for _ in range(40):
-        most = (low + high) / 2
-        low, high = (most, high) if sum(min(w, most) for w in widths) <= room else (low, most)
-    return [min(w, low) for w in widths]

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 from PySide6.QtGui import QPainter
 
+#: From the edges of the paper.
+MARGIN = 36.0
 #: Draws a block with its upper edge at a height.
 Draw = Callable[[QPainter, float], None]
 
