@@ -100,7 +100,15 @@ def _noticed(e: ExerciseFigures) -> Cell:
 def sessions_overview(records: Sequence[SessionFigures]) -> Table:
     """The table of all sessions: how each ended, and what to read first."""
     keys = ("exercises_done", "dizziness.before", "dizziness.after", "dizziness.settled")
-    columns = ("Person", "Ended", "Exercises", "Before", "After", "Time to settle", "Read first")
+    columns = (
+        "Person",
+        "Ended",
+        "Exercises",
+        "Dizziness before",
+        "Dizziness after",
+        "Time to settle",
+        "Read first",
+    )
     rows = []
     for k, r in enumerate(records, 1):
         asked = r.find("exercises_done.asked")
@@ -110,6 +118,4 @@ def sessions_overview(records: Sequence[SessionFigures]) -> Table:
         first = Cell("; ".join(r.alert) or "nothing")
         cells = (Cell(r.person), Cell(r.ended_words), *figures, first)
         rows.append(Row(f"{k}. {r.when}", cells))
-    return Table(
-        "All sessions at a glance; dizziness before and after", "Session", columns, tuple(rows)
-    )
+    return Table("All sessions at a glance", "Session", columns, tuple(rows))
