@@ -24,6 +24,8 @@ _COUNTED_FROM = {
     "eye_yaw": "counted: gaze",
     "eye_pitch": "counted: gaze",
     "eye_vergence": "counted: vergence",
+    "shoulder_lift": "counted: shoulders",
+    "hand_throw": "counted: hands",
     HELD: "held, timed",
     GUIDED: "led, not counted",
 }
