@@ -250,6 +250,6 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.feet": QT_TRANSLATE_NOOP("turnpost", "your feet"),
     "unmeasured.steadied": QT_TRANSLATE_NOOP("turnpost", "if you hold on"),
     "unmeasured.hip_bend": QT_TRANSLATE_NOOP("turnpost", "if you bend at the hips"),
-    "unmeasured.norms": QT_TRANSLATE_NOOP("turnpost", "how you do next to other people"),
+    "unmeasured.chair": QT_TRANSLATE_NOOP("turnpost", "how high your chair is"),
     "unmeasured.background": QT_TRANSLATE_NOOP("turnpost", "the scene behind the mark"),
 }

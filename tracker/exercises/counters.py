@@ -93,12 +93,12 @@ _SIDEWAYS = TurningRule(floor=55.0, first=58.0)
 
 #: Lift of the shoulders' landmarks in mm. They follow about half of the true lift (.46 to .65
 #: on rendered bodies at 70 and 100 cm), and of a still body they wander by 1 mm after the
-#: mean. The floor is a true lift of about 16 mm: above breathing at rest (drawn as 8 mm in the
-#: tests; this project's own choice), below the smallest roll that can be asked.
-_SHOULDERS = TurningRule(floor=8.0, first=9.0)
+#: mean. The floor is a true lift of about 16 mm: above deep breathing (drawn as 12 mm in the
+#: tests; this project's own choice). Rolls count surely from about 27 mm of true lift.
+_SHOULDERS = TurningRule(floor=8.0, first=9.0, last_share=0.5)
 #: One wrist against the other: a throw from hand to hand moves them apart by far more, talking
 #: hands by less (this project's own choice).
-_THROWS = TurningRule(floor=100.0, first=110.0)
+_THROWS = TurningRule(floor=150.0, first=160.0)
 
 CHANNELS: dict[str, Channel] = {
     c.name: c
@@ -111,7 +111,7 @@ CHANNELS: dict[str, Channel] = {
         Channel("eye_vergence", _vergence, ("near", "far"), _NEAR_FAR, smooth_s=0.5),
         Channel("neck_fore_aft", lambda s: s.neck_z_mm, ("forward", "back"), _FORE_AFT, "mm", 0.2),
         Channel("neck_sideways", lambda s: s.neck_x_mm, ("right", "left"), _SIDEWAYS, "mm", 0.2),
-        Channel("shoulder_lift", lift_mm, ("up", "down"), _SHOULDERS, "mm", 0.4, body=True),
+        Channel("shoulder_lift", lift_mm, ("up", "down"), _SHOULDERS, "mm", 0.3, body=True),
         Channel(
             "hand_throw",
             hand_difference,

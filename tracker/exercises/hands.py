@@ -65,15 +65,15 @@ def throw_height_mm(samples: Iterable[Sample], turn: Turn) -> float:
 
     An object that leaves a hand at a height with a speed upwards rises by the speed
     squared over twice the gravity; the most of that over the throw, so never less than the
-    hand's own top. Only as good as 15 places a second tell a speed. NaN where the hand
-    was not seen.
+    hand's own top. From 15 places a second it may be off by what the hand goes between two
+    of them. NaN where the hand was not seen.
     """
     rows = list(_path(samples, turn))
     best = max((height for _, height in rows), default=nan)
     for (t0, low), (t1, high) in itertools.pairwise(rows):
         if 0 < t1 - t0 <= STEP_S and high > low:
             speed = (high - low) / (t1 - t0)
-            best = max(best, 0.5 * (low + high) + speed * speed / (2 * GRAVITY_MM_S2))
+            best = max(best, high + speed * speed / (2 * GRAVITY_MM_S2))
     return best
 
 

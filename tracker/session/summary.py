@@ -21,6 +21,7 @@ from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.body_figures import body_figures
+from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
@@ -102,6 +103,7 @@ class ExerciseSummary(_Part):
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
+    table: dict[str, Any] | None = None
 
 
 class NotDone(_Part):
@@ -170,7 +172,7 @@ def summarise(record: SessionRecord) -> Summary:
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),
         exercises=[
-            exercise_summary(e, about.notes, about.setup).model_copy(
+            exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
                 update={"symptoms": said.symptoms_of_set(e, record)}
             )
             for e in record.exercises
@@ -186,8 +188,12 @@ def exercise_summary(
     record: ExerciseRecord,
     notes: Sequence[str] = (),
     session_setup: Mapping[str, Any] | None = None,
+    table_group: Mapping[str, Any] | None = None,
 ) -> ExerciseSummary:
-    """Summary of one exercise; its own set-up goes before that of the session."""
+    """Summary of one exercise; its own set-up goes before that of the session.
+
+    ``table_group`` is the age group and sex for the published tables of chair stands.
+    """
     step, turns, samples = record.step, record.turns, record.samples
     setup = record.setup
     exercise = find_exercise(step.exercise or "")
@@ -229,6 +235,7 @@ def exercise_summary(
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
         own_count=_asked_only(record.answers, "own_count"),
+        table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
     )
 
 

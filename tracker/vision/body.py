@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from types import TracebackType
 from typing import Any
 
 import numpy as np
@@ -120,7 +121,18 @@ class BodyFinder:
         return self._cut
 
     def close(self) -> None:
-        """Free the native parts; it starts anew when it is asked again."""
+        """Free the native parts (left to the collector they may hang); it can start anew."""
         if self._landmarker is not None:
             self._landmarker.close()
             self._landmarker = None
+
+    def __enter__(self) -> BodyFinder:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()

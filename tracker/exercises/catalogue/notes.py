@@ -50,6 +50,6 @@ NOT_MEASURED: dict[str, str] = {
     "feet": "the feet and the stance",
     "steadied": "holding on to the wall or the chair (asked)",
     "hip_bend": "bending at the hip",
-    "norms": "the published table: this version does not set the count against it",
+    "chair": "the chair's height: the table holds for 43 cm and arms crossed only",
     "background": "the background itself: this version draws none; use one you have agreed on",
 }
