@@ -38,8 +38,6 @@ TURNS = Entry(entry_id="turns", exercise="turns-on-target", repetitions=3)
 EYES = Entry(entry_id="eyes", exercise="eyes-side-to-side", repetitions=3)
 WALK = Entry(entry_id="walk", exercise="walk")
 STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
-#: Seen, but not counted.
-FOLLOW = Entry(entry_id="follow", exercise="follow-slowly", repetitions=3)
 SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
 
 
