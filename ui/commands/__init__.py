@@ -15,6 +15,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
     "practise": ("ui.commands.practise", "practise a stage of a plan, from clips without a window"),
     "plan": ("ui.commands.plan", "make, check and show a plan; the catalogue of exercises"),
+    "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "schema": (
         "ui.commands.schema",
         "print the JSON Schema of a plan, a summary, a stage log or answers",
