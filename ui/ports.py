@@ -40,6 +40,10 @@ class ServiceLike(Protocol):
         """Ask for a fit; the answer is news."""
         ...
 
+    def watch_body(self, on: bool) -> None:
+        """Have shoulders and hands measured, too, or no longer."""
+        ...
+
     def set_preview(self, on: bool) -> None:
         """Have pictures written, or not."""
         ...

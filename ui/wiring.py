@@ -70,6 +70,7 @@ class Recording:
             notes=notes,
             person=None if plan is None else plan.person,
             plan_id=None if plan is None else plan.plan_id,
+            table_group=None if plan is None else plan.table_group,
         )
         self._engine = Engine(self._journal, about=about)
 

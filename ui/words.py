@@ -240,7 +240,7 @@ WORDS: dict[str, object] = {
     "cue.left_picture": QT_TRANSLATE_NOOP("turnpost", "Come back into the picture"),
     "cue.possible_fall": QT_TRANSLATE_NOOP("turnpost", "Are you all right?"),
     "cue.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured just now"),
-    "cue.throw_low": QT_TRANSLATE_NOOP("turnpost", "Throw to eye height"),
+    "cue.throw_low": QT_TRANSLATE_NOOP("turnpost", "A little higher, above your eyes"),
     # reasons
     "reason.no_face": QT_TRANSLATE_NOOP("turnpost", "your face is not in the picture"),
     "reason.too_dark": QT_TRANSLATE_NOOP("turnpost", "it is too dark"),
@@ -260,6 +260,7 @@ WORDS: dict[str, object] = {
     "reason.beyond_setup": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes went farther to the side than in the set-up"
     ),
+    "reason.no_body": QT_TRANSLATE_NOOP("turnpost", "your shoulders and hands are not all seen"),
     "reason.no_setup": QT_TRANSLATE_NOOP("turnpost", "there was no set-up"),
     "reason.silent": QT_TRANSLATE_NOOP("turnpost", "no picture comes from the camera"),
     "reason.restarting": QT_TRANSLATE_NOOP("turnpost", "the measuring is starting again"),
@@ -318,6 +319,7 @@ WORDS: dict[str, object] = {
     "event.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "eyes stayed behind"),
     "event.chin_down": QT_TRANSLATE_NOOP("turnpost", "chin down"),
     "event.not_upright": QT_TRANSLATE_NOOP("turnpost", "not all the way up"),
+    "event.throw_low": QT_TRANSLATE_NOOP("turnpost", "throws below the eyes"),
     "event.possible_fall": QT_TRANSLATE_NOOP("turnpost", "a sudden drop of the head"),
     "event.left_picture": QT_TRANSLATE_NOOP("turnpost", "out of the picture"),
     "event.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured for a while"),

@@ -51,7 +51,7 @@ class FakeService:
         self.news: list[Message] = []
         self.fit_steps: list[Step] | None = None
         self.started = self.stopped = False
-        self.preview_on = False
+        self.preview_on = self.body_on = False
         self.picture: Any = None
 
     def start(self) -> None:
@@ -64,6 +64,9 @@ class FakeService:
 
     def request_fit(self, steps: list[Step]) -> None:
         self.fit_steps = steps
+
+    def watch_body(self, on: bool) -> None:
+        self.body_on = on
 
     def set_preview(self, on: bool) -> None:
         self.preview_on = on
