@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
+from ui.desk_words import DESK_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
@@ -326,6 +327,7 @@ WORDS: dict[str, object] = {
     **PLANNED_WORDS,
     **VOICE_WORDS,
     **TOOLS_WORDS,
+    **DESK_WORDS,
 }
 
 

@@ -1,0 +1,393 @@
+"""The tables of one person: trends of each exercise, and sessions by date."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QRectF,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFont, QKeyEvent, QPainter, QPalette
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+)
+
+from tracker.records import telling
+from tracker.records.rows import SessionRow
+from tracker.records.trends import Change, Point, Series, Spec
+from ui import theme, words
+from ui.desk.chart import draw_chart
+
+Index = QModelIndex | QPersistentModelIndex
+POINTS_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+CHART_COLUMN = 1
+
+
+@dataclass(frozen=True)
+class Heading:
+    """A row that names the exercise of those below it."""
+
+    text: str
+
+
+@dataclass(frozen=True)
+class TrendRow:
+    """A row of the trends."""
+
+    series: Series
+    change: Change
+    affected: bool
+
+    @property
+    def cells(self) -> list[str]:
+        """What stands in its columns."""
+        name = telling.figure(self.series)
+        if self.affected:
+            name = words.say("desk.affected", figure=name)
+        spec = self.series.spec
+        known = [p for p in self.series.points if p.value is not None]
+        if self.change.first is None:
+            # Single sessions, where there are too few for a mean.
+            first = point_words(spec, known[0]) if len(known) > 1 else ""
+            last = point_words(spec, known[-1] if known else None)
+        else:
+            first = telling.value(spec, self.change.first)
+            last = telling.value(spec, self.change.last)
+        return [name, self.chart_words, first, last, self.verdict]
+
+    @property
+    def chart_words(self) -> str:
+        """What the chart shows, for who doesn't see it."""
+        points = self.series.points
+        return words.say(
+            "desk.chart",
+            measured=sum(p.value is not None for p in points),
+            all=len(points),
+            doubt=sum(p.value is not None and bool(p.doubts) for p in points),
+        )
+
+    @property
+    def verdict(self) -> str:
+        """Whether it changed."""
+        change = self.change
+        least = ""
+        if change.least is not None:
+            least = telling.value(self.series.spec, change.least)
+        text = words.say(f"desk.change.{change.verdict}", least=least)
+        if change.left_out:
+            text = words.say("desk.change.left_out", text=text, count=change.left_out)
+        return text
+
+
+def point_words(spec: Spec, point: Point | None) -> str:
+    """One value, and whether it is in doubt."""
+    text = telling.value(spec, None if point is None else point.value)
+    doubtful = point is not None and bool(point.doubts)
+    return words.say("desk.in_doubt", value=text) if doubtful else text
+
+
+#: What a therapist asks first stands first.
+ORDER = (
+    "on_target",
+    "clear",
+    "still_deg",
+    "sway_mm",
+    "held_s",
+    "dizziness_before",
+    "dizziness_after",
+    "settled_minutes",
+    "repetitions",
+    "amplitude_deg",
+    "amplitude_mm",
+    "vergence_change_deg",
+    "peak_speed_deg_s",
+    "tempo_bpm",
+)
+
+
+def trend_rows(
+    series: Sequence[Series], affected_side: str, *, only_changed: bool = False
+) -> list[Heading | TrendRow]:
+    """Rows of the table, each exercise under its heading."""
+    rows: list[Heading | TrendRow] = []
+    at: tuple[str, str] | None = None
+    exercises = list(dict.fromkeys((s.exercise, s.form) for s in series))
+    for one in sorted(series, key=lambda s: _order(exercises, s)):
+        if only_changed and one.change.verdict not in ("rose", "fell"):
+            continue
+        where = (one.exercise, one.form)
+        if where != at:
+            at = where
+            name = telling.exercise(*where) if one.exercise else words.say("desk.whole")
+            rows.append(Heading(name))
+        affected = bool(one.side) and one.side == affected_side
+        rows.append(TrendRow(one, one.change, affected))
+    return rows
+
+
+def _order(exercises: Sequence[tuple[str, str]], one: Series) -> tuple[int, int]:
+    """Exercises as they came up, the whole session last: its lines are on top already."""
+    at = exercises.index((one.exercise, one.form)) if one.exercise else len(exercises)
+    return at, ORDER.index(one.figure) if one.figure in ORDER else len(ORDER)
+
+
+class TrendModel(QAbstractTableModel):
+    """The trends."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.rows: list[Heading | TrendRow] = []
+        self.bold = QFont()
+
+    def show(self, rows: Sequence[Heading | TrendRow]) -> None:
+        """Show others."""
+        self.beginResetModel()
+        self.rows = list(rows)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """How many."""
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        """Figure, chart, first, last, change."""
+        return 5
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = int(Qt.ItemDataRole.DisplayRole),
+    ) -> Any:
+        """Names of the columns."""
+        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        keys = ("figure", "trend", "first", "last", "change")
+        return words.say(f"desk.col.{keys[section]}")
+
+    def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        """Words, points, and what a screen reader says."""
+        if not index.isValid():
+            return None
+        row, column = self.rows[index.row()], index.column()
+        if isinstance(row, Heading):
+            if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+                return row.text if column == 0 else ""
+            return self.bold if role == Qt.ItemDataRole.FontRole else None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return "" if column == CHART_COLUMN else row.cells[column]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return ", ".join(row.cells) if column == 0 else row.cells[column]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return row.cells[column]
+        if role == Qt.ItemDataRole.FontRole and row.change.verdict in ("rose", "fell"):
+            return self.bold
+        return row.series.points if role == POINTS_ROLE else None
+
+
+class _ChartDelegate(QStyledItemDelegate):
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        super().paint(painter, option, index)
+        points: Sequence[Point] | None = index.data(POINTS_ROLE)
+        if not points:
+            return
+        palette = QPalette(option.palette)
+        if option.state & QStyle.StateFlag.State_Selected:
+            role = QPalette.ColorRole
+            palette.setColor(role.Highlight, palette.color(role.HighlightedText))
+            palette.setColor(role.Mid, palette.color(role.HighlightedText))
+        draw_chart(painter, QRectF(option.rect), points, palette)
+
+
+class _Table(QTableView):
+    """A table that is read by rows; it keeps room for a good part of them."""
+
+    opened = Signal(int)
+
+    def __init__(self, name: str) -> None:
+        super().__init__()
+        self.setAccessibleName(name)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setShowGrid(False)
+        self.setTabKeyNavigation(False)
+        self.setWordWrap(True)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.verticalHeader().hide()
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().setDefaultAlignment(
+            Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+        )
+        self.percent = 100
+        self.doubleClicked.connect(lambda index: self.opened.emit(index.row()))
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        self.percent = percent
+        self.setFont(theme.font("desk", percent))
+        self.horizontalHeader().setFont(theme.font("desk", percent))
+        self.setMinimumHeight(10 * self.fontMetrics().height())
+        self.arrange()
+
+    def arrange(self) -> None:
+        """Give rows and columns their sizes."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter opens the row."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.opened.emit(self.currentIndex().row())
+            return
+        super().keyPressEvent(event)
+
+
+class TrendTable(_Table):
+    """Trends of each exercise."""
+
+    def __init__(self) -> None:
+        super().__init__(words.say("desk.trends"))
+        self.trends = TrendModel()
+        self.setModel(self.trends)
+        self._charts = _ChartDelegate(self)
+        self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
+        header = self.horizontalHeader()
+        for column in (0, 2, 3):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(CHART_COLUMN, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(4, QHeaderView.ResizeMode.ResizeToContents)
+        self.set_percent(100)
+
+    def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
+        """Show trends."""
+        self.trends.show(rows)
+        self.arrange()
+
+    def arrange(self) -> None:
+        """Room for a chart in each row, and headings across the whole width."""
+        self.trends.bold = theme.font("desk", self.percent, bold=True)
+        line = self.fontMetrics().height()
+        self.horizontalHeader().setMinimumSectionSize(5 * line)
+        self.clearSpans()
+        for k, row in enumerate(self.trends.rows):
+            self.setRowHeight(k, round(1.7 * line))
+            if isinstance(row, Heading):
+                self.setSpan(k, 0, 1, 5)
+
+
+class SessionModel(QAbstractTableModel):
+    """Sessions, the newest first."""
+
+    KEYS = ("when", "ended", "done", "dizzy", "doubt", "notes")
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.rows: list[SessionRow] = []
+        self.notes: dict[str, int] = {}
+
+    def show(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
+        """Show others."""
+        self.beginResetModel()
+        self.rows, self.notes = list(reversed(rows)), notes
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """How many."""
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        """When, how it ended, exercises, dizziness, doubts, notes."""
+        return len(self.KEYS)
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = int(Qt.ItemDataRole.DisplayRole),
+    ) -> Any:
+        """Names of the columns."""
+        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return words.say(f"desk.scol.{self.KEYS[section]}")
+
+    def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        """Words."""
+        if not index.isValid():
+            return None
+        cells = session_cells(self.rows[index.row()], self.notes)
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return cells[index.column()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return ", ".join(c for c in cells if c) if index.column() == 0 else None
+        return None
+
+
+def note_key(row: SessionRow) -> str:
+    """What notes know a session by."""
+    return row.session_id or row.place
+
+
+def session_cells(row: SessionRow, notes: dict[str, int]) -> list[str]:
+    """What stands in the columns of a session."""
+    clock = (row.started_at or "")[11:16]
+    doubts = dict.fromkeys(d for s in row.sets for d in s.doubts("on_target"))
+    count = notes.get(note_key(row), 0)
+    asked = [
+        words.say("desk.not_asked") if v is None else f"{v:.0f}" for v in (row.before, row.after)
+    ]
+    return [
+        f"{telling.day(row.day)} {clock}".strip(),
+        telling.ended(row.ended),
+        telling.listed(telling.exercise(s.exercise, s.form) for s in row.sets)
+        or words.say("desk.nothing_done"),
+        words.say("desk.dizzy", before=asked[0], after=asked[1]),
+        telling.listed(telling.flag(d) for d in doubts),
+        words.say("desk.notes_count", count=count) if count else "",
+    ]
+
+
+class SessionTable(_Table):
+    """Sessions by date; Enter opens one."""
+
+    chosen = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__(words.say("desk.sessions"))
+        self.sessions = SessionModel()
+        self.setModel(self.sessions)
+        header = self.horizontalHeader()
+        for column in (0, 1, 3, 5):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        for column in (2, 4):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+        self.opened.connect(lambda row: self.chosen.emit(self.sessions.rows[row]))
+        self.set_percent(100)
+
+    def show_rows(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
+        """Show sessions."""
+        self.sessions.show(rows, notes)
+        self.arrange()
+
+    def arrange(self) -> None:
+        """One line a session."""
+        line = self.fontMetrics().height()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.verticalHeader().setDefaultSectionSize(round(1.7 * line))
+
+    def sizeHint(self) -> QSize:
+        """Some rows."""
+        return QSize(400, 8 * self.fontMetrics().height())
