@@ -11,7 +11,7 @@ from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Reason, reasons_of, urgency
 from tracker.records.index import Records
 from tracker.records.rows import SessionRow
-from tracker.records.trends import OF_SESSION, Series, series_of
+from tracker.records.trends import Series, series_of
 
 #: A folder whose newest session is older than this was handed over, not synced: practice
 #: is counted up to that session, since what came after it can't be in it (own choice).
@@ -96,7 +96,5 @@ def _starts(plan: Plan) -> date:
 def _person(name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date) -> Person:
     plan = plan_for(rows, name, plans)
     adherence = adherence_of(rows, plan, to_day)
-    first_look = series_of(rows, lambda n: n in OF_SESSION or n == "on_target")
-    # A set's own scores are in its trends; of the session there is one line.
-    series = [s for s in first_look if not s.exercise or s.figure == "on_target"]
+    series = series_of(rows, lambda name: name == "on_target")
     return Person(name, rows, plan, adherence, reasons_of(rows, adherence, series))

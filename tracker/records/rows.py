@@ -60,7 +60,9 @@ class SetRow:
 
     def doubts(self, figure: str) -> tuple[str, ...]:
         """Flags for which a figure of this set is not to be compared."""
-        name = figure.split(".")[0]
+        if not self.flags:
+            return ()
+        name = figure.partition(".")[0]
         if name in NEVER_IN_DOUBT:
             return ()
         of_eyes = name in OF_THE_EYES or self.exercise.startswith("eyes-")

@@ -87,14 +87,6 @@ SPECS: dict[str, Spec] = {
     "next_morning": Spec("dizziness, next morning", "of 10", 1, _at_most(1.0)),
     "measured": Spec("time measured", "%", 0, _at_most(0.05), 100.0),  # own
 }
-#: What stands for the session, not for one of its exercises.
-OF_SESSION = (
-    "dizziness_before",
-    "dizziness_after",
-    "settled_minutes",
-    "rest_of_day",
-    "next_morning",
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -198,6 +190,10 @@ def _squares(values: Sequence[float]) -> float:
     return sum((v - middle) ** 2 for v in values)
 
 
+#: A set with the place and the day of its session.
+_Done = tuple[str, date | None, SetRow]
+
+
 def series_of(
     rows: Iterable[SessionRow], only: Callable[[str], bool] | None = None
 ) -> list[Series]:
@@ -208,16 +204,17 @@ def series_of(
     rows
         Sessions of one person, oldest first.
     only
-        Which figures (names without a side); None for all.
+        Which figures of exercises (names without a side); None for all. Those of the
+        whole session always come.
     """
     session: dict[str, list[Point]] = {}
-    sets: dict[tuple[str, str], list[tuple[SessionRow, SetRow]]] = {}
+    sets: dict[tuple[str, str], list[_Done]] = {}
     for row in rows:
+        day = row.day
         for name, value in _of_session(row).items():
-            if only is None or only(name):
-                session.setdefault(name, []).append(Point(row.place, row.day, value))
+            session.setdefault(name, []).append(Point(row.place, day, value))
         for done in row.sets:
-            sets.setdefault((done.exercise, done.form), []).append((row, done))
+            sets.setdefault((done.exercise, done.form), []).append((row.place, day, done))
     out = [
         Series("", "", name, "", tuple(points))
         for name, points in session.items()
@@ -225,11 +222,11 @@ def series_of(
     ]
     for (exercise, form), pairs in sets.items():
         # A side without a turn is missing in a set; it was not measured there.
-        keys = dict.fromkeys(k for _, done in pairs for k in done.figures)
+        keys = dict.fromkeys(k for _, _, done in pairs for k in done.figures)
         for key in keys:
             name, _, side = key.partition(".")
             if name in SPECS and (only is None or only(name)):
-                points = tuple(_point(row, done, key) for row, done in pairs)
+                points = tuple(_point(pair, key) for pair in pairs)
                 out.append(Series(exercise, form, name, side, points))
     return out
 
@@ -245,7 +242,8 @@ def _of_session(row: SessionRow) -> dict[str, float | None]:
     }
 
 
-def _point(row: SessionRow, done: SetRow, key: str) -> Point:
+def _point(pair: _Done, key: str) -> Point:
+    place, day, done = pair
     name, value = key.partition(".")[0], done.figures.get(key)
     within = done.figures.get("on_target_within_deg") if name == "on_target" else None
-    return Point(row.place, row.day, value, done.doubts(key), done.asked.get(name), within)
+    return Point(place, day, value, done.doubts(key), done.asked.get(name), within)

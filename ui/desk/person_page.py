@@ -15,23 +15,12 @@ from tracker.records.people import Person
 from tracker.records.trends import series_of
 from ui import theme, words
 from ui.desk.filters import Filters
+from ui.desk.session_table import SessionTable, note_key
+from ui.desk.small import desk_words, small_button
 from ui.desk.strip import PracticeStrip
-from ui.desk.tables import SessionTable, TrendTable, note_key, trend_rows
 from ui.desk.text import dated
-from ui.widgets.basic import Button, Rule, Words
-
-
-def desk_words(text: str = "", *, bold: bool = False, soft: bool = False) -> Words:
-    """Words in the size of the desk."""
-    return Words(text, "desk", bold=bold, soft=soft)
-
-
-def small_button(text: str, name: str = "") -> Button:
-    """A button in the size of the desk."""
-    made = Button(text, "small", name)
-    made.role = "desk"
-    made.set_percent(100)
-    return made
+from ui.desk.trend_table import TrendTable, trend_rows
+from ui.widgets.basic import Rule, Words
 
 
 class Reasons(QWidget):

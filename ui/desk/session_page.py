@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QListWidget,
     QListWidgetItem,
     QScrollArea,
@@ -19,16 +18,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tracker.errors import TurnpostError
 from tracker.records import telling
-from tracker.records.notes import Note, NoteBook
+from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.rows import SessionRow
 from tracker.records.trends import SPECS
 from ui import background, theme, words
-from ui.desk.person_page import desk_words, small_button
+from ui.desk.notes_panel import NotesPanel
 from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
-from ui.desk.tables import note_key
+from ui.desk.session_table import note_key
+from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
 from ui.ports import Job
 from ui.widgets.flow import FlowRow
@@ -45,7 +44,6 @@ class SessionPage(QWidget):
 
     def __init__(self, book: NoteBook) -> None:
         super().__init__()
-        self.book = book
         self.folder = Path()
         self.person: Person | None = None
         self.rows: list[SessionRow | None] = [None, None]
@@ -59,29 +57,22 @@ class SessionPage(QWidget):
         self.what = QListWidget()
         self.what.setWordWrap(True)
         self.what.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.notes = desk_words()
-        self.note = QLineEdit()
-        self.add = small_button(words.say("desk.note.add"))
         self.mark = small_button(words.say("desk.note.mark"))
-        self.undo = small_button(words.say("desk.note.undo"))
+        self.notes = NotesPanel(book)
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside", "desk.what")]
         self._arrange()
         self.back.clicked.connect(self.left)
         self.sets.currentIndexChanged.connect(self._show_set)
         self.beside.currentIndexChanged.connect(self._open_beside)
         self.what.currentItemChanged.connect(self._go_to)
-        self.add.clicked.connect(self.add_note)
-        self.note.returnPressed.connect(self.add_note)
         self.mark.clicked.connect(self.mark_repetition)
-        self.undo.clicked.connect(self.undo_note)
+        self.notes.changed.connect(self._fill_list)
+        self.notes.changed.connect(self.noted)
 
     def _arrange(self) -> None:
         self.sets.setAccessibleName(words.say("desk.set"))
         self.beside.setAccessibleName(words.say("desk.beside"))
         self.what.setAccessibleName(words.say("desk.what"))
-        self.note.setAccessibleName(words.say("desk.note.text"))
-        self.note.setPlaceholderText(words.say("desk.note.text"))
-        self.note.setMaxLength(2000)
         head = QHBoxLayout()
         head.addWidget(self.back)
         head.addWidget(self.title, 1)
@@ -109,20 +100,9 @@ class SessionPage(QWidget):
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._labels[2])
-        column.addWidget(self.what, 3)
+        column.addWidget(self.what, 4)
         column.addWidget(self.mark)
-        column.addWidget(desk_words(words.say("desk.notes"), bold=True))
-        scroll = QScrollArea()
-        scroll.setWidget(self.notes)
-        scroll.setWidgetResizable(True)
-        scroll.setAccessibleName(words.say("desk.notes"))
-        column.addWidget(scroll, 2)
-        column.addWidget(self.note)
-        row = QHBoxLayout()
-        row.addWidget(self.add)
-        row.addWidget(self.undo)
-        column.addLayout(row)
-        self.notes.setAlignment(Qt.AlignmentFlag.AlignTop)
+        column.addWidget(self.notes, 3)
         split = QSplitter()
         split.addWidget(traces)
         split.addWidget(side)
@@ -149,7 +129,7 @@ class SessionPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The words of what Qt draws."""
         font = theme.font("desk", percent)
-        for part in (*self._labels, self.sets, self.beside, self.what, self.note):
+        for part in (*self._labels, self.sets, self.beside, self.what):
             part.setFont(font)
         self._split.setMinimumHeight(22 * self.what.fontMetrics().height())
 
@@ -170,7 +150,7 @@ class SessionPage(QWidget):
             pane.setVisible(k == 0)
         self.panes[0].show_set(words.say("desk.loading"), None, None)
         self._load(0, row)
-        self.show_notes()
+        self.notes.show_session(note_key(row))
         self.back.setFocus()
 
     def poll(self) -> None:
@@ -267,7 +247,7 @@ class SessionPage(QWidget):
         chosen = self.chosen
         if chosen is None:
             return
-        marked = self._marked()
+        marked = self.notes.marked(chosen.number)
         self.panes[0].trace.not_valid = frozenset(marked)
         self.panes[0].trace.update()
         entries: list[tuple[float, str, int | None]] = []
@@ -286,74 +266,18 @@ class SessionPage(QWidget):
             item.setData(_NUMBER, number)
             self.what.addItem(item)
 
+    def mark_repetition(self) -> None:
+        """Mark the repetition that is chosen in the list as not valid."""
+        item, chosen = self.what.currentItem(), self.chosen
+        number = None if item is None else item.data(_NUMBER)
+        if chosen is not None and number is not None:
+            row = self.what.currentRow()
+            self.notes.mark(chosen.number, number)
+            self.what.setCurrentRow(row)
+
     def _go_to(self, item: QListWidgetItem | None) -> None:
         if item is not None:
             self.panes[0].trace.go_to(float(item.data(_TIME)))
-
-    # --- notes ---
-
-    @property
-    def key(self) -> str:
-        """What notes know this session by."""
-        row = self.rows[0]
-        return "" if row is None else note_key(row)
-
-    def _own_notes(self) -> list[Note]:
-        return [n for n in self.book.notes() if n.session == self.key]
-
-    def _marked(self) -> set[int]:
-        chosen = self.chosen
-        return {
-            n.repetition
-            for n in self._own_notes()
-            if n.kind == "not_valid"
-            and n.repetition is not None
-            and chosen is not None
-            and n.set_number == chosen.number
-        }
-
-    def show_notes(self, fault: str = "") -> None:
-        """Show the notes, and why one could not be saved."""
-        lines = [fault] if fault else []
-        lines += [note_words(n) for n in reversed(self._own_notes())]
-        lines = lines or [words.say("desk.note.none")]
-        self.notes.setText("\n".join([*lines, "", words.say("desk.note.kept")]))
-
-    def add_note(self) -> None:
-        """Write the note that was typed."""
-        text = self.note.text().strip()
-        if text and self._write(lambda: self.book.add("note", self.key, text)):
-            self.note.clear()
-
-    def mark_repetition(self) -> None:
-        """Mark the repetition that is chosen in the list."""
-        item, chosen = self.what.currentItem(), self.chosen
-        number = None if item is None else item.data(_NUMBER)
-        if chosen is None or number is None or number in self._marked():
-            return
-        text, row = self.note.text(), self.what.currentRow()
-        if self._write(
-            lambda: self.book.add(
-                "not_valid", self.key, text, set_number=chosen.number, repetition=number
-            )
-        ):
-            self.note.clear()
-            self.what.setCurrentRow(row)
-
-    def undo_note(self) -> None:
-        """Withdraw one's own last note on this session."""
-        self._write(lambda: self.book.undo(self.key))
-
-    def _write(self, what: object) -> bool:
-        try:
-            what()  # type: ignore[operator]
-        except TurnpostError as error:
-            self.show_notes(words.say("desk.note.failed", why=str(error)))
-            return False
-        self.show_notes()
-        self._fill_list()
-        self.noted.emit()
-        return True
 
 
 def _same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
@@ -381,11 +305,3 @@ def repetition_words(row: dict[str, object]) -> str:
             shown = telling.NOT_MEASURED
             parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
     return ", ".join(parts)
-
-
-def note_words(note: Note) -> str:
-    """A note as it is shown."""
-    text = note.text
-    if note.kind == "not_valid":
-        text = words.say("desk.note.invalid", number=note.repetition, text=note.text).strip()
-    return words.say("desk.note", author=note.author, day=note.at[:10], text=text)

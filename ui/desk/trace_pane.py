@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 from tracker.records import telling
 from ui import theme, words
 from ui.desk.session_data import SessionView, SetView, events_of, repetitions_of
-from ui.desk.trace_view import TraceView, line_pen
+from ui.desk.trace_paint import line_pen
+from ui.desk.trace_view import TraceView
 from ui.widgets.basic import Button, Words
 from ui.widgets.flow import FlowRow
 

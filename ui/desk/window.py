@@ -26,9 +26,10 @@ from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import theme, words
 from ui.desk.people_list import PeopleList
-from ui.desk.person_page import PersonPage, desk_words, small_button
+from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
+from ui.desk.small import desk_words, small_button
 from ui.settings import Settings
 from ui.widgets.basic import Words
 from ui.widgets.paths import shown_path
@@ -139,7 +140,7 @@ class DeskWindow(QWidget):
             "Ctrl+-": lambda: self.step_text(-1),
             "Ctrl+0": lambda: self.set_text(100),
             "Ctrl+O": self.choose_folder,
-            "Ctrl+Z": self.session_page.undo_note,
+            "Ctrl+Z": self.session_page.notes.undo_note,
             "Ctrl+Q": self.close,
         }
         for key, action in keys.items():
@@ -155,7 +156,7 @@ class DeskWindow(QWidget):
         self.reading.close()
         self.reading = FolderReading(folder, self._today)
         self._book = NoteBook(folder, self._book.author)
-        self.session_page.book = self._book
+        self.session_page.notes.book = self._book
         self.found = None
         self.folder_name.setText(words.say("desk.folder", folder=shown_path(folder)))
         self.setWindowTitle(f"{words.say('program')} - {words.say('desk.title')}: {folder.name}")
