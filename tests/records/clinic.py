@@ -19,12 +19,16 @@ wren
 
 from __future__ import annotations
 
+import atexit
 import json
+import shutil
 import sys
+import tempfile
 import zlib
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta, timezone
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -44,8 +48,13 @@ from tracker.session.stage import Step
 from tracker.session.summary import save_summary, summarise
 
 RATE_HZ = 16.0
+#: Long enough for five turns to each side at the slowest tempo.
 SET_S = 20.0
 FIRST_DAY = date(2026, 9, 28)
+#: Of the small clinic; the day on which it is looked at is far behind its last session.
+DAYS = 6
+LAST_DAY = FIRST_DAY + timedelta(days=DAYS - 1)
+TODAY = date(2026, 11, 26)
 ZONE = timezone(timedelta(hours=1))
 NEAR_MM = (0.0, 0.0, 600.0)
 
@@ -133,6 +142,7 @@ class Practising(Person):
 
     form: Form = field(default_factory=Form)
     rng: np.random.Generator = field(default_factory=np.random.default_rng)
+    set_s: float = SET_S
     sets: int = 0
 
     def _do(self, conductor: Conductor, task: Task) -> None:
@@ -142,7 +152,7 @@ class Practising(Person):
         step = Step.model_validate(
             {
                 "from_s": conductor.now_s,
-                "to_s": conductor.now_s + SET_S,
+                "to_s": conductor.now_s + self.set_s,
                 "step": "exercise",
                 "target_mm": NEAR_MM,
                 **task.asked.step_values,
@@ -152,7 +162,7 @@ class Practising(Person):
         self.sets += 1
         stops = self.form.unwell_in_set == self.sets
         for sample in samples_of(step, self.form, self.rng):
-            if stops and sample.time_s > step.from_s + SET_S / 2:
+            if stops and sample.time_s > step.from_s + self.set_s / 2:
                 conductor.advance(sample.time_s)
                 conductor.unwell()
                 return
@@ -168,8 +178,8 @@ def _both(_: int, __: np.random.Generator) -> int:
     return 2
 
 
-def _few(day: int, rng: np.random.Generator) -> int:
-    return int(rng.random() < 0.6) if day % 3 == 0 else 0
+def _few(day: int, _: np.random.Generator) -> int:
+    return int(day % 4 == 0)
 
 
 def heron(u: float, rng: np.random.Generator) -> Form:
@@ -241,7 +251,14 @@ def plan_for(patient: Patient, set_s: float = SET_S) -> Plan:
 
 
 def practise(
-    patient: Patient, plan: Plan, form: Form, started: datetime, folder: Path, *, whole: bool
+    patient: Patient,
+    plan: Plan,
+    form: Form,
+    started: datetime,
+    folder: Path,
+    *,
+    whole: bool,
+    set_s: float = SET_S,
 ) -> None:
     """One session; only a ``whole`` one keeps journal and trace beside its summary."""
     rng = np.random.default_rng(zlib.crc32(folder.name.encode()))
@@ -261,6 +278,7 @@ def practise(
         clarity=form.clarity,
         form=form,
         rng=rng,
+        set_s=set_s,
     )
     folder.mkdir(parents=True)
     if not whole:
@@ -276,13 +294,17 @@ def practise(
 
 
 def write_clinic(
-    folder: Path, days: int = 14, whole_last: int = 1, names: Sequence[str] = ()
+    folder: Path,
+    days: int = 14,
+    whole_last: int = 1,
+    names: Sequence[str] = (),
+    set_s: float = SET_S,
 ) -> Path:
     """Write the clinic, or some of its people; of each the last sessions are kept whole."""
     for number, patient in enumerate(PATIENTS):
         if names and patient.name not in names:
             continue
-        plan = plan_for(patient)
+        plan = plan_for(patient, set_s)
         home = folder / patient.name
         home.mkdir(parents=True)
         (home / "plan.json").write_text(
@@ -299,8 +321,17 @@ def write_clinic(
             form = patient.form(k / max(len(times) - 1, 1), rng)
             name = f"{started:%Y%m%d-%H%M}-{patient.name}"
             whole = k >= len(times) - whole_last
-            practise(patient, plan, form, started, home / name, whole=whole)
+            practise(patient, plan, form, started, home / name, whole=whole, set_s=set_s)
     return folder
+
+
+@cache
+def small_clinic() -> Path:
+    """A few days of five of them, made once for all tests; never write into it."""
+    folder = Path(tempfile.mkdtemp(prefix="turnpost-clinic-"))
+    atexit.register(shutil.rmtree, folder, ignore_errors=True)
+    names = ("heron", "finch", "plover", "teal", "wren")
+    return write_clinic(folder, DAYS, 1, names, set_s=10.0)
 
 
 if __name__ == "__main__":

@@ -70,7 +70,8 @@ def find_places(folder: Path) -> Iterator[Place | Unread]:
     if not folder.is_dir():
         raise InputError(f"{folder}: there is no such folder; name one that holds sessions")
     try:
-        next(os.scandir(folder), None)
+        with os.scandir(folder) as found:
+            next(found, None)
     except OSError as error:
         raise InputError(f"{folder}: can't be read ({error.strerror})") from error
     yield from _below(str(folder), "", 0)
@@ -152,7 +153,8 @@ def _place(entry: os.DirEntry[str], inside: str, kind: Kind) -> Place | Unread:
 
 def _is_file(entry: os.DirEntry[str]) -> bool:
     try:
-        return entry.is_file()
+        # A link that leads nowhere counts: its reading says so.
+        return entry.is_file() or (entry.is_symlink() and not entry.is_dir())
     except OSError:
         return True  # its reading will say why
 

@@ -78,6 +78,10 @@ class NoteBook:
 
     def notes(self) -> list[Note]:
         """What holds, of all authors, oldest first; a line that can't be read is passed over."""
+        return sorted(self._in_order(), key=lambda n: n.at)
+
+    def _in_order(self) -> list[Note]:
+        """The same, each author's in the order in which they were written."""
         lines: dict[str, dict[str, Any]] = {}
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in _lines(path):
@@ -115,7 +119,9 @@ class NoteBook:
 
     def undo(self, session: str | None = None) -> Note | None:
         """Withdraw the author's own newest note (of a session) that holds; None without one."""
-        own = [n for n in self.notes() if n.author == self.author and session in (None, n.session)]
+        # By place and not by clock: a clock may be set back.
+        mine = [n for n in self._in_order() if n.author == self.author]
+        own = [n for n in mine if session in (None, n.session)]
         if not own:
             return None
         at = datetime.now().astimezone().isoformat(timespec="seconds")
@@ -128,7 +134,8 @@ class NoteBook:
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
             flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
-            handle = os.open(self.path, flags, 0o600)
+            # Others who share the folder read it too, as far as the system lets them.
+            handle = os.open(self.path, flags, 0o666)
             try:
                 size = os.fstat(handle).st_size
                 text = json.dumps(line, ensure_ascii=False) + "\n"
@@ -170,7 +177,8 @@ def _lines(path: Path) -> Iterable[dict[str, Any]]:
     version = known[0].get("format_version")
     if not isinstance(version, int) or version > FORMAT_VERSION:
         return []
-    return known[1:]
+    # The file tells whose lines they are, whatever a line says of itself.
+    return [{**row, "author": str(known[0].get("author"))} for row in known[1:]]
 
 
 def _decoded(row: bytes) -> dict[str, Any] | None:
@@ -196,4 +204,4 @@ def _holding(lines: Iterable[dict[str, Any]]) -> list[Note]:
             found.append(Note(**{k: v for k, v in row.items() if k in names}))
         except TypeError:
             continue
-    return sorted(found, key=lambda n: (str(n.at), str(n.id)))
+    return [n for n in found if isinstance(n.at, str) and isinstance(n.text, str)]
