@@ -121,10 +121,9 @@ def _view(summary: Summary, samples: list[Sample], steps: list[Step], why: str) 
         axis, columns = lines_for(exercise.exercise)
         sets.append(SetView(k, exercise, from_s, max(to_s, from_s + 1.0), axis, columns, rows))
     view = SessionView(summary, sets, why_empty=why)
-    if samples:
-        view.times_s = np.array([s.time_s for s in samples])
-        names = {c for s in sets for c in s.columns.values()}
-        view.columns = {n: np.array([getattr(s, n) for s in samples], dtype=float) for n in names}
+    view.times_s = np.array([s.time_s for s in samples])
+    names = {c for s in sets for c in s.columns.values()}
+    view.columns = {n: np.array([getattr(s, n) for s in samples], dtype=float) for n in names}
     ordered = sorted(steps, key=lambda s: s.from_s)
     view.pauses = [
         Span(a.to_s, b.from_s, "")

@@ -243,7 +243,10 @@ class SessionPage(QWidget):
 
     def _fill_list(self) -> None:
         """Repetitions and events in the order of time."""
+        # What goes away must not pull the cursor to where it was.
+        self.what.blockSignals(True)
         self.what.clear()
+        self.what.blockSignals(False)
         chosen = self.chosen
         if chosen is None:
             return

@@ -48,7 +48,7 @@ class TraceView(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """High enough for the lines and what is written around them."""
-        return QSize(260, 9 * self.fontMetrics().height())
+        return QSize(260, 7 * self.fontMetrics().height())
 
     # --- what is shown ---
 
