@@ -41,6 +41,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.strip.key": QT_TRANSLATE_NOOP(
         "turnpost", "a box a bout: full = measured, half = only reported, empty = asked, not done"
     ),
+    "desk.condition": QT_TRANSLATE_NOOP("turnpost", "Condition: {text}"),
     "desk.trends": QT_TRANSLATE_NOOP("turnpost", "Trends"),
     "desk.sessions": QT_TRANSLATE_NOOP("turnpost", "Sessions"),
     "desk.filter.exercise": QT_TRANSLATE_NOOP("turnpost", "Exercise"),

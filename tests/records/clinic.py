@@ -240,6 +240,17 @@ def plan_for(patient: Patient, set_s: float = SET_S) -> Plan:
     return plan_of(
         {"exercise": "turns-on-target", **asked, "amplitude_deg": (15.0, 20.0)},
         {"exercise": "stand", "seconds": set_s},
+        {
+            "exercise": "turns-together",
+            "unlock_after": {
+                "condition": "Eyes stay on the target in three sessions in a row.",
+                "after": "turns-on-target",
+                "sessions": 3,
+                "on_target_least": 0.95,
+                "measured_least": 0.8,
+                "clear": True,
+            },
+        },
         plan_id=f"plan-{patient.name}",
         person=patient.name,
         starts_on=FIRST_DAY.isoformat(),

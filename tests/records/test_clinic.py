@@ -60,9 +60,15 @@ def test_which_figures_can_not_be_trusted(people: dict[str, Person]) -> None:
     assert all(p.doubts for s in measured for p in s.points)
 
 
+def test_whose_condition_is_met(people: dict[str, Person]) -> None:
+    met = [n for n, p in people.items() if Kind.condition in [r.kind for r in p.reasons]]
+    assert met == ["heron"]
+    assert [s.condition.met for s in people["teal"].conditions] == [False]
+
+
 def test_who_improves_and_nothing_is_wrong(people: dict[str, Person]) -> None:
     heron = people["heron"]
-    assert heron.reasons == []
+    assert [r.kind for r in heron.reasons] == [Kind.condition]
     changes = {(s.figure, s.side): s.change.verdict for s in heron.series() if s.exercise}
     assert changes["on_target", ""] == "rose"
     assert changes["amplitude_deg", "left"] == "rose"

@@ -108,7 +108,7 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
     assert "First: stopped feeling unwell" in told[0]
     assert "% of the bouts asked" in told[1]
     assert "head to the left" in told[2] and "can't be trusted" in told[3]
-    assert "Nothing that needs a look first" in told[4]
+    assert "Then: condition met" in told[4]
     assert window.state.text() == f"5 people, {sum(len(p.rows) for p in model.people)} sessions"
 
 

@@ -3,7 +3,8 @@
 Pure functions: from rows to reasons. The order is: answers that are red flags, possible
 falls, stopped feeling unwell, spins in certain positions, symptoms that did not settle;
 then symptoms that rise, practice against the plan, gaze that fell, figures that can't be
-trusted. Nothing here finds an illness: it says what was answered and measured.
+trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
+was answered and measured.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from enum import IntEnum
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.records import telling
 from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
+from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow
 from tracker.records.trends import Series
 
@@ -40,6 +42,7 @@ class Kind(IntEnum):
     practice = 6
     gaze = 7
     doubt = 8
+    condition = 9
 
 
 #: These are said with a call in mind; the others can wait for the next visit.
@@ -58,7 +61,10 @@ class Reason:
 
 
 def reasons_of(
-    rows: Sequence[SessionRow], adherence: Adherence, series: Iterable[Series]
+    rows: Sequence[SessionRow],
+    adherence: Adherence,
+    series: Iterable[Series],
+    conditions: Sequence[Standing] = (),
 ) -> list[Reason]:
     """Reasons to look at a person, the gravest first.
 
@@ -68,6 +74,8 @@ def reasons_of(
         Their sessions, oldest first.
     series
         At least the session's scores and the gaze on target.
+    conditions
+        How the conditions of the plan stand.
     """
     recent = _recent(rows)
     found = [
@@ -80,6 +88,7 @@ def reasons_of(
         _practice(adherence),
         *_gaze(series),
         _doubt(rows),
+        *_conditions(rows, conditions),
     ]
     return [r for r in found if r is not None]
 
@@ -185,6 +194,16 @@ def _gaze(series: Iterable[Series]) -> list[Reason]:
         text = telling.gaze_fell(most, most.change, both=both)
         found.append(Reason(Kind.gaze, text, most.points[-1].day))
     return found
+
+
+def _conditions(rows: Sequence[SessionRow], standing: Sequence[Standing]) -> list[Reason]:
+    """Conditions that are met, of what isn't practised yet."""
+    last = max((r.day for r in rows if r.day is not None), default=None)
+    return [
+        Reason(Kind.condition, f"condition met: {s.words} (opens {s.opens})", last)
+        for s in standing
+        if s.condition.met and not s.practised
+    ]
 
 
 def _doubt(rows: Sequence[SessionRow]) -> Reason | None:

@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from tracker.plan.model import Plan
 from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Reason, reasons_of, urgency
+from tracker.records.conditions import Standing, conditions_of
 from tracker.records.index import Records
 from tracker.records.rows import SessionRow
 from tracker.records.trends import Series, series_of
@@ -34,6 +35,8 @@ class Person:
         The plan at hand, None if there is none in the folder.
     reasons
         What needs eyes first, the gravest first.
+    conditions
+        How the conditions of the plan stand.
     """
 
     name: str
@@ -41,6 +44,7 @@ class Person:
     plan: Plan | None
     adherence: Adherence
     reasons: list[Reason]
+    conditions: list[Standing]
 
     @property
     def affected_side(self) -> str:
@@ -97,4 +101,6 @@ def _person(name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: da
     plan = plan_for(rows, name, plans)
     adherence = adherence_of(rows, plan, to_day)
     series = series_of(rows, lambda name: name == "on_target")
-    return Person(name, rows, plan, adherence, reasons_of(rows, adherence, series))
+    conditions = conditions_of(plan, rows)
+    reasons = reasons_of(rows, adherence, series, conditions)
+    return Person(name, rows, plan, adherence, reasons, conditions)

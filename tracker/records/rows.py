@@ -13,6 +13,7 @@ from math import isfinite
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN, ExerciseSummary, Summary
 
@@ -47,6 +48,9 @@ class SetRow:
         Code -> how often.
     own_count
         What only the person has counted.
+    rise, settle_minutes
+        What a plan's condition asks of it (``plan.unlocking``): by how much the worst of
+        the scores rose, and how long it took to settle.
     """
 
     exercise: str
@@ -57,6 +61,8 @@ class SetRow:
     flags: dict[str, str]
     events: dict[str, int]
     own_count: float | None = None
+    rise: int | None = None
+    settle_minutes: float | None = None
 
     def doubts(self, figure: str) -> tuple[str, ...]:
         """Flags for which a figure of this set is not to be compared."""
@@ -146,7 +152,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         not_settled=_not_settled(summary, why),
         since_last=dict(since) if isinstance(since, Mapping) else {},
         flags={f.flag: f.reason for f in summary.quality},
-        sets=tuple(_set_of(e) for e in summary.exercises),
+        sets=tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
     )
 
@@ -183,7 +189,7 @@ def _not_settled(summary: Summary, why: Any) -> bool:
     )
 
 
-def _set_of(found: ExerciseSummary) -> SetRow:
+def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
     movement = found.head or found.eyes or found.body or {}
     done, gaze, symptoms = found.done, found.gaze or {}, found.symptoms or {}
     clarity = found.clarity.get("value")
@@ -220,6 +226,8 @@ def _set_of(found: ExerciseSummary) -> SetRow:
         flags={f.flag: f.reason for f in found.quality},
         events=events,
         own_count=number((found.own_count or {}).get("value")),
+        rise=unlock.rise,
+        settle_minutes=number(unlock.settle_minutes),
     )
 
 

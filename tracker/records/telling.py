@@ -7,6 +7,7 @@ from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.records.adherence import Adherence
+from tracker.records.conditions import Standing
 from tracker.records.trends import SPECS, Change, Series, Spec
 
 NOT_MEASURED = "not measured"
@@ -165,6 +166,14 @@ def low_practice(found: Adherence) -> str:
     asked = found.bouts_asked * (found.days_asked or 7) * found.length_days / 7.0
     done = found.measured + found.reported
     return f"practised {done} of {asked:.0f} bouts in {found.length_days} days"
+
+
+def condition(standing: Standing) -> str:
+    """How a condition of the plan stands."""
+    met = "met" if standing.condition.met else "not met"
+    why = listed(standing.condition.because)
+    done = ", practised already" if standing.practised else ""
+    return f"{standing.words} (opens {standing.opens}{done}): {met}; {why}"
 
 
 def practice(found: Adherence) -> str:

@@ -92,6 +92,7 @@ class PersonPage(QWidget):
         self.about = desk_words(soft=True)
         self.reasons = Reasons()
         self.practice = desk_words()
+        self.conditions = desk_words()
         self.strip = PracticeStrip()
         self.strip_key = desk_words(words.say("desk.strip.key"), soft=True)
         self.filters = Filters()
@@ -114,7 +115,14 @@ class PersonPage(QWidget):
         head.addWidget(self.name)
         head.addWidget(self.about, 1)
         column.addLayout(head)
-        for part in (self.reasons, self.practice, self.strip, self.strip_key, self.filters):
+        for part in (
+            self.reasons,
+            self.practice,
+            self.strip,
+            self.strip_key,
+            self.conditions,
+            self.filters,
+        ):
             column.addWidget(part)
         column.addWidget(self.tabs, 1)
         # With large text the page is higher than the screen.
@@ -151,6 +159,7 @@ class PersonPage(QWidget):
             self.about.setText("")
             self.reasons.show_reasons([])
             self.practice.setText("")
+            self.conditions.hide()
             self.strip.show_practice(None)
             self.trends.show_rows([])
             self.sessions.show_rows([], {})
@@ -162,6 +171,9 @@ class PersonPage(QWidget):
         counted = words.say("desk.counted_to", day=to_day)
         self.practice.setText(f"{telling.practice(person.adherence)}. {counted}")
         self.strip.show_practice(person.adherence)
+        lines = [words.say("desk.condition", text=telling.condition(s)) for s in person.conditions]
+        self.conditions.setText("\n".join(lines))
+        self.conditions.setVisible(bool(lines))
         self.filters.offer(person.rows)
         self.fill()
 

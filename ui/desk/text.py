@@ -53,6 +53,8 @@ def person_lines(person: Person) -> Iterator[str]:
     for reason in person.reasons:
         yield f"  {reason_line(reason)}"
     yield f"  Practice: {telling.practice(person.adherence)}"
+    for standing in person.conditions:
+        yield f"  Condition: {telling.condition(standing)}"
     at = None
     for series in person.series():
         where = (series.exercise, series.form)
