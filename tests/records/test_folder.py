@@ -13,7 +13,7 @@ from tests.plan.examples import TEXT
 from tests.session.synthetic import steps, turns_samples
 from tracker.errors import InputError
 from tracker.records.folder import Unread, find_places, read_place
-from tracker.records.rows import SessionRow, from_data, row_of, to_data
+from tracker.records.rows import SessionRow, Shapes, pack, row_of, unpack
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal
@@ -186,4 +186,6 @@ def test_a_row_holds_what_the_summary_says_and_no_0_for_what_is_missing() -> Non
 
 def test_a_row_is_the_same_after_the_index() -> None:
     row = row_of(real(), "a/summary.json")
-    assert from_data(json.loads(json.dumps(to_data(row)))) == row
+    shapes: Shapes = {}
+    packed = json.loads(json.dumps(pack(row, shapes)))
+    assert unpack(row.place, packed, list(shapes)) == row

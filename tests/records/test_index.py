@@ -78,7 +78,7 @@ def test_nothing_is_written_into_the_folder(folder: Path) -> None:
         b"[]",
         b"\xff\xfe",
         b'{"format": "turnpost-review-index", "format_version": 99, "files": {}}',
-        b'{"format": "turnpost-review-index", "format_version": 1, "files": {"a": 3}}',
+        b'{"format": "turnpost-review-index", "format_version": 2, "files": {"a": 3}}',
     ],
 )
 def test_a_broken_index_is_made_anew(folder: Path, content: bytes) -> None:
@@ -92,7 +92,7 @@ def test_a_broken_index_is_made_anew(folder: Path, content: bytes) -> None:
 def test_single_rows_that_do_not_fit_are_read_again(folder: Path) -> None:
     good = read_folder(folder)
     data = json.loads(index_path(folder).read_text())
-    del data["files"]["s1/summary.json"][3]["ended"]
+    del data["files"]["s1/summary.json"][3][4]
     data["files"]["s2/summary.json"][2] = "something"
     data["files"]["s3/summary.json"] = []
     index_path(folder).write_text(json.dumps(data))

@@ -7,11 +7,12 @@ thrown away at any time. A broken or older one is made anew.
 from __future__ import annotations
 
 import contextlib
+import gc
 import hashlib
 import json
 import os
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -20,18 +21,20 @@ from tracker.errors import InputError, TurnpostError
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
 from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
-from tracker.records.rows import SessionRow, from_data, to_data
+from tracker.records.rows import SessionRow, Shapes, pack, unpack
 from tracker.session.files import make_private_folder, write_atomically
 from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 1
+FORMAT_VERSION = 2
 #: A file that was changed so shortly before it was read may change once more within the
 #: same time stamp (FAT keeps two seconds), so it is read again next time.
 UNSURE_NS = 2_000_000_000
 
+#: Size, time of change in ns, kind, and what the file holds.
 Seen = tuple[int, int, str, Any]
+_KINDS = ("row", "unread", "plan", "passed")
 #: Called with how many files are done, and of how many.
 Progress = Callable[[int, int], None]
 
@@ -113,54 +116,39 @@ def read_folder(
             unread.append(found)
         else:
             places.append(found)
-    before = _load(index_path(folder), folder)
-    known: dict[str, Seen] = {}
-    rows: dict[str, Any] = {}
-    read = 0
-    complete = True
-    for k, place in enumerate(places):
-        if stopped():
-            complete = False
-            break
-        seen = before.get(place.path)
-        holds = None if seen is None else _still_holds(seen, place)
-        if seen is None or holds is None:
-            seen = _look(folder, place)
-            holds = _content(seen)
-            read += 1
-            if progress is not None:
-                progress(k + 1, len(places))
-        known[place.path], rows[place.path] = seen, holds
-    if progress is not None and read:
-        progress(len(known), len(places))
-    if read or len(known) != len(before):
-        _save(index_path(folder), folder, known if complete else {**before, **known})
-    return _records(folder, rows, unread, read, complete)
+    with without_collecting():
+        before = _Index(index_path(folder), folder)
+        known: dict[str, Seen] = {}
+        read = 0
+        complete = True
+        for k, place in enumerate(places):
+            if stopped():
+                complete = False
+                break
+            seen = before.seen(place)
+            if seen is None:
+                seen = _look(folder, place)
+                read += 1
+                if progress is not None:
+                    progress(k + 1, len(places))
+            known[place.path] = seen
+        if progress is not None and read:
+            progress(len(known), len(places))
+        if read or len(known) != before.count:
+            before.save(known if complete else {**before.rest(known), **known})
+        return _records(folder, known, unread, read, complete)
 
 
-def _still_holds(seen: Seen, place: Place) -> Any:
-    """What the index knows of an unchanged file; None if it has to be read again."""
+@contextlib.contextmanager
+def without_collecting() -> Iterator[None]:
+    """Python looks for garbage each time many objects were made; here all of them stay."""
+    was_on = gc.isenabled()
+    gc.disable()
     try:
-        size, mtime_ns, kind, _ = seen
-        if (size, mtime_ns) != (place.size, place.mtime_ns) or kind == "unsure":
-            return None
-        return _content(seen)
-    except (TypeError, KeyError, ValueError, AttributeError):
-        return None
-
-
-def _content(seen: Seen) -> Any:
-    """A row, why it could not be read, or the name of another kind of file."""
-    _, _, kind, value = seen
-    if kind == "unsure":
-        kind, value = value
-    if kind == "row":
-        return from_data(value)
-    if kind == "unread":
-        return Unread("", str(value))
-    if kind not in ("plan", "passed"):
-        raise ValueError(kind)
-    return kind
+        yield
+    finally:
+        if was_on:
+            gc.enable()
 
 
 def _look(folder: Path, place: Place) -> Seen:
@@ -172,32 +160,27 @@ def _look(folder: Path, place: Place) -> Seen:
         found = Unread(place.path, str(error))
     except Exception as error:  # a foreign file must not stop the rest
         found = Unread(place.path, f"holds what is not understood ({type(error).__name__})")
-    kind, value = _kept(found)
     unsure_ns = UNSURE_NS + (int(IN_USE_S * 1e9) if place.kind == "journal" else 0)
-    if now_ns - place.mtime_ns < unsure_ns:
-        return (place.size, place.mtime_ns, "unsure", [kind, value])
-    return (place.size, place.mtime_ns, kind, value)
-
-
-def _kept(found: SessionRow | PlanFile | Unread | None) -> tuple[str, Any]:
+    mtime_ns = -1 if now_ns - place.mtime_ns < unsure_ns else place.mtime_ns
     if isinstance(found, SessionRow):
-        return "row", to_data(found)
+        return (place.size, mtime_ns, "row", found)
     if isinstance(found, Unread):
-        return "unread", found.why
-    return ("plan" if isinstance(found, PlanFile) else "passed"), None
+        return (place.size, mtime_ns, "unread", found.why)
+    kind = "plan" if isinstance(found, PlanFile) else "passed"
+    return (place.size, mtime_ns, kind, None)
 
 
 def _records(
-    folder: Path, found: dict[str, Any], unread: list[Unread], read: int, complete: bool
+    folder: Path, known: dict[str, Seen], unread: list[Unread], read: int, complete: bool
 ) -> Records:
     rows: list[SessionRow] = []
     plans: list[tuple[str, Plan]] = []
-    for path, holds in found.items():
-        if isinstance(holds, SessionRow):
-            rows.append(holds)
-        elif isinstance(holds, Unread):
-            unread.append(Unread(path, holds.why))
-        elif holds == "plan":
+    for path, (_, _, kind, value) in known.items():
+        if kind == "row":
+            rows.append(value)
+        elif kind == "unread":
+            unread.append(Unread(path, value))
+        elif kind == "plan":
             try:
                 plans.append((path, load_plan(folder / path)))
             except InputError as error:
@@ -205,7 +188,7 @@ def _records(
     rows.sort(key=lambda r: r.order)
     rows, twice = _once(rows)
     unread = sorted([*unread, *twice], key=lambda u: u.path)
-    return Records(folder, rows, plans, unread, read, len(found) - read, complete)
+    return Records(folder, rows, plans, unread, read, len(known) - read, complete)
 
 
 def _once(rows: list[SessionRow]) -> tuple[list[SessionRow], list[Unread]]:
@@ -222,27 +205,68 @@ def _once(rows: list[SessionRow]) -> tuple[list[SessionRow], list[Unread]]:
     return kept, twice
 
 
-def _load(path: Path, folder: Path) -> dict[str, Seen]:
+class _Index:
     """The index as it was left; empty where there is none, or a broken or older one."""
-    try:
-        data = json.loads(path.read_text(encoding="utf-8"))
-        if (data["format"], data["format_version"]) != (FORMAT, FORMAT_VERSION):
-            return {}
-        if data["folder"] != str(folder.resolve()):
-            return {}
-        return {str(p): tuple(s) for p, s in data["files"].items()}
-    except (OSError, ValueError, KeyError, TypeError, AttributeError, RecursionError):
-        return {}
 
+    def __init__(self, path: Path, folder: Path) -> None:
+        self._path, self._folder = path, str(folder.resolve())
+        self._files: dict[str, Any] = {}
+        self._shapes: list[list[str]] = []
+        try:
+            data = json.loads(path.read_text(encoding="utf-8"))
+            own = (data["format"], data["format_version"], data["folder"])
+            if own == (FORMAT, FORMAT_VERSION, self._folder):
+                self._files, self._shapes = dict(data["files"]), list(data["shapes"])
+        except (OSError, ValueError, KeyError, TypeError, RecursionError):
+            pass
 
-def _save(path: Path, folder: Path, known: dict[str, Seen]) -> None:
-    """Write it whole or not at all; without an index the next opening is slower, no more."""
-    data = {
-        "format": FORMAT,
-        "format_version": FORMAT_VERSION,
-        "folder": str(folder.resolve()),
-        "files": known,
-    }
-    with contextlib.suppress(TurnpostError):
-        make_private_folder(path.parent)
-        write_atomically(path, json.dumps(data, ensure_ascii=False, separators=(",", ":")))
+    @property
+    def count(self) -> int:
+        """How many files it knows."""
+        return len(self._files)
+
+    def seen(self, place: Place) -> Seen | None:
+        """What an unchanged file holds; None if it has to be read (again)."""
+        entry: Any = self._files.get(place.path)
+        try:
+            size, mtime_ns, kind, value = entry
+            if (size, mtime_ns) != (place.size, place.mtime_ns) or kind not in _KINDS:
+                return None
+            if kind == "row":
+                value = unpack(place.path, value, self._shapes)
+            return (size, mtime_ns, kind, value)
+        except (TypeError, ValueError, IndexError, KeyError):
+            return None
+
+    def rest(self, known: Iterable[str]) -> dict[str, Seen]:
+        """What it knows of other files, for a reading that was stopped."""
+        done = set(known)
+        found = {}
+        for path, entry in self._files.items():
+            if path not in done:
+                with contextlib.suppress(TypeError, ValueError, IndexError, KeyError):
+                    size, mtime_ns, kind, value = entry
+                    if kind == "row":
+                        value = unpack(path, value, self._shapes)
+                    found[path] = (size, mtime_ns, kind, value)
+        return found
+
+    def save(self, known: Mapping[str, Seen]) -> None:
+        """Write it whole or not at all; without an index the next opening is only slower."""
+        shapes: Shapes = {}
+        files = {
+            path: [size, mtime_ns, kind, pack(value, shapes) if kind == "row" else value]
+            for path, (size, mtime_ns, kind, value) in known.items()
+        }
+        data = {
+            "format": FORMAT,
+            "format_version": FORMAT_VERSION,
+            "folder": self._folder,
+            "shapes": list(shapes),
+            "files": files,
+        }
+        with contextlib.suppress(TurnpostError):
+            make_private_folder(self._path.parent)
+            write_atomically(
+                self._path, json.dumps(data, ensure_ascii=False, separators=(",", ":"))
+            )

@@ -10,7 +10,7 @@ from tracker.plan.model import Plan
 from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
-from tracker.records.index import Records
+from tracker.records.index import Records, without_collecting
 from tracker.records.rows import SessionRow
 from tracker.records.trends import Series, series_of
 
@@ -68,7 +68,8 @@ def people_of(records: Records, today: date) -> list[Person]:
         groups.setdefault(row.person or NO_NAME, []).append(row)
     to_day = count_to(records.rows, today)
     plans = [plan for _, plan in records.plans]
-    people = [_person(name, rows, plans, to_day) for name, rows in groups.items()]
+    with without_collecting():
+        people = [_person(name, rows, plans, to_day) for name, rows in groups.items()]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
 
 

@@ -6,11 +6,10 @@ side follows after a dot (``amplitude_deg.right``).
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from collections.abc import Mapping, Sequence
 from datetime import date, datetime
 from math import isfinite
-from typing import Any
+from typing import Any, NamedTuple
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.unlocking import SessionFigures, figures_of
@@ -28,8 +27,7 @@ OF_THE_EYES = ("on_target", "gaze_error_deg")
 NEVER_IN_DOUBT = ("clear", "dizziness_before", "dizziness_after", "measured")
 
 
-@dataclass(frozen=True, slots=True)
-class SetRow:
+class SetRow(NamedTuple):
     """One exercise of a session.
 
     Attributes
@@ -81,8 +79,7 @@ class SetRow:
         return (self.figures.get("measured") or 0.0) > 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class SessionRow:
+class SessionRow(NamedTuple):
     """One session; ``place`` is the path of its file below the folder that was opened."""
 
     place: str
@@ -157,21 +154,37 @@ def row_of(summary: Summary, place: str) -> SessionRow:
     )
 
 
-def to_data(row: SessionRow) -> dict[str, Any]:
-    """Row as it is kept in the index."""
-    return asdict(row)
+#: Names of figures that stand together, once for all sets that have them.
+Shapes = dict[tuple[str, ...], int]
 
 
-def from_data(data: Mapping[str, Any]) -> SessionRow:
+def pack(row: SessionRow, shapes: Shapes) -> list[Any]:
+    """Row as it is kept in the index, without its place; new shapes are added."""
+    sets = []
+    for done in row.sets:
+        shape = shapes.setdefault(tuple(done.figures), len(shapes))
+        sets.append([*done[:3], shape, list(done.figures.values()), *done[4:]])
+    return [*row[1:-2], sets, row.not_done]
+
+
+def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> SessionRow:
     """Row from the index.
 
     Raises
     ------
-    TypeError, KeyError
+    TypeError, ValueError, IndexError
         If it is none.
     """
-    sets = tuple(SetRow(**s) for s in data["sets"])
-    return SessionRow(**{**data, "sets": sets, "put_first": tuple(data["put_first"])})
+    *first, sets, not_done = data
+    first[_PUT_FIRST - 1] = tuple(first[_PUT_FIRST - 1])
+    unpacked = tuple(
+        SetRow(exercise, entry, form, dict(zip(shapes[shape], values, strict=True)), *rest)
+        for exercise, entry, form, shape, values, *rest in sets
+    )
+    return SessionRow._make((place, *first, unpacked, not_done))
+
+
+_PUT_FIRST = SessionRow._fields.index("put_first")
 
 
 def number(value: Any) -> float | None:

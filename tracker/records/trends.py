@@ -25,7 +25,7 @@ from dataclasses import dataclass
 from datetime import date
 from math import sqrt
 from statistics import fmean
-from typing import Any, Literal
+from typing import Any, Literal, NamedTuple
 
 from tracker.records.rows import SessionRow, SetRow
 
@@ -89,8 +89,7 @@ SPECS: dict[str, Spec] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(NamedTuple):
     """A figure in one session; ``doubts`` are the flags for which it isn't compared."""
 
     place: str
