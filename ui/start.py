@@ -405,6 +405,20 @@ def run_checks(folder: Path, pytest_words: Sequence[str]) -> int:
     return 1 if failed else 0
 
 
+def programs_for(stage: str, words: Sequence[str]) -> list[str]:
+    """Packages of programs that a command needs and that are missing.
+
+    A browser, in which the accessibility of the HTML report is checked, is brought for
+    CI alone: it is large, and elsewhere those tests are left out.
+    """
+    if sys.platform != "linux":
+        return []
+    needs_server = stage == "test" or (words[:1] == ["demo"] and not has_screen())
+    wanted = ["xvfb"] if needs_server and not shutil.which("Xvfb") else []
+    for_ci = stage == "test" and bool(os.environ.get("CI"))
+    return wanted + (["chromium"] if for_ci and not shutil.which("chromium") else [])
+
+
 def start(words: Sequence[str]) -> int:
     """Set up what a command needs, and run it."""
     python = suitable_python()
@@ -412,9 +426,7 @@ def start(words: Sequence[str]) -> int:
         return subprocess.run([python, __file__, *words], check=False).returncode
     folder = venv_folder()
     stage = stage_of(words)
-    needs_server = stage == "test" or (words[:1] == ["demo"] and not has_screen())
-    more = ["xvfb"] if needs_server and sys.platform == "linux" and not shutil.which("Xvfb") else []
-    prepare(folder, stage, more)
+    prepare(folder, stage, programs_for(stage, words))
     if stage == "test":
         return run_checks(folder, words[1:])
     return run_program(folder, words)

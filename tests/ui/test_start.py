@@ -237,6 +237,18 @@ def test_another_python_is_looked_for(monkeypatch: pytest.MonkeyPatch) -> None:
         start.suitable_python()
 
 
+def test_a_browser_is_brought_for_ci_alone(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(start.sys, "platform", "linux")
+    monkeypatch.setattr(start.shutil, "which", lambda _: None)
+    monkeypatch.delenv("CI", raising=False)
+    assert start.programs_for("test", ["test"]) == ["xvfb"]
+    monkeypatch.setenv("CI", "true")
+    assert start.programs_for("test", ["test"]) == ["xvfb", "chromium"]
+    assert start.programs_for("run", ["plan"]) == []
+    monkeypatch.setattr(start.shutil, "which", lambda name: f"/usr/bin/{name}")
+    assert start.programs_for("test", ["test"]) == []
+
+
 @pytest.mark.parametrize(
     ("given", "locale"),
     [

@@ -1,1 +1,1 @@
-"""The sessions of many people in a folder: found, indexed, put in order, compared over time."""
+"""What is told of sessions: one, by its figures; many in a folder, by person and over time."""

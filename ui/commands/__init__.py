@@ -16,6 +16,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "practise": ("ui.commands.practise", "practise a stage of a plan, from clips without a window"),
     "review": ("ui.commands.review", "review the sessions of many people"),
     "plan": ("ui.commands.plan", "make, check and show a plan; the catalogue of exercises"),
+    "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "schema": (
         "ui.commands.schema",
         "print the JSON Schema of a plan, a summary, a stage log or answers",

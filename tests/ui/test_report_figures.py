@@ -1,0 +1,156 @@
+"""Every figure reads the same from CSV, HTML, FHIR and the PDF's text."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from fhir.resources.R4B.bundle import Bundle
+
+from tests.records import made
+from tests.ui import reading_documents as reading
+from tracker.records.figure import shown
+from tracker.records.figures import SessionFigures, record_of
+from ui.documents.csv import sessions_csv
+from ui.documents.fhir import fhir_bundle
+from ui.documents.html import html_document
+from ui.documents.pdf import pdf_document
+
+#: Fonts need Qt's application; without this one a PDF would make its own, without a screen.
+with_qt = pytest.mark.usefixtures("qapp")
+
+KINDS: dict[str, tuple[Callable[..., Any], Callable[..., reading.Read]]] = {
+    "csv": (sessions_csv, reading.from_csv),
+    "html": (html_document, reading.from_html),
+    "fhir": (fhir_bundle, reading.from_fhir),
+    "pdf": (pdf_document, reading.from_pdf),
+}
+
+
+def expected(record: SessionFigures, kind: str) -> reading.Read:
+    out: reading.Read = {
+        (where, f.key): None if f.value is None else shown(f) for where, f in reading.places(record)
+    }
+    if kind == "fhir":
+        # What a session asks for as a whole has no place in a Bundle.
+        out.pop(("session", "exercises_done.asked"), None)
+    return out
+
+
+@with_qt
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied"])
+def test_every_figure_reads_the_same(name: str, kind: str) -> None:
+    record = record_of(made.EXAMPLES[name]())
+    make, read = KINDS[kind]
+    found, wanted = read(make([record]), record), expected(record, kind)
+    assert len(wanted) > 30
+    assert found == wanted
+
+
+@pytest.mark.parametrize("kind", ["csv", "fhir"])
+def test_hostile_text_changes_no_figure(kind: str) -> None:
+    record = record_of(made.nasty())
+    make, read = KINDS[kind]
+    assert read(make([record]), record) == expected(record, kind)
+
+
+@with_qt
+def test_a_reader_notices_a_changed_figure() -> None:
+    """The comparison can fail: another summary's documents don't read the same."""
+    record = record_of(made.finished())
+    data = json.loads(made.finished().model_dump_json())
+    data["exercises"][0]["head"]["amplitude_deg"]["by_side"]["left"]["median"] = 17.4
+    other = record_of(made.finished().model_validate(data))
+    for kind, (make, read) in KINDS.items():
+        found, wanted = read(make([other]), other), expected(record, kind)
+        differ = {k for k in wanted if found[k] != wanted[k]}
+        assert differ == {("1", "amplitude_deg.left")}, kind
+
+
+@with_qt
+def test_unmeasured_has_its_reason_everywhere_and_is_never_zero() -> None:
+    record = record_of(made.unseen())
+    missing = [f for e in record.exercises for f in e.figures if f.value is None]
+    assert len(missing) > 10
+    html, csv = html_document([record]), sessions_csv([record]).decode("utf-8-sig")
+    fhir, pdf = fhir_bundle([record]), reading.pdf_text(pdf_document([record]))
+    for figure in missing:
+        assert figure.reason is not None
+        for text in (csv, fhir, html.replace("&#x27;", "'")):
+            assert figure.reason in text, figure.key
+        assert figure.reason in pdf, figure.key
+
+
+@pytest.mark.parametrize("name", made.EXAMPLES)
+def test_the_bundle_is_valid_fhir(name: str) -> None:
+    record = record_of(made.EXAMPLES[name]())
+    text = fhir_bundle([record])
+    assert Bundle.model_validate_json(text).get_resource_type() == "Bundle"
+    entries = json.loads(text)["entry"]
+    ids = [e["resource"]["id"] for e in entries]
+    assert len(set(ids)) == len(ids)
+    known = {e["fullUrl"] for e in entries}
+    assert known == {f"urn:uuid:{i}" for i in ids}
+    assert set(_references(entries)) <= known
+    kinds = {e["resource"]["resourceType"] for e in entries}
+    assert {"Patient", "ServiceRequest", "Observation", "QuestionnaireResponse"} <= kinds
+    patient = next(e["resource"] for e in entries if e["resource"]["resourceType"] == "Patient")
+    assert set(patient) == {"resourceType", "id", "identifier"}
+
+
+def _references(value: Any) -> list[str]:
+    if isinstance(value, dict):
+        own = [value["reference"]] if "reference" in value else []
+        return own + [r for v in value.values() for r in _references(v)]
+    return [r for v in value for r in _references(v)] if isinstance(value, list) else []
+
+
+def test_sending_a_bundle_twice_makes_no_doubles() -> None:
+    records = [record_of(made.finished()), record_of(made.unwell())]
+    both = json.loads(fhir_bundle(records))["entry"]
+    assert json.loads(fhir_bundle(records))["entry"] == both
+    alone = json.loads(fhir_bundle(records[:1]))["entry"]
+    urls = [e["request"] for e in both]
+    assert all(e["request"] in urls for e in alone)
+    assert all(u["method"] == "PUT" and "/" in u["url"] for u in urls)
+    # Another session has nothing in common but its person.
+    other = [e["request"]["url"] for e in json.loads(fhir_bundle(records[1:]))["entry"]]
+    assert not {u["url"] for u in urls[: len(alone)]} & set(other)
+
+
+def test_codes_are_local_but_for_the_documented_ones() -> None:
+    entries = json.loads(fhir_bundle([record_of(made.finished())]))["entry"]
+    systems: dict[str, set[str]] = {}
+
+    def collect(value: Any) -> None:
+        if isinstance(value, dict):
+            if "system" in value and "code" in value:
+                systems.setdefault(value["system"], set()).add(value["code"])
+            for v in value.values():
+                collect(v)
+        elif isinstance(value, list):
+            for v in value:
+                collect(v)
+
+    collect(entries)
+    assert systems["http://loinc.org"] == {"55411-3"}
+    known = {"deg", "deg/s", "%", "mm", "mm2", "s", "min", "/min", "1", "Hz", "cm"}
+    assert systems["http://unitsofmeasure.org"] <= known
+    assert set(systems) == {
+        "urn:turnpost:codes",
+        "http://loinc.org",
+        "http://unitsofmeasure.org",
+        "http://terminology.hl7.org/CodeSystem/data-absent-reason",
+        "http://terminology.hl7.org/CodeSystem/observation-category",
+    }
+
+
+def test_not_asked_is_no_answer_in_fhir() -> None:
+    entries = json.loads(fhir_bundle([record_of(made.unseen())]))["entry"]
+    forms = [e["resource"] for e in entries if "item" in e["resource"]]
+    items = [i for f in forms for i in f["item"]]
+    assert items and all("answer" not in i for i in items)
+    assert all(i["extension"][0]["valueCode"] == "not-asked" for i in items)

@@ -1,0 +1,192 @@
+"""A figure: one thing that is told of a session, and how it is written.
+
+Whoever shows a figure, on paper, on the screen or in a file, writes it with
+:func:`shown` (or :func:`shown_with_unit`), so that all of them agree.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal
+
+from tracker.records.places import Place
+from tracker.records.units import Unit
+
+Origin = Literal["asked", "measured", "reported"]
+#: A number, words, or a range from the one to the other.
+Value = float | str | tuple[float, float] | None
+
+NOT_ASKED = "not asked"
+#: The reason in a summary of a score that did not go back (``said.NOT_SETTLED``).
+NOT_SETTLED_START = "not back to usual"
+
+#: What a part of a measure is called behind its name.
+ASPECTS: dict[str, str] = {
+    "all": "",
+    "asked": "asked",
+    "spread": "spread",
+    "right": "right",
+    "left": "left",
+    "up": "up",
+    "down": "down",
+    "forward": "forward",
+    "back": "back",
+    "near": "near",
+    "far": "far",
+    "first_five": "first five",
+    "last_five": "last five",
+    "expected": "expected",
+    "before": "before",
+    "after": "after",
+    "settled": "time to settle",
+    "longest": "longest stretch",
+    "total_time": "time in all",
+    "said": "said to the patient",
+    "within": "counted within",
+    "p95": "95 % below",
+    "sideways": "sideways",
+    "fore_aft": "fore-aft",
+    "error": "error",
+    "held_out": "on looks kept back",
+    "rest_of_day": "rest of the day",
+    "next_morning": "next morning",
+    "confirmed": "confirmed",
+}
+SIDES = ("right", "left", "up", "down", "forward", "back", "near", "far")
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """One figure.
+
+    Attributes
+    ----------
+    measure, aspect
+        What it is and which part of it (a key of :data:`ASPECTS`).
+    group
+        Where it belongs: dose, movement, gaze, standing, answers, events, symptoms, setup.
+    name
+        The measure in the therapist's words.
+    value
+        None where there is none; then ``reason`` says why.
+    unit
+        Its unit; :data:`~tracker.records.units.WORDS` for words.
+    origin
+        Whether it was asked for by the plan, measured, or reported by the patient.
+    """
+
+    measure: str
+    aspect: str
+    group: str
+    name: str
+    value: Value
+    unit: Unit
+    origin: Origin
+    reason: str | None = None
+
+    @property
+    def key(self) -> str:
+        """Its name in files."""
+        return self.measure if self.aspect == "all" else f"{self.measure}.{self.aspect}"
+
+    @property
+    def label(self) -> str:
+        """Its name in words."""
+        part = ASPECTS.get(self.aspect, self.aspect)
+        return f"{self.name}, {part}" if part else self.name
+
+    @property
+    def side(self) -> str | None:
+        """The side it belongs to."""
+        return self.aspect if self.aspect in SIDES else None
+
+
+def shown(figure: Figure) -> str:
+    """A figure without its unit; one without a value says so in words, never as 0."""
+    value, decimals = figure.value, figure.unit.decimals
+    if value is None:
+        return _absent(figure)
+    if isinstance(value, str):
+        return value
+    if isinstance(value, tuple):
+        low, high = (number_text(v, decimals) for v in value)
+        return low if low == high else f"{low} to {high}"
+    return number_text(value, decimals)
+
+
+def shown_with_unit(figure: Figure) -> str:
+    """A figure with its unit; one without a value with the reason."""
+    if figure.value is None:
+        reason = figure.reason
+        text = shown(figure)
+        return text if not reason or reason == text else f"{text} ({reason})"
+    unit = figure.unit
+    if not unit.shown:
+        return shown(figure)
+    return f"{shown(figure)}{' ' if unit.spaced else ''}{unit.shown}"
+
+
+def number_text(value: float, decimals: int) -> str:
+    """A number with its decimals; never "-0"."""
+    return f"{round(value, decimals) + 0.0:.{decimals}f}"
+
+
+def _absent(figure: Figure) -> str:
+    if figure.reason == NOT_ASKED:
+        return NOT_ASKED
+    if figure.reason is not None and figure.reason.startswith(NOT_SETTLED_START):
+        return "not settled"
+    return "not measured" if figure.origin == "measured" else "not known"
+
+
+@dataclass(frozen=True, slots=True)
+class Making:
+    """Makes the figures of one measure."""
+
+    group: str
+    measure: str
+    name: str
+    unit: Unit
+    origin: Origin = "measured"
+
+    def of(
+        self,
+        value: Value,
+        reason: str | None = None,
+        aspect: str = "all",
+        *,
+        unit: Unit | None = None,
+        origin: Origin | None = None,
+    ) -> Figure:
+        """A figure; it has a reason only where it has no value."""
+        why = None if value is not None else (reason or "no reason recorded")
+        return Figure(
+            self.measure,
+            aspect,
+            self.group,
+            self.name,
+            value,
+            unit or self.unit,
+            origin or self.origin,
+            why,
+        )
+
+    def asked(self, value: Value) -> Iterable[Figure]:
+        """What the plan asks for; nothing where it asks for nothing."""
+        return () if value is None else (self.of(value, aspect="asked", origin="asked"),)
+
+    def read(self, place: Place, aspect: str = "all", *, factor: float = 1.0) -> Figure:
+        """A median or value with its reason from a summary, times ``factor``."""
+        kind = "median" if "median" in place.names() else "value"
+        return self.of(scaled(place.at(kind).number(), factor), place.at("reason").text(), aspect)
+
+    def spread(self, place: Place) -> Iterable[Figure]:
+        """Half the distance between the quartiles; nothing where nothing was measured."""
+        value = place.at("spread").number()
+        return () if value is None else (self.of(value, aspect="spread"),)
+
+
+def scaled(value: float | None, factor: float) -> float | None:
+    """A number times a factor; None stays None."""
+    return None if value is None else value * factor

@@ -1,0 +1,267 @@
+"""Everything that is told of a session, once, in order, for whoever shows it."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime
+from typing import Any
+
+from tracker.errors import InputError
+from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
+from tracker.records import terms
+from tracker.records.figure import Figure
+from tracker.records.of_exercise import exercise_figures, repetition_rows
+from tracker.records.of_session import put_first, session_figures
+from tracker.records.places import Place, clean
+from tracker.session.summary import Summary
+
+
+@dataclass(frozen=True, slots=True)
+class ExerciseFigures:
+    """One exercise: what it was, its figures, and what limits them.
+
+    Attributes
+    ----------
+    name
+        Its short name in the trade's words; ``title`` is the whole of it.
+    label
+        What tells it from the others of the session: its ID, with the plan's entry.
+    flags
+        What limits the figures, in words.
+    unmeasured
+        What the camera doesn't measure in this exercise, in words.
+    repetitions
+        One row a repetition (see :func:`~tracker.records.of_exercise.repetition_rows`).
+    """
+
+    exercise: str
+    entry_id: str | None
+    label: str
+    name: str
+    title: str
+    figures: tuple[Figure, ...]
+    flags: tuple[str, ...]
+    unmeasured: tuple[str, ...]
+    repetitions: tuple[dict[str, Any], ...]
+
+    def find(self, key: str) -> Figure | None:
+        """The figure of a key."""
+        return next((f for f in self.figures if f.key == key), None)
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """An entry of the plan that was not begun."""
+
+    entry_id: str
+    name: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class SessionFigures:
+    """A session as it is told.
+
+    Attributes
+    ----------
+    stable_id
+        The session's ID; for a lone check, which has none, one made from its content.
+    person_id
+        The pseudonym whole, for files; ``person`` is cut for showing.
+    started
+        When it began, as written in the summary (ISO 8601), or None; ``when`` is the
+        same for people.
+    alert
+        What is to be read first; empty if nothing is.
+    """
+
+    stable_id: str
+    session_id: str | None
+    person_id: str | None
+    person: str
+    plan_id: str | None
+    started: str | None
+    when: str
+    program_version: str
+    ended: str
+    ended_words: str
+    alert: tuple[str, ...]
+    figures: tuple[Figure, ...]
+    exercises: tuple[ExerciseFigures, ...]
+    left_out: tuple[LeftOut, ...]
+    flags: tuple[str, ...]
+
+    def find(self, key: str) -> Figure | None:
+        """The session's figure of a key."""
+        return next((f for f in self.figures if f.key == key), None)
+
+
+def record_of(summary: Summary) -> SessionFigures:
+    """Everything that is told of a session.
+
+    Raises
+    ------
+    InputError
+        If a part of the summary is damaged; the message names the place.
+    """
+    content = summary.model_dump()
+    place = Place(content)
+    differ = any(place.at("setup").at("differs").rows())
+    found = [_exercise(p, own_setup=differ) for p in place.at("exercises").rows()]
+    exercises = tuple(_labelled(found))
+    session_id = place.at("session_id").text()
+    person = place.at("person").text()
+    ended = str(place.at("ended").text())
+    return SessionFigures(
+        stable_id=summary.session_id or _id_of(content),
+        session_id=session_id,
+        person_id=None if summary.person is None else clean(summary.person, None),
+        person=person or "no person named",
+        plan_id=place.at("plan_id").text(),
+        started=_iso(place.at("started_at")),
+        when=_when(place.at("started_at")),
+        program_version=place.at("program_version").text() or "",
+        ended=ended,
+        ended_words=_ended_words(place, ended),
+        alert=tuple(_alert(place, ended, exercises)),
+        figures=tuple(session_figures(place)),
+        exercises=exercises,
+        left_out=tuple(_left_out(p) for p in place.at("not_done").rows()),
+        flags=tuple(flag_words(p) for p in place.at("quality").rows()),
+    )
+
+
+def _exercise(place: Place, *, own_setup: bool) -> ExerciseFigures:
+    key = place.at("exercise").text() or "?"
+    entry_id = place.at("entry_id").text()
+    title = exercise_title(key)
+    limits = [p.text() or "" for p in place.at("not_measured").rows()]
+    return ExerciseFigures(
+        exercise=key,
+        entry_id=entry_id,
+        label=key if entry_id in (None, key) else f"{key} / {entry_id}",
+        name=title.split(":")[0],
+        title=title,
+        figures=exercise_figures(place, own_setup=own_setup),
+        flags=tuple(flag_words(p) for p in place.at("quality").rows()),
+        unmeasured=tuple(NOT_MEASURED.get(k, k) for k in limits),
+        repetitions=tuple(repetition_rows(place)),
+    )
+
+
+def _labelled(exercises: Sequence[ExerciseFigures]) -> Iterator[ExerciseFigures]:
+    """Exercises whose labels differ: the second of the same gets a (2)."""
+    seen: dict[str, int] = {}
+    for e in exercises:
+        seen[e.label] = seen.get(e.label, 0) + 1
+        again = seen[e.label]
+        yield e if again == 1 else replace(e, label=f"{e.label} ({again})")
+
+
+def exercise_title(key: str) -> str:
+    """An exercise in the trade's words; one that isn't in the catalogue by its ID."""
+    found = CATALOGUE.get(key)
+    return key if found is None else found.therapist
+
+
+def flag_words(place: Place) -> str:
+    """What limits the figures, and why."""
+    key = place.at("flag").text() or "?"
+    reason = place.at("reason").text()
+    name = terms.word(terms.FLAGS, key)
+    return f"{name}: {reason}" if reason else name
+
+
+def _left_out(place: Place) -> LeftOut:
+    reasons = [terms.word(terms.NOT_DONE, p.text() or "?") for p in place.at("reasons").rows()]
+    name = exercise_title(place.at("exercise").text() or "?").split(":")[0]
+    return LeftOut(place.at("entry_id").text() or "?", name, clean("; ".join(reasons)))
+
+
+def _ended_words(place: Place, ended: str) -> str:
+    because = [terms.word(terms.BECAUSE, p.text() or "?") for p in place.at("ended_because").rows()]
+    words = terms.word(terms.ENDED, ended)
+    return clean(f"{words} ({'; '.join(because)})") if because else words
+
+
+def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> Iterator[str]:
+    """What needs eyes first, one line a thing."""
+    first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
+    if first:
+        yield clean(f"Answered yes: {'; '.join(first)}", 3 * 120)
+    falls = sum(_count(e, "event.possible_fall") for e in exercises)
+    if falls:
+        yield f"Possible fall seen by the camera: {falls:.0f}"
+    watched = [e for e in exercises if e.exercise in CATALOGUE and CATALOGUE[e.exercise].needs]
+    if watched and all(_count(e, "measured") == 0.0 for e in watched):
+        yield "Nothing was measured in this session"
+    settled = place.at("symptoms").at("reasons").at("settled_minutes").text() or ""
+    if settled.startswith("not back"):
+        yield "Symptoms did not settle in the time that the plan allows"
+    if ended != "finished" and ended in terms.ENDED:
+        last = f"; last exercise: {exercises[-1].name}" if exercises else ""
+        yield f"Session {terms.word(terms.ENDED, ended)}{last}"
+
+
+def _count(exercise: ExerciseFigures, key: str) -> float:
+    found = exercise.find(key)
+    return found.value if found is not None and isinstance(found.value, float) else 0.0
+
+
+# --- when and which ---
+
+
+def _iso(place: Place) -> str | None:
+    """The time as written, once it is known to be one."""
+    text = place.value
+    if text is None:
+        return None
+    if not isinstance(text, str) or len(text) > 40:
+        raise place.wrong("should be a time")
+    try:
+        datetime.fromisoformat(text)
+    except ValueError:
+        raise place.wrong("should be a time, as 2026-03-01T09:30:00+01:00") from None
+    return text
+
+
+def _when(place: Place) -> str:
+    text = _iso(place)
+    if text is None:
+        return "date not known"
+    at = datetime.fromisoformat(text)
+    day = f"{at.day} {at:%B} {at.year}"
+    if len(text) <= 10:
+        return day
+    offset = f"{at:%z}"
+    return f"{day}, {at:%H:%M}" + (f" (UTC{offset[:3]}:{offset[3:5]})" if offset else "")
+
+
+def day_of(record: SessionFigures) -> date | None:
+    """The day on which a session began, on the person's own calendar."""
+    return None if record.started is None else datetime.fromisoformat(record.started).date()
+
+
+def _id_of(content: Any) -> str:
+    text = json.dumps(content, sort_keys=True, ensure_ascii=True)
+    return f"check-{hashlib.sha256(text.encode()).hexdigest()[:24]}"
+
+
+def must_differ(records: Sequence[tuple[str, SessionFigures]]) -> None:
+    """Refuse the same session twice, which would count double.
+
+    Raises
+    ------
+    InputError
+        If two of the named records are of one session.
+    """
+    seen: dict[str, str] = {}
+    for name, record in records:
+        if record.stable_id in seen:
+            raise InputError(
+                f"{name}: is the same session as {seen[record.stable_id]}; name each once"
+            )
+        seen[record.stable_id] = name

@@ -1,0 +1,89 @@
+"""The figures of a session as a whole: scores, safety questions, set-up."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tracker.records import terms
+from tracker.records import units as u
+from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
+from tracker.records.of_exercise import gaze_at_setup, symptom_figures
+from tracker.records.places import Place, clean
+
+
+def put_first(place: Place) -> list[Place]:
+    """What the gate put first: questions that were answered with yes."""
+    return list(place.at("gate").at("put_first").rows())
+
+
+def session_figures(place: Place) -> Iterator[Figure]:
+    """The figures of a session that belong to no exercise, in order."""
+    minutes = scaled(place.at("duration_s").number(), 1 / 60)
+    yield Making("session", "duration", "Length", u.MINUTES).of(minutes, "not recorded")
+    done = Making("session", "exercises_done", "Exercises begun", u.COUNT)
+    begun, left = (len(list(place.at(n).rows())) for n in ("exercises", "not_done"))
+    if place.at("plan_id").value is not None:
+        yield from done.asked(float(begun + left))
+    yield done.of(float(begun))
+    yield _gate(place)
+    yield from symptom_figures(place.at("symptoms"))
+    since = place.at("gate").at("since_last")
+    if since.value is not None:
+        make = Making("symptoms", "since_last", "Dizziness after last time", u.SCORE, "reported")
+        for name in ("rest_of_day", "next_morning"):
+            yield make.of(since.at(name).number(), NOT_ASKED, name)
+    yield from setup_figures(place.at("setup"))
+
+
+def _gate(place: Place) -> Figure:
+    make = Making("session", "safety", "Safety questions", u.WORDS, "reported")
+    gate = place.at("gate")
+    outcome = gate.at("outcome").text()
+    if gate.value is None or outcome in (None, "not_asked"):
+        return make.of(None, NOT_ASKED)
+    first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
+    return make.of(clean(f"yes to: {'; '.join(first)}", 3 * 120) if first else "all answered no")
+
+
+def setup_figures(place: Place) -> Iterator[Figure]:
+    """What the set-up was, and how well the gaze was read there."""
+    differs = {p.text() for p in place.at("differs").rows()}
+
+    def why(key: str, otherwise: str = "not known") -> str:
+        return "differs between the exercises" if key in differs else otherwise
+
+    def make(measure: str, name: str, unit: u.Unit) -> Making:
+        return Making("setup", measure, name, unit)
+
+    rate = place.at("frame_rate_hz").number()
+    yield make("frame_rate", "Frame rate", u.HERTZ).of(rate, "too few frames")
+    light = scaled(place.at("light").number(), 100)
+    yield make("light", "Light on the face, of full", u.PERCENT).of(light, "no face seen")
+    distance = scaled(place.at("distance_mm").number(), 0.1)
+    yield make("distance", "Eyes to camera", u.CENTIMETRES).of(distance, why("distance_mm"))
+    yield from gaze_at_setup(place, "setup", why("gaze_error_deg", "no gaze set-up"))
+    mark = place.at("mark")
+    if mark.value is not None:
+        turned = make("mark_error", "Head turn against a mark on the wall", u.DEGREES)
+        yield turned.of(mark.at("error_deg").number(), mark.at("reason").text())
+    yield from _camera(place.at("camera"))
+    for key, name in (("glasses", "Glasses"), ("eyes", "Eyes watched")):
+        if key in place.names():
+            text = place.at(key).text()
+            words = None if text is None else terms.word(terms.PLAIN, text)
+            yield make(key, name, u.WORDS).of(words, why(key, NOT_ASKED))
+
+
+def _camera(place: Place) -> Iterator[Figure]:
+    if place.value is None:
+        return
+    field = Making("setup", "field_of_view", "Camera's vertical field of view", u.DEGREES)
+    yield field.of(place.at("vertical_fov_deg").number(), "not known")
+    error = place.at("vertical_fov_error_deg").number()
+    if error is not None:
+        yield field.of(error, aspect="error")
+    source = place.at("vertical_fov_source").text()
+    if source is not None:
+        name = "Field of view known by"
+        make = Making("setup", "field_of_view_source", name, u.WORDS)
+        yield make.of(terms.word(terms.PLAIN, source))

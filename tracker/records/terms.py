@@ -1,0 +1,128 @@
+"""The therapist's words for the keys of a summary.
+
+The patient's words for the same keys are in the user interface.
+"""
+
+from __future__ import annotations
+
+ENDED: dict[str, str] = {
+    "finished": "finished",
+    "stopped": "stopped early",
+    "stopped_unwell": "stopped unwell",
+    "symptom_rule": "ended by the symptom rule",
+    "red_flag": "red-flag answer: no practice",
+    "possible_fall": "possible fall",
+    "interrupted": "broke off (program or computer)",
+}
+
+#: Safety questions, and other keys of why a session ended.
+BECAUSE: dict[str, str] = {
+    "severe_headache": "sudden severe headache",
+    "double_vision": "double vision",
+    "slurred_speech": "slurred speech",
+    "weak_or_numb": "weakness or numbness of face, arm or leg",
+    "cannot_stand": "unable to stand or walk",
+    "blackout": "blackout",
+    "chest_pain": "chest pain",
+    "hearing_loss": "sudden hearing loss",
+    "neck_pain": "neck pain",
+    "tingling_arm": "tingling arm",
+    "fall": "fall since the last session",
+    "unlike_usual": "dizziness unlike the usual",
+    "positional_spin": "positional spin on bending, looking up or tilting",
+    "score_above": "symptom score above the limit of the plan",
+    "not_settled": "symptoms not settled within the time of the plan",
+    "not_answered": "symptom score not answered",
+}
+
+NOT_DONE: dict[str, str] = {
+    "no_session": "no practice that day",
+    "locked": "not unlocked yet",
+    "not_cleared": "clearance checklist not ticked",
+    "no_start_score": "no score at the start",
+    "high_start": "score too high at the start for more than seated work",
+    "no_voice": "neither voice nor reader",
+    "no_helper": "no helper",
+    "support_not_confirmed": "support not confirmed",
+    "moving_target": "its target can't be shown by this version",
+    "not_in_place": "left out by the patient",
+    "session_ended": "session ended before it",
+    "no_clip": "no clip of it",
+}
+
+EVENTS: dict[str, str] = {
+    "head_moved": "head moved along",
+    "gaze_off_target": "gaze off target",
+    "gaze_short": "eye movement short of the target",
+    "eyes_opened": "eyes opened",
+    "eyes_closed": "eyes closed",
+    "eyes_not_with_head": "eyes not with the head",
+    "too_small": "amplitude too small",
+    "too_large": "amplitude too large",
+    "too_slow": "slower than the beat",
+    "too_fast": "faster than the beat",
+    "chin_down": "chin down",
+    "not_upright": "not fully upright",
+    "throw_low": "throw too low",
+    "steadied": "held on",
+    "left_picture": "left the picture",
+    "possible_fall": "possible fall",
+    "not_measured": "stretch not measured",
+}
+
+SIDES: dict[str, str] = {
+    "right": "right",
+    "left": "left",
+    "up": "up",
+    "down": "down",
+    "forward": "forward",
+    "back": "back",
+    "near": "near",
+    "far": "far",
+}
+
+SUPPORT: dict[str, str] = {
+    "none": "none",
+    "corner_and_chair": "corner and chair",
+    "helper": "helper within reach",
+}
+
+PLAIN: dict[str, str] = {
+    "none": "none",
+    "single": "single vision",
+    "varifocal": "bi- or varifocal",
+    "both": "both",
+    "left": "left eye only",
+    "right": "right eye only",
+    "default": "usual value",
+    "stated": "typed in",
+    "paper": "measured with a sheet",
+    "card": "measured with a card",
+}
+
+FLAGS: dict[str, str] = {
+    "no_setup": "no set-up",
+    "setup_failed": "set-up unusable",
+    "other_exercise": "another exercise was asked for",
+    "from_clips": "made from clips",
+    "gaze_not_fitted": "line of sight not fitted",
+    "low_frame_rate": "low frame rate",
+    "little_measured": "measured only part of the time",
+    "beyond_setup": "eyes beyond the set-up",
+    "eyes_unlike": "eyes unlike the set-up",
+    "dark": "dark",
+    "journal_damaged": "record damaged",
+}
+
+#: What every document says of itself. The figures of accuracy are those of "How accurate
+#: it was, by lot" in DEVELOPERS.md: the worst of 18 rendered clips.
+LIMITS: tuple[str, ...] = (
+    "Records exercises that a clinician has prescribed; makes no diagnosis.",
+    "Measured by webcam. Checked on rendered heads only, not yet on people: on the worst of 18 "
+    "clips amplitude was 10 % off, peak speed 17 %, gaze 1.5 degrees.",
+)
+
+
+def word(table: dict[str, str], key: str) -> str:
+    """The words for a key; an unknown key stands for itself."""
+    return table.get(key, key.replace("_", " "))

@@ -1,0 +1,1 @@
+"""Documents from summaries: a page (HTML, PDF), a paragraph, tables (CSV), FHIR."""

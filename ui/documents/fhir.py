@@ -1,0 +1,291 @@
+"""A session as an HL7 FHIR R4 Bundle (plain JSON; hl7.org/fhir/R4).
+
+One transaction of PUTs whose ids follow from the session's ID and the figure's key,
+so that sending it twice makes no doubles. A person is there by pseudonym alone; on
+one server a pseudonym must belong to one person. What a plan asks for is a
+ServiceRequest an exercise, what was measured an Observation a measure with its parts
+as components, what the patient scored a QuestionnaireResponse.
+
+Codes are our own (system ``urn:turnpost:codes``: local, registered nowhere), but for
+the time of an exercise, which also has its LOINC code as used by HL7's US Physical
+Activity guide 1.0.0. No code was found for the other figures; a dizziness score from
+0 to 10 has none that fits. No code system that needs a licence is used.
+"""
+
+from __future__ import annotations
+
+import json
+import uuid
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import datetime
+from typing import Any
+
+from tracker.records import terms
+from tracker.records.figure import NOT_ASKED, Figure, shown, shown_with_unit
+from tracker.records.figures import ExerciseFigures, SessionFigures
+
+CODES = "urn:turnpost:codes"
+PERSON = "urn:turnpost:person"
+FIGURES = "urn:turnpost:figure"
+UCUM = "http://unitsofmeasure.org"
+LOINC = "http://loinc.org"
+#: Measure of an exercise -> LOINC code and name (hl7.org/fhir/us/physical-activity 1.0.0).
+LOINC_CODES = {"duration": ("55411-3", "Exercise duration")}
+ABSENT = "http://terminology.hl7.org/CodeSystem/data-absent-reason"
+ABSENT_EXTENSION = "http://hl7.org/fhir/StructureDefinition/data-absent-reason"
+CATEGORY = "http://terminology.hl7.org/CodeSystem/observation-category"
+_NAMESPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:turnpost:documents")
+
+Resource = dict[str, Any]
+
+
+def fhir_bundle(records: Sequence[SessionFigures]) -> str:
+    """The Bundle of one or more sessions, as JSON."""
+    found: dict[str, Resource] = {}
+    for record in records:
+        for resource in _resources(record):
+            found[resource["id"]] = resource
+    bundle = {
+        "resourceType": "Bundle",
+        "type": "transaction",
+        "entry": [
+            {
+                "fullUrl": f"urn:uuid:{r['id']}",
+                "resource": r,
+                "request": {"method": "PUT", "url": f"{r['resourceType']}/{r['id']}"},
+            }
+            for r in found.values()
+        ],
+    }
+    return json.dumps(bundle, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _id(*parts: str) -> str:
+    return str(uuid.uuid5(_NAMESPACE, json.dumps(parts)))
+
+
+def _resources(r: SessionFigures) -> Iterator[Resource]:
+    if r.person_id:
+        yield {
+            "resourceType": "Patient",
+            "id": _id("person", r.person_id),
+            "identifier": [{"system": PERSON, "value": r.person_id}],
+        }
+    members: list[Resource] = []
+    for where, figures, e in _parts(r):
+        request = _request(r, e) if e is not None else None
+        if request is not None:
+            yield request
+        for measure in dict.fromkeys(f.measure for f in figures if _is_observed(f)):
+            parts = [f for f in figures if f.measure == measure and _is_observed(f)]
+            members.append(_observation(r, where, parts, e, request))
+        scores = [f for f in figures if f.group == "symptoms"]
+        if scores:
+            members.append(_answers(r, where, scores, e))
+    yield from members
+    yield _session(r, members)
+
+
+def _parts(
+    r: SessionFigures,
+) -> Iterator[tuple[str, Sequence[Figure], ExerciseFigures | None]]:
+    """The session's own figures, then those of each exercise."""
+    yield "session", [f for f in r.figures if f.origin != "asked"], None
+    for e in r.exercises:
+        yield f"exercise:{e.label}", e.figures, e
+
+
+def _is_observed(figure: Figure) -> bool:
+    return figure.origin != "asked" and figure.group != "symptoms"
+
+
+# --- what was asked for ---
+
+
+def _request(r: SessionFigures, e: ExerciseFigures) -> Resource:
+    """What the plan asked for; without a plan the exercise's usual dose, as a proposal."""
+    asked = [f for f in e.figures if f.origin == "asked"]
+    dose = next((f for f in asked if f.measure in ("repetitions", "duration")), None)
+    out: Resource = {
+        "resourceType": "ServiceRequest",
+        "id": _id("request", r.stable_id, e.label),
+        "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{e.label}"}],
+        "status": "completed",
+        "intent": "order" if r.plan_id else "proposal",
+        "code": {
+            "coding": [{"system": CODES, "code": e.exercise, "display": e.name}],
+            "text": e.title,
+        },
+        "subject": _subject(r),
+        **_when("occurrenceDateTime", r),
+    }
+    if dose is not None:
+        out["quantityQuantity"] = _quantity(dose)
+    if asked:
+        out["orderDetail"] = [
+            {**_code(f.key, f.label), "text": f"{f.label}: {shown_with_unit(f)}"} for f in asked
+        ]
+    return out
+
+
+# --- what was measured ---
+
+
+def _observation(
+    r: SessionFigures,
+    where: str,
+    parts: Sequence[Figure],
+    e: ExerciseFigures | None,
+    request: Resource | None,
+) -> Resource:
+    first = parts[0]
+    whole = next((f for f in parts if f.aspect == "all"), None)
+    name = first.name if e is None else f"{e.name}: {first.name}"
+    code = _code(first.measure, first.name, loinc=e is not None)
+    out: Resource = {
+        "resourceType": "Observation",
+        "id": _id("observation", r.stable_id, where, first.measure),
+        "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{where}/{first.measure}"}],
+        "status": "final",
+        "category": [_category("survey" if first.origin == "reported" else "therapy")],
+        "code": {**code, "text": name},
+        "subject": _subject(r),
+        **_when("effectiveDateTime", r),
+        "device": {"display": f"Turnpost {r.program_version}".strip()},
+    }
+    if request is not None:
+        out["basedOn"] = [{"reference": f"urn:uuid:{request['id']}"}]
+    if whole is not None:
+        out |= _value(whole)
+    components = [
+        {"code": {**_code(f.key, f.label), "text": f.label}, **_value(f)}
+        for f in parts
+        if f is not whole
+    ]
+    return out | ({"component": components} if components else {})
+
+
+def _value(figure: Figure) -> Resource:
+    """A value, or why there is none."""
+    if figure.value is None:
+        code = "not-asked" if figure.reason == NOT_ASKED else "unknown"
+        text = figure.reason or shown(figure)
+        return {"dataAbsentReason": {"coding": [{"system": ABSENT, "code": code}], "text": text}}
+    if isinstance(figure.value, str):
+        return {"valueString": figure.value or "?"}
+    if isinstance(figure.value, tuple):
+        low, high = (_amount(v, figure) for v in figure.value)
+        return {"valueRange": {"low": low, "high": high}}
+    return {"valueQuantity": _quantity(figure)}
+
+
+def _quantity(figure: Figure) -> Resource:
+    value = figure.value if isinstance(figure.value, float) else 0.0
+    return _amount(value, figure)
+
+
+def _amount(value: float, figure: Figure) -> Resource:
+    unit = figure.unit
+    number = round(value, unit.decimals) + 0.0
+    return {
+        "value": int(number) if unit.decimals == 0 else number,
+        "unit": unit.shown or "1",
+        "system": UCUM,
+        "code": unit.ucum,
+    }
+
+
+# --- what the patient said ---
+
+
+def _answers(
+    r: SessionFigures, where: str, scores: Sequence[Figure], e: ExerciseFigures | None
+) -> Resource:
+    return {
+        "resourceType": "QuestionnaireResponse",
+        "id": _id("answers", r.stable_id, where),
+        "identifier": {"system": FIGURES, "value": f"{r.stable_id}/{where}/symptoms"},
+        "questionnaire": "urn:turnpost:questionnaire:symptoms",
+        "status": "completed",
+        "subject": _subject(r),
+        **_when("authored", r),
+        "item": [
+            {
+                "linkId": f.key,
+                "text": f.label if e is None else f"{e.name}: {f.label}",
+                **_answer(f),
+            }
+            for f in scores
+        ],
+    }
+
+
+def _answer(figure: Figure) -> Resource:
+    if isinstance(figure.value, float):
+        if figure.unit.decimals == 0:
+            return {"answer": [{"valueInteger": round(figure.value)}]}
+        return {"answer": [{"valueQuantity": _quantity(figure)}]}
+    if figure.reason == NOT_ASKED:
+        return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": "not-asked"}]}
+    return {"answer": [{"valueString": shown(figure)}]}
+
+
+# --- the session as a whole ---
+
+
+def _session(r: SessionFigures, members: Iterable[Resource]) -> Resource:
+    notes = [*r.alert, *(f"Trust less: {f}" for f in _flags(r)), *terms.LIMITS]
+    notes += [f"Not begun: {left.name}: {left.why}" for left in r.left_out]
+    return {
+        "resourceType": "Observation",
+        "id": _id("session", r.stable_id),
+        "identifier": [{"system": FIGURES, "value": r.stable_id}],
+        "status": "final",
+        "category": [_category("therapy")],
+        "code": {**_code("session", "Practice session"), "text": "Practice session"},
+        "subject": _subject(r),
+        **_when("effectiveDateTime", r),
+        "device": {"display": f"Turnpost {r.program_version}".strip()},
+        "valueCodeableConcept": {
+            "coding": [{"system": CODES, "code": f"ended.{r.ended}"}],
+            "text": r.ended_words,
+        },
+        "note": [{"text": note} for note in notes if note],
+        "hasMember": [{"reference": f"urn:uuid:{m['id']}"} for m in members],
+    }
+
+
+def _flags(r: SessionFigures) -> Iterator[str]:
+    yield from r.flags
+    for e in r.exercises:
+        yield from (f"{e.name}: {flag}" for flag in e.flags)
+
+
+# --- small parts ---
+
+
+def _code(code: str, display: str, *, loinc: bool = False) -> Resource:
+    coding = [{"system": CODES, "code": code, "display": display}]
+    if loinc and code in LOINC_CODES:
+        number, name = LOINC_CODES[code]
+        coding.append({"system": LOINC, "code": number, "display": name})
+    return {"coding": coding}
+
+
+def _category(code: str) -> Resource:
+    return {"coding": [{"system": CATEGORY, "code": code}]}
+
+
+def _subject(r: SessionFigures) -> Resource:
+    if not r.person_id:
+        return {"display": "no person named"}
+    return {"reference": f"urn:uuid:{_id('person', r.person_id)}"}
+
+
+def _when(name: str, r: SessionFigures) -> Resource:
+    """A FHIR dateTime; a time without its offset is none, so the day alone is given."""
+    if r.started is None:
+        return {}
+    at = datetime.fromisoformat(r.started)
+    with_time = len(r.started) > 10 and at.tzinfo is not None
+    return {name: at.isoformat(timespec="seconds") if with_time else at.date().isoformat()}

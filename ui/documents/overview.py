@@ -1,0 +1,95 @@
+"""All exercises of a session at a glance: done against asked, range, gaze, symptoms."""
+
+from __future__ import annotations
+
+from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
+from tracker.records.figures import ExerciseFigures, SessionFigures
+from ui.documents.parts import Cell, Row, Table
+
+#: So many kinds of events stand in the overview; all stand with their exercise.
+MOST_NOTICED = 2
+
+
+def overview(record: SessionFigures) -> Table:
+    """The table of all exercises."""
+    columns = (
+        "Done",
+        "Amplitude",
+        "Gaze on target",
+        "Target looked",
+        "Dizziness after",
+        "Measured",
+        "Noticed",
+    )
+    rows = []
+    for k, e in enumerate(record.exercises, 1):
+        cells = (
+            _done(e),
+            _sides(e),
+            _one(e.find("on_target")),
+            _one(e.find("clarity")),
+            _one(e.find("dizziness.after")),
+            _one(e.find("measured")),
+            _noticed(e),
+        )
+        rows.append(Row(f"{k}. {e.name}", cells))
+    return Table("All exercises at a glance", "Exercise", columns, tuple(rows))
+
+
+def _one(figure: Figure | None) -> Cell:
+    if figure is None:
+        return Cell("")
+    return Cell(
+        shown(figure) if figure.value is None else shown_with_unit(figure), not figure.value
+    )
+
+
+def _done(e: ExerciseFigures) -> Cell:
+    """Repetitions and held time against what was asked."""
+    parts = []
+    for key, asked_key in (("repetitions", "repetitions.asked"), ("held", "duration.asked")):
+        figure, asked = e.find(key), e.find(asked_key)
+        if figure is not None and figure.value is not None:
+            of = "" if asked is None else f" of {shown_with_unit(asked)}"
+            parts.append(f"{'held ' if key == 'held' else ''}{shown_with_unit(figure)}{of}")
+    own = e.find("own_count")
+    if own is not None and own.value is not None:
+        parts.append(f"{shown_with_unit(own)} by the patient's count")
+    return Cell("; ".join(parts)) if parts else _one(e.find("repetitions"))
+
+
+def _sides(e: ExerciseFigures) -> Cell:
+    """How far to each side, and how far was asked."""
+    for measure in ("amplitude_deg", "vergence_change_deg", "amplitude_mm"):
+        whole = e.find(measure)
+        if whole is None:
+            continue
+        if whole.value is None:
+            return Cell(shown(whole), absent=True)
+        sides = [f for s in SIDES if (f := e.find(f"{measure}.{s}")) is not None]
+        asked = e.find(f"{measure}.asked")
+        told = [f"{f.side} {shown_with_unit(f)}{_beside(f, asked)}" for f in sides]
+        told = told or [shown_with_unit(whole)]
+        return Cell(", ".join([*told, *([f"asked {shown_with_unit(asked)}"] if asked else [])]))
+    return Cell("")
+
+
+def _beside(figure: Figure, asked: Figure | None) -> str:
+    """Whether a figure lies below or above the range that was asked for."""
+    span = None if asked is None else asked.value
+    if not isinstance(figure.value, float) or not isinstance(span, tuple):
+        return ""
+    value = float(shown(figure))
+    return " (below)" if value < span[0] else (" (above)" if value > span[1] else "")
+
+
+def _noticed(e: ExerciseFigures) -> Cell:
+    """What was noticed most often, and how often."""
+    total = e.find("events")
+    found = [f for f in e.figures if f.group == "events" and f.aspect == "all" and f is not total]
+    if not found:
+        return _one(total) if total is not None and total.value is None else Cell("nothing")
+    found.sort(key=lambda f: -f.value if isinstance(f.value, float) else 0.0)
+    parts = [f"{f.name.lower()} {shown(f)}" for f in found[:MOST_NOTICED]]
+    more = len(found) - MOST_NOTICED
+    return Cell("; ".join([*parts, *([f"{more} more kinds"] if more > 0 else [])]))
