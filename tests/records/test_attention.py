@@ -122,7 +122,7 @@ def test_gaze_that_fell_is_said_with_its_side() -> None:
 def test_figures_that_can_not_be_trusted_are_said_with_the_cause() -> None:
     dark = rows_with("amplitude_deg", [17.0] * 8, flags={"dark": "light 0.05"})
     (found,) = reasons(dark)
-    assert found.kind == Kind.doubt and "8 of the last 8 sets: poor light" in found.text
+    assert found.kind == Kind.doubt and "8 of the last 8 sets: dark" in found.text
     mixed = rows_with("amplitude_deg", [17.0] * 9)[:5] + dark[5:8]
     assert kinds(mixed) == []
 

@@ -20,8 +20,11 @@ from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
 from tests.records.test_folder import write
 from tests.ui.test_window import OUTPUT
 from tracker.records import telling
+from tracker.records.figure import shown_with_unit
+from tracker.records.figures import record_of
 from tracker.records.index import Records, read_folder
 from tracker.records.notes import NoteBook
+from tracker.session.summary import load_summary
 from ui import theme
 from ui.desk import reading
 from ui.desk import window as desk_window
@@ -105,7 +108,7 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
         for k in range(model.rowCount())
     ]
     assert [t.split(".")[0] for t in told] == ["finch", "wren", "teal", "plover", "heron"]
-    assert "First: stopped feeling unwell" in told[0]
+    assert "First: stopped unwell" in told[0]
     assert "% of the bouts asked" in told[1]
     assert "head to the left" in told[2] and "can't be trusted" in told[3]
     assert "Then: condition met" in told[4]
@@ -166,8 +169,13 @@ def test_a_session_opens_into_its_repetitions(open_desk: Open, qtbot: QtBot) -> 
     trace = page.panes[0].trace
     assert len(trace._times) > 100 and trace.shown is not None
     texts = [page.what.item(k).text() for k in range(page.what.count())]
-    assert any(re.search(r"repetition 3, right 1\d\.\d deg, left 1\d\.\d deg", t) for t in texts)
-    assert any("! gaze off the target" in t for t in texts)
+    assert any(re.search(r"repetition 3, right 1\d\.\d°, left 1\d\.\d°", t) for t in texts)
+    assert any("! gaze off target" in t for t in texts)
+    # The figures are those of every document.
+    made = record_of(load_summary(page.folder / page.rows[0].place))
+    figures = [page.figures.item(k).text() for k in range(page.figures.count())]
+    for figure in made.exercises[0].figures:
+        assert f"{figure.label}: {shown_with_unit(figure)}" in figures
     # The cursor goes where the list says, and its values are those of the trace.
     row = next(k for k, t in enumerate(texts) if "repetition 2" in t)
     page.what.setCurrentRow(row)

@@ -138,7 +138,7 @@ def _fall(row: SessionRow) -> str:
 
 
 def _unwell(row: SessionRow) -> str:
-    return "stopped feeling unwell" if row.ended == "stopped_unwell" else ""
+    return telling.ended(row.ended) if row.ended == "stopped_unwell" else ""
 
 
 def _spin(row: SessionRow) -> str:

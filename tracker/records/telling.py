@@ -6,90 +6,35 @@ from collections.abc import Iterable
 from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.records import terms
 from tracker.records.adherence import Adherence
 from tracker.records.conditions import Standing
+from tracker.records.figure import number_text
 from tracker.records.trends import SPECS, Change, Series, Spec
 
 NOT_MEASURED = "not measured"
 
-_QUESTIONS = {
-    "severe_headache": "sudden severe headache",
-    "double_vision": "double vision",
-    "slurred_speech": "slurred speech",
-    "weak_or_numb": "weakness or numbness",
-    "cannot_stand": "unable to stand or walk",
-    "blackout": "blackout",
-    "chest_pain": "chest pain",
-    "hearing_loss": "sudden hearing loss",
-    "neck_pain": "neck pain",
-    "tingling_arm": "tingling in an arm",
-    "fall": "a fall",
-    "unlike_usual": "dizziness unlike the usual",
-    "positional_spin": "short spin with a change of position",
-}
-_ENDED = {
-    "finished": "finished",
-    "stopped": "stopped early",
-    "stopped_unwell": "stopped feeling unwell",
-    "symptom_rule": "ended by the symptom rule",
-    "red_flag": "ended by a safety question",
-    "possible_fall": "ended after a possible fall",
-    "interrupted": "broke off; what was kept is shown",
-}
-_FLAGS = {
-    "little_measured": "little of the time was measured",
-    "dark": "poor light",
-    "low_frame_rate": "too few pictures a second",
-    "no_setup": "no set-up for this person",
-    "setup_failed": "the set-up failed",
-    "gaze_not_fitted": "the set-up was too poor for the gaze",
-    "eyes_unlike": "the eyes looked unlike those of the set-up",
-    "beyond_setup": "the eyes went beyond the set-up",
-    "varifocal": "bi- or varifocal glasses",
-    "from_clips": "made from clips",
-    "journal_damaged": "parts of the record are damaged",
-    "other_exercise": "another exercise than was asked for",
-}
-_EVENTS = {
-    "head_moved": "head moved",
-    "gaze_off_target": "gaze off the target",
-    "gaze_short": "gaze short of the target",
-    "eyes_opened": "eyes opened",
-    "eyes_closed": "eyes closed",
-    "eyes_not_with_head": "eyes not with the head",
-    "too_small": "too small",
-    "too_large": "too large",
-    "too_slow": "too slow",
-    "too_fast": "too fast",
-    "chin_down": "chin down",
-    "not_upright": "not upright",
-    "throw_low": "throw too low",
-    "steadied": "steadied",
-    "left_picture": "out of the picture",
-    "possible_fall": "possible fall",
-    "not_measured": NOT_MEASURED,
-}
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def question(key: str) -> str:
     """A safety question that was answered with yes."""
-    return _QUESTIONS.get(key, key)
+    return terms.word(terms.BECAUSE, key)
 
 
 def ended(key: str) -> str:
     """How a session ended."""
-    return _ENDED.get(key, key)
+    return terms.word(terms.ENDED, key)
 
 
 def flag(key: str) -> str:
     """What limits figures."""
-    return _FLAGS.get(key, key)
+    return terms.word(terms.FLAGS, key)
 
 
 def event(code: str) -> str:
     """Something noticed."""
-    return _EVENTS.get(code, code)
+    return terms.word(terms.EVENTS, code)
 
 
 def exercise(key: str, form: str = "") -> str:
@@ -116,13 +61,13 @@ def listed(parts: Iterable[str]) -> str:
 
 
 def value(spec: Spec, found: float | None, *, unit: bool = True) -> str:
-    """A figure as it is shown; "not measured" for None, which is no 0."""
+    """A figure as every document writes it; "not measured" for None, which is no 0."""
     if found is None:
         return NOT_MEASURED
-    text = f"{found * spec.scale:.{spec.decimals}f}"
-    if text.lstrip("-").strip("0.") == "":
-        text = text.lstrip("-")
-    return f"{text} {spec.unit}" if unit and spec.unit else text
+    text = number_text(found * spec.scale, spec.unit.decimals)
+    if not (unit and spec.unit.shown):
+        return text
+    return f"{text}{' ' if spec.unit.spaced else ''}{spec.unit.shown}"
 
 
 def figure(series: Series) -> str:

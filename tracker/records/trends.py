@@ -21,33 +21,37 @@ the person's own spread
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from math import sqrt
 from statistics import fmean
 from typing import Any, Literal, NamedTuple
 
+from tracker.records import units as u
 from tracker.records.rows import SessionRow, SetRow
+from tracker.records.units import Unit
 
 #: Sessions at each end, as many as are compared at most and at least (common practice).
 MOST, LEAST = 5, 3
 #: Student's t at 99.5 % by degrees of freedom; checked in the tests.
 T_995 = {4: 4.6041, 6: 3.7074, 8: 3.3554}
 
+#: A mean of scores has a decimal that a single score has not.
+MEAN_SCORE = replace(u.SCORE, decimals=1)
+
 Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
 
 
 @dataclass(frozen=True, slots=True)
 class Spec:
-    """A figure: its name in words, unit, decimals, and the worst error of a value.
+    """A figure: its name in words, its unit, and the worst error of a value.
 
     ``scale`` makes of the kept value the one that is shown (100 for a share in %);
     ``fewest`` sessions are compared at each end.
     """
 
     words: str
-    unit: str
-    decimals: int
+    unit: Unit
     error: Callable[[float], float]
     scale: float = 1.0
     fewest: int = LEAST
@@ -65,27 +69,27 @@ def _at_most(error: float) -> Callable[[float], float]:
 #: accurate it was, by lot". "Own": nobody has measured it; this project's own choice.
 SPECS: dict[str, Spec] = {
     # By lot: none wrong; one is the smallest step.
-    "repetitions": Spec("repetitions", "", 0, _at_most(1.0)),
-    "amplitude_deg": Spec("amplitude", "deg", 1, _share_of(0.10)),  # by lot
-    "vergence_change_deg": Spec("vergence change", "deg", 1, _share_of(0.21)),  # by lot
-    "amplitude_mm": Spec("amplitude", "mm", 0, _share_of(0.10)),  # own
-    "peak_speed_deg_s": Spec("peak speed", "deg/s", 0, _share_of(0.17)),  # by lot
+    "repetitions": Spec("repetitions", u.COUNT, _at_most(1.0)),
+    "amplitude_deg": Spec("amplitude", u.DEGREES, _share_of(0.10)),  # by lot
+    "vergence_change_deg": Spec("vergence change", u.DEGREES, _share_of(0.21)),  # by lot
+    "amplitude_mm": Spec("amplitude", u.MILLIMETRES, _share_of(0.10)),  # own
+    "peak_speed_deg_s": Spec("peak speed", u.DEGREES_S, _share_of(0.17)),  # by lot
     # A turning point is known to one picture, at the slowest rate tried (15 a second).
-    "tempo_bpm": Spec("tempo", "a minute", 0, lambda v: v * abs(v) / 900.0),
-    "on_target": Spec("gaze on target", "%", 0, _at_most(0.10), 100.0),  # own
+    "tempo_bpm": Spec("tempo", u.BEATS, lambda v: v * abs(v) / 900.0),
+    "on_target": Spec("gaze on target", u.PERCENT, _at_most(0.10), 100.0),  # own
     # Fisher's exact test: 5 of 5 against 1 of 5, and 4 of 4 against none, are the least
     # that are below 5 %.
-    "clear": Spec("target said to be clear", "%", 0, _at_most(0.76 / sqrt(2)), 100.0, 4),
-    "still_deg": Spec("head off its place", "deg", 1, _at_most(1.3)),  # by lot, head yaw
-    "held_s": Spec("time held", "s", 0, _at_most(0.5)),  # what is bridged (session.standing)
-    "sway_mm": Spec("sway", "mm", 0, _at_most(5.0)),  # own
+    "clear": Spec("target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4),
+    "still_deg": Spec("head away from its middle", u.DEGREES, _at_most(1.3)),  # by lot, yaw
+    "held_s": Spec("time held", u.SECONDS, _at_most(0.5)),  # what is bridged
+    "sway_mm": Spec("sway", u.MILLIMETRES, _at_most(5.0)),  # own
     # The step of the scale.
-    "dizziness_before": Spec("dizziness before", "of 10", 1, _at_most(1.0)),
-    "dizziness_after": Spec("dizziness after", "of 10", 1, _at_most(1.0)),
-    "settled_minutes": Spec("time to settle", "min", 1, _at_most(1.0)),
-    "rest_of_day": Spec("dizziness, rest of the day", "of 10", 1, _at_most(1.0)),
-    "next_morning": Spec("dizziness, next morning", "of 10", 1, _at_most(1.0)),
-    "measured": Spec("time measured", "%", 0, _at_most(0.05), 100.0),  # own
+    "dizziness_before": Spec("dizziness before", MEAN_SCORE, _at_most(1.0)),
+    "dizziness_after": Spec("dizziness after", MEAN_SCORE, _at_most(1.0)),
+    "settled_minutes": Spec("time to settle", u.MINUTES, _at_most(1.0)),
+    "rest_of_day": Spec("dizziness, rest of the day", MEAN_SCORE, _at_most(1.0)),
+    "next_morning": Spec("dizziness, next morning", MEAN_SCORE, _at_most(1.0)),
+    "measured": Spec("time that was measured", u.PERCENT, _at_most(0.05), 100.0),  # own
 }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import itertools
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -12,6 +13,7 @@ from numpy.typing import NDArray
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.records.figures import SessionFigures, record_of
 from tracker.sample import Sample
 from tracker.session.journal import read_journal
 from tracker.session.projections import session_record, stage_log_of
@@ -73,6 +75,9 @@ class SessionView:
         Why there are no samples.
     pauses
         From one step to the next where nothing was asked.
+    record
+        Everything that is told of the session, as in every document; None where a part of
+        its summary is damaged.
     """
 
     summary: Summary
@@ -81,6 +86,7 @@ class SessionView:
     columns: dict[str, Array] = field(default_factory=dict)
     why_empty: str = ""
     pauses: list[Span] = field(default_factory=list)
+    record: SessionFigures | None = None
 
 
 def load_session(folder: Path, place: str) -> SessionView:
@@ -121,6 +127,8 @@ def _view(summary: Summary, samples: list[Sample], steps: list[Step], why: str) 
         axis, columns = lines_for(exercise.exercise)
         sets.append(SetView(k, exercise, from_s, max(to_s, from_s + 1.0), axis, columns, rows))
     view = SessionView(summary, sets, why_empty=why)
+    with contextlib.suppress(InputError):
+        view.record = record_of(summary)
     view.times_s = np.array([s.time_s for s in samples])
     names = {c for s in sets for c in s.columns.values()}
     view.columns = {n: np.array([getattr(s, n) for s in samples], dtype=float) for n in names}

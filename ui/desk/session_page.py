@@ -14,11 +14,13 @@ from PySide6.QtWidgets import (
     QListWidgetItem,
     QScrollArea,
     QSplitter,
+    QTabWidget,
     QVBoxLayout,
     QWidget,
 )
 
 from tracker.records import telling
+from tracker.records.figure import shown_with_unit
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.rows import SessionRow
@@ -55,11 +57,11 @@ class SessionPage(QWidget):
         self.doubt = desk_words()
         self.panes = [TracePane(), TracePane()]
         self.what = QListWidget()
-        self.what.setWordWrap(True)
-        self.what.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.figures = QListWidget()
+        self.lists = QTabWidget()
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
-        self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside", "desk.what")]
+        self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
         self.back.clicked.connect(self.left)
         self.sets.currentIndexChanged.connect(self._show_set)
@@ -72,7 +74,6 @@ class SessionPage(QWidget):
     def _arrange(self) -> None:
         self.sets.setAccessibleName(words.say("desk.set"))
         self.beside.setAccessibleName(words.say("desk.beside"))
-        self.what.setAccessibleName(words.say("desk.what"))
         head = QHBoxLayout()
         head.addWidget(self.back)
         head.addWidget(self.title, 1)
@@ -99,8 +100,13 @@ class SessionPage(QWidget):
         side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._labels[2])
-        column.addWidget(self.what, 4)
+        for part, key in ((self.what, "desk.what"), (self.figures, "desk.figures")):
+            part.setWordWrap(True)
+            part.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+            part.setAccessibleName(words.say(key))
+            self.lists.addTab(part, words.say(key))
+        self.lists.setDocumentMode(True)
+        column.addWidget(self.lists, 4)
         column.addWidget(self.mark)
         column.addWidget(self.notes, 3)
         split = QSplitter()
@@ -129,7 +135,7 @@ class SessionPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The words of what Qt draws."""
         font = theme.font("desk", percent)
-        for part in (*self._labels, self.sets, self.beside, self.what):
+        for part in (*self._labels, self.sets, self.beside, self.what, self.figures, self.lists):
             part.setFont(font)
         self._split.setMinimumHeight(22 * self.what.fontMetrics().height())
 
@@ -247,6 +253,7 @@ class SessionPage(QWidget):
         self.what.blockSignals(True)
         self.what.clear()
         self.what.blockSignals(False)
+        self._fill_figures()
         chosen = self.chosen
         if chosen is None:
             return
@@ -268,6 +275,18 @@ class SessionPage(QWidget):
             item.setData(_TIME, time_s)
             item.setData(_NUMBER, number)
             self.what.addItem(item)
+
+    def _fill_figures(self) -> None:
+        """What is told of the exercise, then of the session; the same as on paper."""
+        self.figures.clear()
+        view, chosen = self.views[0], self.chosen
+        record = None if view is None else view.record
+        if record is None:
+            return
+        figures = [] if chosen is None else list(record.exercises[chosen.number].figures)
+        for figure in (*figures, *record.figures):
+            text = words.say("desk.figure", name=figure.label, value=shown_with_unit(figure))
+            self.figures.addItem(text)
 
     def mark_repetition(self) -> None:
         """Mark the repetition that is chosen in the list as not valid."""
