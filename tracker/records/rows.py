@@ -94,7 +94,7 @@ class SessionRow(NamedTuple):
     after: float | None
     settled_minutes: float | None
     not_settled: bool
-    since_last: dict[str, Any]
+    since_last: Figures
     flags: dict[str, str]
     sets: tuple[SetRow, ...]
     not_done: int = 0
@@ -147,7 +147,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         after=number(symptoms.get("after")),
         settled_minutes=number(symptoms.get("settled_minutes")),
         not_settled=_not_settled(summary, why),
-        since_last=dict(since) if isinstance(since, Mapping) else {},
+        since_last=_scores(since),
         flags={f.flag: f.reason for f in summary.quality},
         sets=tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
@@ -281,7 +281,22 @@ def _asked(prescribed: Mapping[str, Any]) -> dict[str, Any]:
         "tempo_bpm": "tempo_bpm",
         "seconds": "held_s",
     }
-    return {n: prescribed[k] for k, n in names.items() if prescribed.get(k) is not None}
+    found = {n: _number_or_pair(prescribed.get(k)) for k, n in names.items()}
+    return {n: v for n, v in found.items() if v is not None}
+
+
+def _number_or_pair(value: Any) -> float | list[float] | None:
+    if isinstance(value, list | tuple):
+        pair = [n for n in map(number, value) if n is not None]
+        return pair if len(pair) == len(value) == 2 else None
+    return number(value)
+
+
+def _scores(since: Any) -> Figures:
+    """How it was after the session before."""
+    if not isinstance(since, Mapping):
+        return {}
+    return {n: number(since.get(n)) for n in ("rest_of_day", "next_morning")}
 
 
 def _stands(found: ExerciseSummary) -> bool:

@@ -316,7 +316,8 @@ def repetition_words(row: dict[str, object]) -> str:
     """A repetition: its number, and how far each of its turns went."""
     parts = [words.say("desk.rep", number=row.get("repetition"))]
     turns = row.get("turns")
-    for turn in turns if isinstance(turns, list) else []:
+    rows = turns if isinstance(turns, list) else []
+    for turn in (t for t in rows if isinstance(t, dict)):
         for name in ("amplitude_deg", "amplitude_mm"):
             value = turn.get(name)
             if isinstance(value, int | float):
