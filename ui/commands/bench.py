@@ -84,10 +84,10 @@ def _run_review(args: argparse.Namespace) -> int:
     """Write sessions into a scratch folder and print how long opening them takes."""
     if args.clip:
         raise InputError("'bench review' makes its own sessions; name no file")
-    from ui.bench.review import review_table
+    from ui.bench.review import COUNTS, MANY, review_table
 
     with tempfile.TemporaryDirectory() as scratch:
-        for line in review_table(Path(scratch), many=args.many):
+        for line in review_table(Path(scratch), (*COUNTS, MANY) if args.many else COUNTS):
             print(line, flush=True)
     return 0
 
