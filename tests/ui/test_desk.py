@@ -319,18 +319,22 @@ def slow_reading(monkeypatch: pytest.MonkeyPatch, wait_s: float) -> None:
 def test_reading_is_shown_can_be_stopped_and_never_holds_the_window(
     open_desk: Open, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    # Were the window held, it would be for all of the reading: ten seconds.
     slow_reading(monkeypatch, 0.2)
     window = open_desk(wait=False)
     ticks: list[float] = []
     timer = QTimer()
     timer.timeout.connect(lambda: ticks.append(time.monotonic()))
     timer.start(20)
-    qtbot.waitUntil(lambda: "Reading 3 of" in window.state.text(), timeout=30_000)
+    qtbot.waitUntil(
+        lambda: re.match(r"Reading ([3-9]|\d\d) of", window.state.text()) is not None,
+        timeout=30_000,
+    )
     assert window.progress.isVisible() and window.stop.isVisible()
     window.stop.click()
     qtbot.waitUntil(lambda: window.found is not None, timeout=30_000)
     timer.stop()
-    assert max(b - a for a, b in itertools.pairwise(ticks)) < 1.0
+    assert max(b - a for a, b in itertools.pairwise(ticks)) < 3.0
     assert "only a part" in window.state.text() and window.go_on.isVisible()
     monkeypatch.setattr(reading, "read_folder", read_folder)
     window.go_on.click()

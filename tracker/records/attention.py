@@ -200,7 +200,7 @@ def _conditions(rows: Sequence[SessionRow], standing: Sequence[Standing]) -> lis
     """Conditions that are met, of what isn't practised yet."""
     last = max((r.day for r in rows if r.day is not None), default=None)
     return [
-        Reason(Kind.condition, f"condition met: {s.words} (opens {s.opens})", last)
+        Reason(Kind.condition, f"condition met: {telling.opening(s)}", last)
         for s in standing
         if s.condition.met and not s.practised
     ]

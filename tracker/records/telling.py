@@ -113,12 +113,20 @@ def low_practice(found: Adherence) -> str:
     return f"practised {done} of {asked:.0f} bouts in {found.length_days} days"
 
 
-def condition(standing: Standing) -> str:
-    """How a condition of the plan stands."""
+def opening(standing: Standing, remark: str = "") -> str:
+    """A condition of the plan and what it opens."""
+    return f"{standing.words.rstrip(' .')} (opens {standing.opens}{remark})"
+
+
+def condition(standing: Standing, *, most: int | None = None) -> str:
+    """How a condition of the plan stands, and why; ``most`` reasons of many."""
     met = "met" if standing.condition.met else "not met"
-    why = listed(standing.condition.because)
+    because = standing.condition.because
+    why = listed(because[:most])
+    if most is not None and len(because) > most:
+        why += f" and {len(because) - most} more"
     done = ", practised already" if standing.practised else ""
-    return f"{standing.words} (opens {standing.opens}{done}): {met}; {why}"
+    return f"{opening(standing, done)}: {met}; {why}"
 
 
 def practice(found: Adherence) -> str:

@@ -171,7 +171,10 @@ class PersonPage(QWidget):
         counted = words.say("desk.counted_to", day=to_day)
         self.practice.setText(f"{telling.practice(person.adherence)}. {counted}")
         self.strip.show_practice(person.adherence)
-        lines = [words.say("desk.condition", text=telling.condition(s)) for s in person.conditions]
+        standing = person.conditions
+        short = [telling.condition(s, most=1) for s in standing]
+        lines = [words.say("desk.condition", text=text) for text in short]
+        self.conditions.setToolTip("\n".join(telling.condition(s) for s in standing))
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
         self.filters.offer(person.rows)

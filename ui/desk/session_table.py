@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QSize, Qt, Signal
+from PySide6.QtCore import QAbstractTableModel, Qt, Signal
 from PySide6.QtWidgets import QHeaderView
 
 from tracker.records import telling
@@ -114,7 +114,3 @@ class SessionTable(Table):
         line = self.fontMetrics().height()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         self.verticalHeader().setDefaultSectionSize(round(1.7 * line))
-
-    def sizeHint(self) -> QSize:
-        """Some rows."""
-        return QSize(400, 8 * self.fontMetrics().height())

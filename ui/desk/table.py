@@ -4,7 +4,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractItemView, QTableView
 
@@ -43,6 +43,10 @@ class Table(QTableView):
         self.horizontalHeader().setFont(theme.font("desk", percent))
         self.setMinimumHeight(10 * self.fontMetrics().height())
         self.arrange()
+
+    def sizeHint(self) -> QSize:
+        """A good part of the rows; a page that is higher than the screen asks for no more."""
+        return QSize(400, self.minimumHeight())
 
     def arrange(self) -> None:
         """Give rows and columns their sizes."""
