@@ -297,3 +297,8 @@ def test_each_exercise_tells_of_its_set_up_where_they_differ() -> None:
     alone = record_of(made.unseen())
     assert alone.find("gaze_error_setup.held_out") is not None
     assert alone.exercises[0].find("gaze_error_setup") is None
+
+
+def test_a_stretch_that_was_not_measured_says_why() -> None:
+    why = record_of(made.unseen()).exercises[0].find("event.not_measured.why")
+    assert why is not None and why.value == "no face in the picture (1)"

@@ -137,7 +137,7 @@ def from_html(text: str, record: SessionFigures) -> Read:
         if f.group in IN_TABLE and f.aspect in COLUMNS and row is not None:
             assert f.label not in html.facts[name]
             out[where, f.key] = _cell(row.get(COLUMNS[f.aspect], ""))
-        elif f.group == "events" and f.measure != "events":
+        elif f.measure.startswith("event.") and f.aspect in EVENT_COLUMNS:
             row = html.tables[f"Noticed in {name}"][f.name]
             out[where, f.key] = _cell(row[EVENT_COLUMNS[f.aspect]])
         else:
@@ -274,7 +274,7 @@ def from_pdf(data: bytes, record: SessionFigures) -> Read:
         is_fact = f"{f.label}: " in parts[where]
         if where != "session" and f.group in IN_TABLE and not is_fact:
             out[where, f.key] = _pdf_cell(parts[where], f, record.exercises[int(where) - 1].figures)
-        elif f.group == "events" and f.measure != "events":
+        elif f.measure.startswith("event.") and f.aspect in EVENT_COLUMNS:
             found = re.search(rf"{re.escape(f.name)}((?: {CELL}){{3}})", parts[where])
             assert found, (f, parts[where])
             cells = re.findall(CELL, found[1])

@@ -17,7 +17,9 @@ from tests.ui.reading_documents import Word, parsed_html, pdf_text, pdf_words
 from tracker.records import terms
 from tracker.records.figures import SessionFigures, record_of
 from tracker.session.summary import Summary
+from ui import words
 from ui.documents.html import DARK, LIGHT, html_document
+from ui.documents.overview import sessions_overview
 from ui.documents.page import NOTHING_FIRST, page_of
 from ui.documents.pdf import PAPERS, pdf_document
 from ui.documents.pdf_layout import Block, Group, paginate
@@ -129,13 +131,13 @@ def test_the_checker_finds_what_is_wrong(tmp_path: Path) -> None:
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", ALL)
 def test_no_word_is_clipped_or_over_another(name: str, paper: str) -> None:
-    words = pdf_words(pdf_document(records(name), paper))
+    found = pdf_words(pdf_document(records(name), paper))
     width, height = PAPERS[paper]
-    assert len(words) > 150
-    for w in words:
+    assert len(found) > 150
+    for w in found:
         assert w.left >= 32 and w.right <= width - 32, w
         assert w.bottom >= 34 and w.top <= height - 32, w
-    assert [pair for pair in _pairs(words) if _overlap(*pair)] == []
+    assert [pair for pair in _pairs(found) if _overlap(*pair)] == []
 
 
 def _pairs(words: list[Word]) -> list[tuple[Word, Word]]:
@@ -199,9 +201,9 @@ def test_each_session_begins_a_page_and_every_page_says_whose_it_is() -> None:
     several = records("several")
     document = pdfium.PdfDocument(pdf_document(several))
     texts = [" ".join(p.get_textpage().get_text_range().split()) for p in document]
-    assert [t for t in texts if "Practice session, " in t] and len(texts) == 4
-    for k, text in enumerate(texts, 1):
-        assert re.search(rf"(Wren|P-07), \d .*2026.* Page {k} of 4$", text)
+    assert len(texts) == 5 and texts[0].endswith("3 practice sessions Page 1 of 5")
+    for k, text in enumerate(texts[1:], 2):
+        assert re.search(rf"(Wren|P-07), \d .*2026.* Page {k} of 5$", text)
     starts = [t for t in texts if "Practice session, " in t]
     assert len(starts) == len(several)
 
@@ -277,3 +279,19 @@ def test_calm_is_said_only_where_it_was_asked_for() -> None:
     assert page_of(records("unwell")[0]).calm == ""
     unasked = record_of(made.without(made.finished(), gate=None))
     assert page_of(unasked).calm.endswith("The safety questions were not asked.")
+
+
+def test_several_sessions_stand_in_one_table_first() -> None:
+    table = sessions_overview(records("several"))
+    rows = [[c.text for c in r.cells] for r in table.rows]
+    assert rows[0] == ["Wren", "finished", "3 of 4", "2 of 10", "2 of 10", "2.0 min", "nothing"]
+    assert rows[1][-1] == "Nothing was measured in this session"
+    assert rows[2][1].startswith("stopped unwell") and "positional spin" in rows[2][-1]
+    html = parsed_html(html_document(records("several")))
+    assert len(html.tables[table.caption]) == 3
+    assert "All sessions" not in html_document(records("unwell"))
+
+
+def test_every_reason_that_the_patient_is_told_has_the_therapists_words() -> None:
+    keys = {k.removeprefix("reason.") for k in words.WORDS if k.startswith("reason.")}
+    assert keys - {"other"} <= set(terms.REASONS)

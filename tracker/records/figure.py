@@ -43,6 +43,7 @@ ASPECTS: dict[str, str] = {
     "longest": "longest stretch",
     "total_time": "time in all",
     "said": "said to the patient",
+    "why": "why",
     "within": "counted within",
     "p95": "95 % below",
     "sideways": "sideways",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
@@ -9,7 +10,7 @@ from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
-from tracker.records.places import Place
+from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
 #: Measures of a movement: key in the summary -> name, unit.
@@ -223,6 +224,10 @@ def _events(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
         yield make.of(float(len(found)))
         yield make.of(_time_in_all(found), "its end is not recorded", "total_time", unit=u.SECONDS)
         yield make.of(float(sum(r.at("said_at_s").number() is not None for r in found)), "", "said")
+        reasons = Counter(text for r in found if (text := r.at("reason").text()))
+        if reasons:
+            told = [f"{terms.word(terms.REASONS, k)} ({n})" for k, n in reasons.most_common()]
+            yield make.of(clean("; ".join(told)), aspect="why", unit=u.WORDS)
 
 
 def _time_in_all(rows: list[Place]) -> float | None:

@@ -70,6 +70,25 @@ EVENTS: dict[str, str] = {
     "not_measured": "stretch not measured",
 }
 
+#: Why a stretch was not measured.
+REASONS: dict[str, str] = {
+    "no_face": "no face in the picture",
+    "too_dark": "too dark",
+    "too_far": "too far from the camera",
+    "turned_too_far": "head turned too far",
+    "frame_rate_too_low": "frame rate too low",
+    "covered": "face covered, or its light changed",
+    "blurred": "picture blurred",
+    "gap": "pictures missing",
+    "eyes_shut": "eyes shut",
+    "eyes_unlike": "eyes unlike those of the set-up",
+    "varifocal": "bi- or varifocal glasses in nods",
+    "beyond_setup": "eyes beyond the range of the set-up",
+    "no_setup": "no set-up",
+    "silent": "no picture from the camera",
+    "restarting": "measuring was starting again",
+}
+
 SIDES: dict[str, str] = {
     "right": "right",
     "left": "left",

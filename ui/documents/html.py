@@ -12,6 +12,7 @@ from html import escape
 
 from tracker.records.figures import SessionFigures
 from ui.documents.charts import Band, Chart, Item, Label, Line, Mark
+from ui.documents.overview import sessions_overview
 from ui.documents.page import page_of
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 
@@ -85,7 +86,8 @@ def html_document(records: Sequence[SessionFigures], paper: str = "A4") -> str:
     title = "Practice session" if len(pages) == 1 else f"{len(pages)} practice sessions"
     named = f"{title}: {pages[0].title}, {pages[0].when}" if len(pages) == 1 else title
     heading = _text(title) + (f": <bdi>{_text(pages[0].title)}</bdi>" if len(pages) == 1 else "")
-    body = [f"<h1>{heading}</h1>", *(line for p in pages for line in _article(p))]
+    glance = _table(sessions_overview(records), "this document") if len(pages) > 1 else ()
+    body = [f"<h1>{heading}</h1>", *glance, *(line for p in pages for line in _article(p))]
     return "\n".join(
         [
             "<!DOCTYPE html>",

@@ -1,6 +1,8 @@
-"""All exercises of a session at a glance: done against asked, range, gaze, symptoms."""
+"""At a glance: the exercises of a session, and the sessions of a document."""
 
 from __future__ import annotations
+
+from collections.abc import Sequence
 
 from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
@@ -93,3 +95,27 @@ def _noticed(e: ExerciseFigures) -> Cell:
     parts = [f"{f.name.lower()} {shown(f)}" for f in found[:MOST_NOTICED]]
     more = len(found) - MOST_NOTICED
     return Cell("; ".join([*parts, *([f"{more} more kinds"] if more > 0 else [])]))
+
+
+def sessions_overview(records: Sequence[SessionFigures]) -> Table:
+    """The table of all sessions: how each ended, and what to read first."""
+    keys = ("exercises_done", "dizziness.before", "dizziness.after", "dizziness.settled")
+    columns = (
+        "Person",
+        "Ended",
+        "Exercises",
+        "Dizziness before",
+        "Dizziness after",
+        "Time to settle",
+        "Read first",
+    )
+    rows = []
+    for k, r in enumerate(records, 1):
+        asked = r.find("exercises_done.asked")
+        figures = [_one(r.find(key)) for key in keys]
+        if asked is not None:
+            figures[0] = Cell(f"{figures[0].text} of {shown(asked)}")
+        first = Cell("; ".join(r.alert) or "nothing")
+        cells = (Cell(r.person), Cell(r.ended_words), *figures, first)
+        rows.append(Row(f"{k}. {r.when}", cells))
+    return Table("All sessions at a glance", "Session", columns, tuple(rows))

@@ -21,6 +21,7 @@ from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five")
 TABLE_GROUPS = ("dose", "movement", "gaze", "standing")
 HEADS = {"asked": "Asked", "all": "Whole set", "spread": "Spread"}
+EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."
 
 
@@ -76,7 +77,8 @@ def _section(e: ExerciseFigures, number: int) -> Section:
     in_table = _side_by_side(e.figures)
     tables = [t for t in (_matrix(name, in_table), _events(name, e.figures)) if t is not None]
     # The total stands as a fact; each kind of event has a row.
-    kinds = [f for f in e.figures if f.group == "events" and f.measure != "events"]
+    kinds = [f for f in e.figures if f.group == "events" and f.aspect in EVENT_PARTS]
+    kinds = [f for f in kinds if f.measure != "events"]
     unmeasured = f"Not measured in this exercise: {'; '.join(e.unmeasured)}."
     return Section(
         title=name,
@@ -161,9 +163,9 @@ def _cell_notes(parts: dict[str, Figure], columns: Sequence[str]) -> Iterable[st
 def _events(name: str, figures: Sequence[Figure]) -> Table | None:
     """What was noticed: how often, how long, how often said."""
     rows = [
-        Row(parts["all"].name, tuple(_cell(parts.get(a)) for a in ("all", "total_time", "said")))
+        Row(parts["all"].name, tuple(_cell(parts.get(a)) for a in EVENT_PARTS))
         for parts in _measures([f for f in figures if f.group == "events"])
         if parts["all"].measure != "events"
     ]
-    columns = ("Times", "Time in all (s)", "Said to the patient")
+    columns = tuple(EVENT_PARTS.values())
     return Table(f"Noticed in {name}", "Noticed", columns, tuple(rows)) if rows else None

@@ -20,11 +20,12 @@ from PySide6.QtGui import QGuiApplication, QPageSize, QPainter, QPdfWriter
 from tracker.errors import RunError
 from tracker.records.figures import SessionFigures
 from ui.documents.charts import Chart
+from ui.documents.overview import sessions_overview
 from ui.documents.page import page_of
-from ui.documents.parts import Fact, Page, Row, Section, Table
+from ui.documents.parts import Fact, Page, Section
 from ui.documents.pdf_chart import draw_item, rect, set_pen
 from ui.documents.pdf_layout import MARGIN, Block, Group, Sheet, paginate
-from ui.documents.pdf_table import column_widths, row_block
+from ui.documents.pdf_table import table_blocks, words_block
 from ui.documents.pdf_text import UNIT, Run, Style, Words
 from ui.reserve import keep_constants_alive
 
@@ -50,6 +51,10 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     _application()
     width, height = PAPERS[paper]
     placed = [
+        (sheet, 1.0, f"{len(records)} practice sessions")
+        for sheet in _overview(records, width, height)
+    ]
+    placed += [
         (sheet, scale, f"{page.title}, {page.when}")
         for page in (page_of(r) for r in records)
         for scale, sheets in [_set(page, width, height)]
@@ -82,6 +87,16 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
         painter.end()
         buffer.close()
     return bytes(data.data())
+
+
+def _overview(records: Sequence[SessionFigures], width: float, height: float) -> list[Sheet]:
+    """All sessions at a glance, before the first; nothing for a single one."""
+    if len(records) < 2:
+        return []
+    room = width - 2 * MARGIN
+    title = words_block([Run(f"{len(records)} practice sessions", Style.TITLE)], room, below=6.0)
+    table = table_blocks(sessions_overview(records), room)
+    return paginate([Group((title, *table))], MARGIN, height - MARGIN - FOOT)
 
 
 def _set(page: Page, width: float, height: float) -> tuple[float, list[Sheet]]:
@@ -123,7 +138,9 @@ class _Setter:
         page = self._page
         yield Group(tuple(self._top()))
         if page.glance is not None:
-            yield Group(tuple(self._titled("The exercises", self._table(page.glance))), GAP)
+            yield Group(
+                tuple(self._titled("The exercises", table_blocks(page.glance, self._width))), GAP
+            )
         if page.left_out:
             yield Group(tuple(self._titled("Not begun", self._list(page.left_out))), GAP)
         for section in page.sections:
@@ -162,7 +179,7 @@ class _Setter:
             room -= CHART_WIDTH + GAP
             yield self._chart(section.chart)
         for table in section.tables:
-            yield from self._table(table, room)
+            yield from table_blocks(table, room)
         yield self._facts(section.facts, room)
         yield from self._list(section.notes, Style.SMALL, room)
 
@@ -179,14 +196,8 @@ class _Setter:
         *,
         above: float = 0.0,
         below: float = 1.0,
-        indent: float = 0.0,
     ) -> Block:
-        words = Words(runs, (room or self._width) - indent)
-
-        def draw(painter: QPainter, y: float) -> None:
-            words.draw(painter, MARGIN + indent, y + above)
-
-        return Block(above + words.height + below, draw)
+        return words_block(runs, room or self._width, above=above, below=below)
 
     def _list(
         self, lines: Iterable[str], style: Style = Style.BODY, room: float | None = None
@@ -236,15 +247,3 @@ class _Setter:
             painter.restore()
 
         return Block(0.0, draw, needs=chart.height * scale)
-
-    def _table(self, table: Table, room: float | None = None) -> Iterable[Block]:
-        widths = column_widths(table, room or self._width)
-        head = Row(table.corner, ())
-        cells = [Run(c, Style.CELL_BOLD) for c in table.columns]
-        top = row_block(head, cells, widths, Style.CELL_BOLD, shaded=True)
-        yield top
-        for row in table.rows:
-            runs = [Run(c.text, Style.CELL_ABSENT if c.absent else Style.CELL) for c in row.cells]
-            block = row_block(row, runs, widths, Style.CELL)
-            yield Block(block.height, block.draw, again=top)
-        yield Block(3.0, lambda _p, _y: None)

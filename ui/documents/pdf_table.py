@@ -1,8 +1,8 @@
-"""Tables on paper: rows, and how wide their columns are. All lengths are in points."""
+"""Words and tables on paper, as blocks. All lengths are in points."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from PySide6.QtGui import QColor, QPainter
 
@@ -18,7 +18,32 @@ CELL_PAD = 3.0
 PALE = QColor("#ececec")
 
 
-def row_block(
+def words_block(
+    runs: Sequence[Run], room: float, *, above: float = 0.0, below: float = 1.0
+) -> Block:
+    """Words across a width, with space above and below."""
+    words = Words(runs, room)
+
+    def draw(painter: QPainter, y: float) -> None:
+        words.draw(painter, MARGIN, y + above)
+
+    return Block(above + words.height + below, draw)
+
+
+def table_blocks(table: Table, room: float) -> Iterator[Block]:
+    """A table, a block a row; its head comes again where a row begins a page."""
+    widths = _column_widths(table, room)
+    cells = [Run(c, Style.CELL_BOLD) for c in table.columns]
+    top = _row_block(Row(table.corner, ()), cells, widths, Style.CELL_BOLD, shaded=True)
+    yield top
+    for row in table.rows:
+        runs = [Run(c.text, Style.CELL_ABSENT if c.absent else Style.CELL) for c in row.cells]
+        block = _row_block(row, runs, widths, Style.CELL)
+        yield Block(block.height, block.draw, again=top)
+    yield Block(3.0, lambda _p, _y: None)
+
+
+def _row_block(
     row: Row, runs: Sequence[Run], widths: Sequence[float], style: Style, *, shaded: bool = False
 ) -> Block:
     """A row of a table; one cell goes across all columns where the row says so."""
@@ -45,7 +70,7 @@ def row_block(
     return Block(height, draw)
 
 
-def column_widths(table: Table, room: float) -> list[float]:
+def _column_widths(table: Table, room: float) -> list[float]:
     """Widths of the columns: as wide as their content, within what there is room for."""
     natural = []
     for k, name in enumerate(table.columns):
