@@ -46,7 +46,7 @@ def run(args: argparse.Namespace) -> int:
         raise InputError(f"{args.folder}: there is no such folder; name one that holds sessions")
     today = args.today or date.today()
     if not args.text:
-        from ui.desk.window import open_desk
+        from ui.desk.opening import open_desk
 
         app, _window = open_desk(args.folder, today=args.today)
         return app.exec()

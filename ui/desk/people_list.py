@@ -11,12 +11,13 @@ from PySide6.QtCore import (
     QAbstractListModel,
     QModelIndex,
     QPersistentModelIndex,
+    QPointF,
     QRect,
     QSize,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen
+from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QListView,
@@ -135,9 +136,6 @@ class _Delegate(QStyledItemDelegate):
 
 def _triangle(painter: QPainter, x: int, y: int, size: int, palette: QPalette) -> None:
     """A mark of its own shape for who comes first."""
-    from PySide6.QtCore import QPointF
-    from PySide6.QtGui import QPolygonF
-
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(palette.color(QPalette.ColorRole.Accent))

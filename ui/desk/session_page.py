@@ -24,11 +24,11 @@ from tracker.records.figure import shown_with_unit
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.rows import SessionRow
-from tracker.records.trends import SPECS
 from ui import background, theme, words
 from ui.desk.notes_panel import NotesPanel
 from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
 from ui.desk.session_table import note_key
+from ui.desk.session_words import repetition_words, same_exercise
 from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
 from ui.ports import Job
@@ -234,7 +234,7 @@ class SessionPage(QWidget):
             row = self.rows[slot]
             if view is None or row is None:
                 continue
-            one = chosen if slot == 0 else _same_exercise(view, chosen)
+            one = chosen if slot == 0 else same_exercise(view, chosen)
             title = self._title(row) if slot else ""
             if not len(view.times_s):
                 why = view.why_empty or words.say("desk.no_samples")
@@ -300,31 +300,3 @@ class SessionPage(QWidget):
     def _go_to(self, item: QListWidgetItem | None) -> None:
         if item is not None:
             self.panes[0].trace.go_to(float(item.data(_TIME)))
-
-
-def _same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
-    """The set of another session that is the same exercise, the same entry if there is one."""
-    if chosen is None:
-        return None
-    wanted = chosen.exercise
-    same = [s for s in view.sets if s.exercise.exercise == wanted.exercise]
-    entry = [s for s in same if s.exercise.entry_id == wanted.entry_id]
-    return next(iter(entry or same), None)
-
-
-def repetition_words(row: dict[str, object]) -> str:
-    """A repetition: its number, and how far each of its turns went."""
-    parts = [words.say("desk.rep", number=row.get("repetition"))]
-    turns = row.get("turns")
-    rows = turns if isinstance(turns, list) else []
-    for turn in (t for t in rows if isinstance(t, dict)):
-        for name in ("amplitude_deg", "amplitude_mm"):
-            value = turn.get(name)
-            if isinstance(value, int | float):
-                shown = telling.value(SPECS[name], float(value))
-                parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
-                break
-        else:
-            shown = telling.NOT_MEASURED
-            parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
-    return ", ".join(parts)

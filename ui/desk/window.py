@@ -290,18 +290,3 @@ class DeskWindow(QWidget):
         self.session_page.close_jobs()
         self.settings.sync()
         super().closeEvent(event)
-
-
-def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication, DeskWindow]:
-    """Make the window and show it."""
-    from ui.app import make_app, user_settings
-
-    app = make_app()
-    settings = user_settings()
-    theme.apply(app, settings.colours)
-    window = DeskWindow(folder, settings, today)
-    available = window.screen().availableGeometry()
-    window.resize(min(1366, available.width()), min(768, available.height()))
-    window.setWindowState(Qt.WindowState.WindowMaximized)
-    window.show()
-    return app, window
