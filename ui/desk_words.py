@@ -27,7 +27,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.then": QT_TRANSLATE_NOOP("turnpost", "Then"),
     "desk.more": QT_TRANSLATE_NOOP("turnpost", "and {count} more"),
     "desk.last": QT_TRANSLATE_NOOP("turnpost", "last {day}"),
-    "desk.share": QT_TRANSLATE_NOOP("turnpost", "{share} % of the bouts asked"),
+    "desk.share": QT_TRANSLATE_NOOP("turnpost", "{share} % of bouts asked"),
     "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "no plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),
     "desk.side.right": QT_TRANSLATE_NOOP("turnpost", "affected side: right"),

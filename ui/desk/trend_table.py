@@ -19,7 +19,8 @@ from ui.desk.chart import draw_chart
 from ui.desk.table import Index, Table
 
 POINTS_ROLE = int(Qt.ItemDataRole.UserRole) + 1
-CHART_COLUMN = 1
+#: Last, so that with large text it is the chart and not the words that is out of sight.
+CHART_COLUMN = 4
 
 
 @dataclass(frozen=True)
@@ -52,7 +53,7 @@ class TrendRow:
         else:
             first = telling.value(spec, self.change.first)
             last = telling.value(spec, self.change.last)
-        return [name, self.chart_words, first, last, self.verdict]
+        return [name, first, last, self.verdict, self.chart_words]
 
     @property
     def chart_words(self) -> str:
@@ -149,7 +150,7 @@ class TrendModel(QAbstractTableModel):
         return 0 if parent is not None and parent.isValid() else len(self.rows)
 
     def columnCount(self, parent: Index | None = None) -> int:
-        """Figure, chart, first, last, change."""
+        """Figure, first, last, change, chart."""
         return 5
 
     def headerData(
@@ -161,7 +162,7 @@ class TrendModel(QAbstractTableModel):
         """Names of the columns."""
         if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
             return None
-        keys = ("figure", "trend", "first", "last", "change")
+        keys = ("figure", "first", "last", "change", "trend")
         return words.say(f"desk.col.{keys[section]}")
 
     def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
@@ -208,10 +209,9 @@ class TrendTable(Table):
         self._charts = _ChartDelegate(self)
         self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
         header = self.horizontalHeader()
-        for column in (0, 2, 3):
+        for column in (0, 1, 2, 3):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(CHART_COLUMN, QHeaderView.ResizeMode.Stretch)
-        header.setSectionResizeMode(4, QHeaderView.ResizeMode.ResizeToContents)
         self.set_percent(100)
 
     def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
