@@ -151,5 +151,5 @@ def load_scenario(path: Path) -> Scenario:
         first = error.errors()[0]
         where = ".".join(str(part) for part in first["loc"]) or "the scenario"
         raise ScenarioError(f"{path}: {where}: {first['msg']}") from error
-    except (OSError, ValueError) as error:
+    except (OSError, ValueError, RecursionError) as error:
         raise ScenarioError(f"{path}: not a readable scenario: {error}") from error

@@ -159,7 +159,7 @@ class Score:
         while now < self.end_s - 1:
             lasts = rng.uniform(0.18, 0.3)
             spans = [(g.at_s, g.lasts_s) for g in self.scenario.glances]
-            spans += [(s.at_s, s.lasts_s) for s in self.scenario.shut]
+            spans += [(s.at_s, s.lasts_s) for s in (*self.scenario.shut, *self.scenario.opens)]
             free = all(
                 now + lasts < self.start_s + at - 0.3 or now > self.start_s + at + long + 0.3
                 for at, long in spans

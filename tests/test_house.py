@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 import tomllib
@@ -136,3 +137,12 @@ def test_a_warning_of_qt_fails(tmp_path: Path) -> None:
     )
     code, output = _pytest_on(tmp_path, test, "test_it.py")
     assert code == 1 and "something is odd" in output
+
+
+def test_what_is_said_to_hold_a_hazard_exists() -> None:
+    text = (ROOT / "DEVELOPERS.md").read_text("utf-8")
+    named = re.findall(r"`(tests/[\w/]+\.py)(?:::(\w+))?`", text)
+    assert len(named) > 20
+    for file, test in named:
+        assert (ROOT / file).exists(), file
+        assert not test or f"def {test}(" in (ROOT / file).read_text("utf-8"), (file, test)

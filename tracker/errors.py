@@ -12,6 +12,9 @@ class TurnpostError(Exception):
 
     exit_code = 1
 
+    def __init__(self, message: str = "") -> None:
+        super().__init__(_in_one_line(message))
+
 
 class InputError(TurnpostError):
     """A wrong call or an input that can't be used (exit code 2)."""
@@ -23,3 +26,11 @@ class RunError(TurnpostError):
     """Something failed while running: a device, a disk, a missing model (exit code 1)."""
 
     exit_code = 1
+
+
+def _in_one_line(message: str) -> str:
+    """A message without what would break the line or turn its letters round.
+
+    Names out of a foreign file stand in it, and they may hold anything.
+    """
+    return "".join(c if c.isprintable() else "?" for c in " ".join(message.split()))

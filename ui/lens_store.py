@@ -23,7 +23,7 @@ def load_lens(key: str) -> Lens:
     """The lens kept for a camera; the usual one where there is none, or none that makes sense."""
     try:
         return _lens(load_section(LENSES)[key])
-    except (TypeError, KeyError, ValueError):
+    except (TypeError, KeyError, ValueError, OverflowError):
         return DEFAULT_LENS
 
 
@@ -38,7 +38,7 @@ def load_mark(key: str) -> MarkFound | None:
         entry = load_section(MARKS)[key]
         values = {k: float(v) for k, v in entry.items() if k != "made_on"}
         found = MarkFound(**values, made_on=str(entry["made_on"]))
-    except (AttributeError, TypeError, KeyError, ValueError):
+    except (AttributeError, TypeError, KeyError, ValueError, OverflowError):
         return None
     return found if all(isfinite(v) for v in values.values()) else None
 

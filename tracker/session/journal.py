@@ -357,6 +357,10 @@ def _no_constant(name: str) -> float:
     raise ValueError(f"{name} is no JSON")
 
 
+#: No measured value is as large.
+MOST = 1e12
+
+
 def sample_record(sample: Sample) -> Record:
     """Record of a sample."""
     values = (getattr(sample, name) for name in NUMBER_COLUMNS)
@@ -368,12 +372,17 @@ def sample_record(sample: Sample) -> Record:
     return record
 
 
+def is_number(value: object) -> bool:
+    """Whether a damaged file's value can stand for a measured one; an integer has no bounds."""
+    return isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < MOST
+
+
 def sample_of(record: Record) -> Sample | None:
     """Sample of a record, None if it holds none."""
     values = record.get("v")
     if not isinstance(values, list) or not values:
         return None
-    if not all(v is None or isinstance(v, int | float) for v in values) or values[0] is None:
+    if not all(v is None or is_number(v) for v in values) or values[0] is None:
         return None
     numbers = {
         name: nan if v is None else float(v)

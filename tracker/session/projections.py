@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from math import isfinite, nan
 from typing import Any
 
@@ -11,7 +11,7 @@ from pydantic import ValidationError
 from tracker.exercises.events import Event
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
-from tracker.session.journal import JournalContent, Record, sample_of
+from tracker.session.journal import JournalContent, Record, is_number, sample_of
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
 
@@ -120,7 +120,7 @@ def _about(content: JournalContent) -> SessionInfo:
 def _end_s(content: JournalContent, samples: list[Sample]) -> float:
     times = [s.time_s for s in samples[-1:]]
     for record in (*content.of("end"), *content.of("mark")):
-        if isinstance(record.get("time_s"), int | float):
+        if is_number(record.get("time_s")):
             times.append(float(record["time_s"]))
     return max(times, default=nan)
 
@@ -159,22 +159,29 @@ def _setup(record: Record) -> SetupRecord | None:
 
 
 def _turn(record: Record) -> Turn | None:
-    try:
-        return Turn(**{f.name: _value(record[f.name]) for f in fields(Turn)})
-    except (KeyError, TypeError):
-        return None
+    values = _values(Turn, record)
+    return None if values is None else Turn(**values)
 
 
 def _event(record: Record, to_s: float) -> Event | None:
-    try:
-        values = {f.name: _value(record[f.name]) for f in fields(Event)}
-        event = Event(**values)
-        # A journal that broke off holds no end; the event lasted to the end at least.
-        end_s = event.end_s if isfinite(event.end_s) else to_s
-    except (KeyError, TypeError):
+    values = _values(Event, record)
+    if values is None:
         return None
-    return Event(event.code, event.start_s, end_s, event.decided_s, event.said_at_s, event.reason)
+    event = Event(**values)
+    # A journal that broke off holds no end; the event lasted to the end at least.
+    return event if isfinite(event.end_s) else replace(event, end_s=to_s)
 
 
-def _value(value: Any) -> Any:
-    return nan if value is None else value
+def _values(kind: type[Turn] | type[Event], record: Record) -> dict[str, Any] | None:
+    """A record's values by the fields' names; None where a damaged one holds other things."""
+    values = {f.name: record.get(f.name, "") for f in fields(kind)}
+    for f in fields(kind):
+        if f.type == "str":
+            fits = isinstance(values[f.name], str)
+        elif values[f.name] is None:
+            values[f.name], fits = nan, True
+        else:
+            fits = is_number(values[f.name])
+        if not fits:
+            return None
+    return values

@@ -13,15 +13,16 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     """Add the command to the command line."""
     parser = sub.add_parser(
         "bench",
-        help="print figures: accuracy against truth, speed as a ratio",
+        help="print figures: accuracy against truth, counts of made-up sets, speed as a ratio",
         description="accuracy: errors against the truth of rendered clips (the shipped ones, or "
         "those named; with --matrix of newly drawn ones, minutes each). "
+        "sets: counts and events of made-up sets, the truth with errors as measured, no pictures. "
         "speed: cost of measuring against decoding and landmarks alone, in one run. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
         "review: opening a folder of 500, 1,000 and 5,000 sessions, cold and warm "
         "(--many: 20,000 too; about 30 kB of disk a session, taken away again).",
     )
-    parser.add_argument("what", choices=("accuracy", "photos", "review", "speed"))
+    parser.add_argument("what", choices=("accuracy", "photos", "review", "sets", "speed"))
     parser.add_argument(
         "clip",
         nargs="*",
@@ -32,7 +33,10 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     parser.add_argument(
         "--matrix", type=int, metavar="N", help="accuracy: draw N clips by lot and measure those"
     )
-    parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips")
+    parser.add_argument(
+        "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
+    )
+    parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
     parser.add_argument("--many", action="store_true", help="review: 20,000 sessions, too")
     parser.set_defaults(run=run)
@@ -48,6 +52,8 @@ def run(args: argparse.Namespace) -> int:
         raise InputError("--many goes with 'review' alone")
     if args.what == "review":
         return _run_review(args)
+    if args.what == "sets":
+        return _run_sets(args)
     from sample_clips import DEMO_CLIP, shipped, shipped_clip
 
     clips: list[Path] = args.clip or (
@@ -89,6 +95,17 @@ def _run_review(args: argparse.Namespace) -> int:
     with tempfile.TemporaryDirectory() as scratch:
         for line in review_table(Path(scratch), (*COUNTS, MANY) if args.many else COUNTS):
             print(line, flush=True)
+    return 0
+
+
+def _run_sets(args: argparse.Namespace) -> int:
+    """Make up sets, judge them, print the table."""
+    if args.sets < 1 or args.seed < 0 or args.clip:
+        raise InputError("'bench sets' takes a number of sets (--sets) and a seed, no clips")
+    from ui.bench.sets import sets_table
+
+    for line in sets_table(args.sets, args.seed):
+        print(line, flush=True)
     return 0
 
 

@@ -26,6 +26,9 @@ class HeadMoved(Excursion):
     code = "head_moved"
     #: How much earlier than the foot, as a share of the way from there to the limit.
     EARLIER, EARLIER_MOST_S = 0.3, 0.1
+    #: From its start to the limit a movement takes this often what it takes from half of the
+    #: limit to the limit: 1 / (1 - 2^(-1/2)), as long as it gathers speed evenly.
+    GATHERING = 3.414
 
     def __init__(
         self,
@@ -72,8 +75,20 @@ class HeadMoved(Excursion):
 
         By a parabola through foot and limit it began .74 of the way between them
         earlier, by a straight line .22; the start of real movements lies between.
+        A head that sways about the foot would be dated too early, so the way from half
+        of the limit on, which no sway reaches, has the last word.
         """
-        return foot_s - min(self.EARLIER * (self._crossed_s - foot_s), self.EARLIER_MOST_S)
+        by_foot_s = foot_s - min(self.EARLIER * (self._crossed_s - foot_s), self.EARLIER_MOST_S)
+        crossed_s, half_s = self._passed(self._limits[0]), self._passed(0.5 * self._limits[0])
+        return max(by_foot_s, crossed_s - self.GATHERING * (crossed_s - half_s))
+
+    def _passed(self, level_deg: float) -> float:
+        """When the distance last rose through a level, between the samples."""
+        rows = list(self._past)
+        for (t0, d0), (t1, d1) in zip(rows[-2::-1], rows[:0:-1], strict=True):
+            if d0 <= level_deg < d1:
+                return t0 + (t1 - t0) * (level_deg - d0) / (d1 - d0)
+        return rows[0][0]
 
     def _start(self, row: tuple[float, float, float]) -> None:
         self._first.append(row)

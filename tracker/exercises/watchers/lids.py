@@ -8,6 +8,15 @@ from tracker.exercises.counters import EYE_OPEN_LEAST
 from tracker.exercises.watchers.base import Change, Watcher
 from tracker.sample import Sample
 
+#: A lid on its way has left its place by about a frame before it is seen to have arrived; in a
+#: longer gap nobody knows.
+_BEFORE_MOST_S = 0.1
+
+
+def _set_out_s(before_s: float, time_s: float) -> float:
+    """When a lid began to move that is seen to have arrived: at the sample before."""
+    return max(before_s, time_s - _BEFORE_MOST_S) if isfinite(before_s) else time_s
+
 
 class EyesClosed(Watcher):
     """The eyes stay shut: longer than a blink (0.5 s, design.md)."""
@@ -17,7 +26,7 @@ class EyesClosed(Watcher):
     def __init__(self, shut_below: float = EYE_OPEN_LEAST, least_s: float = 0.5) -> None:
         super().__init__()
         self._shut_below, self._least_s = shut_below, least_s
-        self._since_s = nan
+        self._since_s = self._began_s = nan
         self._last_s = nan
 
     def feed(self, sample: Sample) -> list[Change]:
@@ -27,14 +36,14 @@ class EyesClosed(Watcher):
             return self._lost(sample.time_s)
         if sample.time_s - self._last_s >= 0.5:
             out = self._lost(sample.time_s)
-        self._last_s = sample.time_s
+        before_s, self._last_s = self._last_s, sample.time_s
         if sample.eye_open >= self._shut_below:
             self._since_s = nan
             return [*out, self._end(sample.time_s)] if self.on else out
         if not isfinite(self._since_s):
-            self._since_s = sample.time_s
+            self._since_s, self._began_s = sample.time_s, _set_out_s(before_s, sample.time_s)
         if not self.on and sample.time_s - self._since_s > self._least_s:
-            out.append(self._begin(self._since_s))
+            out.append(self._begin(self._began_s))
         return out
 
     def _lost(self, time_s: float) -> list[Change]:
@@ -79,7 +88,7 @@ class EyesOpened(Watcher):
         self._open_from, self._shut_below = open_from, shut_below
         self._least_s = least_s
         self._watch_from_s = from_s + grace_s
-        self._since_s = nan
+        self._since_s = self._began_s = nan
         self._last_s = nan
 
     def feed(self, sample: Sample) -> list[Change]:
@@ -90,7 +99,7 @@ class EyesOpened(Watcher):
             out = [self._end(self._last_s)] if self.on else []
         if not isfinite(sample.eye_open):
             return out
-        self._last_s = sample.time_s
+        before_s, self._last_s = self._last_s, sample.time_s
         if sample.eye_open < self._shut_below:
             self._since_s = nan
             # Once they are shut, the time to shut them is over.
@@ -99,9 +108,9 @@ class EyesOpened(Watcher):
         if sample.time_s < self._watch_from_s:
             return out
         if sample.eye_open >= self._open_from and not isfinite(self._since_s):
-            self._since_s = sample.time_s
+            self._since_s, self._began_s = sample.time_s, _set_out_s(before_s, sample.time_s)
         elif sample.eye_open < self._open_from and not self.on:
             self._since_s = nan
         if not self.on and sample.time_s - self._since_s > self._least_s:
-            out.append(self._begin(self._since_s))
+            out.append(self._begin(self._began_s))
         return out

@@ -1,0 +1,116 @@
+"""The program opens no network connection: run sealed from it, it works and never tries.
+
+:mod:`tests.sealed.sitecustomize` seals the process and all its children. The first tests show
+that it would tell of an attempt; the others run the main jobs.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+from ui.wiring import demo_clip
+
+ROOT = Path(__file__).parents[1]
+SEALED = ROOT / "tests" / "sealed"
+
+pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="the seal is Linux's seccomp")
+
+
+@dataclass
+class Sealed:
+    """Runs Python sealed from the network."""
+
+    folder: Path
+
+    def run(self, *words: str, timeout: float = 110.0) -> subprocess.CompletedProcess[str]:
+        env = os.environ | {
+            "PYTHONPATH": os.pathsep.join([str(SEALED), str(ROOT)]),
+            "TURNPOST_TEST_ATTEMPTS": str(self.folder / "attempts"),
+            "TURNPOST_DATA": str(self.folder / "data"),
+        }
+        return subprocess.run(
+            [sys.executable, *words],
+            cwd=ROOT,
+            env=env,
+            capture_output=True,
+            text=True,
+            timeout=timeout,
+            check=False,
+        )
+
+    def turnpost(self, *words: str, timeout: float = 110.0) -> str:
+        """Output of a command that has to end well."""
+        ended = self.run("-m", "ui.cli", *words, timeout=timeout)
+        assert ended.returncode == 0, ended.stderr
+        return ended.stdout
+
+    @property
+    def attempts(self) -> list[str]:
+        path = self.folder / "attempts"
+        return path.read_text(encoding="utf-8").splitlines() if path.exists() else []
+
+
+@pytest.fixture
+def sealed(tmp_path: Path) -> Sealed:
+    return Sealed(tmp_path)
+
+
+PYTHON_TRIES = "import socket; socket.create_connection(('192.0.2.1', 9))"
+NAME_TRIES = "import socket; socket.getaddrinfo('host.invalid', 80)"
+NATIVE_TRIES = "import ctypes; ctypes.CDLL(None).socket({family}, 1, 0)"
+
+
+@pytest.mark.parametrize("code", [PYTHON_TRIES, NAME_TRIES])
+def test_what_python_tries_is_refused_and_told(sealed: Sealed, code: str) -> None:
+    assert "PermissionError" in sealed.run("-c", code).stderr
+    assert len(sealed.attempts) == 1
+
+
+@pytest.mark.parametrize("family", [2, 10])
+def test_what_native_code_tries_is_told(sealed: Sealed, family: int) -> None:
+    sealed.run("-c", NATIVE_TRIES.format(family=family))
+    assert len(sealed.attempts) == 1 and "native" in sealed.attempts[0]
+
+
+def test_what_a_child_of_a_child_tries_is_told(sealed: Sealed) -> None:
+    inner = NATIVE_TRIES.format(family=2)
+    sealed.run("-c", f"import subprocess, sys; subprocess.run([sys.executable, '-c', {inner!r}])")
+    assert len(sealed.attempts) == 1
+
+
+def test_sockets_between_processes_stay(sealed: Sealed) -> None:
+    assert sealed.run("-c", "import socket; socket.socketpair()").returncode == 0
+    assert sealed.attempts == []
+
+
+@pytest.mark.slow
+@pytest.mark.gui
+@pytest.mark.timeout(400)
+def test_the_whole_demo_works_and_nothing_was_tried(sealed: Sealed) -> None:
+    out = sealed.turnpost("demo", "--auto", timeout=380)
+    assert sealed.attempts == []
+    path = Path(out.strip().splitlines()[-1])
+    assert path.parent.parent == sealed.folder / "data" / "sessions"
+    files = {"journal.jsonl", "summary.json", "trace.csv", "stage.json"}
+    assert {p.name for p in path.parent.iterdir()} == files
+    summary = json.loads(path.read_text(encoding="utf-8"))
+    truth = json.loads(demo_clip().with_suffix(".events.json").read_text(encoding="utf-8"))
+    exercise = summary["exercises"][0]
+    assert summary["ended"] == "finished"
+    assert exercise["exercise"] == truth["exercise"]
+    assert exercise["done"]["repetitions"] == truth["repetitions"]
+    assert exercise["done"]["measured_fraction"] > 0.95
+
+
+@pytest.mark.parametrize("words", [("doctor",), ("plan", "show"), ("camera",)])
+def test_the_small_commands_try_nothing(sealed: Sealed, words: tuple[str, ...]) -> None:
+    # Whether there is a camera, or all that a machine needs, is not the matter here.
+    assert sealed.run("-m", "ui.cli", *words).returncode in (0, 1)
+    assert sealed.attempts == []
