@@ -97,9 +97,10 @@ def nothing_left_running() -> Iterator[None]:
 
 @pytest.fixture(autouse=True)
 def private_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """Keep every test away from the user's sessions: a data folder of its own."""
+    """Keep every test away from the user's sessions: data and cache folders of its own."""
     folder = tmp_path / "data-of-turnpost"
     monkeypatch.setenv("TURNPOST_DATA", str(folder))
+    monkeypatch.setenv("TURNPOST_CACHE", str(tmp_path / "cache-of-turnpost"))
     for name in ("TURNPOST_MODELS", "TURNPOST_VENV"):
         monkeypatch.delenv(name, raising=False)
     return folder

@@ -9,10 +9,12 @@ import numpy as np
 import pytest
 
 from sample_clips import shipped_clip
+from tracker.records.index import Records, read_folder
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import load_stage_log, stage_path_of
+from ui.bench import review
 from ui.bench.matrix import matrix_table
 from ui.bench.truth import Comparison, compare, load_truth
 from ui.cli import main
@@ -158,3 +160,27 @@ def test_foreign_and_cut_files_are_no_photos(
     assert main(["bench", "photos"]) == 2
     assert main(["bench", "photos", str(tmp_path)]) == 2
     assert len(capsys.readouterr().err.splitlines()) == 6
+
+
+def test_opening_a_folder_is_timed_and_reads_nothing_twice(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    read: list[Records] = []
+
+    def reading(folder: Path) -> Records:
+        read.append(read_folder(folder))
+        return read[-1]
+
+    monkeypatch.setattr(review, "read_folder", reading)
+    head, _, *rows, size = review.review_table(tmp_path / "clinic", (20, 120))
+    assert head.startswith("6 exercises") and "MB" in size
+    assert [int(r.split()[0]) for r in rows] == [20, 120]
+    assert all(float(v) >= 0 for r in rows for v in r.split())
+    assert [(r.read, r.kept) for r in read] == [(20, 0), (0, 20), (120, 0), (0, 120)]
+
+
+def test_a_wrong_call_of_the_review_bench(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["bench", "speed", "--many"]) == 2
+    assert "--many goes with" in capsys.readouterr().err
+    assert main(["bench", "review", "file"]) == 2
+    assert "makes its own sessions" in capsys.readouterr().err

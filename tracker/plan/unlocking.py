@@ -74,7 +74,7 @@ def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[Sess
     for summary in summaries:
         done = [e for e in summary.exercises if e.entry_id in all_ids]
         if summary.plan_id == plan.plan_id and needed <= {e.entry_id for e in done}:
-            found.append(_figures(summary, done))
+            found.append(figures_of(summary, done))
     return found
 
 
@@ -105,7 +105,7 @@ def _shown(value: float | None) -> str:
     return "not known" if value is None else f"{value:g}"
 
 
-def _figures(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:
+def figures_of(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:
     """The worst of what was done: a figure that one of them lacks is unknown."""
     # The session's scores stand for its sets only where none has scores of its own: a set
     # that was broken off must not take over the calm scores of another.

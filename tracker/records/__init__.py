@@ -1,1 +1,1 @@
-"""What sessions come to: the figures of a summary and the words for them."""
+"""What is told of sessions: one, by its figures; many in a folder, by person and over time."""

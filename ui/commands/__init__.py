@@ -14,6 +14,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "measure": ("ui.commands.measure", "measure a clip: one row a frame"),
     "check": ("ui.commands.check", "check one exercise in a clip or a trace"),
     "practise": ("ui.commands.practise", "practise a stage of a plan, from clips without a window"),
+    "review": ("ui.commands.review", "review the sessions of many people"),
     "plan": ("ui.commands.plan", "make, check and show a plan; the catalogue of exercises"),
     "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "schema": (

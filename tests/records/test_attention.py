@@ -1,0 +1,146 @@
+"""What raises a reason to look at somebody first, what doesn't, and in which order."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+import pytest
+
+from tests.practice.person import SEATED, plan_of
+from tests.records.rows import START, row, rows_with, set_row
+from tracker.plan.gate import CALL, EMERGENCY
+from tracker.records.adherence import adherence_of
+from tracker.records.attention import Kind, Reason, reasons_of, urgency
+from tracker.records.rows import SessionRow
+from tracker.records.trends import series_of
+
+PLAN = plan_of(SEATED, bouts_a_day=1, days_a_week=7, starts_on=START.isoformat())
+
+
+def reasons(rows: list[SessionRow], to_day: int | None = None, plan: Any = PLAN) -> list[Reason]:
+    last = max(r.day for r in rows) if to_day is None else START + timedelta(days=to_day)
+    return reasons_of(rows, adherence_of(rows, plan, last), series_of(rows))
+
+
+def kinds(rows: list[SessionRow], **options: Any) -> list[Kind]:
+    return [r.kind for r in reasons(rows, **options)]
+
+
+CALM = [row(k) for k in range(10)]
+
+
+def test_who_practises_without_trouble_gives_no_reason() -> None:
+    assert kinds(CALM) == []
+
+
+@pytest.mark.parametrize("question", [*EMERGENCY, *CALL])
+def test_every_red_flag_comes_first(question: str) -> None:
+    rows = [*CALM, row(10, ended="red_flag", put_first=(question,), sets=())]
+    (first,) = [r for r in reasons(rows) if r.kind == Kind.red_flag]
+    assert reasons(rows)[0] == first
+    assert first.day == rows[-1].day and first.place == rows[-1].place
+    assert first.text.startswith("answered yes: ") and "_" not in first.text
+
+
+@pytest.mark.parametrize(
+    ("changes", "kind"),
+    [
+        ({"ended": "possible_fall"}, Kind.possible_fall),
+        ({"sets": (set_row(events={"possible_fall": 1}),)}, Kind.possible_fall),
+        ({"ended": "stopped_unwell"}, Kind.unwell),
+        ({"put_first": ("positional_spin",)}, Kind.spin),
+        ({"not_settled": True}, Kind.not_settled),
+        ({"ended": "symptom_rule"}, Kind.not_settled),
+    ],
+)
+def test_one_session_is_enough(changes: dict[str, Any], kind: Kind) -> None:
+    assert kinds([*CALM, row(10, **changes)]) == [kind]
+    assert kinds([*CALM, row(10, **changes), row(11)]) == [kind]
+
+
+@pytest.mark.parametrize("ended", ["stopped", "interrupted", "finished"])
+def test_a_plain_end_is_no_reason(ended: str) -> None:
+    assert kinds([*CALM, row(10, ended=ended)]) == []
+
+
+def test_several_sessions_are_one_line_with_the_newest() -> None:
+    rows = [row(k, ended="stopped_unwell") for k in range(5)]
+    (found,) = reasons(rows)
+    assert found.times == 5 and found.day == START + timedelta(days=4)
+
+
+def test_what_lies_weeks_before_the_last_session_is_not_put_first() -> None:
+    old = row(0, ended="stopped_unwell")
+    assert kinds([old, *(row(k) for k in range(1, 28))]) == [Kind.unwell]
+    assert kinds([old, *(row(k) for k in range(1, 29))]) == []
+    # Who never came back is not forgotten, however long ago.
+    assert Kind.unwell in kinds([old], to_day=90)
+
+
+def test_symptoms_that_rise_are_said_and_those_that_only_wobble_are_not() -> None:
+    rising = [row(k, before=b) for k, b in enumerate([1, 1, 1, 1, 2, 4, 5, 5, 5, 5])]
+    assert kinds(rising) == [Kind.rising]
+    wobbling = [row(k, before=b) for k, b in enumerate([1, 3, 2, 1, 3, 2, 3, 2, 3, 2])]
+    assert kinds(wobbling) == []
+    falling = [row(k, before=b) for k, b in enumerate([5, 5, 5, 5, 4, 2, 1, 1, 1, 1])]
+    assert kinds(falling) == []
+
+
+def test_little_practice_and_long_pauses() -> None:
+    few = [row(k) for k in (0, 5, 13)]
+    (found,) = reasons(few)
+    assert found.kind == Kind.practice and "3 of 14 bouts" in found.text
+    assert kinds(CALM, to_day=12) == []
+    (pause,) = reasons([row(k) for k in range(20)], to_day=24)
+    assert pause.kind == Kind.practice and "no practice for 5 days" in pause.text
+    # With no plan nobody can say that it was too little, but a pause is a pause.
+    assert kinds(few, plan=None) == []
+    assert kinds(few, plan=None, to_day=30) == [Kind.practice]
+
+
+def sided(right: list[float], left: list[float]) -> list[SessionRow]:
+    return [
+        row(
+            k,
+            sets=(set_row({"on_target": (a + b) / 2, "on_target.right": a, "on_target.left": b}),),
+        )
+        for k, (a, b) in enumerate(zip(right, left, strict=True))
+    ]
+
+
+def test_gaze_that_fell_is_said_with_its_side() -> None:
+    rows = sided([0.9] * 10, [0.9] * 5 + [0.4] * 5)
+    (found,) = reasons(rows)
+    assert found.kind == Kind.gaze
+    assert "from 90 to 40 %" in found.text and "to the left" in found.text
+    both = reasons(sided([0.9] * 5 + [0.6] * 5, [0.9] * 5 + [0.3] * 5))[0].text
+    assert "to the left" in both and "less so to the other side" in both
+    assert kinds(sided([0.5] * 5 + [0.9] * 5, [0.9] * 10)) == []
+
+
+def test_figures_that_can_not_be_trusted_are_said_with_the_cause() -> None:
+    dark = rows_with("amplitude_deg", [17.0] * 8, flags={"dark": "light 0.05"})
+    (found,) = reasons(dark)
+    assert found.kind == Kind.doubt and "8 of the last 8 sets: dark" in found.text
+    mixed = rows_with("amplitude_deg", [17.0] * 9)[:5] + dark[5:8]
+    assert kinds(mixed) == []
+
+
+def test_people_are_ordered_by_kind_then_day_then_practice() -> None:
+    def key(found: list[Reason], share: float | None, name: str) -> tuple[object, ...]:
+        return urgency(found, share, name)
+
+    unwell = reasons([*CALM, row(10, ended="stopped_unwell")])
+    earlier = reasons([row(0, ended="stopped_unwell"), *(row(k) for k in range(1, 10))])
+    flag = reasons([row(0, ended="red_flag", put_first=("neck_pain",)), *(row(1),)])
+    keys = {
+        "flag": key(flag, 1.0, "d"),
+        "unwell": key(unwell, 1.0, "c"),
+        "earlier": key(earlier, 1.0, "b"),
+        "lazy": key(reasons([row(0), row(13)]), 0.1, "z"),
+        "less lazy": key(reasons([row(0), row(4), row(9), row(13)]), 0.3, "a"),
+        "calm": key([], 0.7, "b"),
+        "calmer": key([], 1.0, "a"),
+    }
+    assert sorted(keys, key=keys.__getitem__) == list(keys)

@@ -1,0 +1,144 @@
+"""The invented clinic, through the real engine: the questions of a busy therapist."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from tests.records.clinic import LAST_DAY, TODAY, small_clinic
+from tracker.records import telling
+from tracker.records.attention import Kind
+from tracker.records.figure import shown_with_unit
+from tracker.records.figures import record_of
+from tracker.records.index import read_folder
+from tracker.records.people import Person, people_of
+from tracker.records.trends import SPECS
+from tracker.session.summary import load_summary
+from ui.cli import main
+
+pytestmark = pytest.mark.timeout(300)
+
+
+@pytest.fixture(scope="module")
+def folder() -> Path:
+    return small_clinic()
+
+
+@pytest.fixture
+def people(folder: Path) -> dict[str, Person]:
+    records = read_folder(folder)
+    assert records.unread == []
+    return {p.name: p for p in people_of(records, TODAY)}
+
+
+def test_who_is_called_first(people: dict[str, Person]) -> None:
+    first = next(iter(people.values()))
+    assert first.name == "finch"
+    assert [r.kind for r in first.reasons[:2]] == [Kind.unwell, Kind.spin]
+    assert all(r.day == LAST_DAY for r in first.reasons[:2])
+
+
+def test_who_practised_least(people: dict[str, Person]) -> None:
+    shares = {n: p.adherence.share for n, p in people.items()}
+    assert min(shares, key=lambda n: shares[n] or 0.0) == "wren"
+    assert [r.kind for r in people["wren"].reasons] == [Kind.practice]
+    assert people["heron"].adherence.to_day == LAST_DAY
+
+
+def test_whose_gaze_fell_and_to_which_side(people: dict[str, Person]) -> None:
+    fell = {n: r for n, p in people.items() for r in p.reasons if r.kind == Kind.gaze}
+    assert list(fell) == ["teal"] and "head to the left" in fell["teal"].text
+
+
+def test_whose_symptoms_rise(people: dict[str, Person]) -> None:
+    assert [n for n, p in people.items() if Kind.rising in [r.kind for r in p.reasons]] == ["finch"]
+
+
+def test_which_figures_can_not_be_trusted(people: dict[str, Person]) -> None:
+    doubt = {n: r.text for n, p in people.items() for r in p.reasons if r.kind == Kind.doubt}
+    assert list(doubt) == ["plover"] and "dark" in doubt["plover"]
+    series = people["plover"].series()
+    measured = [s for s in series if s.figure == "amplitude_deg" and not s.side]
+    assert measured and measured[0].change.verdict == "too_few"
+    assert all(p.doubts for s in measured for p in s.points)
+
+
+def test_whose_condition_is_met(people: dict[str, Person]) -> None:
+    met = [n for n, p in people.items() if Kind.condition in [r.kind for r in p.reasons]]
+    assert met == ["heron"]
+    assert [s.condition.met for s in people["teal"].conditions] == [False]
+
+
+def test_every_figure_reads_as_in_the_documents(folder: Path, people: dict[str, Person]) -> None:
+    compared = 0
+    for person in people.values():
+        row = person.rows[-1]
+        record = record_of(load_summary(folder / row.place))
+        for done, exercise in zip(row.sets, record.exercises, strict=True):
+            assert exercise.exercise == done.exercise
+            for key, value in done.figures.items():
+                figure, spec = exercise.find(key), SPECS.get(key.partition(".")[0])
+                if figure is None or spec is None or isinstance(figure.value, str):
+                    continue
+                shown = telling.value(spec, value)
+                expected = telling.NOT_MEASURED if value is None else shown_with_unit(figure)
+                assert shown == expected, (person.name, key)
+                compared += 1
+    assert compared > 50
+
+
+def test_who_improves_and_nothing_is_wrong(people: dict[str, Person]) -> None:
+    heron = people["heron"]
+    assert [r.kind for r in heron.reasons] == [Kind.condition]
+    changes = {(s.figure, s.side): s.change.verdict for s in heron.series() if s.exercise}
+    assert changes["on_target", ""] == "rose"
+    assert changes["amplitude_deg", "left"] == "rose"
+    assert changes["dizziness_before", ""] == "fell"
+    assert changes["measured", ""] == "no_change"
+
+
+def test_the_list_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["review", str(folder), "--text", "--today", TODAY.isoformat()]) == 0
+    out = capsys.readouterr().out
+    names = ("finch", "wren", "teal", "plover", "heron")
+    places = [out.index(f"\n{n}  (last session") for n in names]
+    assert places == sorted(places)
+    assert f"{telling.day(LAST_DAY)}: stopped unwell" in out
+    assert "only reported" in out and "Could not be read" not in out
+
+
+def test_one_person_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["review", str(folder), "--text", "--person", "plover"]) == 0
+    out = capsys.readouterr().out
+    assert "plover, affected side: right" in out and "too few measured sessions" in out
+    assert "amplitude, right (affected)" in out
+
+
+def test_a_wrong_call_says_what_to_do(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    for call, says in (
+        (["review", str(folder), "--text", "--person", "owl"], "it has: finch, "),
+        (["review", str(folder), "--person", "finch"], "goes with --text"),
+        (["review", str(folder / "nowhere"), "--text"], "no such folder"),
+    ):
+        assert main(call) == 2
+        assert says in capsys.readouterr().err
+    assert main(["review", str(folder), "--text", "--today", "26.11.2026"]) == 2
+    assert "no day as in" in capsys.readouterr().err
+
+
+def test_text_needs_no_qt(folder: Path) -> None:
+    import subprocess
+    import sys
+
+    code = (
+        "import sys, ui.cli; "
+        f"assert ui.cli.main(['review', {str(folder)!r}, '--text']) == 0; "
+        "assert 'PySide6' not in sys.modules"
+    )
+    subprocess.run([sys.executable, "-c", code], check=True, capture_output=True)
+
+
+def test_an_empty_folder_is_no_fault(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["review", str(tmp_path), "--text"]) == 0
+    assert "No sessions were found" in capsys.readouterr().out

@@ -1,0 +1,65 @@
+"""The conditions of a plan stand at the desk as they stand at the patient's."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.practice.person import SEATED, STAND, Person, plan_of, sessions
+from tests.records.rows import row, set_row
+from tracker.plan.unlocking import history_of
+from tracker.records.conditions import conditions_of, history_from_rows
+from tracker.records.rows import row_of
+
+UNLOCK = {"condition": "Clear twice.", "after": "turns-on-target", "sessions": 2, "clear": True}
+PLAN = plan_of(
+    SEATED, STAND, {"exercise": "turns-together", "unlock_after": UNLOCK}, plan_id="plan-7"
+)
+
+
+@pytest.mark.parametrize(
+    "answers",
+    [
+        {},
+        {"clarity": "blurred"},
+        {"clarity": None},
+        {"after": {"dizziness": 5}},
+        {"settle_s": None},
+        {"before": {"dizziness": 1}, "after": {"dizziness": 4}},
+    ],
+)
+def test_rows_give_the_same_figures_as_summaries(answers: dict[str, Any]) -> None:
+    summaries = sessions(PLAN, 2, **answers)
+    rows = [row_of(s, f"{k}/summary.json") for k, s in enumerate(summaries)]
+    for name in ("turns-on-target", "stand", "turns-together"):
+        assert history_from_rows(PLAN, name, rows) == history_of(PLAN, name, summaries)
+
+
+def test_a_session_that_was_ended_says_so_in_both() -> None:
+    person = Person(after={"dizziness": 9})
+    person.practise(PLAN)
+    made = person.summary
+    (found,) = history_from_rows(PLAN, "turns-on-target", [row_of(made, "a")])
+    assert found.ended == "symptom_rule"
+    assert [found] == history_of(PLAN, "turns-on-target", [made])
+
+
+def clear(day: int, value: float | None, **changes: Any) -> Any:
+    figures = {"on_target": 0.9, "clear": value}
+    return row(day, sets=(set_row(figures, entry_id="turns-on-target"),), **changes)
+
+
+def test_met_and_not_met() -> None:
+    (two,) = conditions_of(PLAN, [clear(0, 0.0), clear(1, 1.0), clear(2, 1.0)])
+    assert two.condition.met and two.opens == "turns-together" and not two.practised
+    for rows in (
+        [clear(0, 1.0)],
+        [clear(0, 1.0), clear(1, 0.0)],
+        [clear(0, 1.0), clear(1, None)],
+        [clear(0, 1.0), clear(1, 1.0, ended="stopped_unwell")],
+        [clear(0, 1.0), clear(1, 1.0, plan_id="another")],
+    ):
+        (found,) = conditions_of(PLAN, rows)
+        assert not found.condition.met and found.condition.because
+    assert conditions_of(None, []) == []

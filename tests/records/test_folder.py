@@ -1,0 +1,191 @@
+"""What is found below a folder; what can't be read says why and stops nothing."""
+
+from __future__ import annotations
+
+import json
+import os
+from functools import cache
+from pathlib import Path
+
+import pytest
+
+from tests.plan.examples import TEXT
+from tests.session.synthetic import steps, turns_samples
+from tracker.errors import InputError
+from tracker.records.folder import Unread, find_places, read_place
+from tracker.records.rows import SessionRow, Shapes, pack, row_of, unpack
+from tracker.session.clip_run import run_samples
+from tracker.session.engine import Engine
+from tracker.session.journal import FileJournal
+from tracker.session.live import SessionInfo
+from tracker.session.summary import Summary, save_summary, summarise
+
+
+@cache
+def real() -> Summary:
+    """A summary of the engine."""
+    about = SessionInfo(person="P-1", plan_id="plan-7", session_id="s")
+    return summarise(run_samples(turns_samples(to_s=14.0), steps(to_s=14.0), about))
+
+
+def write(folder: Path, name: str, person: str = "P-1", day: str = "2026-03-02") -> Path:
+    """A session's folder with a summary; older than what an index is unsure of."""
+    place = folder / name
+    place.mkdir(parents=True)
+    changes = {"session_id": name.split("/")[-1], "person": person}
+    started = f"{day}T09:00:00+01:00"
+    path = place / "summary.json"
+    save_summary(path, real().model_copy(update={**changes, "started_at": started}))
+    age(path)
+    return path
+
+
+def age(path: Path, by_s: float = 100.0) -> None:
+    now = path.stat().st_mtime
+    os.utime(path, (now - by_s, now - by_s))
+
+
+def read_all(folder: Path) -> tuple[list[SessionRow], dict[str, str]]:
+    rows, unread = [], {}
+    for place in find_places(folder):
+        found = place if isinstance(place, Unread) else read_place(folder, place)
+        if isinstance(found, SessionRow):
+            rows.append(found)
+        elif isinstance(found, Unread):
+            unread[found.path] = found.why
+    return rows, unread
+
+
+def test_sessions_are_found_however_the_folder_is_laid_out(tmp_path: Path) -> None:
+    write(tmp_path, "a")
+    write(tmp_path, "clinic/P-2/2026/b", "P-2")
+    save_summary(tmp_path / "clinic" / "alone.json", real())
+    rows, unread = read_all(tmp_path)
+    assert {r.place for r in rows} == {
+        "a/summary.json",
+        "clinic/P-2/2026/b/summary.json",
+        "clinic/alone.json",
+    }
+    assert unread == {}
+
+
+def test_hidden_files_and_links_to_folders_are_passed_over(tmp_path: Path) -> None:
+    path = write(tmp_path, "a")
+    (tmp_path / ".summary.json.x7").write_text("{")
+    write(tmp_path, ".trash/b")
+    (tmp_path / "loop").symlink_to(tmp_path, target_is_directory=True)
+    assert [r.place for r in read_all(tmp_path)[0]] == ["a/summary.json"]
+    assert path.exists()
+
+
+def spoil_cut(path: Path) -> None:
+    path.write_bytes(path.read_bytes()[:-300])
+
+
+def spoil_newer(path: Path) -> None:
+    path.write_text(json.dumps({**json.loads(path.read_text()), "format_version": 99}))
+
+
+def spoil_foreign(path: Path) -> None:
+    path.write_text('{"summary": "of something else"}')
+
+
+def spoil_empty(path: Path) -> None:
+    path.write_bytes(b"")
+
+
+def spoil_bytes(path: Path) -> None:
+    path.write_bytes(bytes(range(256)) * 20)
+
+
+def spoil_deep(path: Path) -> None:
+    path.write_text("[" * 100_000)
+
+
+def spoil_gone(path: Path) -> None:
+    path.unlink()
+    path.symlink_to("nowhere.json")
+
+
+@pytest.mark.parametrize(
+    ("spoil", "says"),
+    [
+        (spoil_cut, "not a JSON file"),
+        (spoil_newer, "newer version"),
+        (spoil_foreign, "not a usable summary"),
+        (spoil_empty, "not a JSON file"),
+        (spoil_bytes, "not a JSON file"),
+        (spoil_deep, "not a JSON file"),
+        (spoil_gone, "can't be read"),
+    ],
+)
+def test_one_that_can_not_be_read_says_why_and_stops_nothing(
+    tmp_path: Path, spoil: object, says: str
+) -> None:
+    for name in ("a", "b", "c"):
+        write(tmp_path, name)
+    spoil(tmp_path / "b" / "summary.json")  # type: ignore[operator]
+    rows, unread = read_all(tmp_path)
+    assert [r.session_id for r in rows] == ["a", "c"]
+    assert list(unread) == ["b/summary.json"] and says in unread["b/summary.json"]
+    assert str(tmp_path) not in unread["b/summary.json"]
+
+
+def test_other_files_are_told_apart(tmp_path: Path) -> None:
+    (tmp_path / "plan.json").write_text(TEXT)
+    (tmp_path / "answers.json").write_text('{"format": "turnpost-answers"}')
+    (tmp_path / "clip.stage.json").write_text('{"steps": []}')
+    (tmp_path / "shopping.json").write_text('["milk"]')
+    (tmp_path / "half.json").write_text('{"format": "turnp')
+    (tmp_path / "picture.png").write_bytes(b"\x89PNG")
+    rows, unread = read_all(tmp_path)
+    assert rows == []
+    assert unread == {
+        "half.json": "is not a whole JSON file; is it still being copied?",
+        "shopping.json": "is no file of this program",
+    }
+
+
+def test_a_session_that_broke_off_is_shown_as_such_and_left_alone(tmp_path: Path) -> None:
+    path = tmp_path / "a" / "journal.jsonl"
+    about = SessionInfo(session_id="a", person="P-1", started_at="2026-03-02T09:00:00+01:00")
+    with FileJournal(path) as journal:
+        engine = Engine(journal, about=about)
+        for step in steps():
+            engine.begin(step)
+        for sample in turns_samples(to_s=13.2):
+            engine.feed(sample)
+    rows, unread = read_all(tmp_path)
+    assert rows == [] and "being written" in unread["a/journal.jsonl"]
+    age(path)
+    ((row,), unread) = read_all(tmp_path)
+    assert unread == {} and row.ended == "interrupted" and row.person == "P-1"
+    assert row.sets[0].figures["repetitions"] == 5.0
+    assert [p.name for p in path.parent.iterdir()] == ["journal.jsonl"]
+
+
+def test_a_folder_that_is_not_there_is_a_wrong_call(tmp_path: Path) -> None:
+    with pytest.raises(InputError, match="no such folder"):
+        list(find_places(tmp_path / "nowhere"))
+
+
+def test_a_row_holds_what_the_summary_says_and_no_0_for_what_is_missing() -> None:
+    summary = real()
+    row = row_of(summary, "a/summary.json")
+    exercise, found = summary.exercises[0], row.sets[0]
+    assert exercise.head is not None and exercise.gaze is not None
+    amplitude = exercise.head["amplitude_deg"]
+    assert found.figures["amplitude_deg"] == amplitude["median"]
+    assert found.figures["amplitude_deg.left"] == amplitude["by_side"]["left"]["median"]
+    assert found.figures["on_target"] == exercise.gaze["on_target_fraction"]["value"]
+    assert found.figures["repetitions"] == exercise.done.repetitions
+    assert found.figures["clear"] is None and found.figures["dizziness_after"] is None
+    assert row.before is None and row.settled_minutes is None and not row.not_settled
+    assert found.asked["amplitude_deg"] == [15.0, 20.0]
+
+
+def test_a_row_is_the_same_after_the_index() -> None:
+    row = row_of(real(), "a/summary.json")
+    shapes: Shapes = {}
+    packed = json.loads(json.dumps(pack(row, shapes)))
+    assert unpack(row.place, packed, list(shapes)) == row

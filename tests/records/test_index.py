@@ -1,0 +1,161 @@
+"""The index: nothing is read twice, nothing is written into the folder, and none is needed."""
+
+from __future__ import annotations
+
+import json
+import os
+from pathlib import Path
+
+import pytest
+
+from tests.plan.examples import TEXT
+from tests.records.test_folder import age, write
+from tracker.records.index import Records, cache_folder, index_path, read_folder
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    home = tmp_path / "clinic"
+    for k in range(4):
+        write(home, f"s{k}", day=f"2026-03-0{k + 2}")
+    return home
+
+
+def listing(folder: Path) -> dict[str, tuple[int, int]]:
+    found = sorted(p for p in folder.rglob("*"))
+    return {str(p): (p.stat().st_size, p.stat().st_mtime_ns) for p in found}
+
+
+def ids(records: Records) -> list[str | None]:
+    return [r.session_id for r in records.rows]
+
+
+def test_what_is_unchanged_is_not_read_again(folder: Path) -> None:
+    first, second = read_folder(folder), read_folder(folder)
+    assert (first.read, first.kept) == (4, 0)
+    assert (second.read, second.kept) == (0, 4)
+    assert second.rows == first.rows and second.fingerprint == first.fingerprint
+    assert ids(second) == ["s0", "s1", "s2", "s3"]
+
+
+def test_what_has_changed_is_and_what_is_gone_is_gone(folder: Path) -> None:
+    read_folder(folder)
+    changed = folder / "s1" / "summary.json"
+    changed.write_text(changed.read_text().replace('"finished"', '"stopped"'))
+    age(changed, 50)
+    (folder / "s2" / "summary.json").unlink()
+    write(folder, "s9", day="2026-03-01")
+    found = read_folder(folder)
+    assert found.read == 2 and ids(found) == ["s9", "s0", "s1", "s3"]
+    assert [r.ended for r in found.rows] == ["finished", "finished", "stopped", "finished"]
+    assert "s2/summary.json" not in json.loads(index_path(folder).read_text())["files"]
+
+
+def test_a_file_that_was_just_written_is_not_trusted_to_stay(folder: Path) -> None:
+    path = folder / "s1" / "summary.json"
+    now = path.stat().st_mtime_ns + 100_000_000_000
+    os.utime(path, ns=(now, now))
+    read_folder(folder)
+    path.write_text(path.read_text().replace('"finished"', '"possible"'[:10]))
+    os.utime(path, ns=(now, now))
+    # Same size, same time stamp, other content.
+    assert read_folder(folder).read == 1
+
+
+def test_nothing_is_written_into_the_folder(folder: Path) -> None:
+    before = listing(folder)
+    read_folder(folder)
+    assert listing(folder) == before
+    assert index_path(folder).is_file() and index_path(folder).is_relative_to(cache_folder())
+    assert index_path(folder).stat().st_mode & 0o077 == 0
+
+
+@pytest.mark.parametrize(
+    "content",
+    [
+        b"",
+        b"{",
+        b"[]",
+        b"\xff\xfe",
+        b'{"format": "turnpost-review-index", "format_version": 99, "files": {}}',
+        b'{"format": "turnpost-review-index", "format_version": 2, "files": {"a": 3}}',
+    ],
+)
+def test_a_broken_index_is_made_anew(folder: Path, content: bytes) -> None:
+    good = read_folder(folder)
+    index_path(folder).write_bytes(content)
+    found = read_folder(folder)
+    assert found.read == 4 and found.rows == good.rows
+    assert read_folder(folder).read == 0
+
+
+def test_single_rows_that_do_not_fit_are_read_again(folder: Path) -> None:
+    good = read_folder(folder)
+    data = json.loads(index_path(folder).read_text())
+    del data["files"]["s1/summary.json"][3][4]
+    data["files"]["s2/summary.json"][2] = "something"
+    data["files"]["s3/summary.json"] = []
+    index_path(folder).write_text(json.dumps(data))
+    found = read_folder(folder)
+    assert found.read == 3 and found.rows == good.rows
+
+
+def test_the_index_of_another_folder_is_not_taken(folder: Path, tmp_path: Path) -> None:
+    read_folder(folder)
+    moved = folder.rename(tmp_path / "moved")
+    assert index_path(moved) != index_path(folder)
+    index_path(moved).write_bytes(index_path(folder).read_bytes())
+    assert read_folder(moved).read == 4
+
+
+def test_without_a_place_for_the_index_all_is_read_each_time(
+    folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "file").write_text("")
+    monkeypatch.setenv("TURNPOST_CACHE", str(tmp_path / "file"))
+    assert read_folder(folder).read == read_folder(folder).read == 4
+
+
+def test_reading_can_be_stopped_and_goes_on_where_it_was(folder: Path) -> None:
+    told: list[tuple[int, int]] = []
+    part = read_folder(folder, progress=lambda *at: told.append(at), stopped=lambda: len(told) >= 2)
+    assert not part.complete and ids(part) == ["s0", "s1"] and told[:2] == [(1, 4), (2, 4)]
+    rest = read_folder(folder)
+    assert rest.complete and (rest.read, rest.kept) == (2, 2) and len(rest.rows) == 4
+
+
+def test_a_second_copy_of_a_session_counts_once_and_is_named(folder: Path) -> None:
+    copy = folder / "backup" / "s1"
+    copy.mkdir(parents=True)
+    (copy / "summary.json").write_bytes((folder / "s1" / "summary.json").read_bytes())
+    found = read_folder(folder)
+    assert len(found.rows) == 4
+    (twice,) = found.unread
+    assert "second copy" in twice.why and "s1" in twice.path
+
+
+def test_plans_are_found_and_a_wrong_one_is_named(folder: Path) -> None:
+    (folder / "plan.json").write_text(TEXT)
+    (folder / "wrong.json").write_text(TEXT.replace('"repetitions": 12', '"repetitions": 0'))
+    for _ in range(2):
+        found = read_folder(folder)
+        assert [(place, plan.plan_id) for place, plan in found.plans] == [("plan.json", "plan-7")]
+        assert [u.path for u in found.unread] == ["wrong.json"]
+        assert "repetitions" in found.unread[0].why
+
+
+def test_a_file_that_surprises_the_reader_stops_nothing(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from tracker.records import folder as folder_module
+
+    def surprise(summary: object, place: str) -> object:
+        if place.startswith("s1"):
+            raise KeyError("something nobody thought of")
+        return real(summary, place)
+
+    real = folder_module.row_of
+    monkeypatch.setattr(folder_module, "row_of", surprise)
+    found = read_folder(folder)
+    assert ids(found) == ["s0", "s2", "s3"]
+    assert [u.why for u in found.unread] == ["holds what is not understood (KeyError)"]

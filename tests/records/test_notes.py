@@ -1,0 +1,105 @@
+"""Notes: only ever appended, one file an author, and undone by nobody else."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from tracker.errors import InputError, RunError
+from tracker.records.notes import NoteBook, author_of_system
+
+
+def texts(book: NoteBook) -> list[str]:
+    return [n.text for n in book.notes()]
+
+
+def test_notes_and_marks_are_read_again(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "Looked at the clock.")
+    book.add("not_valid", "s1", "sneezed", set_number=0, repetition=4)
+    again = NoteBook(tmp_path, "kim").notes()
+    assert [(n.kind, n.session, n.text, n.repetition) for n in again] == [
+        ("note", "s1", "Looked at the clock.", None),
+        ("not_valid", "s1", "sneezed", 4),
+    ]
+
+
+def test_nothing_that_was_written_is_ever_changed(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    seen = b""
+    for step in (
+        lambda: book.add("note", "s1", "one"),
+        lambda: book.add("note", "s1", "two"),
+        lambda: book.undo(),
+        lambda: book.add("note", "s1", "three"),
+    ):
+        step()
+        now = book.path.read_bytes()
+        assert now.startswith(seen) and len(now) > len(seen)
+        seen = now
+    assert texts(book) == ["one", "three"]
+
+
+def test_undo_goes_back_one_by_one_and_ends(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    for session, text in (("s1", "a"), ("s2", "b"), ("s1", "c")):
+        book.add("note", session, text)
+    undone = book.undo("s2")
+    assert undone is not None and undone.text == "b"
+    assert [book.undo().text, book.undo().text] == ["c", "a"]  # type: ignore[union-attr]
+    assert book.undo() is None and texts(book) == []
+
+
+def test_two_therapists_do_not_undo_each_other(tmp_path: Path) -> None:
+    kim, lee = NoteBook(tmp_path, "kim"), NoteBook(tmp_path, "lee")
+    kim.add("note", "s1", "from kim")
+    lee.add("note", "s1", "from lee")
+    assert kim.undo() is not None
+    assert kim.undo() is None
+    assert texts(lee) == texts(kim) == ["from lee"]
+    # Not even with a line written by hand.
+    again = kim.add("note", "s1", "again")
+    with lee.path.open("a") as file:
+        line = {"id": "x", "author": "kim", "kind": "withdrawn", "of": again.id}
+        file.write(json.dumps(line) + "\n")
+    assert "again" in texts(kim)
+
+
+def test_a_line_that_was_cut_off_takes_nothing_with_it(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    with book.path.open("ab") as file:
+        file.write(b'{"id": "half')
+    book.add("note", "s1", "two")
+    assert texts(book) == ["one", "two"]
+
+
+def test_copies_of_a_synced_folder_are_read_once(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    (book.folder / "kim (copy of laptop).notes.jsonl").write_bytes(book.path.read_bytes())
+    (book.folder / "foreign.jsonl").write_text('{"format": "other"}\n{"kind": "note"}\n')
+    (book.folder / "newer.jsonl").write_text(
+        '{"format": "turnpost-notes", "format_version": 99}\n{"kind": "note", "id": "q"}\n'
+    )
+    assert texts(book) == ["one"]
+
+
+def test_a_note_that_can_not_be_saved_is_said(tmp_path: Path) -> None:
+    (tmp_path / "notes").write_text("a file where the folder should be")
+    with pytest.raises(RunError, match="the note was not saved"):
+        NoteBook(tmp_path, "kim").add("note", "s1", "one")
+
+
+@pytest.mark.parametrize("name", ["", "../kim", "a b", ".hidden"])
+def test_an_author_names_no_other_place(tmp_path: Path, name: str) -> None:
+    with pytest.raises(InputError, match="can't name a file"):
+        NoteBook(tmp_path, name)
+
+
+def test_the_systems_name_always_serves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    for name in ("Kim Müller", "DOMAIN\\kim", "...", ""):
+        monkeypatch.setattr("getpass.getuser", lambda name=name: name)
+        NoteBook(tmp_path, author_of_system()).add("note", "s", "fine")

@@ -1,0 +1,68 @@
+"""Sessions by person, the plan that fits, and the day up to which practice is counted."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from pathlib import Path
+
+import pytest
+
+from tests.practice.person import SEATED, plan_of
+from tests.records.rows import START, row
+from tracker.plan.model import Plan
+from tracker.records.index import Records
+from tracker.records.people import NO_NAME, count_to, people_of, plan_for
+
+
+def records(*rows: object, plans: tuple[Plan, ...] = ()) -> Records:
+    named = [(f"{k}.json", p) for k, p in enumerate(plans)]
+    return Records(Path(), list(rows), named, [], 0, 0, True)  # type: ignore[arg-type]
+
+
+def plan(name: str, person: str | None, starts: int = 0) -> Plan:
+    day = START + timedelta(days=starts)
+    return plan_of(SEATED, plan_id=name, person=person, starts_on=day.isoformat())
+
+
+def test_people_are_apart_and_who_needs_a_look_comes_first() -> None:
+    found = people_of(
+        records(
+            row(0, person="calm"),
+            row(0, person="ill", ended="red_flag", put_first=("chest_pain",)),
+            row(1, person=None),
+        ),
+        START + timedelta(days=1),
+    )
+    assert [p.name for p in found] == ["ill", NO_NAME, "calm"]
+    assert found[0].last_day == START
+
+
+def test_the_plan_is_that_of_the_newest_session() -> None:
+    old, new, other = plan("old", "P-1"), plan("new", "P-1", 7), plan("other", "P-2", 9)
+    rows = [row(0, plan_id="old"), row(8, plan_id="new")]
+    assert plan_for(rows, "P-1", [old, new, other]) is new
+    assert plan_for(rows[:1], "P-1", [old, new, other]) is old
+    # A plan that is for somebody else is not taken, even under the same name.
+    assert plan_for([row(0, plan_id="other")], "P-1", [other]) is None
+    # A plan for a person with no session yet under it is better than none.
+    assert plan_for([row(0, plan_id="lost")], "P-1", [old, new]) is new
+
+
+@pytest.mark.parametrize(
+    ("today", "counted"),
+    [
+        (date(2026, 3, 12), date(2026, 3, 12)),
+        (date(2026, 3, 14), date(2026, 3, 13)),
+        (date(2026, 3, 19), date(2026, 3, 18)),
+        (date(2026, 3, 20), date(2026, 3, 12)),
+        (date(2027, 1, 1), date(2026, 3, 12)),
+    ],
+)
+def test_practice_is_counted_up_to_a_day_that_the_folder_can_know(
+    today: date, counted: date
+) -> None:
+    assert count_to([row(0), row(10)], today) == counted
+
+
+def test_sessions_from_the_future_do_not_move_the_count() -> None:
+    assert count_to([row(0), row(400)], START + timedelta(days=1)) == START

@@ -1,0 +1,139 @@
+"""A change is called one where there is one, and not where error and spread would do it."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pytest
+from scipy import stats
+
+from tests.records.rows import row, rows_with, set_row
+from tracker.records.trends import SPECS, T_995, Change, Point, Series, compare, series_of
+
+
+def change_of(figure: str, values: list[float | None], **changes: object) -> Change:
+    rows = rows_with(figure, values, **changes)
+    (found,) = [s for s in series_of(rows) if s.exercise and s.figure == figure]
+    return found.change
+
+
+def test_the_table_of_students_t_is_right() -> None:
+    for df, value in T_995.items():
+        assert value == pytest.approx(stats.t.ppf(0.995, df), abs=1e-4)
+    assert set(T_995) == {2 * k - 2 for k in (3, 4, 5)}
+
+
+def test_a_difference_beyond_both_is_a_change() -> None:
+    change = change_of(
+        "amplitude_deg", [12.0, 12.3, 11.8, 12.1, 12.0, 15, 17.9, 18.1, 18, 18.2, 18]
+    )
+    assert (change.verdict, change.count) == ("rose", 5)
+    assert change.first == pytest.approx(12.04) and change.last == pytest.approx(18.04)
+    # A tenth of the larger mean on each side: that of the error, far above the spread.
+    assert change.least == pytest.approx(math.sqrt(2) * 0.1 * 18.04)
+
+
+def test_the_same_difference_within_the_error_is_none() -> None:
+    # 17 % is the worst that a peak speed was read wrong by: 60 to 70 may be nothing.
+    steady = [60.0, 60.1, 59.9, 60.0, 60.0, 70.0, 70.1, 69.9, 70.0, 70.0]
+    assert change_of("peak_speed_deg_s", steady).verdict == "no_change"
+    assert change_of("peak_speed_deg_s", [v if v < 65 else 80.0 for v in steady]).verdict == "rose"
+
+
+def test_the_same_difference_within_the_persons_spread_is_none() -> None:
+    near = [0.60, 0.61, 0.60, 0.59, 0.60, 0.85, 0.86, 0.85, 0.84, 0.85]
+    wide = [0.40, 0.90, 0.45, 0.80, 0.45, 0.65, 1.00, 0.70, 1.00, 0.90]
+    assert np.mean(near[5:]) - np.mean(near[:5]) == pytest.approx(
+        np.mean(wide[5:]) - np.mean(wide[:5])
+    )
+    assert change_of("on_target", near).verdict == "rose"
+    assert change_of("on_target", wide).verdict == "no_change"
+
+
+def test_people_who_stay_the_same_are_seldom_said_to_change() -> None:
+    rng = np.random.default_rng(5)
+    # Spread far above the error, so that only the person's own spread decides.
+    spec = SPECS["sway_mm"]
+    called = 0
+    for values in rng.normal(200.0, 60.0, (2000, 12)):
+        points = [Point("", None, float(v)) for v in values]
+        called += compare(points, spec).verdict in ("rose", "fell")
+    assert 0.002 < called / 2000 < 0.02
+
+
+def test_people_who_change_by_five_spreads_are_mostly_found() -> None:
+    rng = np.random.default_rng(6)
+    found = 0
+    for _ in range(500):
+        values = rng.normal(200.0, 60.0, 12) + np.linspace(0, 300.0, 12)
+        points = [Point("", None, float(v)) for v in values]
+        found += compare(points, SPECS["sway_mm"]).verdict == "rose"
+    assert found > 350
+
+
+@pytest.mark.parametrize(("clear", "verdict"), [(4, "rose"), (3, "no_change")])
+def test_clear_targets_follow_fishers_exact_test(clear: int, verdict: str) -> None:
+    before = [1.0] + [0.0] * 4 if clear == 4 else [1.0, 1.0, 0.0, 0.0, 0.0]
+    values = before + [1.0] * 5
+    change = change_of("clear", values)
+    p = stats.fisher_exact([[sum(before), 5 - sum(before)], [5, 0]])[1]
+    assert (p < 0.05) == (verdict == "rose")
+    # The spread of few sessions is a part of the rule and may only make it stricter.
+    assert change.verdict == verdict or (verdict == "rose" and change.verdict == "no_change")
+    assert change_of("clear", [0.0] * 5 + [1.0] * 5).verdict == "rose"
+    assert change_of("clear", [0.0] * 3 + [1.0] * 3).verdict == "too_few"
+
+
+def test_what_was_not_measured_is_left_out_and_never_0() -> None:
+    values = [None, 18.0, 18.1, 17.9, None, 18.0, 18.2, 18.0, None, 18.1]
+    change = change_of("amplitude_deg", values)
+    assert (change.verdict, change.count, change.left_out) == ("no_change", 3, 3)
+    assert change.first == pytest.approx(18.0) and change.last == pytest.approx(18.1)
+    nothing = change_of("amplitude_deg", [None] * 8)
+    assert nothing == Change("too_few", left_out=8)
+
+
+def test_sessions_in_doubt_are_shown_but_not_compared() -> None:
+    dark = {"flags": {"dark": "light 0.05"}}
+    change = change_of("amplitude_deg", [12.0] * 5 + [18.0] * 5, **dark)
+    assert change.verdict == "too_few" and change.left_out == 10
+    # What the person has said is as good in the dark.
+    assert change_of("dizziness_after", [6.0] * 5 + [1.0] * 5, **dark).verdict == "fell"
+    # Eyes that were not read put no doubt on the head.
+    eyes = {"flags": {"eyes_unlike": "40 % of the time"}}
+    assert change_of("amplitude_deg", [12.0] * 5 + [18.0] * 5, **eyes).verdict == "rose"
+    assert change_of("on_target", [0.9] * 5 + [0.2] * 5, **eyes).verdict == "too_few"
+
+
+def test_gaze_judged_by_another_limit_is_not_compared() -> None:
+    rows = [
+        row(k, sets=(set_row({"on_target": 0.9 if k < 5 else 0.3, "on_target_within_deg": w}),))
+        for k, w in enumerate([5.0] * 5 + [8.0] * 5)
+    ]
+    (series,) = [s for s in series_of(rows) if s.figure == "on_target"]
+    assert series.change.verdict == "unlike"
+
+
+def test_unlike_forms_of_an_exercise_are_series_of_their_own() -> None:
+    rows = rows_with("sway_mm", [10.0] * 6, exercise="stand")
+    rows += rows_with("sway_mm", [40.0] * 6, exercise="stand", form="eyes closed")
+    found = {s.form: s for s in series_of(rows) if s.figure == "sway_mm"}
+    assert {f: len(s.points) for f, s in found.items()} == {"": 6, "eyes closed": 6}
+    assert all(s.change.verdict == "no_change" for s in found.values())
+
+
+def test_a_side_without_a_turn_is_a_gap() -> None:
+    rows = [
+        row(0, sets=(set_row({"amplitude_deg": 17.0, "amplitude_deg.right": 17.0}),)),
+        row(1, sets=(set_row({"amplitude_deg": None}),)),
+    ]
+    (right,) = [s for s in series_of(rows) if s.side == "right"]
+    assert [p.value for p in right.points] == [17.0, None]
+
+
+def test_the_sessions_own_scores_are_a_series() -> None:
+    rows = [row(k, before=1.0, since_last={"next_morning": 3}) for k in range(4)]
+    found = {s.figure: s for s in series_of(rows, lambda name: name == "on_target")}
+    assert set(found) == {"dizziness_before", "dizziness_after", "settled_minutes", "next_morning"}
+    assert isinstance(found["next_morning"], Series) and found["next_morning"].exercise == ""

@@ -1,0 +1,219 @@
+"""What a therapist should look at first, of one person, and who comes first of many.
+
+Pure functions: from rows to reasons. The order is: answers that are red flags, possible
+falls, stopped feeling unwell, spins in certain positions, symptoms that did not settle;
+then symptoms that rise, practice against the plan, gaze that fell, figures that can't be
+trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
+was answered and measured.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from enum import IntEnum
+
+from tracker.plan.gate import CALL, EMERGENCY, SPIN
+from tracker.records import telling
+from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
+from tracker.records.conditions import Standing
+from tracker.records.rows import SessionRow
+from tracker.records.trends import Series
+
+#: What happened longer before the person's own last session is no longer put first. It
+#: counts from their last session and not from today: who stopped after a red flag and
+#: never came back is not forgotten (own choice: the length of adherence's window).
+RECENT_DAYS = 28
+#: A person whose figures are in doubt in so many of the last sets (own choice).
+DOUBT_SHARE = 0.5
+LAST_SETS = 12
+
+
+class Kind(IntEnum):
+    """Kinds of reasons; the smaller comes first."""
+
+    red_flag = 0
+    possible_fall = 1
+    unwell = 2
+    spin = 3
+    not_settled = 4
+    rising = 5
+    practice = 6
+    gaze = 7
+    doubt = 8
+    condition = 9
+
+
+#: These are said with a call in mind; the others can wait for the next visit.
+FIRST = frozenset({Kind.red_flag, Kind.possible_fall, Kind.unwell, Kind.spin, Kind.not_settled})
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """One reason to look: a short line, the newest day it was so, and that session."""
+
+    kind: Kind
+    text: str
+    day: date | None = None
+    place: str | None = None
+    times: int = 1
+
+
+def reasons_of(
+    rows: Sequence[SessionRow],
+    adherence: Adherence,
+    series: Iterable[Series],
+    conditions: Sequence[Standing] = (),
+) -> list[Reason]:
+    """Reasons to look at a person, the gravest first.
+
+    Parameters
+    ----------
+    rows
+        Their sessions, oldest first.
+    series
+        At least the session's scores and the gaze on target.
+    conditions
+        How the conditions of the plan stand.
+    """
+    recent = _recent(rows)
+    found = [
+        _from_sessions(Kind.red_flag, recent, _red_flag),
+        _from_sessions(Kind.possible_fall, recent, _fall),
+        _from_sessions(Kind.unwell, recent, _unwell),
+        _from_sessions(Kind.spin, recent, _spin),
+        _from_sessions(Kind.not_settled, recent, _not_settled),
+        *_rising(series),
+        _practice(adherence),
+        *_gaze(series),
+        _doubt(rows),
+        *_conditions(rows, conditions),
+    ]
+    return [r for r in found if r is not None]
+
+
+def urgency(reasons: Sequence[Reason], share: float | None, name: str) -> tuple[object, ...]:
+    """Key that puts people in order: kind by kind, then the newer, then who practised less."""
+    kinds = tuple(r.kind for r in reasons[:1]) or (99,)
+    newest = [-(r.day.toordinal()) if r.day else 0 for r in reasons[:1]] or [0]
+    return (kinds, newest[0] if kinds[0] <= Kind.not_settled else 0, _or_one(share), name)
+
+
+def _or_one(share: float | None) -> float:
+    return 1.0 if share is None else share
+
+
+def _recent(rows: Sequence[SessionRow]) -> list[SessionRow]:
+    days = [r.day for r in rows if r.day is not None]
+    if not days:
+        return list(rows)
+    since = max(days) - timedelta(days=RECENT_DAYS - 1)
+    return [r for r in rows if r.day is None or r.day >= since]
+
+
+def _from_sessions(
+    kind: Kind, rows: Sequence[SessionRow], what: Callable[[SessionRow], str]
+) -> Reason | None:
+    """One line for all sessions of which something is so; the newest is told."""
+    told = [(r, text) for r in rows if (text := what(r))]
+    if not told:
+        return None
+    row, text = told[-1]
+    return Reason(kind, text, row.day, row.place, len(told))
+
+
+def _red_flag(row: SessionRow) -> str:
+    asked = [q for q in row.put_first if q in EMERGENCY or q in CALL]
+    if asked:
+        return f"answered yes: {telling.listed(telling.question(q) for q in asked)}"
+    return "ended by a safety question" if row.ended == "red_flag" else ""
+
+
+def _fall(row: SessionRow) -> str:
+    if row.ended == "possible_fall":
+        return "possible fall, and the session ended with it"
+    seen = [s for s in row.sets if s.events.get("possible_fall")]
+    return f"possible fall seen in {telling.exercise(seen[0].exercise)}" if seen else ""
+
+
+def _unwell(row: SessionRow) -> str:
+    return telling.ended(row.ended) if row.ended == "stopped_unwell" else ""
+
+
+def _spin(row: SessionRow) -> str:
+    return f"answered yes: {telling.question(SPIN)}" if SPIN in row.put_first else ""
+
+
+def _not_settled(row: SessionRow) -> str:
+    if row.not_settled:
+        return "symptoms did not settle in the time that the plan allows"
+    if row.ended == "symptom_rule":
+        after = "" if row.after is None else f" ({row.after:.0f} of 10 at the end)"
+        return f"symptoms above the plan's limit ended the session{after}"
+    return ""
+
+
+def _rising(series: Iterable[Series]) -> list[Reason]:
+    found = []
+    for one in series:
+        if one.exercise or not one.figure.startswith(("dizziness", "rest_of", "next_")):
+            continue
+        change = one.change
+        if change.verdict == "rose":
+            last = one.points[-1]
+            found.append(Reason(Kind.rising, telling.rose(one, change), last.day))
+    return found[:1]
+
+
+def _practice(adherence: Adherence) -> Reason | None:
+    last = adherence.last_day
+    pause = None if last is None else (adherence.to_day - last).days
+    if adherence.share is not None and adherence.share < LOW_SHARE:
+        return Reason(Kind.practice, telling.low_practice(adherence), last)
+    if pause is not None and pause >= LONG_PAUSE_DAYS:
+        return Reason(Kind.practice, f"no practice for {pause} days", last)
+    return None
+
+
+def _gaze(series: Iterable[Series]) -> list[Reason]:
+    """Gaze that fell, the side on which it fell most; one line an exercise."""
+    fell: dict[tuple[str, str], list[tuple[float, Series]]] = {}
+    for one in series:
+        if one.figure != "on_target":
+            continue
+        change = one.change
+        if change.verdict == "fell" and change.first is not None and change.last is not None:
+            by = change.first - change.last
+            fell.setdefault((one.exercise, one.form), []).append((by, one))
+    found = []
+    for parts in fell.values():
+        sides = [p for p in parts if p[1].side]
+        most = max(sides or parts, key=lambda p: p[0])[1]
+        both = len(sides) > 1
+        text = telling.gaze_fell(most, most.change, both=both)
+        found.append(Reason(Kind.gaze, text, most.points[-1].day))
+    return found
+
+
+def _conditions(rows: Sequence[SessionRow], standing: Sequence[Standing]) -> list[Reason]:
+    """Conditions that are met, of what isn't practised yet."""
+    last = max((r.day for r in rows if r.day is not None), default=None)
+    return [
+        Reason(Kind.condition, f"condition met: {telling.opening(s)}", last)
+        for s in standing
+        if s.condition.met and not s.practised
+    ]
+
+
+def _doubt(rows: Sequence[SessionRow]) -> Reason | None:
+    """Whether the figures of late can't be trusted, and why."""
+    last = [(r, s) for r in rows for s in r.sets][-LAST_SETS:]
+    bad = [(r, s) for r, s in last if s.doubts("on_target")]
+    if not last or len(bad) < DOUBT_SHARE * len(last):
+        return None
+    flags = [f for _, s in bad for f in s.doubts("on_target")]
+    often = sorted(set(flags), key=lambda f: (-flags.count(f), f))
+    text = f"figures can't be trusted in {len(bad)} of the last {len(last)} sets: "
+    text += telling.listed(telling.flag(f) for f in often[:2])
+    return Reason(Kind.doubt, text, bad[-1][0].day, bad[-1][0].place)

@@ -1,0 +1,87 @@
+"""How the conditions of a plan stand, by the sessions of a folder.
+
+The same rules as at the patient's (``plan.unlocking``), from rows in place of summaries.
+Nothing opens here: steps are taken by the therapist and the patient.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from tracker.plan.model import Plan, Unlock
+from tracker.plan.unlocking import Condition, SessionFigures, judge_condition
+from tracker.records.rows import SessionRow, SetRow
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A condition: its words, what it opens, whether it is met and why (not).
+
+    ``practised`` is whether what it opens has been practised already.
+    """
+
+    words: str
+    opens: str
+    condition: Condition
+    practised: bool
+
+
+def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standing]:
+    """Every condition of a plan, in its order; rows oldest first."""
+    if plan is None:
+        return []
+    own = [r for r in rows if r.plan_id == plan.plan_id]
+    done = {s.entry_id for r in own for s in r.sets}
+    found = []
+    for stage in plan.stages:
+        if stage.unlock_after is not None:
+            inside = {e.entry_id for e in plan.entries_of(stage.stage_id)}
+            practised = bool(inside & done)
+            found.append(_standing(plan, own, stage.unlock_after, stage.name, practised))
+    for entry in plan.entries:
+        if entry.unlock_after is not None:
+            practised = entry.entry_id in done
+            found.append(_standing(plan, own, entry.unlock_after, entry.entry_id, practised))
+    return found
+
+
+def _standing(
+    plan: Plan, rows: Sequence[SessionRow], unlock: Unlock, opens: str, practised: bool
+) -> Standing:
+    history = [] if unlock.after is None else history_from_rows(plan, unlock.after, rows)
+    return Standing(unlock.condition, opens, judge_condition(unlock, history), practised)
+
+
+def history_from_rows(plan: Plan, name: str, rows: Iterable[SessionRow]) -> list[SessionFigures]:
+    """Figures of the sessions in which an entry, or a whole stage, was done.
+
+    As ``plan.unlocking.history_of`` gives them for summaries.
+    """
+    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    all_ids = {e.entry_id for e in entries}
+    needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
+    found = []
+    for row in rows:
+        done = [s for s in row.sets if s.entry_id in all_ids]
+        if row.plan_id == plan.plan_id and needed <= {s.entry_id for s in done}:
+            found.append(_figures(row, done))
+    return found
+
+
+def _figures(row: SessionRow, done: Sequence[SetRow]) -> SessionFigures:
+    on_target = [s for s in done if "on_target" in s.figures]
+    clear = [s.figures.get("clear") for s in on_target]
+    return SessionFigures(
+        rise=_worst([s.rise for s in done], max),
+        settle_minutes=_worst([s.settle_minutes for s in done], max),
+        on_target=_worst([s.figures["on_target"] for s in on_target], min),
+        measured=_worst([s.figures.get("measured") for s in done], min),
+        clear=None if not clear or None in clear else all(c == 1.0 for c in clear),
+        ended=row.ended,
+    )
+
+
+def _worst(values: Sequence[Any], of: Callable[[Sequence[Any]], Any]) -> Any:
+    return of(values) if values and None not in values else None

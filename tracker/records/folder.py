@@ -1,0 +1,172 @@
+"""Finding sessions below a folder, and reading one: what can't be read says why.
+
+A session is a folder with a summary; one with a journal alone broke off. Any other
+JSON file may be a plan or a summary that was saved by itself. Nothing is ever written.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Literal
+
+from tracker.errors import InputError
+from tracker.plan import model as plan_model
+from tracker.records.rows import SessionRow, row_of
+from tracker.session import summary as summary_model
+from tracker.session.journal import read_journal
+from tracker.session.projections import session_record
+from tracker.session.recovery import IN_USE_S
+from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
+from tracker.session.summary import load_summary, summarise
+
+#: Deeper than a clinic, a person, a year and a session; keeps a wrong folder from taking for ever.
+MAX_DEPTH = 8
+#: A JSON file that is larger is neither a plan nor a summary saved by itself.
+MAX_OTHER_BYTES = summary_model.MAX_FILE_BYTES
+
+Kind = Literal["summary", "journal", "other"]
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A file that may hold a session or a plan; ``path`` is below the folder, with ``/``."""
+
+    path: str
+    kind: Kind
+    size: int
+    mtime_ns: int
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A file that could not be read, and why (one line)."""
+
+    path: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlanFile:
+    """A file that says of itself that it is a plan."""
+
+    path: str
+
+
+def find_places(folder: Path) -> Iterator[Place | Unread]:
+    """Everything below a folder that may hold a session or a plan, in the order of names.
+
+    Hidden names (half-written files are) and links to folders are passed over.
+
+    Raises
+    ------
+    InputError
+        If the folder itself can't be read.
+    """
+    if not folder.is_dir():
+        raise InputError(f"{folder}: there is no such folder; name one that holds sessions")
+    try:
+        with os.scandir(folder) as found:
+            next(found, None)
+    except OSError as error:
+        raise InputError(f"{folder}: can't be read ({error.strerror})") from error
+    yield from _below(str(folder), "", 0)
+
+
+def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
+    where = f"{root}/{inside}" if inside else root
+    try:
+        with os.scandir(where) as found:
+            entries = sorted((e for e in found if not e.name.startswith(".")), key=_name)
+    except OSError as error:
+        yield Unread(inside, f"the folder can't be read ({error.strerror})")
+        return
+    files = {e.name: e for e in entries if e.name.endswith((".json", ".jsonl")) and _is_file(e)}
+    session: Kind | None = (
+        "summary" if SUMMARY_NAME in files else "journal" if JOURNAL_NAME in files else None
+    )
+    if session is not None:
+        name = SUMMARY_NAME if session == "summary" else JOURNAL_NAME
+        yield _place(files[name], inside, session)
+        return
+    for entry in entries:
+        if entry.name in files:
+            if entry.name.endswith(".json"):
+                yield _place(entry, inside, "other")
+        elif depth < MAX_DEPTH and entry.is_dir(follow_symlinks=False):
+            yield from _below(root, _join(inside, entry.name), depth + 1)
+
+
+def read_place(folder: Path, place: Place) -> SessionRow | PlanFile | Unread | None:
+    """What a file holds; None for a file of ours that is no session (answers, a stage log)."""
+    path = folder / place.path
+    try:
+        if place.kind == "summary":
+            return row_of(load_summary(path), place.path)
+        if place.kind == "journal":
+            return _broken_off(path, place)
+        return _other(path, place)
+    except InputError as error:
+        return Unread(place.path, _without_path(str(error), path))
+
+
+def _broken_off(path: Path, place: Place) -> SessionRow | Unread:
+    """The row of a session that broke off: from its journal, in memory."""
+    if time.time() - place.mtime_ns / 1e9 < IN_USE_S:
+        return Unread(place.path, "is being written just now, or was a minute ago; look again soon")
+    return row_of(summarise(session_record(read_journal(path))), place.path)
+
+
+def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:
+    if place.size > MAX_OTHER_BYTES:
+        return Unread(place.path, "is too large for a file of this program")
+    try:
+        data = json.loads(path.read_text(encoding="utf-8"))
+    except OSError as error:
+        return Unread(place.path, f"can't be read ({error.strerror})")
+    except (ValueError, RecursionError):
+        return Unread(place.path, "is not a whole JSON file; is it still being copied?")
+    kind = data.get("format") if isinstance(data, dict) else None
+    if kind == summary_model.FORMAT:
+        return row_of(load_summary(path), place.path)
+    if kind == plan_model.FORMAT:
+        return PlanFile(place.path)
+    if isinstance(kind, str) and kind.startswith("turnpost-"):
+        return None
+    if isinstance(data, dict) and "steps" in data and path.name.endswith("stage.json"):
+        return None
+    return Unread(place.path, "is no file of this program")
+
+
+def _place(entry: os.DirEntry[str], inside: str, kind: Kind) -> Place | Unread:
+    path = _join(inside, entry.name)
+    try:
+        stat = entry.stat()
+    except OSError as error:
+        return Unread(path, f"can't be read ({error.strerror})")
+    return Place(path, kind, stat.st_size, stat.st_mtime_ns)
+
+
+def _is_file(entry: os.DirEntry[str]) -> bool:
+    try:
+        # A link that leads nowhere counts: its reading says so.
+        return entry.is_file() or (entry.is_symlink() and not entry.is_dir())
+    except OSError:
+        return True  # its reading will say why
+
+
+def _name(entry: os.DirEntry[str]) -> str:
+    return entry.name
+
+
+def _join(inside: str, name: str) -> str:
+    return f"{inside}/{name}" if inside else name
+
+
+def _without_path(message: str, path: Path) -> str:
+    """The message without the path, which stands beside it."""
+    return message.removeprefix(f"{path}: ")

@@ -1,0 +1,207 @@
+"""A therapist's notes on sessions: one append-only file an author, beside the sessions.
+
+``notes/AUTHOR.notes.jsonl`` below the reviewed folder, one JSON object a line. Nothing is
+ever changed in it: an undo is one more line that withdraws an earlier one. So two
+therapists who share a folder never undo each other's work, and copies that a synced
+folder has made of a file can simply be read together: a line is known by its ``id``.
+The measured data is never touched; a mark only stands beside it.
+"""
+
+from __future__ import annotations
+
+import getpass
+import json
+import os
+import re
+import uuid
+from collections.abc import Iterable
+from dataclasses import asdict, dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any, Literal
+
+from tracker.errors import InputError, RunError
+from tracker.session.lock import BINARY
+
+FORMAT = "turnpost-notes"
+FORMAT_VERSION = 1
+FOLDER_NAME = "notes"
+SUFFIX = ".notes.jsonl"
+#: Keeps a foreign file from filling the memory.
+MAX_FILE_BYTES = 20_000_000
+MAX_TEXT = 2000
+
+Kind = Literal["note", "not_valid"]
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """A note on a session, or the mark that one of its repetitions is not valid.
+
+    ``session`` is the session's ID, or the path of its file where it has none;
+    ``set_number`` counts its exercises from 0, ``repetition`` from 1.
+    """
+
+    id: str
+    author: str
+    at: str
+    kind: Kind
+    session: str
+    text: str = ""
+    set_number: int | None = None
+    repetition: int | None = None
+
+
+def author_of_system() -> str:
+    """A name for the notes of who is logged in."""
+    try:
+        name = getpass.getuser()
+    except (OSError, KeyError, ImportError):
+        name = ""
+    return re.sub(r"[^A-Za-z0-9._-]+", "-", name).strip("-.")[:40] or "therapist"
+
+
+class NoteBook:
+    """All notes of a folder; writes into the file of one author alone.
+
+    Raises
+    ------
+    InputError
+        If the author's name can't be the name of a file.
+    """
+
+    def __init__(self, folder: Path, author: str) -> None:
+        if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}", author):
+            raise InputError(f"{author!r} can't name a file of notes; use letters and digits")
+        self.folder, self.author = folder / FOLDER_NAME, author
+        self.path = self.folder / f"{author}{SUFFIX}"
+
+    def notes(self) -> list[Note]:
+        """What holds, of all authors, oldest first; a line that can't be read is passed over."""
+        return sorted(self._in_order(), key=lambda n: n.at)
+
+    def _in_order(self) -> list[Note]:
+        """The same, each author's in the order in which they were written."""
+        lines: dict[str, dict[str, Any]] = {}
+        for path in sorted(self.folder.glob("*.jsonl")):
+            for line in _lines(path):
+                lines.setdefault(str(line.get("id")), line)
+        return _holding(lines.values())
+
+    def add(
+        self,
+        kind: Kind,
+        session: str,
+        text: str = "",
+        *,
+        set_number: int | None = None,
+        repetition: int | None = None,
+    ) -> Note:
+        """Write a note.
+
+        Raises
+        ------
+        RunError
+            If it can't be written; what stood there is unharmed.
+        """
+        note = Note(
+            id=uuid.uuid4().hex[:16],
+            author=self.author,
+            at=datetime.now().astimezone().isoformat(timespec="seconds"),
+            kind=kind,
+            session=session,
+            text=text.strip()[:MAX_TEXT],
+            set_number=set_number,
+            repetition=repetition,
+        )
+        self._append(asdict(note))
+        return note
+
+    def undo(self, session: str | None = None) -> Note | None:
+        """Withdraw the author's own newest note (of a session) that holds; None without one."""
+        # By place and not by clock: a clock may be set back.
+        mine = [n for n in self._in_order() if n.author == self.author]
+        own = [n for n in mine if session in (None, n.session)]
+        if not own:
+            return None
+        at = datetime.now().astimezone().isoformat(timespec="seconds")
+        line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at}
+        self._append({**line, "kind": "withdrawn", "of": own[-1].id})
+        return own[-1]
+
+    def _append(self, line: dict[str, Any]) -> None:
+        """One line at the end, on the disk when this returns."""
+        try:
+            self.folder.mkdir(parents=True, exist_ok=True)
+            flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
+            # Others who share the folder read it too, as far as the system lets them.
+            handle = os.open(self.path, flags, 0o666)
+            try:
+                size = os.fstat(handle).st_size
+                text = json.dumps(line, ensure_ascii=False) + "\n"
+                if size == 0:
+                    head = {"format": FORMAT, "format_version": FORMAT_VERSION}
+                    text = json.dumps({**head, "author": self.author}) + "\n" + text
+                elif _last_byte(handle, size) != b"\n":
+                    # Somebody was cut off in mid-line; this one must not be lost with it.
+                    text = "\n" + text
+                _write_all(handle, text.encode("utf-8"))
+                os.fsync(handle)
+            finally:
+                os.close(handle)
+        except OSError as error:
+            raise RunError(f"{self.path}: the note was not saved ({error.strerror})") from error
+
+
+def _last_byte(handle: int, size: int) -> bytes:
+    os.lseek(handle, size - 1, os.SEEK_SET)
+    return os.read(handle, 1)
+
+
+def _write_all(handle: int, data: bytes) -> None:
+    while data:
+        data = data[os.write(handle, data) :]
+
+
+def _lines(path: Path) -> Iterable[dict[str, Any]]:
+    """The lines of a file of notes; none of a foreign, newer or unreadable one."""
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            return []
+        rows = [_decoded(row) for row in path.read_bytes().splitlines()]
+    except OSError:
+        return []
+    known = [r for r in rows if r is not None]
+    if not known or known[0].get("format") != FORMAT:
+        return []
+    version = known[0].get("format_version")
+    if not isinstance(version, int) or version > FORMAT_VERSION:
+        return []
+    # The file tells whose lines they are, whatever a line says of itself.
+    return [{**row, "author": str(known[0].get("author"))} for row in known[1:]]
+
+
+def _decoded(row: bytes) -> dict[str, Any] | None:
+    try:
+        data = json.loads(row.decode("utf-8"))
+    except (ValueError, RecursionError):
+        return None
+    return data if isinstance(data, dict) else None
+
+
+def _holding(lines: Iterable[dict[str, Any]]) -> list[Note]:
+    known = list(lines)
+    # Only its own author withdraws a note.
+    withdrawn = {(r.get("author"), r.get("of")) for r in known if r.get("kind") == "withdrawn"}
+    names = Note.__dataclass_fields__
+    found = []
+    for row in known:
+        if row.get("kind") not in ("note", "not_valid"):
+            continue
+        if (row.get("author"), row.get("id")) in withdrawn:
+            continue
+        try:
+            found.append(Note(**{k: v for k, v in row.items() if k in names}))
+        except TypeError:
+            continue
+    return [n for n in found if isinstance(n.at, str) and isinstance(n.text, str)]

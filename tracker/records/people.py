@@ -1,0 +1,107 @@
+"""People by pseudonym: their sessions, plan, practice, and what needs eyes first."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from tracker.plan.model import Plan
+from tracker.records.adherence import Adherence, adherence_of
+from tracker.records.attention import Reason, reasons_of, urgency
+from tracker.records.conditions import Standing, conditions_of
+from tracker.records.index import Records, without_collecting
+from tracker.records.rows import SessionRow
+from tracker.records.trends import Series, series_of
+
+#: A folder whose newest session is older than this was handed over, not synced: practice
+#: is counted up to that session, since what came after it can't be in it (own choice).
+STILL_SYNCED_DAYS = 7
+
+NO_NAME = "(no pseudonym)"
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """One person.
+
+    Attributes
+    ----------
+    name
+        The pseudonym.
+    rows
+        Their sessions, oldest first.
+    plan
+        The plan at hand, None if there is none in the folder.
+    reasons
+        What needs eyes first, the gravest first.
+    conditions
+        How the conditions of the plan stand.
+    """
+
+    name: str
+    rows: list[SessionRow]
+    plan: Plan | None
+    adherence: Adherence
+    reasons: list[Reason]
+    conditions: list[Standing]
+
+    @property
+    def affected_side(self) -> str:
+        """``right``, ``left``, ``both`` or ``unknown``, by the plan."""
+        return "unknown" if self.plan is None else self.plan.affected_side
+
+    @property
+    def last_day(self) -> date | None:
+        """Day of the last session, practised or not."""
+        return max((r.day for r in self.rows if r.day), default=None)
+
+    def series(self) -> list[Series]:
+        """Every figure over the sessions."""
+        return series_of(self.rows)
+
+
+def people_of(records: Records, today: date) -> list[Person]:
+    """Everybody in a folder, in the order of what needs eyes first."""
+    groups: dict[str, list[SessionRow]] = {}
+    for row in records.rows:
+        groups.setdefault(row.person or NO_NAME, []).append(row)
+    to_day = count_to(records.rows, today)
+    plans = [plan for _, plan in records.plans]
+    with without_collecting():
+        people = [_person(name, rows, plans, to_day) for name, rows in groups.items()]
+    return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
+
+
+def count_to(rows: Iterable[SessionRow], today: date) -> date:
+    """The day up to which practice is counted: yesterday, or the folder's newest session.
+
+    Today is not over yet, so it counts only where something was done today.
+    """
+    newest = max((d for d in (r.day for r in rows) if d is not None and d <= today), default=today)
+    if (today - newest).days > STILL_SYNCED_DAYS:
+        return newest
+    return max(newest, today - timedelta(days=1))
+
+
+def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
+    """The plan of the newest session that has one here; else the person's newest plan."""
+    own = [p for p in plans if p.person in (None, name)]
+    for row in reversed(rows):
+        found = [p for p in own if p.plan_id == row.plan_id]
+        if found:
+            return max(found, key=_starts)
+    return max((p for p in own if p.person == name), key=_starts, default=None)
+
+
+def _starts(plan: Plan) -> date:
+    return plan.starts_on or date.min
+
+
+def _person(name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date) -> Person:
+    plan = plan_for(rows, name, plans)
+    adherence = adherence_of(rows, plan, to_day)
+    series = series_of(rows, lambda name: name == "on_target")
+    conditions = conditions_of(plan, rows)
+    reasons = reasons_of(rows, adherence, series, conditions)
+    return Person(name, rows, plan, adherence, reasons, conditions)

@@ -1,0 +1,143 @@
+"""The review's lines for the therapist, in plain English; the same on screen and in a terminal."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.records import terms
+from tracker.records.adherence import Adherence
+from tracker.records.conditions import Standing
+from tracker.records.figure import number_text
+from tracker.records.trends import SPECS, Change, Series, Spec
+
+NOT_MEASURED = "not measured"
+
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+def question(key: str) -> str:
+    """A safety question that was answered with yes."""
+    return terms.word(terms.BECAUSE, key)
+
+
+def ended(key: str) -> str:
+    """How a session ended."""
+    return terms.word(terms.ENDED, key)
+
+
+def flag(key: str) -> str:
+    """What limits figures."""
+    return terms.word(terms.FLAGS, key)
+
+
+def event(code: str) -> str:
+    """Something noticed."""
+    return terms.word(terms.EVENTS, code)
+
+
+def exercise(key: str, form: str = "") -> str:
+    """An exercise in the words of the trade, short; with what is not as usual."""
+    known = CATALOGUE.get(key)
+    name = key
+    if known is not None:
+        name, _, manner = known.therapist.partition(":")
+        name = name if manner else name.split(",")[0].split(" (")[0]
+    return f"{name}, {form}" if form else name
+
+
+def day(value: date | None, this_year: int | None = None) -> str:
+    """A day: "5 Mar 2026", without the year where it is this one."""
+    if value is None:
+        return "day not known"
+    short = f"{value.day} {_MONTHS[value.month - 1]}"
+    return short if value.year == this_year else f"{short} {value.year}"
+
+
+def listed(parts: Iterable[str]) -> str:
+    """Words one after the other."""
+    return ", ".join(parts)
+
+
+def value(spec: Spec, found: float | None, *, unit: bool = True) -> str:
+    """A figure as every document writes it; "not measured" for None, which is no 0."""
+    if found is None:
+        return NOT_MEASURED
+    text = number_text(found * spec.scale, spec.unit.decimals)
+    if not (unit and spec.unit.shown):
+        return text
+    return f"{text}{' ' if spec.unit.spaced else ''}{spec.unit.shown}"
+
+
+def figure(series: Series) -> str:
+    """Name of a series: its figure and its side."""
+    name = SPECS[series.figure].words
+    return f"{name}, {series.side}" if series.side else name
+
+
+def verdict(series: Series, change: Change) -> str:
+    """First against last in words."""
+    spec = series.spec
+    if change.verdict == "too_few":
+        return "too few measured sessions to compare"
+    if change.verdict == "unlike":
+        return "not compared: judged by different limits"
+    if change.verdict == "no_change":
+        assert change.least is not None
+        return f"no change beyond error and spread ({value(spec, change.least)})"
+    return change.verdict
+
+
+def rose(series: Series, change: Change) -> str:
+    """A score that rises."""
+    spec = series.spec
+    first, last = (value(spec, v, unit=False) for v in (change.first, change.last))
+    return f"{spec.words} rose from {first} to {last} of 10"
+
+
+def gaze_fell(series: Series, change: Change, *, both: bool) -> str:
+    """A gaze that is less on the target than it was."""
+    first, last = (value(series.spec, v, unit=False) for v in (change.first, change.last))
+    where = f" with the head to the {series.side}" if series.side else ""
+    also = ", less so to the other side" if both else ""
+    name = exercise(series.exercise, series.form)
+    return f"gaze on target fell from {first} to {last} %{where}{also} ({name})"
+
+
+def low_practice(found: Adherence) -> str:
+    """Practice below what was asked."""
+    assert found.share is not None and found.bouts_asked is not None
+    asked = found.bouts_asked * (found.days_asked or 7) * found.length_days / 7.0
+    done = found.measured + found.reported
+    return f"practised {done} of {asked:.0f} bouts in {found.length_days} days"
+
+
+def opening(standing: Standing, remark: str = "") -> str:
+    """A condition of the plan and what it opens."""
+    return f"{standing.words.rstrip(' .')} (opens {standing.opens}{remark})"
+
+
+def condition(standing: Standing, *, most: int | None = None) -> str:
+    """How a condition of the plan stands, and why; ``most`` reasons of many."""
+    met = "met" if standing.condition.met else "not met"
+    because = standing.condition.because
+    why = listed(because[:most])
+    if most is not None and len(because) > most:
+        why += f" and {len(because) - most} more"
+    done = ", practised already" if standing.practised else ""
+    return f"{opening(standing, done)}: {met}; {why}"
+
+
+def practice(found: Adherence) -> str:
+    """Practice in one line."""
+    if found.length_days == 0:
+        return "no day to count yet"
+    bouts, days = found.bouts_a_day, found.days_a_week
+    a_day = "no bouts" if bouts is None else f"{bouts:.1f} bouts a day"
+    text = f"{a_day} on {days:.1f} days a week in the last {found.length_days} days"
+    text += f" ({found.measured} measured, {found.reported} only reported)"
+    if found.share is None:
+        return f"{text}; no plan at hand to compare with"
+    asked = f"{found.bouts_asked} a day on {found.days_asked} days"
+    return f"{text}; asked: {asked}; done {100 * found.share:.0f} %"

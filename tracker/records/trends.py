@@ -1,0 +1,252 @@
+"""Figures over sessions, and when a difference between them is called a change.
+
+The first five usable sessions are compared with the last five (with fewer than ten, the
+first with the last half, three at least). Two things can make two means differ without
+anything having changed, and a change has to be larger than both:
+
+the measurement's error
+    The smallest change that can be told apart from it is 1.96 times root 2 times the
+    standard error of measurement (Christensen L, Mendoza JL 1986, Behav Ther 17:305;
+    Jacobson NS, Truax P 1991, J Consult Clin Psychol 59:12). The worst error met on
+    rendered heads (DEVELOPERS.md, "How accurate it was, by lot") stands for 1.96 of those
+    standard errors. It is not divided by the root of the number of sessions: the same
+    camera and the same glasses err the same way each time.
+the person's own spread
+    Student's t for two independent means with the pooled spread of the sessions inside
+    both groups, two-sided at 1 %: a person has dozens of such figures, and at 5 % one in
+    twenty would be called by chance. It takes the sessions for independent of each other,
+    which bad weeks are not; so a change is a hint to look, not a finding.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from math import sqrt
+from statistics import fmean
+from typing import Any, Literal, NamedTuple
+
+from tracker.records import units as u
+from tracker.records.rows import SessionRow, SetRow
+from tracker.records.units import Unit
+
+#: Sessions at each end, as many as are compared at most and at least (common practice).
+MOST, LEAST = 5, 3
+#: Student's t at 99.5 % by degrees of freedom; checked in the tests.
+T_995 = {4: 4.6041, 6: 3.7074, 8: 3.3554}
+
+#: A mean of scores has a decimal that a single score has not.
+MEAN_SCORE = replace(u.SCORE, decimals=1)
+
+Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
+
+
+@dataclass(frozen=True, slots=True)
+class Spec:
+    """A figure: its name in words, its unit, and the worst error of a value.
+
+    ``scale`` makes of the kept value the one that is shown (100 for a share in %);
+    ``fewest`` sessions are compared at each end.
+    """
+
+    words: str
+    unit: Unit
+    error: Callable[[float], float]
+    scale: float = 1.0
+    fewest: int = LEAST
+
+
+def _share_of(share: float) -> Callable[[float], float]:
+    return lambda value: share * abs(value)
+
+
+def _at_most(error: float) -> Callable[[float], float]:
+    return lambda _: error
+
+
+#: Beside each error where it comes from. "By lot": the worst of DEVELOPERS.md, "How
+#: accurate it was, by lot". "Own": nobody has measured it; this project's own choice.
+SPECS: dict[str, Spec] = {
+    # By lot: none wrong; one is the smallest step.
+    "repetitions": Spec("repetitions", u.COUNT, _at_most(1.0)),
+    "amplitude_deg": Spec("amplitude", u.DEGREES, _share_of(0.10)),  # by lot
+    "vergence_change_deg": Spec("vergence change", u.DEGREES, _share_of(0.21)),  # by lot
+    "amplitude_mm": Spec("amplitude", u.MILLIMETRES, _share_of(0.10)),  # own
+    "peak_speed_deg_s": Spec("peak speed", u.DEGREES_S, _share_of(0.17)),  # by lot
+    # A turning point is known to one picture, at the slowest rate tried (15 a second).
+    "tempo_bpm": Spec("tempo", u.BEATS, lambda v: v * abs(v) / 900.0),
+    "on_target": Spec("gaze on target", u.PERCENT, _at_most(0.10), 100.0),  # own
+    # Fisher's exact test: 5 of 5 against 1 of 5, and 4 of 4 against none, are the least
+    # that are below 5 %.
+    "clear": Spec("target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4),
+    "still_deg": Spec("head away from its middle", u.DEGREES, _at_most(1.3)),  # by lot, yaw
+    "held_s": Spec("time held", u.SECONDS, _at_most(0.5)),  # what is bridged
+    "sway_mm": Spec("sway", u.MILLIMETRES, _at_most(5.0)),  # own
+    # The step of the scale.
+    "dizziness_before": Spec("dizziness before", MEAN_SCORE, _at_most(1.0)),
+    "dizziness_after": Spec("dizziness after", MEAN_SCORE, _at_most(1.0)),
+    "settled_minutes": Spec("time to settle", u.MINUTES, _at_most(1.0)),
+    "rest_of_day": Spec("dizziness, rest of the day", MEAN_SCORE, _at_most(1.0)),
+    "next_morning": Spec("dizziness, next morning", MEAN_SCORE, _at_most(1.0)),
+    "measured": Spec("time that was measured", u.PERCENT, _at_most(0.05), 100.0),  # own
+}
+
+
+class Point(NamedTuple):
+    """A figure in one session; ``doubts`` are the flags for which it isn't compared."""
+
+    place: str
+    day: date | None
+    value: float | None
+    doubts: tuple[str, ...] = ()
+    asked: Any = None
+    within_deg: float | None = None
+
+    @property
+    def usable(self) -> bool:
+        """Whether it may be compared."""
+        return self.value is not None and not self.doubts
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """First against last.
+
+    Attributes
+    ----------
+    verdict
+        ``unlike`` where the sessions were not measured by the same limit.
+    first, last
+        Means of the first and of the last ``count`` usable sessions; None with too few.
+    least
+        The smallest difference that would be called a change.
+    left_out
+        Sessions that were not measured well enough to be compared.
+    """
+
+    verdict: Verdict
+    first: float | None = None
+    last: float | None = None
+    count: int = 0
+    least: float | None = None
+    left_out: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Series:
+    """One figure of one exercise over all sessions; ``exercise`` is empty for the session."""
+
+    exercise: str
+    form: str
+    figure: str
+    side: str
+    points: tuple[Point, ...]
+
+    @property
+    def spec(self) -> Spec:
+        """What the figure is."""
+        return SPECS[self.figure]
+
+    @property
+    def change(self) -> Change:
+        """First against last."""
+        return compare(self.points, self.spec)
+
+
+def compare(points: Sequence[Point], spec: Spec) -> Change:
+    """First against last of a series in the order of time."""
+    usable = [p for p in points if p.usable]
+    left_out = sum(p.value is None or bool(p.doubts) for p in points)
+    count = min(MOST, len(usable) // 2)
+    if count < spec.fewest:
+        return Change("too_few", left_out=left_out)
+    ends = [usable[:count], usable[-count:]]
+    first, last = ([p.value for p in end if p.value is not None] for end in ends)
+    before, after = fmean(first), fmean(last)
+    if len({p.within_deg for end in ends for p in end}) > 1:
+        return Change("unlike", before, after, count, None, left_out)
+    least = least_change(first, last, spec)
+    verdict: Verdict = "no_change"
+    if abs(after - before) > least:
+        verdict = "rose" if after > before else "fell"
+    return Change(verdict, before, after, count, least, left_out)
+
+
+def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> float:
+    """The smallest difference of two means that is called a change.
+
+    Parameters
+    ----------
+    first, last
+        As many values each, three to five.
+    """
+    count = len(first)
+    spread = sqrt((_squares(first) + _squares(last)) / (2 * count - 2))
+    own = T_995[2 * count - 2] * spread * sqrt(2.0 / count)
+    error = sqrt(2.0) * spec.error(max(abs(fmean(first)), abs(fmean(last))))
+    return max(own, error)
+
+
+def _squares(values: Sequence[float]) -> float:
+    middle = fmean(values)
+    return sum((v - middle) ** 2 for v in values)
+
+
+#: A set with the place and the day of its session.
+_Done = tuple[str, date | None, SetRow]
+
+
+def series_of(
+    rows: Iterable[SessionRow], only: Callable[[str], bool] | None = None
+) -> list[Series]:
+    """Every figure of every exercise over the sessions, in the order they came up.
+
+    Parameters
+    ----------
+    rows
+        Sessions of one person, oldest first.
+    only
+        Which figures of exercises (names without a side); None for all. Those of the
+        whole session always come.
+    """
+    session: dict[str, list[Point]] = {}
+    sets: dict[tuple[str, str], list[_Done]] = {}
+    for row in rows:
+        day = row.day
+        for name, value in _of_session(row).items():
+            session.setdefault(name, []).append(Point(row.place, day, value))
+        for done in row.sets:
+            sets.setdefault((done.exercise, done.form), []).append((row.place, day, done))
+    out = [
+        Series("", "", name, "", tuple(points))
+        for name, points in session.items()
+        if any(p.value is not None for p in points)
+    ]
+    for (exercise, form), pairs in sets.items():
+        # A side without a turn is missing in a set; it was not measured there.
+        keys = dict.fromkeys(k for _, _, done in pairs for k in done.figures)
+        for key in keys:
+            name, _, side = key.partition(".")
+            if name in SPECS and (only is None or only(name)):
+                points = tuple(_point(pair, key) for pair in pairs)
+                out.append(Series(exercise, form, name, side, points))
+    return out
+
+
+def _of_session(row: SessionRow) -> dict[str, float | None]:
+    since = row.since_last
+    return {
+        "dizziness_before": row.before,
+        "dizziness_after": row.after,
+        "settled_minutes": row.settled_minutes,
+        "rest_of_day": since.get("rest_of_day"),
+        "next_morning": since.get("next_morning"),
+    }
+
+
+def _point(pair: _Done, key: str) -> Point:
+    place, day, done = pair
+    name, value = key.partition(".")[0], done.figures.get(key)
+    within = done.figures.get("on_target_within_deg") if name == "on_target" else None
+    return Point(place, day, value, done.doubts(key), done.asked.get(name), within)

@@ -1,0 +1,1 @@
+"""The therapist's desk: the sessions of many people, in a window or as text."""

@@ -1,0 +1,117 @@
+"""A small chart of one figure over sessions, in which not measured is a gap and not a 0."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPalette, QPen
+
+from tracker.records.trends import Point
+
+MARGIN = 6.0
+DOT = 3.0
+
+
+def scale_of(points: Sequence[Point]) -> tuple[float, float] | None:
+    """Lowest and highest of what is drawn, some room around it; None with no value."""
+    values = [p.value for p in points if p.value is not None]
+    if not values:
+        return None
+    for point in points:
+        values += list(asked_range(point.asked) or ())
+    low, high = min(values), max(values)
+    room = 0.08 * (high - low) or max(abs(high) * 0.1, 0.5)
+    return low - room, high + room
+
+
+def asked_range(asked: object) -> tuple[float, float] | None:
+    """Least and most that was asked; one number is both."""
+    if isinstance(asked, int | float):
+        return float(asked), float(asked)
+    if isinstance(asked, list | tuple) and len(asked) == 2:
+        return float(min(asked)), float(max(asked))
+    return None
+
+
+def draw_chart(painter: QPainter, box: QRectF, points: Sequence[Point], palette: QPalette) -> None:
+    """Draw it into a box: one step across for each session."""
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    inner = box.adjusted(MARGIN, MARGIN, -MARGIN, -MARGIN)
+    role = QPalette.ColorRole
+    ink, line = palette.color(role.Highlight), palette.color(role.Mid)
+    scale = scale_of(points)
+    step = inner.width() / max(len(points) - 1, 1)
+    across = [inner.left() + k * step for k in range(len(points))]
+    if len(points) == 1:
+        across = [inner.center().x()]
+    _gaps(painter, inner, points, across, line)
+    if scale is not None:
+        _asked(painter, inner, points, across, scale, line)
+        _values(painter, inner, points, across, scale, ink, palette.color(role.Base))
+    painter.restore()
+
+
+def _up(inner: QRectF, value: float, scale: tuple[float, float]) -> float:
+    return inner.bottom() - (value - scale[0]) / (scale[1] - scale[0]) * inner.height()
+
+
+def _gaps(
+    painter: QPainter, inner: QRectF, points: Sequence[Point], across: list[float], line: QColor
+) -> None:
+    painter.setPen(QPen(line, 1.5, Qt.PenStyle.DotLine))
+    for point, x in zip(points, across, strict=True):
+        if point.value is None:
+            painter.drawLine(QPointF(x, inner.top()), QPointF(x, inner.bottom()))
+
+
+def _asked(
+    painter: QPainter,
+    inner: QRectF,
+    points: Sequence[Point],
+    across: list[float],
+    scale: tuple[float, float],
+    line: QColor,
+) -> None:
+    """A band (or a line) where it was asked to be."""
+    fill = QColor(line)
+    fill.setAlphaF(0.25)
+    for k, (point, x) in enumerate(zip(points, across, strict=True)):
+        found = asked_range(point.asked)
+        if found is None:
+            continue
+        low, high = (_up(inner, v, scale) for v in found)
+        left = x if k == 0 else (x + across[k - 1]) / 2
+        right = x if k == len(points) - 1 else (x + across[k + 1]) / 2
+        band = QRectF(left, high, max(right - left, 2.0), max(low - high, 2.0))
+        painter.fillRect(band, fill)
+
+
+def _values(
+    painter: QPainter,
+    inner: QRectF,
+    points: Sequence[Point],
+    across: list[float],
+    scale: tuple[float, float],
+    ink: QColor,
+    paper: QColor,
+) -> None:
+    """Dots, joined where nothing lies between them that was not measured."""
+    before: QPointF | None = None
+    dots: list[tuple[QPointF, bool]] = []
+    painter.setPen(QPen(ink, 1.5))
+    for point, x in zip(points, across, strict=True):
+        if point.value is None:
+            before = None
+            continue
+        at = QPointF(x, _up(inner, point.value, scale))
+        if before is not None:
+            painter.drawLine(before, at)
+        before = at
+        dots.append((at, bool(point.doubts)))
+    # Among many sessions the dots would hide the line.
+    size = DOT if len(points) <= 40 else DOT * 0.6
+    for at, doubtful in dots:
+        painter.setBrush(paper if doubtful else ink)
+        painter.drawEllipse(at, size, size)

@@ -1,0 +1,26 @@
+"""Opening the therapist's desk as a window of its own."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from ui import theme
+from ui.app import make_app, user_settings
+from ui.desk.window import DeskWindow
+
+
+def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication, DeskWindow]:
+    """Make the window and show it."""
+    app = make_app()
+    settings = user_settings()
+    theme.apply(app, settings.colours)
+    window = DeskWindow(folder, settings, today)
+    available = window.screen().availableGeometry()
+    window.resize(min(1366, available.width()), min(768, available.height()))
+    window.setWindowState(Qt.WindowState.WindowMaximized)
+    window.show()
+    return app, window

@@ -1,0 +1,208 @@
+"""The list of people: who, why, when last, how much; by words and shape, not by colour alone."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPointF,
+    QRect,
+    QSize,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen, QPolygonF
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+)
+
+from tracker.records import telling
+from tracker.records.attention import FIRST
+from tracker.records.people import Person
+from ui import theme, words
+from ui.desk.text import dated
+
+Index = QModelIndex | QPersistentModelIndex
+PERSON_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+
+
+def reason_word(person: Person) -> str:
+    """The word before a person's gravest reason."""
+    return words.say("desk.first" if person.reasons[0].kind in FIRST else "desk.then")
+
+
+def lines_of(person: Person) -> list[str]:
+    """The lines under a name: why to look, then practice."""
+    if person.reasons:
+        why = f"{reason_word(person)}: {person.reasons[0].text}"
+        if len(person.reasons) > 1:
+            why += f" ({words.say('desk.more', count=len(person.reasons) - 1)})"
+    else:
+        why = words.say("desk.nothing_first")
+    share = person.adherence.share
+    practice = (
+        words.say("desk.no_plan")
+        if share is None
+        else words.say("desk.share", share=words.number(100 * share))
+    )
+    year = person.adherence.to_day.year
+    last = words.say("desk.last", day=telling.day(person.last_day, year))
+    return [why, f"{practice}, {last}"]
+
+
+class PeopleModel(QAbstractListModel):
+    """People in their order."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.people: list[Person] = []
+
+    def show(self, people: Sequence[Person]) -> None:
+        """Show others."""
+        self.beginResetModel()
+        self.people = list(people)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """How many."""
+        return 0 if parent is not None and parent.isValid() else len(self.people)
+
+    def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        """The name; all lines for a screen reader; everything on hover."""
+        if not index.isValid():
+            return None
+        person = self.people[index.row()]
+        if role == Qt.ItemDataRole.DisplayRole:
+            return person.name
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return ". ".join([person.name, *lines_of(person)])
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return "\n".join([person.name, *(dated(r) for r in person.reasons)])
+        return person if role == PERSON_ROLE else None
+
+
+class _Delegate(QStyledItemDelegate):
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        line = QFontMetrics(option.font).height()
+        return QSize(10 * line, 4 * line + 2 * theme.S)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        person: Person = index.data(PERSON_ROLE)
+        painter.save()
+        role = QPalette.ColorRole
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        palette = option.palette
+        painter.fillRect(option.rect, palette.color(role.AlternateBase if chosen else role.Base))
+        ink, soft = palette.color(role.Text), palette.color(role.PlaceholderText)
+        urgent = bool(person.reasons) and person.reasons[0].kind in FIRST
+        bar = QRect(option.rect.left(), option.rect.top() + 3, 6, option.rect.height() - 6)
+        if chosen:
+            painter.fillRect(bar, palette.color(role.Highlight))
+        line = QFontMetrics(option.font).height()
+        box = option.rect.adjusted(theme.M, theme.S, -theme.S, -theme.S)
+        if urgent:
+            _triangle(painter, box.left(), box.top(), line, palette)
+        bold = option.font
+        bold.setBold(True)
+        painter.setFont(bold)
+        painter.setPen(ink)
+        left = box.left() + (line + theme.S if urgent else 0)
+        _text(painter, QRect(left, box.top(), box.right() - left, line), person.name)
+        bold.setBold(False)
+        painter.setFont(bold)
+        why, practice = lines_of(person)
+        painter.setPen(palette.color(role.BrightText) if urgent else ink)
+        middle = QRect(box.left(), box.top() + line, box.width(), 2 * line)
+        _wrapped(painter, middle, why)
+        painter.setPen(soft)
+        _text(painter, QRect(box.left(), box.top() + 3 * line, box.width(), line), practice)
+        painter.setPen(QPen(palette.color(role.Mid), 1))
+        painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight())
+        if option.state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(QPen(palette.color(role.Link), 3))
+            painter.drawRect(option.rect.adjusted(2, 2, -2, -2))
+        painter.restore()
+
+
+def _triangle(painter: QPainter, x: int, y: int, size: int, palette: QPalette) -> None:
+    """A mark of its own shape for who comes first."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(palette.color(QPalette.ColorRole.Accent))
+    top, low = y + 0.15 * size, y + 0.85 * size
+    painter.drawPolygon(
+        QPolygonF([QPointF(x, low), QPointF(x + 0.8 * size, low), QPointF(x + 0.4 * size, top)])
+    )
+
+
+def _text(painter: QPainter, box: QRect, text: str) -> None:
+    shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, box.width())
+    painter.drawText(box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
+
+
+def _wrapped(painter: QPainter, box: QRect, text: str) -> None:
+    """Two lines at most; what doesn't fit ends with dots."""
+    metrics = painter.fontMetrics()
+    words_left, first = text.split(" "), ""
+    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= box.width():
+        first = f"{first} {words_left.pop(0)}".strip()
+    line = metrics.height()
+    top = QRect(box.left(), box.top(), box.width(), line)
+    _text(painter, top, first or (words_left.pop(0) if words_left else ""))
+    _text(painter, top.translated(0, line), " ".join(words_left))
+
+
+class PeopleList(QListView):
+    """The list itself; arrow keys choose."""
+
+    chosen = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.people = PeopleModel()
+        self.setModel(self.people)
+        self.setItemDelegate(_Delegate(self))
+        self.setAccessibleName(words.say("desk.people"))
+        self.setUniformItemSizes(True)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.selectionModel().currentChanged.connect(self._changed)
+        self.set_percent(100)
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        self.setFont(theme.font("desk", percent))
+        self.setMinimumWidth(14 * self.fontMetrics().height())
+        self.scheduleDelayedItemsLayout()
+
+    def show_people(self, people: Sequence[Person]) -> None:
+        """Show people; who was chosen stays chosen."""
+        was = self.current
+        self.people.show(people)
+        if not people:
+            self.chosen.emit(None)
+            return
+        names = [p.name for p in people]
+        row = names.index(was.name) if was is not None and was.name in names else 0
+        self.setCurrentIndex(self.people.index(row))
+
+    @property
+    def current(self) -> Person | None:
+        """Who is chosen."""
+        index = self.currentIndex()
+        return index.data(PERSON_ROLE) if index.isValid() else None
+
+    def _changed(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self.chosen.emit(index.data(PERSON_ROLE))

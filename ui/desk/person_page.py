@@ -1,0 +1,197 @@
+"""One person: what needs eyes first, practice, trends, sessions."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBoxLayout, QWidget
+
+from tracker.records import telling
+from tracker.records.attention import FIRST, Reason
+from tracker.records.notes import Note
+from tracker.records.people import Person
+from tracker.records.trends import series_of
+from ui import theme, words
+from ui.desk.filters import Filters
+from ui.desk.session_table import SessionTable, note_key
+from ui.desk.small import desk_words, small_button
+from ui.desk.strip import PracticeStrip
+from ui.desk.text import dated
+from ui.desk.trend_table import TrendTable, trend_rows
+from ui.widgets.basic import Rule, Words
+
+
+class Reasons(QWidget):
+    """The lines on top, each with its session to open."""
+
+    opened = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(theme.S // 2)
+        self._percent = 100
+        self._shown: list[Reason] | None = None
+
+    def set_percent(self, percent: int) -> None:
+        """Lines that are made later get the same text size."""
+        self._percent = percent
+
+    def show_reasons(self, reasons: list[Reason]) -> None:
+        """Show somebody's reasons."""
+        if reasons == self._shown:
+            return
+        self._shown = list(reasons)
+        while (item := self._column.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        for reason in reasons:
+            self._column.addWidget(self._line(reason))
+        if not reasons:
+            self._column.addWidget(self._sized(desk_words(words.say("desk.nothing_first"))))
+
+    def _line(self, reason: Reason) -> QWidget:
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(theme.S)
+        first = reason.kind in FIRST
+        word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
+        word.setWordWrap(False)
+        row.addWidget(word)
+        text = self._sized(desk_words(dated(reason), bold=first))
+        row.addWidget(text, 1)
+        if reason.place is not None:
+            day = telling.day(reason.day)
+            button = small_button(words.say("desk.show"), words.say("desk.show_name", day=day))
+            button.set_percent(self._percent)
+            button.clicked.connect(lambda _=False, place=reason.place: self.opened.emit(place))
+            row.addWidget(button)
+        return Rule(line) if first else line
+
+    def _sized(self, label: Words) -> Words:
+        label.set_percent(self._percent)
+        return label
+
+
+class PersonPage(QWidget):
+    """The right side of the window."""
+
+    opened = Signal(str)
+
+    def __init__(self, notes: Callable[[], list[Note]]) -> None:
+        super().__init__()
+        self._notes = notes
+        self.person: Person | None = None
+        self.name = Words(role="lead", bold=True)
+        self.about = desk_words(soft=True)
+        self.reasons = Reasons()
+        self.practice = desk_words()
+        self.conditions = desk_words()
+        self.strip = PracticeStrip()
+        self.strip_key = desk_words(words.say("desk.strip.key"), soft=True)
+        self.filters = Filters()
+        self.trends, self.sessions = TrendTable(), SessionTable()
+        self.key = desk_words(words.say("desk.key"), soft=True)
+        self.tabs = QTabWidget()
+        self.tabs.setDocumentMode(True)
+        trends = QWidget()
+        inside = QVBoxLayout(trends)
+        inside.setContentsMargins(0, 0, 0, 0)
+        inside.addWidget(self.trends, 1)
+        inside.addWidget(self.key)
+        self.tabs.addTab(trends, words.say("desk.trends"))
+        self.tabs.addTab(self.sessions, words.say("desk.sessions"))
+        inner = QWidget()
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
+        column.setSpacing(theme.S)
+        head = QHBoxLayout()
+        head.addWidget(self.name)
+        head.addWidget(self.about, 1)
+        column.addLayout(head)
+        for part in (
+            self.reasons,
+            self.practice,
+            self.strip,
+            self.strip_key,
+            self.conditions,
+            self.filters,
+        ):
+            column.addWidget(part)
+        column.addWidget(self.tabs, 1)
+        # With large text the page is higher than the screen.
+        scroll = QScrollArea()
+        scroll.setWidget(inner)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(scroll)
+        self.reasons.opened.connect(self.opened)
+        self.sessions.chosen.connect(lambda row: self.opened.emit(row.place))
+        self.filters.changed.connect(self.fill)
+
+    def set_percent(self, percent: int) -> None:
+        """The tabs' own words."""
+        self.tabs.setFont(theme.font("desk", percent))
+        self.trends.set_percent(percent)
+        self.sessions.set_percent(percent)
+        shown = self.reasons._shown
+        if shown is not None:
+            self.reasons._shown = None
+            self.reasons.set_percent(percent)
+            self.reasons.show_reasons(shown)
+
+    def show_person(self, person: Person | None) -> None:
+        """Show somebody; nobody where the folder is empty."""
+        self.person = person
+        self.setEnabled(person is not None)
+        if person is None:
+            self.name.setText(words.say("desk.nobody"))
+            self.about.setText("")
+            self.reasons.show_reasons([])
+            self.practice.setText("")
+            self.conditions.hide()
+            self.strip.show_practice(None)
+            self.trends.show_rows([])
+            self.sessions.show_rows([], {})
+            return
+        self.name.setText(person.name)
+        self.about.setText(words.say(f"desk.side.{person.affected_side}"))
+        self.reasons.show_reasons(person.reasons)
+        to_day = telling.day(person.adherence.to_day)
+        counted = words.say("desk.counted_to", day=to_day)
+        self.practice.setText(f"{telling.practice(person.adherence)}. {counted}")
+        self.strip.show_practice(person.adherence)
+        standing = person.conditions
+        short = [telling.condition(s, most=1) for s in standing]
+        lines = [words.say("desk.condition", text=text) for text in short]
+        self.conditions.setToolTip("\n".join(telling.condition(s) for s in standing))
+        self.conditions.setText("\n".join(lines))
+        self.conditions.setVisible(bool(lines))
+        self.filters.offer(person.rows)
+        self.fill()
+
+    def fill(self) -> None:
+        """Fill the tables with what the filters let through."""
+        person = self.person
+        if person is None:
+            return
+        choice = self.filters.choice
+        rows = choice.rows(person.rows)
+        series = series_of(rows)
+        if choice.exercise is not None:
+            series = [s for s in series if s.exercise in ("", choice.exercise)]
+        only = self.filters.only_changed.isChecked()
+        self.trends.show_rows(trend_rows(series, person.affected_side, only_changed=only))
+        counts = Counter(n.session for n in self._notes())
+        mine = {note_key(r): counts[note_key(r)] for r in rows if counts[note_key(r)]}
+        self.sessions.show_rows(rows, mine)

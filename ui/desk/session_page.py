@@ -1,0 +1,302 @@
+"""A session opened: its trace, repetitions and events, notes, and another one beside it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QScrollArea,
+    QSplitter,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from tracker.records import telling
+from tracker.records.figure import shown_with_unit
+from tracker.records.notes import NoteBook
+from tracker.records.people import Person
+from tracker.records.rows import SessionRow
+from ui import background, theme, words
+from ui.desk.notes_panel import NotesPanel
+from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
+from ui.desk.session_table import note_key
+from ui.desk.session_words import repetition_words, same_exercise
+from ui.desk.small import desk_words, small_button
+from ui.desk.trace_pane import TracePane
+from ui.ports import Job
+from ui.widgets.flow import FlowRow
+
+_TIME = int(Qt.ItemDataRole.UserRole) + 1
+_NUMBER = _TIME + 1
+
+
+class SessionPage(QWidget):
+    """One session, or two under each other."""
+
+    left = Signal()
+    noted = Signal()
+
+    def __init__(self, book: NoteBook) -> None:
+        super().__init__()
+        self.folder = Path()
+        self.person: Person | None = None
+        self.rows: list[SessionRow | None] = [None, None]
+        self.views: list[SessionView | None] = [None, None]
+        self._jobs: list[tuple[int, Job]] = []
+        self.back = small_button(words.say("desk.back"))
+        self.title = desk_words(bold=True)
+        self.sets, self.beside = QComboBox(), QComboBox()
+        self.doubt = desk_words()
+        self.panes = [TracePane(), TracePane()]
+        self.what = QListWidget()
+        self.figures = QListWidget()
+        self.lists = QTabWidget()
+        self.mark = small_button(words.say("desk.note.mark"))
+        self.notes = NotesPanel(book)
+        self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
+        self._arrange()
+        self.back.clicked.connect(self.left)
+        self.sets.currentIndexChanged.connect(self._show_set)
+        self.beside.currentIndexChanged.connect(self._open_beside)
+        self.what.currentItemChanged.connect(self._go_to)
+        self.mark.clicked.connect(self.mark_repetition)
+        self.notes.changed.connect(self._fill_list)
+        self.notes.changed.connect(self.noted)
+
+    def _arrange(self) -> None:
+        self.sets.setAccessibleName(words.say("desk.set"))
+        self.beside.setAccessibleName(words.say("desk.beside"))
+        head = QHBoxLayout()
+        head.addWidget(self.back)
+        head.addWidget(self.title, 1)
+        choices = QWidget()
+        flow = FlowRow(choices)
+        flow.setContentsMargins(0, 0, 0, 0)
+        for label, box in zip(self._labels, (self.sets, self.beside), strict=False):
+            label.setBuddy(box)
+            box.setMinimumContentsLength(16)
+            box.setSizeAdjustPolicy(
+                QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+            )
+            pair = QWidget()
+            inside = QHBoxLayout(pair)
+            inside.setContentsMargins(0, 0, 0, 0)
+            inside.addWidget(label)
+            inside.addWidget(box)
+            flow.addWidget(pair)
+        traces = QWidget()
+        inside = QVBoxLayout(traces)
+        inside.setContentsMargins(0, 0, theme.S, 0)
+        for pane in self.panes:
+            inside.addWidget(pane, 1)
+        side = QWidget()
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 0, 0, 0)
+        for part, key in ((self.what, "desk.what"), (self.figures, "desk.figures")):
+            part.setWordWrap(True)
+            part.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+            part.setAccessibleName(words.say(key))
+            self.lists.addTab(part, words.say(key))
+        self.lists.setDocumentMode(True)
+        column.addWidget(self.lists, 4)
+        column.addWidget(self.mark)
+        column.addWidget(self.notes, 3)
+        split = QSplitter()
+        split.addWidget(traces)
+        split.addWidget(side)
+        split.setStretchFactor(0, 3)
+        split.setStretchFactor(1, 1)
+        split.setChildrenCollapsible(False)
+        self._split = split
+        inner = QWidget()
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
+        column.addLayout(head)
+        column.addWidget(choices)
+        column.addWidget(self.doubt)
+        column.addWidget(split, 1)
+        page = QScrollArea()
+        page.setWidget(inner)
+        page.setWidgetResizable(True)
+        page.setFrameShape(QFrame.Shape.NoFrame)
+        page.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(page)
+
+    def set_percent(self, percent: int) -> None:
+        """The words of what Qt draws."""
+        font = theme.font("desk", percent)
+        for part in (*self._labels, self.sets, self.beside, self.what, self.figures, self.lists):
+            part.setFont(font)
+        self._split.setMinimumHeight(22 * self.what.fontMetrics().height())
+
+    # --- opening ---
+
+    def open_session(self, folder: Path, person: Person, row: SessionRow) -> None:
+        """Open a session; another one that stood beside it goes."""
+        self.folder, self.person = folder, person
+        self.rows, self.views, self._jobs = [row, None], [None, None], []
+        self.title.setText(self._title(row))
+        self._offer_beside(row)
+        self.sets.blockSignals(True)
+        self.sets.clear()
+        self.sets.blockSignals(False)
+        self.what.clear()
+        self.doubt.setText("")
+        for k, pane in enumerate(self.panes):
+            pane.setVisible(k == 0)
+        self.panes[0].show_set(words.say("desk.loading"), None, None)
+        self._load(0, row)
+        self.notes.show_session(note_key(row))
+        self.back.setFocus()
+
+    def poll(self) -> None:
+        """Show what has been read; called by the window's timer."""
+        for slot, job in [j for j in self._jobs if j[1].done]:
+            self._jobs.remove((slot, job))
+            if job.error is not None:
+                self.panes[slot].show_set(str(job.error), None, None)
+                continue
+            self.views[slot] = job.result
+            if slot == 0:
+                self._offer_sets()
+            self._show_set()
+
+    @property
+    def busy(self) -> bool:
+        """Whether a session is being read."""
+        return bool(self._jobs)
+
+    def close_jobs(self) -> None:
+        """Wait for what is being read."""
+        for _, job in self._jobs:
+            job.wait(3.0)
+
+    def _load(self, slot: int, row: SessionRow) -> None:
+        # What is read for a session that is no longer wanted is not shown.
+        self._jobs = [j for j in self._jobs if j[0] != slot]
+        folder = self.folder
+        self._jobs.append((slot, background.run(lambda: load_session(folder, row.place))))
+
+    def _title(self, row: SessionRow) -> str:
+        name = "" if self.person is None else self.person.name
+        when = f"{telling.day(row.day)} {(row.started_at or '')[11:16]}".strip()
+        title = words.say("desk.session", person=name, day=when)
+        return f"{title}: {telling.ended(row.ended)}"
+
+    def _offer_beside(self, row: SessionRow) -> None:
+        self.beside.blockSignals(True)
+        self.beside.clear()
+        self.beside.addItem(words.say("desk.beside.none"), None)
+        others = [] if self.person is None else self.person.rows
+        for other in reversed(others):
+            if other is not row and other.sets:
+                when = f"{telling.day(other.day)} {(other.started_at or '')[11:16]}"
+                self.beside.addItem(when.strip(), other)
+        self.beside.blockSignals(False)
+
+    def _open_beside(self) -> None:
+        row = self.beside.currentData()
+        self.rows[1], self.views[1] = row, None
+        self.panes[1].setVisible(row is not None)
+        if row is not None:
+            self.panes[1].show_set(words.say("desk.loading"), None, None)
+            self._load(1, row)
+
+    def _offer_sets(self) -> None:
+        view = self.views[0]
+        self.sets.blockSignals(True)
+        self.sets.clear()
+        for one in view.sets if view is not None else []:
+            self.sets.addItem(telling.exercise(one.exercise.exercise), one)
+        self.sets.blockSignals(False)
+
+    # --- what is shown ---
+
+    @property
+    def chosen(self) -> SetView | None:
+        """The set that is shown."""
+        found = self.sets.currentData()
+        return found if isinstance(found, SetView) else None
+
+    def _show_set(self) -> None:
+        chosen = self.chosen
+        for slot, view in enumerate(self.views):
+            row = self.rows[slot]
+            if view is None or row is None:
+                continue
+            one = chosen if slot == 0 else same_exercise(view, chosen)
+            title = self._title(row) if slot else ""
+            if not len(view.times_s):
+                why = view.why_empty or words.say("desk.no_samples")
+                title = f"{title} {words.say('desk.no_trace', why=why)}".strip()
+            self.panes[slot].show_set(title, view, one)
+            self.panes[slot].title.setVisible(bool(title))
+        flags = [] if chosen is None else chosen.exercise.quality
+        why = telling.listed(f"{telling.flag(f.flag)} ({f.reason})" for f in flags)
+        self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
+        self.doubt.setVisible(bool(flags))
+        self._fill_list()
+
+    def _fill_list(self) -> None:
+        """Repetitions and events in the order of time."""
+        # What goes away must not pull the cursor to where it was.
+        self.what.blockSignals(True)
+        self.what.clear()
+        self.what.blockSignals(False)
+        self._fill_figures()
+        chosen = self.chosen
+        if chosen is None:
+            return
+        marked = self.notes.marked(chosen.number)
+        self.panes[0].trace.not_valid = frozenset(marked)
+        self.panes[0].trace.update()
+        entries: list[tuple[float, str, int | None]] = []
+        for span, row in zip(repetitions_of(chosen), chosen.repetitions, strict=False):
+            text = repetition_words(row)
+            if span.number in marked:
+                text = words.say("desk.rep.invalid", what=text)
+            entries.append((span.from_s, text, span.number))
+        for span in events_of(chosen):
+            length = words.number(span.to_s - span.from_s, 1)
+            what = telling.event(span.text)
+            entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
+        for time_s, text, number in sorted(entries, key=lambda e: e[0]):
+            item = QListWidgetItem(f"{words.say('desk.at', time=words.number(time_s, 1))}  {text}")
+            item.setData(_TIME, time_s)
+            item.setData(_NUMBER, number)
+            self.what.addItem(item)
+
+    def _fill_figures(self) -> None:
+        """What is told of the exercise, then of the session; the same as on paper."""
+        self.figures.clear()
+        view, chosen = self.views[0], self.chosen
+        record = None if view is None else view.record
+        if record is None:
+            return
+        figures = [] if chosen is None else list(record.exercises[chosen.number].figures)
+        for figure in (*figures, *record.figures):
+            text = words.say("desk.figure", name=figure.label, value=shown_with_unit(figure))
+            self.figures.addItem(text)
+
+    def mark_repetition(self) -> None:
+        """Mark the repetition that is chosen in the list as not valid."""
+        item, chosen = self.what.currentItem(), self.chosen
+        number = None if item is None else item.data(_NUMBER)
+        if chosen is not None and number is not None:
+            row = self.what.currentRow()
+            self.notes.mark(chosen.number, number)
+            self.what.setCurrentRow(row)
+
+    def _go_to(self, item: QListWidgetItem | None) -> None:
+        if item is not None:
+            self.panes[0].trace.go_to(float(item.data(_TIME)))

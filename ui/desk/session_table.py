@@ -1,0 +1,116 @@
+"""The sessions of one person, the newest first."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, Qt, Signal
+from PySide6.QtWidgets import QHeaderView
+
+from tracker.records import telling
+from tracker.records.rows import SessionRow
+from ui import words
+from ui.desk.table import Index, Table
+
+
+class SessionModel(QAbstractTableModel):
+    """Sessions, the newest first."""
+
+    KEYS = ("when", "ended", "done", "dizzy", "doubt", "notes")
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.rows: list[SessionRow] = []
+        self.notes: dict[str, int] = {}
+
+    def show(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
+        """Show others."""
+        self.beginResetModel()
+        self.rows, self.notes = list(reversed(rows)), notes
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """How many."""
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        """When, how it ended, exercises, dizziness, doubts, notes."""
+        return len(self.KEYS)
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = int(Qt.ItemDataRole.DisplayRole),
+    ) -> Any:
+        """Names of the columns."""
+        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        return words.say(f"desk.scol.{self.KEYS[section]}")
+
+    def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        """Words."""
+        if not index.isValid():
+            return None
+        cells = session_cells(self.rows[index.row()], self.notes)
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return cells[index.column()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return ", ".join(c for c in cells if c) if index.column() == 0 else None
+        return None
+
+
+def note_key(row: SessionRow) -> str:
+    """What notes know a session by."""
+    return row.session_id or row.place
+
+
+def session_cells(row: SessionRow, notes: dict[str, int]) -> list[str]:
+    """What stands in the columns of a session."""
+    clock = (row.started_at or "")[11:16]
+    doubts = dict.fromkeys(d for s in row.sets for d in s.doubts("on_target"))
+    count = notes.get(note_key(row), 0)
+    asked = [
+        words.say("desk.not_asked") if v is None else f"{v:.0f}" for v in (row.before, row.after)
+    ]
+    return [
+        f"{telling.day(row.day)} {clock}".strip(),
+        telling.ended(row.ended),
+        telling.listed(telling.exercise(s.exercise, s.form) for s in row.sets)
+        or words.say("desk.nothing_done"),
+        words.say("desk.dizzy", before=asked[0], after=asked[1]),
+        telling.listed(telling.flag(d) for d in doubts),
+        words.say("desk.notes_count", count=count) if count else "",
+    ]
+
+
+class SessionTable(Table):
+    """Sessions by date; Enter opens one."""
+
+    chosen = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__(words.say("desk.sessions"))
+        self.sessions = SessionModel()
+        self.setModel(self.sessions)
+        header = self.horizontalHeader()
+        for column in (0, 1, 3, 5):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        for column in (2, 4):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+        self.opened.connect(lambda row: self.chosen.emit(self.sessions.rows[row]))
+        self.set_percent(100)
+
+    def show_rows(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
+        """Show sessions."""
+        self.sessions.show(rows, notes)
+        self.arrange()
+
+    def arrange(self) -> None:
+        """One line a session."""
+        line = self.fontMetrics().height()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        self.verticalHeader().setDefaultSectionSize(round(1.7 * line))

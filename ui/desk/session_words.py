@@ -1,0 +1,36 @@
+"""A session's repetitions in words, and the set of another session that is like one."""
+
+from __future__ import annotations
+
+from tracker.records import telling
+from tracker.records.trends import SPECS
+from ui import words
+from ui.desk.session_data import SessionView, SetView
+
+
+def same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
+    """The set of another session that is the same exercise, the same entry if there is one."""
+    if chosen is None:
+        return None
+    wanted = chosen.exercise
+    same = [s for s in view.sets if s.exercise.exercise == wanted.exercise]
+    entry = [s for s in same if s.exercise.entry_id == wanted.entry_id]
+    return next(iter(entry or same), None)
+
+
+def repetition_words(row: dict[str, object]) -> str:
+    """A repetition: its number, and how far each of its turns went."""
+    parts = [words.say("desk.rep", number=row.get("repetition"))]
+    turns = row.get("turns")
+    rows = turns if isinstance(turns, list) else []
+    for turn in (t for t in rows if isinstance(t, dict)):
+        for name in ("amplitude_deg", "amplitude_mm"):
+            value = turn.get(name)
+            if isinstance(value, int | float):
+                shown = telling.value(SPECS[name], float(value))
+                parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
+                break
+        else:
+            shown = telling.NOT_MEASURED
+            parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
+    return ", ".join(parts)

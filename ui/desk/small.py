@@ -1,0 +1,18 @@
+"""Words and buttons in the size of the desk."""
+
+from __future__ import annotations
+
+from ui.widgets.basic import Button, Words
+
+
+def desk_words(text: str = "", *, bold: bool = False, soft: bool = False) -> Words:
+    """Words in the size of the desk."""
+    return Words(text, "desk", bold=bold, soft=soft)
+
+
+def small_button(text: str, name: str = "") -> Button:
+    """A button in the size of the desk."""
+    made = Button(text, "small", name)
+    made.role = "desk"
+    made.set_percent(100)
+    return made

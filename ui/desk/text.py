@@ -1,0 +1,90 @@
+"""The review as text, without Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tracker.records import telling
+from tracker.records.attention import FIRST, Reason
+from tracker.records.index import Records
+from tracker.records.people import Person
+from tracker.records.trends import Series
+
+
+def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
+    """People by what needs eyes first, then what could not be read."""
+    sessions = len(records.rows)
+    if not people:
+        yield f"No sessions were found in {records.folder}."
+    else:
+        yield f"{len(people)} people, {sessions} sessions; who needs a look comes first."
+    for person in people:
+        yield ""
+        yield f"{person.name}  (last session {telling.day(person.last_day)})"
+        for reason in person.reasons:
+            yield f"  {reason_line(reason)}"
+        if not person.reasons:
+            yield "  nothing that needs a look first"
+        yield f"  Practice: {telling.practice(person.adherence)}"
+    if records.unread:
+        yield ""
+        yield "Could not be read:"
+        for unread in records.unread:
+            yield f"  {unread.path}: {unread.why}"
+
+
+def reason_line(reason: Reason) -> str:
+    """A reason with its day, and how often it was so."""
+    mark = "! " if reason.kind in FIRST else "- "
+    return mark + dated(reason)
+
+
+def dated(reason: Reason) -> str:
+    """A reason's words after its day."""
+    often = f" ({reason.times} sessions, the last one shown)" if reason.times > 1 else ""
+    when = f"{telling.day(reason.day)}: " if reason.day else ""
+    return f"{when}{reason.text}{often}"
+
+
+def person_lines(person: Person) -> Iterator[str]:
+    """One person: what to look at, practice, trends, sessions."""
+    side = person.affected_side
+    yield f"{person.name}, affected side: {'not known' if side == 'unknown' else side}"
+    for reason in person.reasons:
+        yield f"  {reason_line(reason)}"
+    yield f"  Practice: {telling.practice(person.adherence)}"
+    for standing in person.conditions:
+        yield f"  Condition: {telling.condition(standing)}"
+    at = None
+    for series in person.series():
+        where = (series.exercise, series.form)
+        if where != at:
+            at = where
+            yield ""
+            yield telling.exercise(*where) if series.exercise else "Whole session"
+        yield f"  {trend_line(series, side)}"
+    yield ""
+    yield "Sessions, the newest first"
+    for row in reversed(person.rows):
+        sets = telling.listed(telling.exercise(s.exercise, s.form) for s in row.sets)
+        yield f"  {telling.day(row.day)}: {telling.ended(row.ended)}; {sets or 'nothing practised'}"
+
+
+def trend_line(series: Series, affected_side: str) -> str:
+    """A figure, its first and last sessions, and whether that is a change."""
+    change = series.change
+    name = telling.figure(series)
+    if series.side and series.side == affected_side:
+        name += " (affected)"
+    measured = sum(p.value is not None for p in series.points)
+    shown = f"{measured} of {len(series.points)} sessions measured"
+    if change.first is None or change.last is None:
+        only = [p.value for p in series.points if p.value is not None]
+        last = telling.value(series.spec, only[-1] if only else None)
+        return f"{name}: {last}; {telling.verdict(series, change)} ({shown})"
+    first = telling.value(series.spec, change.first, unit=False)
+    last = telling.value(series.spec, change.last)
+    text = f"{name}: {first} -> {last}: {telling.verdict(series, change)}"
+    if change.left_out:
+        text += f" ({change.left_out} of {len(series.points)} sessions left out)"
+    return text

@@ -1,0 +1,205 @@
+"""Drawing a trace: lines over time, and what lies behind and above them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
+
+from tracker.records import telling
+from ui import theme, words
+from ui.desk.session_data import Array, SessionView, SetView, Span, events_of, repetitions_of
+
+_STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
+
+
+@dataclass(frozen=True)
+class TracePainter:
+    """A set of a session, drawn from one time to another into a box.
+
+    Lines differ by stroke (solid, dashed, dotted) and not by colour alone.
+    """
+
+    view: SessionView
+    shown: SetView
+    box: QRectF
+    from_s: float
+    to_s: float
+    cursor_s: float
+    not_valid: frozenset[int]
+    colours: QPalette
+
+    def draw(self, painter: QPainter) -> None:
+        """Draw everything, cursor included."""
+        self._draw_spans(painter)
+        low, high = self._range()
+        self._draw_axis(painter, low, high)
+        painter.setClipRect(self.box)
+        self._draw_lines(painter, low, high)
+        painter.setClipping(False)
+        x = self._x(self.cursor_s)
+        painter.setPen(QPen(self.colours.color(QPalette.ColorRole.WindowText), 1.5))
+        if self.box.left() <= x <= self.box.right():
+            painter.drawLine(QPointF(x, self.box.top()), QPointF(x, self.box.bottom()))
+
+    def _x(self, time_s: float) -> float:
+        share = (time_s - self.from_s) / (self.to_s - self.from_s)
+        return self.box.left() + share * self.box.width()
+
+    @property
+    def _times(self) -> Array:
+        return self.view.times_s
+
+    def _range(self) -> tuple[float, float]:
+        """Lowest and highest value of the set's lines, the same however it is zoomed."""
+        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
+        parts = [self.view.columns[c][inside] for c in self.shown.columns.values()]
+        found = np.concatenate(parts) if parts and len(self._times) else np.zeros(0)
+        found = found[np.isfinite(found)]
+        if not len(found):
+            return -1.0, 1.0
+        low, high = float(found.min()), float(found.max())
+        room = max(0.08 * (high - low), 1.0)
+        return low - room, high + room
+
+    def _draw_spans(self, painter: QPainter) -> None:
+        role = QPalette.ColorRole
+        line = QColor(self.colours.color(role.Mid))
+        band = QColor(line)
+        band.setAlphaF(0.16)
+        for span in repetitions_of(self.shown):
+            part = self._part(span)
+            if part is None:
+                continue
+            if span.number is not None and span.number % 2:
+                painter.fillRect(part, band)
+            if span.number in self.not_valid:
+                hatched = QBrush(self.colours.color(role.Accent), Qt.BrushStyle.BDiagPattern)
+                painter.fillRect(part, hatched)
+            painter.setPen(self.colours.color(role.PlaceholderText))
+            if part.width() > painter.fontMetrics().horizontalAdvance(span.text):
+                low = part.adjusted(0, part.height() - painter.fontMetrics().height(), 0, 0)
+                painter.drawText(low, Qt.AlignmentFlag.AlignCenter, span.text)
+        for span in self.view.pauses:
+            part = self._part(span)
+            if part is not None:
+                painter.fillRect(part, QBrush(line, Qt.BrushStyle.Dense7Pattern))
+        for span in self._unseen():
+            part = self._part(span)
+            if part is not None:
+                painter.fillRect(part, QBrush(line, Qt.BrushStyle.FDiagPattern))
+        self._draw_events(painter)
+
+    def _draw_events(self, painter: QPainter) -> None:
+        """A bar above the lines, with its name where there is room."""
+        box = self.box
+        metrics, role = painter.fontMetrics(), QPalette.ColorRole
+        free_from = box.left()
+        for span in sorted(events_of(self.shown), key=lambda s: s.from_s):
+            part = self._part(span)
+            if part is None:
+                continue
+            bar = QRectF(part.left(), box.top() - 7, max(part.width(), 3.0), 5)
+            painter.fillRect(bar, self.colours.color(role.Accent))
+            text = telling.event(span.text)
+            left = max(part.left(), box.left())
+            if left >= free_from and left + metrics.horizontalAdvance(text) <= box.right():
+                painter.setPen(self.colours.color(role.WindowText))
+                painter.drawText(QPointF(left, box.top() - 10), text)
+                free_from = left + metrics.horizontalAdvance(text) + theme.S
+
+    def _unseen(self) -> list[Span]:
+        """Stretches of the set in which the first line was not measured."""
+        if not len(self._times):
+            return []
+        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
+        times = self._times[inside]
+        first = next(iter(self.shown.columns.values()))
+        missing = ~np.isfinite(self.view.columns[first][inside])
+        edges = np.flatnonzero(np.diff(np.concatenate([[0], missing.astype(int), [0]])))
+        return [
+            Span(float(times[a]), float(times[min(b, len(times) - 1)]), "")
+            for a, b in zip(edges[::2], edges[1::2], strict=True)
+        ]
+
+    def _part(self, span: Span) -> QRectF | None:
+        """The box of a span, as far as it is in sight."""
+        box = self.box
+        if span.to_s < self.from_s or span.from_s > self.to_s:
+            return None
+        left = max(self._x(span.from_s), box.left())
+        right = min(self._x(span.to_s), box.right())
+        return QRectF(left, box.top(), right - left, box.height())
+
+    def _draw_axis(self, painter: QPainter, low: float, high: float) -> None:
+        box = self.box
+        role = QPalette.ColorRole
+        metrics = painter.fontMetrics()
+        thin = QPen(self.colours.color(role.Mid), 0.6)
+        ink = self.colours.color(role.WindowText)
+        step = _nice((high - low) * metrics.height() * 1.8 / max(box.height(), 1))
+        for k in range(math.ceil(low / step), math.floor(high / step) + 1):
+            y = box.bottom() - (k * step - low) / (high - low) * box.height()
+            painter.setPen(thin)
+            painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y))
+            painter.setPen(ink)
+            left = QRectF(0, y - metrics.height() / 2, box.left() - 6, metrics.height())
+            right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+            painter.drawText(left, right, words.number(k * step))
+        wide = metrics.horizontalAdvance("0000.0") * 1.6
+        step = _nice((self.to_s - self.from_s) * wide / max(box.width(), 1))
+        for k in range(math.ceil(self.from_s / step), math.floor(self.to_s / step) + 1):
+            x = self._x(k * step)
+            painter.setPen(thin)
+            painter.drawLine(QPointF(x, box.bottom()), QPointF(x, box.bottom() + 5))
+            painter.setPen(ink)
+            below = QRectF(x - wide / 2, box.bottom() + 5, wide, metrics.height())
+            text = words.number(k * step, 0 if step >= 1 else 1)
+            painter.drawText(below, Qt.AlignmentFlag.AlignCenter, f"{text} s")
+
+    def _draw_lines(self, painter: QPainter, low: float, high: float) -> None:
+        box = self.box
+        if not len(self._times):
+            return
+        near = (self._times >= self.from_s - 1.0) & (self._times <= self.to_s + 1.0)
+        x = box.left() + (self._times[near] - self.from_s) / (self.to_s - self.from_s) * box.width()
+        for k, column in enumerate(self.shown.columns.values()):
+            values = self.view.columns[column][near]
+            y = box.bottom() - (values - low) / (high - low) * box.height()
+            painter.setPen(line_pen(self.colours, k))
+            for part in _unbroken(x, y, self._times[near]):
+                painter.drawPolyline(part)
+
+
+def line_pen(palette: QPalette, number: int) -> QPen:
+    """How the n-th line is drawn: strong and solid, then dashed, then dotted."""
+    role = QPalette.ColorRole
+    colours = (role.Highlight, role.BrightText, role.WindowText)
+    pen = QPen(palette.color(colours[number % 3]), 2.2 - 0.3 * (number % 3))
+    pen.setStyle(_STYLES[number % 3])
+    return pen
+
+
+def _unbroken(x: Array, y: Array, times: Array) -> Sequence[QPolygonF]:
+    """Stretches without a hole, thinned where there are many samples to a pixel."""
+    good = np.isfinite(y)
+    joins = good[1:] & good[:-1] & (np.diff(times) < 0.5)
+    starts = np.flatnonzero(np.concatenate([[True], ~joins]))
+    parts = []
+    for a, b in zip(starts, [*starts[1:], len(x)], strict=True):
+        if not good[a] or b - a < 2:
+            continue
+        keep = slice(a, b, max(1, (b - a) // 4000))
+        points = [QPointF(p, q) for p, q in zip(x[keep], y[keep], strict=True)]
+        parts.append(QPolygonF(points))
+    return parts
+
+
+def _nice(rough: float) -> float:
+    """The next of 1, 2, 5 times a power of ten."""
+    power = 10.0 ** math.floor(math.log10(max(rough, 1e-6)))
+    return next(m * power for m in (1, 2, 5, 10) if m * power >= rough * 0.999)

@@ -1,0 +1,121 @@
+"""A trace with its title, its key and the values at the cursor."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from math import isfinite
+
+from PySide6.QtCore import QPointF, QSize
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from tracker.records import telling
+from ui import theme, words
+from ui.desk.session_data import SessionView, SetView, events_of, repetitions_of
+from ui.desk.trace_paint import line_pen
+from ui.desk.trace_view import TraceView
+from ui.widgets.basic import Button, Words
+from ui.widgets.flow import FlowRow
+
+
+class _Stroke(QWidget):
+    """A piece of a line, as it is drawn."""
+
+    def __init__(self, number: int) -> None:
+        super().__init__()
+        self._number = number
+        self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
+
+    def sizeHint(self) -> QSize:
+        """A short piece."""
+        return QSize(36, 12)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw it."""
+        painter = QPainter(self)
+        painter.setPen(line_pen(self.palette(), self._number))
+        y = self.height() / 2
+        painter.drawLine(QPointF(2, y), QPointF(self.width() - 2, y))
+
+
+class TracePane(QWidget):
+    """One session's trace."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.trace = TraceView()
+        self.title = Words(role="desk", bold=True)
+        self.values = Words(role="desk")
+        self.axis = Words(role="desk", soft=True)
+        self._strokes = [_Stroke(k) for k in range(3)]
+        self._names = [Words(role="desk") for _ in range(3)]
+        self.closer = Button("+", "small", words.say("desk.zoom_in"))
+        self.wider = Button("−", "small", words.say("desk.zoom_out"))
+        self.closer.clicked.connect(lambda: self.trace.zoom(0.5))
+        self.wider.clicked.connect(lambda: self.trace.zoom(2.0))
+        self.trace.moved.connect(self._say_values)
+        key = QWidget()
+        row = FlowRow(key)
+        row.setContentsMargins(0, 0, 0, 0)
+        for stroke, name in zip(self._strokes, self._names, strict=True):
+            pair = QWidget()
+            inside = QHBoxLayout(pair)
+            inside.setContentsMargins(0, 0, 0, 0)
+            name.setWordWrap(False)
+            inside.addWidget(stroke)
+            inside.addWidget(name)
+            row.addWidget(pair)
+        self.axis.setWordWrap(False)
+        row.addWidget(self.axis)
+        foot = QHBoxLayout()
+        foot.addWidget(self.values, 1)
+        foot.addWidget(self.closer)
+        foot.addWidget(self.wider)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(theme.S // 2)
+        column.addWidget(self.title)
+        column.addWidget(self.trace, 1)
+        column.addWidget(key)
+        column.addLayout(foot)
+
+    def show_set(self, title: str, view: SessionView | None, chosen: SetView | None) -> None:
+        """Show a set of a session, or only a title while it is read."""
+        self.title.setText(title)
+        self.trace.not_valid = frozenset()
+        columns = [] if chosen is None else list(chosen.columns)
+        for k, (stroke, name) in enumerate(zip(self._strokes, self._names, strict=True)):
+            stroke.setVisible(k < len(columns))
+            name.setVisible(k < len(columns))
+            if k < len(columns):
+                name.setText(words.say(f"desk.line.{columns[k]}"))
+        self.axis.setText("" if chosen is None else words.say(f"desk.axis.{chosen.axis}"))
+        self.trace.show_set(view, chosen)
+
+    def _say_values(self) -> None:
+        """Say where the cursor is, and what is there."""
+        trace = self.trace
+        parts = [words.say("desk.at", time=words.number(trace.cursor_s, 2))]
+        for key, value in trace.values():
+            line = words.say(f"desk.line.{key}")
+            if isfinite(value):
+                shown = words.number(value, 1)
+                parts.append(words.say("desk.line.value", line=line, value=shown))
+            else:
+                parts.append(words.say("desk.line.none", line=line))
+        chosen = trace.shown
+        if chosen is not None:
+            parts += [
+                words.say("desk.rep", number=s.number)
+                for s in repetitions_of(chosen)
+                if s.from_s <= trace.cursor_s < s.to_s
+            ]
+            parts += [
+                telling.event(s.text)
+                for s in events_of(chosen)
+                if s.from_s <= trace.cursor_s <= s.to_s
+            ]
+        text = ", ".join(parts)
+        self.values.setText(text)
+        trace.setAccessibleName(f"{words.say('desk.trace')}: {text}")

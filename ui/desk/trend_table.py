@@ -1,0 +1,231 @@
+"""The trends of one person: a row a figure, under the name of its exercise."""
+
+# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from PySide6.QtCore import QAbstractTableModel, QRectF, Qt
+from PySide6.QtGui import QFont, QPainter, QPalette
+from PySide6.QtWidgets import QHeaderView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from tracker.records import telling
+from tracker.records.trends import Change, Point, Series, Spec
+from ui import theme, words
+from ui.desk.chart import draw_chart
+from ui.desk.table import Index, Table
+
+POINTS_ROLE = int(Qt.ItemDataRole.UserRole) + 1
+#: Last, so that with large text it is the chart and not the words that is out of sight.
+CHART_COLUMN = 4
+
+
+@dataclass(frozen=True)
+class Heading:
+    """A row that names the exercise of those below it."""
+
+    text: str
+
+
+@dataclass(frozen=True)
+class TrendRow:
+    """A row of the trends."""
+
+    series: Series
+    change: Change
+    affected: bool
+
+    @property
+    def cells(self) -> list[str]:
+        """What stands in its columns."""
+        name = telling.figure(self.series)
+        if self.affected:
+            name = words.say("desk.affected", figure=name)
+        spec = self.series.spec
+        known = [p for p in self.series.points if p.value is not None]
+        if self.change.first is None:
+            # Single sessions, where there are too few for a mean.
+            first = point_words(spec, known[0]) if len(known) > 1 else ""
+            last = point_words(spec, known[-1] if known else None)
+        else:
+            first = telling.value(spec, self.change.first)
+            last = telling.value(spec, self.change.last)
+        return [name, first, last, self.verdict, self.chart_words]
+
+    @property
+    def chart_words(self) -> str:
+        """What the chart shows, for who doesn't see it."""
+        points = self.series.points
+        return words.say(
+            "desk.chart",
+            measured=sum(p.value is not None for p in points),
+            all=len(points),
+            doubt=sum(p.value is not None and bool(p.doubts) for p in points),
+        )
+
+    @property
+    def verdict(self) -> str:
+        """Whether it changed."""
+        change = self.change
+        least = ""
+        if change.least is not None:
+            least = telling.value(self.series.spec, change.least)
+        text = words.say(f"desk.change.{change.verdict}", least=least)
+        if change.left_out:
+            text = words.say("desk.change.left_out", text=text, count=change.left_out)
+        return text
+
+
+def point_words(spec: Spec, point: Point | None) -> str:
+    """One value, and whether it is in doubt."""
+    text = telling.value(spec, None if point is None else point.value)
+    doubtful = point is not None and bool(point.doubts)
+    return words.say("desk.in_doubt", value=text) if doubtful else text
+
+
+#: What a therapist asks first stands first.
+ORDER = (
+    "on_target",
+    "clear",
+    "still_deg",
+    "sway_mm",
+    "held_s",
+    "dizziness_before",
+    "dizziness_after",
+    "settled_minutes",
+    "repetitions",
+    "amplitude_deg",
+    "amplitude_mm",
+    "vergence_change_deg",
+    "peak_speed_deg_s",
+    "tempo_bpm",
+)
+
+
+def trend_rows(
+    series: Sequence[Series], affected_side: str, *, only_changed: bool = False
+) -> list[Heading | TrendRow]:
+    """Rows of the table, each exercise under its heading."""
+    rows: list[Heading | TrendRow] = []
+    at: tuple[str, str] | None = None
+    exercises = list(dict.fromkeys((s.exercise, s.form) for s in series))
+    for one in sorted(series, key=lambda s: _order(exercises, s)):
+        if only_changed and one.change.verdict not in ("rose", "fell"):
+            continue
+        where = (one.exercise, one.form)
+        if where != at:
+            at = where
+            name = telling.exercise(*where) if one.exercise else words.say("desk.whole")
+            rows.append(Heading(name))
+        affected = bool(one.side) and one.side == affected_side
+        rows.append(TrendRow(one, one.change, affected))
+    return rows
+
+
+def _order(exercises: Sequence[tuple[str, str]], one: Series) -> tuple[int, int]:
+    """Exercises as they came up, the whole session last: its lines are on top already."""
+    at = exercises.index((one.exercise, one.form)) if one.exercise else len(exercises)
+    return at, ORDER.index(one.figure) if one.figure in ORDER else len(ORDER)
+
+
+class TrendModel(QAbstractTableModel):
+    """The trends."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.rows: list[Heading | TrendRow] = []
+        self.bold = QFont()
+
+    def show(self, rows: Sequence[Heading | TrendRow]) -> None:
+        """Show others."""
+        self.beginResetModel()
+        self.rows = list(rows)
+        self.endResetModel()
+
+    def rowCount(self, parent: Index | None = None) -> int:
+        """How many."""
+        return 0 if parent is not None and parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: Index | None = None) -> int:
+        """Figure, first, last, change, chart."""
+        return 5
+
+    def headerData(
+        self,
+        section: int,
+        orientation: Qt.Orientation,
+        role: int = int(Qt.ItemDataRole.DisplayRole),
+    ) -> Any:
+        """Names of the columns."""
+        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
+            return None
+        keys = ("figure", "first", "last", "change", "trend")
+        return words.say(f"desk.col.{keys[section]}")
+
+    def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
+        """Words, points, and what a screen reader says."""
+        if not index.isValid():
+            return None
+        row, column = self.rows[index.row()], index.column()
+        if isinstance(row, Heading):
+            if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
+                return row.text if column == 0 else ""
+            return self.bold if role == Qt.ItemDataRole.FontRole else None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return "" if column == CHART_COLUMN else row.cells[column]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return ", ".join(row.cells) if column == 0 else row.cells[column]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return row.cells[column]
+        if role == Qt.ItemDataRole.FontRole and row.change.verdict in ("rose", "fell"):
+            return self.bold
+        return row.series.points if role == POINTS_ROLE else None
+
+
+class _ChartDelegate(QStyledItemDelegate):
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        super().paint(painter, option, index)
+        points: Sequence[Point] | None = index.data(POINTS_ROLE)
+        if not points:
+            return
+        palette = QPalette(option.palette)
+        if option.state & QStyle.StateFlag.State_Selected:
+            role = QPalette.ColorRole
+            palette.setColor(role.Highlight, palette.color(role.HighlightedText))
+            palette.setColor(role.Mid, palette.color(role.HighlightedText))
+        draw_chart(painter, QRectF(option.rect), points, palette)
+
+
+class TrendTable(Table):
+    """Trends of each exercise."""
+
+    def __init__(self) -> None:
+        super().__init__(words.say("desk.trends"))
+        self.trends = TrendModel()
+        self.setModel(self.trends)
+        self._charts = _ChartDelegate(self)
+        self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
+        header = self.horizontalHeader()
+        for column in (0, 1, 2, 3):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(CHART_COLUMN, QHeaderView.ResizeMode.Stretch)
+        self.set_percent(100)
+
+    def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
+        """Show trends."""
+        self.trends.show(rows)
+        self.arrange()
+
+    def arrange(self) -> None:
+        """Room for a chart in each row, and headings across the whole width."""
+        self.trends.bold = theme.font("desk", self.percent, bold=True)
+        line = self.fontMetrics().height()
+        self.horizontalHeader().setMinimumSectionSize(5 * line)
+        self.clearSpans()
+        for k, row in enumerate(self.trends.rows):
+            self.setRowHeight(k, round(1.7 * line))
+            if isinstance(row, Heading):
+                self.setSpan(k, 0, 1, 5)

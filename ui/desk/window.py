@@ -1,0 +1,292 @@
+"""The window of the therapist's desk."""
+
+# ruff: noqa: N802 - the names and arguments are Qt's
+
+from __future__ import annotations
+
+import time
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QHBoxLayout,
+    QListWidget,
+    QProgressBar,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from tracker.records.notes import NoteBook, author_of_system
+from tracker.records.people import Person
+from ui import theme, words
+from ui.desk.people_list import PeopleList
+from ui.desk.person_page import PersonPage
+from ui.desk.reading import FolderReading, Found
+from ui.desk.session_page import SessionPage
+from ui.desk.small import desk_words, small_button
+from ui.settings import Settings
+from ui.widgets.basic import Words
+from ui.widgets.paths import shown_path
+
+TICK_MS = 100
+#: The folder is looked through for changes so often. Asking is used in place of the system's
+#: watching, which network and synced folders don't answer to.
+LOOK_AGAIN_S = 10.0
+SMALLEST = (960, 600)
+
+
+class DeskWindow(QWidget):
+    """People on the left, one of them on the right, a session in place of both.
+
+    Parameters
+    ----------
+    folder
+        Holds the sessions.
+    settings
+        Text size and colours, as in the program.
+    today
+        Up to which practice is counted; None for the real day.
+    """
+
+    def __init__(self, folder: Path, settings: Settings, today: date | None = None) -> None:
+        super().__init__()
+        self.settings = settings
+        self._fixed_day = today
+        self.found: Found | None = None
+        self.setMinimumSize(*SMALLEST)
+        self.folder_name = desk_words(soft=True)
+        self.state = desk_words()
+        self.progress = QProgressBar()
+        self.progress.setTextVisible(False)
+        self.progress.setAccessibleName(words.say("desk.looking"))
+        self.stop = small_button(words.say("desk.stop"))
+        self.go_on = small_button(words.say("desk.go_on"))
+        self.faults = small_button("")
+        self.fault_list = QListWidget()
+        self.fault_list.setAccessibleName(words.say("desk.unread.name"))
+        self.people = PeopleList()
+        self._book = NoteBook(folder, author_of_system())
+        self.person_page = PersonPage(lambda: self._book.notes())
+        self.session_page = SessionPage(self._book)
+        self.stack = QStackedWidget()
+        self._arrange()
+        self._connect()
+        self.set_text(settings.text_percent)
+        self._looked_s = 0.0
+        self.reading = FolderReading(folder, self._today)
+        self.open_folder(folder)
+        self._timer = QTimer(self)
+        self._timer.timeout.connect(self.tick)
+        self._timer.start(TICK_MS)
+
+    def _arrange(self) -> None:
+        title = Words(words.say("desk.title"), "lead", bold=True)
+        title.setWordWrap(False)
+        self.open_other = small_button(words.say("desk.open"))
+        self.smaller = small_button("A −", words.say("text_smaller"))
+        self.larger = small_button("A +", words.say("text_larger"))
+        self.colours = small_button("◐", words.say("switch_colours"))
+        head = QHBoxLayout()
+        head.setContentsMargins(theme.M, theme.S, theme.M, 0)
+        head.addWidget(title)
+        head.addWidget(self.folder_name, 1)
+        for button in (self.open_other, self.smaller, self.larger, self.colours):
+            head.addWidget(button)
+        status = QHBoxLayout()
+        status.setContentsMargins(theme.M, 0, theme.M, 0)
+        status.addWidget(self.state, 1)
+        for part in (self.progress, self.stop, self.go_on, self.faults):
+            status.addWidget(part)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(self.people)
+        split.addWidget(self.person_page)
+        split.setStretchFactor(0, 1)
+        split.setStretchFactor(1, 3)
+        split.setChildrenCollapsible(False)
+        split.setSizes([340, 1026])
+        self.split = split
+        self.stack.addWidget(split)
+        self.stack.addWidget(self.session_page)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(theme.S // 2)
+        column.addLayout(head)
+        column.addLayout(status)
+        column.addWidget(self.fault_list)
+        column.addWidget(self.stack, 1)
+        self.fault_list.hide()
+
+    def _connect(self) -> None:
+        self.people.chosen.connect(self.person_page.show_person)
+        self.person_page.opened.connect(self.open_session)
+        self.session_page.left.connect(self.show_people)
+        self.session_page.noted.connect(self.person_page.fill)
+        self.stop.clicked.connect(lambda: self.reading.stop())
+        self.go_on.clicked.connect(lambda: self.reading.start())
+        self.faults.clicked.connect(self.switch_faults)
+        self.open_other.clicked.connect(self.choose_folder)
+        self.smaller.clicked.connect(lambda: self.step_text(-1))
+        self.larger.clicked.connect(lambda: self.step_text(1))
+        self.colours.clicked.connect(self.switch_colours)
+        keys = {
+            "Esc": self.show_people,
+            "Ctrl++": lambda: self.step_text(1),
+            "Ctrl+-": lambda: self.step_text(-1),
+            "Ctrl+0": lambda: self.set_text(100),
+            "Ctrl+O": self.choose_folder,
+            "Ctrl+Z": self.session_page.notes.undo_note,
+            "Ctrl+Q": self.close,
+        }
+        for key, action in keys.items():
+            QShortcut(QKeySequence(key), self).activated.connect(action)
+
+    # --- the folder ---
+
+    def _today(self) -> date:
+        return self._fixed_day or date.today()
+
+    def open_folder(self, folder: Path) -> None:
+        """Read a folder and show it."""
+        self.reading.close()
+        self.reading = FolderReading(folder, self._today)
+        self._book = NoteBook(folder, self._book.author)
+        self.session_page.notes.book = self._book
+        self.found = None
+        self.folder_name.setText(words.say("desk.folder", folder=shown_path(folder)))
+        self.setWindowTitle(f"{words.say('program')} - {words.say('desk.title')}: {folder.name}")
+        self.show_people()
+        self.reading.start()
+        self._say_state()
+
+    def choose_folder(self) -> None:
+        """Ask for another folder."""
+        start = str(self.reading.folder)
+        found = QFileDialog.getExistingDirectory(self, words.say("desk.open"), start)
+        if found:
+            self.open_folder(Path(found))
+
+    def tick(self) -> None:
+        """Take what was read; look again now and then."""
+        was_busy = self.reading.busy
+        found = self.reading.poll()
+        if found is not None:
+            self._show(found)
+        if was_busy or self.reading.busy:
+            self._looked_s = time.monotonic()
+            self._say_state()
+        elif self._may_look_again():
+            self.reading.start()
+        if self.session_page.busy:
+            self.session_page.poll()
+
+    def _may_look_again(self) -> bool:
+        """Not after a stop: who stopped reading doesn't want it to begin by itself."""
+        stopped = self.found is not None and not self.found.records.complete
+        return not stopped and time.monotonic() - self._looked_s >= LOOK_AGAIN_S
+
+    def _show(self, found: Found) -> None:
+        self.found = found
+        self.people.show_people(found.people)
+        self.fault_list.clear()
+        for unread in found.records.unread:
+            text = words.say("desk.unread.row", path=unread.path, why=unread.why)
+            self.fault_list.addItem(text)
+        if not found.records.unread:
+            self.fault_list.hide()
+
+    def _say_state(self) -> None:
+        """How far the reading is, or what was read."""
+        reading, found = self.reading, self.found
+        # A look for changes that finds nothing to read is not worth a word.
+        busy = reading.busy and (found is None or reading.of > 0 or not found.records.complete)
+        self.progress.setVisible(busy)
+        self.stop.setVisible(busy)
+        stopped = found is not None and not found.records.complete and not reading.busy
+        self.go_on.setVisible(stopped)
+        unread = 0 if found is None else len(found.records.unread)
+        self.faults.setVisible(unread > 0)
+        if unread:
+            text = words.say("desk.unread", count=unread)
+            if self.faults.text() != text:
+                self.faults.setText(text)
+                self.faults.setAccessibleName(text)
+        self.progress.setRange(0, reading.of)
+        self.progress.setValue(reading.done)
+        self.state.setText(self._state_words(busy, stopped))
+
+    def _state_words(self, busy: bool, stopped: bool) -> str:
+        reading, found = self.reading, self.found
+        if reading.error is not None:
+            return words.say("desk.failed", why=str(reading.error))
+        if busy:
+            if reading.of:
+                return words.say("desk.reading", done=reading.done, of=reading.of)
+            return words.say("desk.looking")
+        if found is None:
+            return ""
+        sessions = len(found.records.rows)
+        if stopped:
+            return words.say("desk.stopped", count=sessions)
+        return words.say("desk.read", people=len(found.people), sessions=sessions)
+
+    def switch_faults(self) -> None:
+        """Show or hide what could not be read."""
+        self.fault_list.setVisible(self.fault_list.isHidden())
+        if self.fault_list.isVisible():
+            self.fault_list.setFocus()
+
+    # --- pages ---
+
+    def open_session(self, place: str) -> None:
+        """Open a session of the person shown."""
+        person: Person | None = self.person_page.person
+        row = None if person is None else next((r for r in person.rows if r.place == place), None)
+        if person is None or row is None:
+            return
+        self.stack.setCurrentWidget(self.session_page)
+        self.session_page.open_session(self.reading.folder, person, row)
+
+    def show_people(self) -> None:
+        """Back to the people."""
+        self.stack.setCurrentIndex(0)
+        self.people.setFocus()
+
+    # --- looks ---
+
+    def step_text(self, steps: int) -> None:
+        """Larger or smaller text."""
+        known = theme.TEXT_STEPS
+        at = known.index(self.settings.text_percent) + steps
+        self.set_text(known[min(max(at, 0), len(known) - 1)])
+
+    def set_text(self, percent: int) -> None:
+        """Set the text size of everything."""
+        self.settings.text_percent = percent
+        self.fault_list.setFont(theme.font("desk", percent))
+        for widget in self.findChildren(QWidget):
+            change = getattr(widget, "set_percent", None)
+            if change is not None:
+                change(percent)
+        self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
+
+    def switch_colours(self) -> None:
+        """Light to dark and back."""
+        dark = theme.is_dark(self.settings.colours)
+        self.settings.colours = "light" if dark else "dark"
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            theme.apply(app, self.settings.colours)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """End what goes on beside the window."""
+        self._timer.stop()
+        self.reading.close()
+        self.session_page.close_jobs()
+        self.settings.sync()
+        super().closeEvent(event)
