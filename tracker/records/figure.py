@@ -53,6 +53,8 @@ ASPECTS: dict[str, str] = {
     "rest_of_day": "rest of the day",
     "next_morning": "next morning",
     "confirmed": "confirmed",
+    "source": "source",
+    "holds_for": "holds for",
 }
 SIDES = ("right", "left", "up", "down", "forward", "back", "near", "far")
 

@@ -10,6 +10,7 @@ from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
+from tracker.records.of_body import body_figures, table_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -43,7 +44,7 @@ def exercise_figures(place: Place, *, own_setup: bool = False) -> tuple[Figure, 
     tells of its own.
     """
     exercise = CATALOGUE.get(str(place.at("exercise").value))
-    parts = (_dose, _movement, _gaze, _lids, _standing, _answers, _events)
+    parts = (_dose, _table, _movement, _body, _gaze, _lids, _standing, _answers, _events)
     found = [figure for part in parts for figure in part(place, exercise)]
     if own_setup and place.at("setup").value is not None:
         found += gaze_at_setup(place.at("setup"), "gaze")
@@ -90,6 +91,14 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
         for key in MOVEMENT:
             if key in found.names():
                 yield from _of_turns(key, found.at(key), wanted.get(key))
+
+
+def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    yield from body_figures(place)
+
+
+def _table(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    yield from table_figures(place)
 
 
 def _of_turns(key: str, found: Place, wanted: tuple[float, float] | None) -> Iterator[Figure]:

@@ -1,0 +1,61 @@
+"""What is told of shoulders, hands and stands besides the movement's size and speed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tracker.records import units as u
+from tracker.records.figure import Figure, Making
+from tracker.records.places import Place
+
+#: Counts of a kind: key in the summary -> name, and the kinds in order with their words.
+COUNTED: dict[str, tuple[str, dict[str, str]]] = {
+    "direction": (
+        "Way of the rolls",
+        {"back": "back", "forward": "forward", "not_told": "not told"},
+    ),
+    "arm": ("Arm of the bends", {"right": "right", "left": "left", "not_seen": "not seen"}),
+}
+
+
+def body_figures(place: Place) -> Iterator[Figure]:
+    """Which way the shoulders rolled, how high was thrown, with which arm was reached."""
+    body = place.at("body")
+    for key, (name, kinds) in COUNTED.items():
+        found = body.at(key)
+        if found.value is not None:
+            yield _counts(Making("movement", f"body_{key}", name, u.WORDS), found, kinds)
+    throws = body.at("throw_height_mm")
+    if throws.value is not None:
+        make = Making("movement", "throw_height_mm", "Throw above the eyes", u.MILLIMETRES)
+        yield make.read(throws)
+        yield from make.spread(throws)
+
+
+def _counts(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
+    counts = {words: int(found.at(kind).number() or 0) for kind, words in kinds.items()}
+    told = ", ".join(f"{words} {count}" for words, count in counts.items() if count)
+    return make.of(told or None, "none was counted")
+
+
+def table_figures(place: Place) -> Iterator[Figure]:
+    """A chair stand test against its published table: a comparison, no finding."""
+    table = place.at("table")
+    if table.value is None:
+        return
+    reason = table.at("reason").text()
+    seconds = table.at("unit").text() == "s"
+    name = "Five stands" if seconds else "Stands in 30 s"
+    make = Making("dose", "chair_stands", name, u.SECONDS if seconds else u.COUNT)
+    yield make.of(table.at("value").number(), reason)
+    limit = table.at("limit").number()
+    words = Making("dose", "chair_table", "Against the published table", u.WORDS)
+    below = table.at("below_average").truth()
+    if below is None:
+        yield words.of(None, reason)
+        return
+    bound = "longer than" if seconds else "fewer than"
+    verdict = "below average" if below else "not below average"
+    yield words.of(f"{verdict} ({bound} {limit:g} is below)")
+    yield words.of(table.at("source").text(), aspect="source")
+    yield words.of(table.at("holds_for").text(), aspect="holds_for")
