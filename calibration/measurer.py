@@ -54,6 +54,10 @@ class Measurer:
         """The person in use, None before a set-up."""
         return self._profile
 
+    def watch_body(self, on: bool) -> None:
+        """Look for shoulders and hands, too, or no longer."""
+        self._observer.watch_body(on)
+
     def take(self, frame: Frame) -> Sample:
         """Measure one frame."""
         observation = self._observer.observe(frame)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -28,7 +29,8 @@ class Attitude:
 
     ``shift_mm`` moves the neck point; ``look`` is a direction for each eye in
     the head's own axes ``(2, 3)``; ``shut`` closes the lids (0 to 1), ``low``
-    lowers them as in a tired face, ``jaw`` opens the mouth; ``glasses`` are worn or not.
+    lowers them as in a tired face, ``jaw`` opens the mouth; ``glasses`` are worn or not;
+    ``arms`` are the right and the left :class:`~sample_clips.bodies.Arm` of a body.
     """
 
     yaw_deg: float
@@ -40,6 +42,7 @@ class Attitude:
     low: float = 0.0
     jaw: float = 0.0
     glasses: bool = False
+    arms: Any = None
 
     @property
     def rotation(self) -> Array:
@@ -50,6 +53,8 @@ class Attitude:
 class Head:
     """The mesh of one head in millimetres, (right, up, forward) from between the eyeballs.
 
+    What lies below ``lowest_mm`` is not drawn.
+
     Parameters
     ----------
     spec
@@ -59,6 +64,8 @@ class Head:
     neck_mm
         The point about which the head turns.
     """
+
+    lowest_mm = LOWEST_MM
 
     def __init__(
         self,
@@ -92,7 +99,7 @@ class Head:
 
     def _cut(self, placed: Array, body: list[list[int]], to_mm: Array) -> None:
         """Keep head and shoulders; split faces into triangles."""
-        faces = [f for f in body if placed[f, 1].min() > LOWEST_MM]
+        faces = [f for f in body if placed[f, 1].min() > self.lowest_mm]
         triangles = [t for f in faces for t in ([f[0], f[1], f[2]], [f[0], f[2], f[-1]])]
         flat = np.array([t for t in triangles if len(set(t)) == 3])
         kept = np.unique(flat)

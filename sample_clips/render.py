@@ -10,6 +10,8 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
+from sample_clips.bodies import make_body
+from sample_clips.body_score import BODY_KINDS
 from sample_clips.heads import Attitude, Head, make_head
 from sample_clips.people import HEADS, RANDOM, find_head
 from sample_clips.scenario import Scenario, ScenarioError, load_scenario
@@ -30,7 +32,8 @@ def make_score(scenario: Scenario) -> Score:
         except KeyError:
             known = f"{', '.join(HEADS)} and {RANDOM}NUMBER"
             raise ScenarioError(f"head: no head is called {name!r}; there are {known}") from None
-    return Score(scenario, make_head(scenario.head))
+    has_body = scenario.movement.kind in BODY_KINDS
+    return Score(scenario, (make_body if has_body else make_head)(scenario.head))
 
 
 def frames(scenario: Scenario) -> Iterator[tuple[float, Picture, dict[str, float | str]]]:

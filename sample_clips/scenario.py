@@ -44,16 +44,19 @@ class Movement(_Strict):
         "sway_fore_aft",
         "sway_sideways",
         "near_far",
+        "shoulders_back",
+        "shoulders_forward",
+        "toss",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
-    # Height of a rise; of a sway, to each side.
+    # Height of a rise; lift of a shoulder; of a sway, to each side.
     amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
     # Sway of the neck point that goes on besides, to each side.
     sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
     # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
     near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
     far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0
-    # These rises (numbered from 0) go only half-way up.
+    # These rises or rolls (numbered from 0) go only half-way up; these throws stay low.
     half: list[int] = []
     tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
     repetitions: Annotated[int, Field(ge=1, le=200)] = 8
@@ -123,9 +126,10 @@ class Scenario(_Strict):
 
     @model_validator(mode="after")
     def _half_rises_exist(self) -> Scenario:
-        there = self.movement.repetitions if self.movement.kind == "rise" else 0
+        kinds = ("rise", "shoulders_back", "shoulders_forward", "toss")
+        there = self.movement.repetitions if self.movement.kind in kinds else 0
         if any(not 0 <= number < there for number in self.movement.half):
-            raise ValueError(f"movement.half: there are {there} rises, numbered from 0")
+            raise ValueError(f"movement.half: there are {there} of them, numbered from 0")
         return self
 
     @model_validator(mode="after")

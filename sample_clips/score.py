@@ -14,6 +14,8 @@ from typing import Any
 import numpy as np
 
 from sample_clips.angles import Array, direction, turned, yaw_pitch
+from sample_clips.bodies import Arm
+from sample_clips.body_score import BODY_KINDS, arms_at
 from sample_clips.heads import Attitude, Head
 from sample_clips.scenario import Scenario
 
@@ -401,4 +403,11 @@ class Score:
             low=self.scenario.low_lids + self.head.spec.hooded + self._sunk(t),
             jaw=self.jaw(t),
             glasses=self.scenario.glasses,
+            arms=self._arms(t),
         )
+
+    def _arms(self, t: float) -> tuple[Arm, Arm] | None:
+        move = self.scenario.movement
+        if move.kind not in BODY_KINDS:
+            return None
+        return arms_at(t, move, self.cycles, self.start_s)

@@ -9,7 +9,9 @@ from typing import Any
 
 import numpy as np
 
-from sample_clips.angles import yaw_pitch
+from sample_clips.angles import Array, yaw_pitch
+from sample_clips.bodies import SHOULDER, WRIST, Body
+from sample_clips.heads import Attitude
 from sample_clips.score import HELP_RISE_S, UP, Score
 
 #: The columns of a trace, restated: this package knows none of the others.
@@ -39,6 +41,15 @@ COLUMNS = (
     "quality",
     "step",
     "reason",
+    "body_seen",
+    "shoulder_right_x_mm",
+    "shoulder_right_y_mm",
+    "shoulder_left_x_mm",
+    "shoulder_left_y_mm",
+    "wrist_right_x_mm",
+    "wrist_right_y_mm",
+    "wrist_left_x_mm",
+    "wrist_left_y_mm",
 )
 
 
@@ -72,9 +83,24 @@ def truth_row(score: Score, time_s: float) -> dict[str, float | str]:
     for axis, name in enumerate("xyz"):
         row[f"head_{name}_mm"] = float(middle[axis])
         row[f"neck_{name}_mm"] = float(attitude.shift_mm[axis])
+    if isinstance(head, Body):
+        row |= _body_row(head, attitude, middle)
     target = _target_at(step, time_s)
     if target is not None:
         row["target_yaw_deg"], row["target_pitch_deg"] = yaw_pitch(np.array(target) - middle)
+    return row
+
+
+def _body_row(body: Body, attitude: Attitude, eyes_mm: Array) -> dict[str, float | str]:
+    """Shoulders from the neck point, wrists from the eyes: where they are, not as they look."""
+    row: dict[str, float | str] = {"body_seen": 1.0}
+    neck = body.neck_mm + attitude.shift_mm
+    for name, side in (("right", "r"), ("left", "l")):
+        joints = body.joints_in_space(side, attitude)
+        places = {"shoulder": joints[SHOULDER] - neck, "wrist": joints[WRIST] - eyes_mm}
+        for part, place in places.items():
+            row[f"{part}_{name}_x_mm"] = float(place[0])
+            row[f"{part}_{name}_y_mm"] = float(place[1])
     return row
 
 
@@ -114,7 +140,12 @@ def events(score: Score) -> dict[str, Any]:
         found.append(_event("eyes_opened", score.start_s + span.at_s, span.lasts_s))
     for span in scenario.chin_drops:
         found.append(_event("chin_down", score.start_s + span.at_s, span.lasts_s))
-    for first, last in _runs(scenario.movement.half):
+    rises = scenario.movement.half if scenario.movement.kind == "rise" else []
+    low = scenario.movement.half if scenario.movement.kind == "toss" else []
+    for first, last in _runs(low):
+        start, until = score.cycles[first][0], score.cycles[last][0] + score.cycles[last][1]
+        found.append(_event("throw_low", start, until - start))
+    for first, last in _runs(rises):
         start = _top_s(score, first)
         until = _top_s(score, last + 1) if last + 1 < len(score.cycles) else score.end_s
         found.append(_event("not_upright", start, until - start))

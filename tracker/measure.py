@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import nan
 
 import numpy as np
 
+from tracker.body.columns import body_columns
 from tracker.eyes.in_use import EYES
 from tracker.eyes.model import EyeReading
 from tracker.eyes.openness import LidRange, aperture
@@ -60,7 +62,13 @@ def measure(observation: Observation, profile: Profile) -> Sample:
     face, crop = observation.face, observation.crop
     if face is None or crop is None:
         reason = "too_dark" if observation.light < DARK else "no_face"
-        return Sample(observation.time_s, light=observation.light, quality=0.0, reason=reason)
+        return Sample(
+            observation.time_s,
+            light=observation.light,
+            quality=0.0,
+            reason=reason,
+            body_seen=_no_body(observation),
+        )
     start, _ = pose_of_landmarks(profile.shape, face.points_px, profile.camera, rest_pose(profile))
     found = align(profile.template, crop, profile.camera, start)
     reason = _fault(observation, face, found, profile)
@@ -71,6 +79,7 @@ def measure(observation: Observation, profile: Profile) -> Sample:
             light=observation.light,
             quality=0.0,
             reason=reason,
+            body_seen=_no_body(observation),
         )
     return _full_sample(observation, face, found, profile)
 
@@ -115,7 +124,7 @@ def _full_sample(
         eye_yaw, eye_pitch, vergence = eyes.yaw_deg, eyes.pitch_deg, eyes.vergence_deg
         direction = rotation @ direction_from_angles(eye_yaw, eye_pitch)
         gaze_yaw, gaze_pitch = (float(v) for v in angles_from_direction(direction))
-    return Sample(
+    sample = Sample(
         time_s=observation.time_s,
         head_yaw_deg=yaw,
         head_pitch_deg=pitch,
@@ -136,7 +145,17 @@ def _full_sample(
         light=observation.light,
         quality=quality_of(found),
         reason="eyes_shut" if shut else "eyes_unlike" if unlike else "",
+        body_seen=_no_body(observation),
     )
+    if observation.body is None:
+        return sample
+    body = body_columns(observation.body, profile.camera, profile.rest, found.pose)
+    return replace(sample, **body)  # type: ignore[arg-type]
+
+
+def _no_body(observation: Observation) -> float:
+    """A body that was looked for and can't be told is 0; where nobody looked it is unknown."""
+    return 0.0 if observation.body_sought else nan
 
 
 def read_eyes(observation: Observation, pose: Pose, profile: Profile) -> EyeReading | None:

@@ -21,6 +21,7 @@ REASONS = (
     "beyond_setup",
     "varifocal",
     "no_setup",
+    "no_body",
 )
 
 #: Lowest and highest eye-in-head yaw, and pitch, in degrees, that a set-up taught.
@@ -39,6 +40,11 @@ class Sample:
     ``eye_open`` runs from 0 (shut) to 1 (open), ``light`` is the face's mean
     luminance from 0 to 1, ``quality`` from 0 to 1. ``step`` names the step of
     the stage log; ``reason`` says why something is missing, or is empty.
+
+    The body is looked at only where an exercise needs it, and not in every frame:
+    ``body_seen`` is NaN where it was not looked for, 0 where it was not found, else how
+    sure its shoulders are (0 to 1). ``shoulder_*`` are places from the point about which
+    the head turns, ``wrist_*`` from the mid-point of the eyes (:mod:`tracker.body`).
     """
 
     time_s: float
@@ -66,6 +72,15 @@ class Sample:
     quality: float = nan
     step: str = ""
     reason: str = ""
+    body_seen: float = nan
+    shoulder_right_x_mm: float = nan
+    shoulder_right_y_mm: float = nan
+    shoulder_left_x_mm: float = nan
+    shoulder_left_y_mm: float = nan
+    wrist_right_x_mm: float = nan
+    wrist_right_y_mm: float = nan
+    wrist_left_x_mm: float = nan
+    wrist_left_y_mm: float = nan
 
 
 #: The columns of a trace, in file order.

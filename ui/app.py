@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QShortcut
+from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -19,8 +19,10 @@ from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.keys import KEYS
+from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
+from ui.pages.first import FirstPage, Looks
 from ui.pages.gate import GatePage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
@@ -36,10 +38,14 @@ from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
 from ui.reserve import keep_constants_alive
 from ui.screen import geometry_of
+from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
+from ui.share import text_percent
 from ui.widgets.field import TargetField
 from ui.widgets.header import Header
+from ui.widgets.moving import MovementBox
+from ui.widgets.picture import Picture
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
@@ -58,6 +64,7 @@ _PAGE_OF = {
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
     Phase.choose: "choose",
+    Phase.first: "first",
     Phase.tools: "tools",
     Phase.lens: "lens",
     Phase.screen: "screen",
@@ -107,6 +114,7 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
+        self._drawn_percent = 0
         self._covered: tuple[Phase, Task | None] | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
@@ -117,11 +125,15 @@ class Window(QWidget):
         for page in self.pages.values():
             self.stack.addWidget(page)
         self._shortcuts = self._make_shortcuts()
+        self.header.call.connect(self.switch_sharing)
         self.header.sound.connect(self.open_sound)
         self.header.smaller.connect(lambda: self.step_text(-1))
         self.header.larger.connect(lambda: self.step_text(1))
         self.header.colours.connect(self.switch_colours)
         self.director.listeners.append(self.follow)
+        for box in self.findChildren(MovementBox):
+            box.still_asked.connect(self.switch_still)
+        self._hold_still()
         self.set_text(settings.text_percent)
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
@@ -131,6 +143,14 @@ class Window(QWidget):
         remembered = plan or settings.plan
         if remembered is not None and clip is None:
             self.open_plan(remembered)
+        elif settings.starter and clip is None:
+            welcome = self.pages["welcome"]
+            assert isinstance(welcome, WelcomePage)
+            welcome.offer_starter()
+        if plan is None and settings.first_step in STEPS:
+            # No camera goes on by itself when the program starts.
+            step = settings.first_step
+            self.director.open_first("privacy" if step == "camera" else step)
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self.tick)
@@ -146,7 +166,7 @@ class Window(QWidget):
             page.unwell.connect(director.unwell)
             page.ended.connect(lambda: director.end_today())
         return {
-            "welcome": WelcomePage(director, self.open_plan),
+            "welcome": WelcomePage(director, self.open_plan, self._remember_starter),
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
@@ -160,6 +180,16 @@ class Window(QWidget):
             "practice": PracticePage(director, practice_field),
             "summary": SummaryPage(director, self.close),
             "sound": SoundPage(director, self.settings, self.close_sound),
+            "first": FirstPage(
+                director,
+                Looks(
+                    self.settings,
+                    self.set_text,
+                    self.set_colours,
+                    self.set_motion,
+                    self.set_language,
+                ),
+            ),
         }
 
     def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
@@ -172,6 +202,8 @@ class Window(QWidget):
             "text_smaller": lambda: self.step_text(-1),
             "text_normal": lambda: self.set_text(100),
             "colours": self.switch_colours,
+            "still": self.switch_still,
+            "share": self.switch_sharing,
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
@@ -224,11 +256,13 @@ class Window(QWidget):
     def follow(self) -> None:
         """Show the page of the director's phase, or the sound page while nothing new comes."""
         phase = self.director.phase
+        self._remember_first()
         if self._covered is not None:
             was, task = self._covered
             if phase != was or self.director.task is not task:
                 self._covered = None
         self.header.let_sound(self._may_cover())
+        self.header.let_share(self._may_share(), self.director.sharing)
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
@@ -241,10 +275,18 @@ class Window(QWidget):
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
 
+    def _remember_first(self) -> None:
+        """How far the first steps have come, so that the next start goes on from there."""
+        director, settings = self.director, self.settings
+        step = "" if director.first_over else director.first_step
+        if (step or director.first_over) and settings.first_step not in ("", step):
+            settings.first_step = step
+
     def _page(self) -> QWidget:
         """The page of the director's phase, and of its task."""
-        phase, task = self.director.phase, self.director.task
-        if self._covered is not None:
+        director = self.director
+        phase, task = director.phase, director.task
+        if self._covered is not None or (phase == Phase.first and director.first_step == "sound"):
             return self.pages["sound"]
         if phase == Phase.asking and isinstance(task, AskGate):
             return self.pages["gate"]
@@ -270,6 +312,7 @@ class Window(QWidget):
         key = "clip_on" if clip else "camera_on" if director.camera_on else "camera_off"
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
+            self.header.make_room()
         for field in self.fields:
             self._measure(field)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
@@ -294,9 +337,43 @@ class Window(QWidget):
             self.follow()
 
     def close_sound(self) -> None:
-        """Back to where one came from."""
+        """Back to where one came from; as one of the first steps, on to the next."""
+        if self._covered is None:
+            self.director.first_go_on()
+            return
         self._covered = None
         self.follow()
+
+    def _may_share(self) -> bool:
+        """A set-up is not to be disturbed: its targets must stay where they are."""
+        return self.director.phase not in (Phase.setup, Phase.fitting, Phase.saving)
+
+    def switch_sharing(self) -> None:
+        """Lay the window out for a call that it is shared in, or for the person alone."""
+        director = self.director
+        if self._may_share():
+            if director.phase == Phase.exercise and director.target_coming:
+                # The target gets another place, and the set goes on with it there.
+                director.pause_or_go_on()
+            director.sharing = not director.sharing
+            self._lay_out_for_call()
+        self.follow()
+
+    def _lay_out_for_call(self) -> None:
+        sharing = self.director.sharing
+        practice, task = self.pages["practice"], self.pages["task"]
+        assert isinstance(practice, PracticePage) and isinstance(task, TaskPage)
+        practice.set_sharing(sharing)
+        for picture in self.findChildren(Picture):
+            picture.set_hidden(sharing)
+        self._draw_text()
+        task.show_again()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a call the words grow with the window."""
+        super().resizeEvent(event)
+        if self.director.sharing:
+            self._draw_text()
 
     def use_clip(self) -> None:
         """Go on with the sample clip."""
@@ -311,7 +388,10 @@ class Window(QWidget):
         except InputError as error:
             welcome.refuse(str(error))
             return
-        self.settings.plan = path
+        self.settings.plan, self.settings.starter = path, False
+
+    def _remember_starter(self) -> None:
+        self.settings.plan, self.settings.starter = None, True
 
     def step_text(self, steps: int) -> None:
         """Larger or smaller text."""
@@ -322,6 +402,15 @@ class Window(QWidget):
     def set_text(self, percent: int) -> None:
         """Set the text size of everything."""
         self.settings.text_percent = percent
+        self._draw_text()
+
+    def _draw_text(self) -> None:
+        percent = self.settings.text_percent
+        if self.director.sharing:
+            percent = text_percent(self.height(), percent)
+        if percent == self._drawn_percent:
+            return
+        self._drawn_percent = percent
         for widget in self.findChildren(QWidget):
             change = getattr(widget, "set_percent", None)
             if change is not None:
@@ -337,11 +426,32 @@ class Window(QWidget):
 
     def switch_colours(self) -> None:
         """Light to dark and back."""
-        dark = theme.is_dark(self.settings.colours)
-        self.settings.colours = "light" if dark else "dark"
+        self.set_colours("light" if theme.is_dark(self.settings.colours) else "dark")
+
+    def set_colours(self, colours: str) -> None:
+        """Light or dark."""
+        self.settings.colours = colours
         app = QApplication.instance()
         if isinstance(app, QApplication):
             theme.apply(app, self.settings.colours)
+
+    def switch_still(self) -> None:
+        """Drawn movements hold still, or move again."""
+        self.set_motion("moving" if is_still(self.settings.motion) else "still")
+
+    def set_motion(self, motion: str) -> None:
+        """Whether drawn movements move."""
+        self.settings.motion = motion
+        self._hold_still()
+
+    def set_language(self, language: str) -> None:
+        """Remember the language; it holds from the next start on."""
+        self.settings.language = language
+
+    def _hold_still(self) -> None:
+        still = is_still(self.settings.motion)
+        for box in self.findChildren(MovementBox):
+            box.set_still(still)
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

@@ -45,13 +45,14 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.shoulders-back": QT_TRANSLATE_NOOP("turnpost", "Roll your shoulders back"),
     "exercise.shoulders-back.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.",
+        "Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. "
+        "Keep both shoulders in the picture.",
     ),
     "exercise.shoulders-forward": QT_TRANSLATE_NOOP("turnpost", "Roll your shoulders forward"),
     "exercise.shoulders-forward.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head "
-        "level.",
+        "level. Keep both shoulders in the picture.",
     ),
     "exercise.floor-reach": QT_TRANSLATE_NOOP("turnpost", "Pick up from the floor"),
     "exercise.floor-reach.how": QT_TRANSLATE_NOOP(
@@ -67,7 +68,8 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.hand-toss.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your "
-        "eyes and head go with it. If it drops, let it lie and take a new one.",
+        "eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so "
+        "that both hands stay in the picture.",
     ),
     "exercise.stand": QT_TRANSLATE_NOOP("turnpost", "Stand in the corner"),
     "exercise.stand.how": QT_TRANSLATE_NOOP(
@@ -239,14 +241,15 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.vergence": QT_TRANSLATE_NOOP("turnpost", "how far your eyes turn in"),
     "unmeasured.hand": QT_TRANSLATE_NOOP("turnpost", "your hand"),
     "unmeasured.hands": QT_TRANSLATE_NOOP("turnpost", "your hands"),
-    "unmeasured.shoulders": QT_TRANSLATE_NOOP("turnpost", "your shoulders"),
+    "unmeasured.arm": QT_TRANSLATE_NOOP("turnpost", "which arm you use, if it is out of sight"),
+    "unmeasured.shoulder_height": QT_TRANSLATE_NOOP("turnpost", "how high your shoulders go"),
     "unmeasured.direction": QT_TRANSLATE_NOOP("turnpost", "which way your shoulders roll"),
     "unmeasured.gaze_bent": QT_TRANSLATE_NOOP("turnpost", "your eyes while you bend"),
-    "unmeasured.throw_height": QT_TRANSLATE_NOOP("turnpost", "how high you toss"),
+    "unmeasured.object": QT_TRANSLATE_NOOP("turnpost", "the ball itself"),
     "unmeasured.eyes_follow": QT_TRANSLATE_NOOP("turnpost", "if your eyes follow the ball"),
     "unmeasured.feet": QT_TRANSLATE_NOOP("turnpost", "your feet"),
     "unmeasured.steadied": QT_TRANSLATE_NOOP("turnpost", "if you hold on"),
     "unmeasured.hip_bend": QT_TRANSLATE_NOOP("turnpost", "if you bend at the hips"),
-    "unmeasured.norms": QT_TRANSLATE_NOOP("turnpost", "how you do next to other people"),
+    "unmeasured.chair": QT_TRANSLATE_NOOP("turnpost", "how high your chair is"),
     "unmeasured.background": QT_TRANSLATE_NOOP("turnpost", "the scene behind the mark"),
 }

@@ -24,6 +24,8 @@ KEYS: tuple[Key, ...] = (
     Key("text_smaller", "Ctrl+-"),
     Key("text_normal", "Ctrl+0"),
     Key("colours", "Ctrl+D"),
+    Key("still", "S"),
+    Key("share", "F4"),
     Key("sound", "Ctrl+M"),
     Key("full_screen", "F11"),
     Key("quit", "Ctrl+Q"),

@@ -21,7 +21,7 @@ from tracker.session.live import LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
-from tracker.vision.messages import Message
+from tracker.vision.messages import Message, SourceState
 from ui.beats import Tempo
 
 
@@ -38,6 +38,10 @@ class ServiceLike(Protocol):
 
     def request_fit(self, steps: list[Step]) -> None:
         """Ask for a fit; the answer is news."""
+        ...
+
+    def watch_body(self, on: bool) -> None:
+        """Have shoulders and hands measured, too, or no longer."""
         ...
 
     def set_preview(self, on: bool) -> None:
@@ -288,6 +292,9 @@ class World:
         Summaries of earlier sessions with a plan, oldest first.
     cameras
         The cameras there are.
+    look
+        Why a camera can't be used, as far as one can tell without opening it: the state
+        and the driver's word; None where nothing is known to be wrong. It may take long.
     run
         Runs a job beside the window.
     beats
@@ -307,6 +314,7 @@ class World:
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
     make_planned: Callable[[Plan], RecordingLike]
+    look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

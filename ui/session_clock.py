@@ -8,8 +8,6 @@ clock.
 
 from __future__ import annotations
 
-import time
-from collections.abc import Callable
 from math import nan
 from typing import Any
 
@@ -25,7 +23,6 @@ class ClockPart(ExercisePart):
     """Keeps one clock from the first question to the end; without a plan the measuring's."""
 
     conductor: Conductor | None = None
-    clock: Callable[[], float] = staticmethod(time.monotonic)
     _began_s = nan
 
     @property

@@ -7,7 +7,7 @@ from math import isfinite, nan
 from pathlib import Path
 from typing import Any
 
-from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.catalogue import CATALOGUE, needs_body
 from tracker.lens import DEFAULT_LENS, lens_of
 from tracker.session.live import check_found, mark_found
 from tracker.session.stage import Step
@@ -123,10 +123,16 @@ class ExercisePart(SetupPart):
             for a in self._asked
         ]
         self._asked.append(asked)
+        self._watch_body(asked.step.exercise)
         if begin:
             self._begin_steps(from_s)
         else:
             self._begun = len(self._asked)
+
+    def _watch_body(self, exercise: str | None) -> None:
+        """Shoulders and hands cost time: they are looked for only where they are needed."""
+        if self._service is not None:
+            self._service.watch_body(needs_body(exercise))
 
     def _pause(self) -> None:
         now_s = self.now_s

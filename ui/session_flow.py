@@ -11,6 +11,7 @@ from __future__ import annotations
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
+from ui.session_first import FirstPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -19,7 +20,7 @@ from ui.session_state import (
     Phase,
     Trouble,
 )
-from ui.session_tools import ToolsPart
+from ui.speaking import Grave
 
 __all__ = [
     "COUNTDOWN_S",
@@ -37,7 +38,7 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(ToolsPart):
+class Director(FirstPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     # --- commands ---
@@ -55,6 +56,7 @@ class Director(ToolsPart):
             self._open(self.clip.path)
             self._begin_setup()
             return
+        self.prepare_voice()
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
@@ -130,6 +132,7 @@ class Director(ToolsPart):
             self._open(self.camera)
         self.dose = dose
         self.show_picture(False)
+        self._half_said = self._two_said = False
         self._record()
         self._count_from_s = self.now_s
         self._enter(Phase.countdown)
@@ -146,12 +149,15 @@ class Director(ToolsPart):
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
+        self._hush()
         if self.leave_tools():
             return
         if self.conductor is not None:
             self.stop_plan(ended)
         elif self.phase in LIVE_PHASES:
             self._finish(ended)
+            if self.clip is None:
+                self._say((Grave.stop, 0), "say.stopped")
         elif self.phase in (Phase.setup, Phase.fitting, Phase.setup_failed, Phase.camera):
             self._close_service()
             self.trouble = None
@@ -204,6 +210,7 @@ class Director(ToolsPart):
         if self._service is not None:
             for message in self._service.poll():
                 self._take(message)
+        self._tell_look()
         if self._service is not None:
             self._go_on(self.now_s)
         self._advance_plan()
@@ -247,6 +254,7 @@ class Director(ToolsPart):
 
     def _go_on(self, now_s: float) -> None:
         if self.phase == Phase.setup:
+            self._say_setup()
             last = self._last_setup()
             early_s = _FIT_EARLY_S if self.clip is not None else 0.0
             if last is not None and now_s >= last.step.to_s - early_s:
@@ -257,9 +265,13 @@ class Director(ToolsPart):
             and now_s >= self._count_from_s + COUNTDOWN_S
         ):
             self._begin_exercise()
+            if self.phase == Phase.exercise:
+                self._say_begin()
         if self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(now_s)
             self._recording.advance(now_s)
             self._look_at_disk(now_s)
             if self.phase == Phase.exercise:
+                if self.conductor is None and self.clip is None:
+                    self._say_alone(self.live)
                 self._end_when_done(now_s)

@@ -13,12 +13,22 @@ from typing import Any
 from tracker.plan.asked import week_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
-from tracker.practice.tasks import AskGate, AskSound, CountDown, DoSet, Over, Prepare, ShowToday
+from tracker.practice.tasks import (
+    AskGate,
+    AskScores,
+    AskSound,
+    CountDown,
+    DoSet,
+    Over,
+    Prepare,
+    ShowToday,
+)
 from ui.asked import needs_moving_target
 from ui.ports import Job
 from ui.session_place import SETTING_UP
 from ui.session_set import SetPart
 from ui.session_state import COUNTDOWN_S, Phase
+from ui.speaking import Grave
 
 #: Ends that are explained before the summary is shown.
 EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
@@ -60,6 +70,7 @@ class PlannedPart(SetPart):
         history, self._history = self._history, None
         self._forget_session()
         self._began_s, self._told = self.clock(), frozenset()
+        self.scores = None
         # The day on the person's calendar is meant, wherever they are.
         self.week = week_of(self.plan, date.today())
         recording = self._world.make_planned(self.plan)
@@ -88,6 +99,8 @@ class PlannedPart(SetPart):
         asked = conductor.task
         conductor.advance(self.now_s)
         if conductor.task is asked:
+            if isinstance(asked, AskScores) and isinstance(value, dict):
+                self.scores = (asked.when, dict(value))
             conductor.answer(value)
         # Else its time was up just before, and the answer is to nothing.
         self._follow_task()
@@ -202,6 +215,8 @@ class PlannedPart(SetPart):
     def _set_over(self, ended: str) -> None:
         if self.conductor is None:
             super()._set_over(ended)
+            if self.clip is None:
+                self._say((Grave.edge, 0), "say.end")
         else:
             self.set_done()
 

@@ -116,6 +116,7 @@ class SetPart(PlacePart):
     def _end_step(self) -> None:
         """No more of the set is asked for; the conductor tells the recording."""
         self._world.beats.stop()
+        self._watch_body(None)
         now_s = self.now_s
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))

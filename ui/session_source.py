@@ -2,17 +2,27 @@
 
 from __future__ import annotations
 
+import time
+from collections.abc import Callable
 from math import nan
 from typing import Any
 
 from tracker.errors import TurnpostError
 from tracker.vision.messages import SourceState
-from ui.ports import CameraChoice
+from ui.ports import CameraChoice, Job
 from ui.session_state import Phase, SessionState, Trouble
+
+#: So long a camera that we have let go may still seem taken, and so often it is looked at
+#: meanwhile (as in ``tracker.vision.capture.Patience``).
+LET_GO_S, LOOK_AGAIN_S = 0.8, 0.2
 
 
 class SourcePart(SessionState):
     """Opens and ends the measuring; nothing in it waits."""
+
+    clock: Callable[[], float] = staticmethod(time.monotonic)
+    _look: tuple[CameraChoice, Job] | None = None
+    _look_from_s = _looked_s = nan
 
     def look_for_cameras(self) -> None:
         """Ask the system for its cameras, beside the window."""
@@ -44,6 +54,44 @@ class SourcePart(SessionState):
             return
         self._service = service
         service.set_preview(self._preview_wanted)
+        if isinstance(source, CameraChoice):
+            self._begin_look(source)
+
+    def _begin_look(self, camera: CameraChoice) -> None:
+        """See beside the window whether another program has the camera.
+
+        The measuring would find that out too, but needs some seconds to load first.
+        """
+        self._look_from_s = self.clock()
+        self._look_at(camera)
+
+    def _look_at(self, camera: CameraChoice) -> None:
+        self._looked_s = self.clock()
+        self._look = (camera, self._world.run(lambda: self._world.look(camera)))
+
+    def _tell_look(self) -> None:
+        """Say what the look has shown, unless the measuring knows better by now."""
+        if self._look is None:
+            return
+        camera, job = self._look
+        if self._service is None or self.camera is not camera or self.sample is not None:
+            self._look = None
+            return
+        found = job.result if job.done else None
+        if not job.done:
+            return
+        if found is None or job.error is not None:
+            self._look = None
+            return
+        now_s = self.clock()
+        if found[0] == SourceState.busy and now_s - self._look_from_s < LET_GO_S:
+            # It may be ourselves who let it go just now: look once more.
+            if now_s - self._looked_s >= LOOK_AGAIN_S:
+                self._look_at(camera)
+            return
+        self._look = None
+        self.source, self.trouble = found[0], Trouble(*found)
+        self._changed()
 
     def _close_service(self) -> None:
         """End the measuring, beside the window: a camera's driver may hang."""

@@ -29,6 +29,7 @@ class Phase(StrEnum):
     fitting = "fitting"
     setup_failed = "setup_failed"
     choose = "choose"
+    first = "first"
     tools = "tools"
     lens = "lens"
     screen = "screen"
@@ -117,6 +118,10 @@ class SessionState:
         self.glasses = ""
         #: The eye in use: "both", "left" or "right".
         self.eyes = "both"
+        #: Whether the window is laid out for a call that it is shared in.
+        self.sharing = False
+        #: When the symptoms were asked last, and the scores.
+        self.scores: tuple[str, dict[str, int]] | None = None
         self.listeners: list[Callable[[], None]] = []
         self._service: ServiceLike | None = None
         self._recording: RecordingLike | None = None

@@ -1,4 +1,4 @@
-"""What is heard in a planned session: voice, beats or nothing, and which words when.
+"""What is heard: voice, beats or nothing, and which words when.
 
 Seated, with the eyes open, the person chooses. With the eyes shut, or away from the
 screen, sound leads: the voice where there is one, else the beats; never nothing, unless
@@ -18,6 +18,7 @@ from ui import words
 from ui.cards import place_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
+from ui.setup_hint import hint_key
 from ui.speaking import Grave, Rank, Speaking, rank_of_cue
 
 #: Later than this a cue is not about what is being done any more.
@@ -38,6 +39,8 @@ class VoicePart(ClockPart):
     _cue_heard: Cue | None = None
     _half_said = _two_said = False
     _speaking: Speaking | None = None
+    #: The set-up's step and the part of it that were announced.
+    _setup_said = _hint_said = ""
 
     # --- what leads ---
 
@@ -189,20 +192,55 @@ class VoicePart(ClockPart):
 
     def _say_of_set(self, entry: EntryAsked, live: LiveState | None, done: int) -> None:
         """While a set goes on: its cue, and once how much is left."""
+        self._say_cue(live)
+        if entry.seconds is not None:
+            past_s = self.set_ran_s - entry.seconds / 2
+            if not self._half_said and entry.seconds >= _HALF_FROM_S and past_s >= 0:
+                self._half_said = past_s > _HALF_WITHIN_S or self._say((Grave.note, 0), "say.half")
+        elif entry.exercise.counted:
+            self._say_two_left(entry.repetitions, done)
+
+    def _say_cue(self, live: LiveState | None) -> None:
         cue = None if live is None else live.cue
         if cue is not None and cue is not self._cue_heard:
             self._cue_heard = cue
             fresh = self.now_s - cue.said_at_s <= _CUE_FRESH_S
             if fresh and words.has(f"cue.{cue.code}"):
                 self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
-        if entry.seconds is not None:
-            past_s = self.set_ran_s - entry.seconds / 2
-            if not self._half_said and entry.seconds >= _HALF_FROM_S and past_s >= 0:
-                self._half_said = past_s > _HALF_WITHIN_S or self._say((Grave.note, 0), "say.half")
-        elif entry.exercise.counted and (entry.repetitions or 0) >= _COUNTED_FROM:
-            left = (entry.repetitions or 0) - done
-            if left == _TWO and not self._two_said:
-                self._two_said = self._say((Grave.note, 0), "say.two_left")
+
+    def _say_two_left(self, goal: int | None, done: int) -> None:
+        if goal is None or goal < _COUNTED_FROM or goal - done != _TWO or self._two_said:
+            return
+        self._two_said = self._say((Grave.note, 0), "say.two_left")
+
+    # --- the set-up, and an exercise outside a plan ---
+
+    def _ask_setup(self) -> None:
+        self._setup_said = self._hint_said = ""
+        super()._ask_setup()
+
+    def _say_setup(self) -> None:
+        """What to do comes before each kind of step, and where to turn while one turns."""
+        if self.clip is not None or self.trouble is not None:
+            return
+        asked = self.asked
+        coming = asked or self.next_asked
+        if coming is None:
+            return
+        step = coming.step.step
+        if step != self._setup_said and words.has(f"setup.{step}"):
+            self._setup_said, self._hint_said = step, ""
+            self._say((Grave.cue, 0), f"setup.{step}")
+        hint = hint_key(asked, self.now_s)
+        if hint and hint != self._hint_said:
+            self._hint_said = hint
+            self._say((Grave.note, 0), hint)
+
+    def _say_alone(self, live: LiveState | None) -> None:
+        """While an exercise outside a plan goes on: its cue, and once how much is left."""
+        self._say_cue(live)
+        if live is not None:
+            self._say_two_left(live.goal_repetitions, live.repetitions)
 
     @property
     def set_ran_s(self) -> float:

@@ -17,6 +17,9 @@ GLASSES = ("none", "single", "varifocal")
 #: The eye that is watched.
 EYES = ("both", "left", "right")
 
+#: Whether drawn movements move: as the system says, never, or always.
+MOTIONS = ("system", "still", "moving")
+
 #: What may be heard in seated work with the eyes open; the voice comes with the beats.
 SOUNDS = ("voice", "beats", "silence")
 
@@ -106,6 +109,16 @@ class Settings:
         self._store.setValue("sounds", value)
 
     @property
+    def motion(self) -> str:
+        """Whether drawn movements move: one of :data:`MOTIONS`."""
+        found = str(self._store.value("motion", MOTIONS[0]))
+        return found if found in MOTIONS else MOTIONS[0]
+
+    @motion.setter
+    def motion(self, value: str) -> None:
+        self._store.setValue("motion", value)
+
+    @property
     def eyes(self) -> str:
         """The eye that is watched: one of :data:`EYES`."""
         found = str(self._store.value("eyes", EYES[0]))
@@ -116,6 +129,24 @@ class Settings:
         self._store.setValue("eyes", value)
 
     @property
+    def first_step(self) -> str:
+        """The one of the first steps that comes next; empty once they are over."""
+        return str(self._store.value("first_step", "text"))
+
+    @first_step.setter
+    def first_step(self, value: str) -> None:
+        self._store.setValue("first_step", value)
+
+    @property
+    def language(self) -> str:
+        """Code of the language chosen; empty for the system's."""
+        return str(self._store.value("language", ""))
+
+    @language.setter
+    def language(self, value: str) -> None:
+        self._store.setValue("language", value)
+
+    @property
     def plan(self) -> Path | None:
         """The plan opened last."""
         found = str(self._store.value("plan", ""))
@@ -124,6 +155,15 @@ class Settings:
     @plan.setter
     def plan(self, value: Path | None) -> None:
         self._store.setValue("plan", "" if value is None else str(value.absolute()))
+
+    @property
+    def starter(self) -> bool:
+        """Whether the starter that comes with the program was chosen last."""
+        return str(self._store.value("starter", "")) == "yes"
+
+    @starter.setter
+    def starter(self, value: bool) -> None:
+        self._store.setValue("starter", "yes" if value else "")
 
     @property
     def window(self) -> QByteArray | None:

@@ -415,6 +415,9 @@ def programs_for(stage: str, words: Sequence[str]) -> list[str]:
         return []
     needs_server = stage == "test" or (words[:1] == ["demo"] and not has_screen())
     wanted = ["xvfb"] if needs_server and not shutil.which("Xvfb") else []
+    if stage == "test" and not shutil.which("tesseract"):
+        # Reads what a video call leaves of the window.
+        wanted.append("tesseract-ocr")
     for_ci = stage == "test" and bool(os.environ.get("CI"))
     return wanted + (["chromium"] if for_ci and not shutil.which("chromium") else [])
 

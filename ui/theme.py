@@ -31,6 +31,8 @@ from PySide6.QtWidgets import QApplication
 S, M, L, XL = 8, 16, 24, 40
 CORNER = 10
 FOCUS_WIDTH = 4
+#: Width of every line that means something: thinner ones are lost in a video call.
+LINE = 3
 #: Smallest height of a button (40 effective px and more are advised; older hands get 56).
 BUTTON_HEIGHT = 56
 #: Width of a page's text: about 60 characters a line.

@@ -26,7 +26,7 @@ from tracker.session.recovery import Interrupted, interrupted_sessions, save_int
 from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
 from tracker.session.summary import Summary
-from tracker.vision.messages import CameraSource, ClipSource, LazyFactory
+from tracker.vision.messages import CameraSource, ClipSource, LazyFactory, SourceState
 from ui import background
 from ui.beats import beats_until
 from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
@@ -70,6 +70,7 @@ class Recording:
             notes=notes,
             person=None if plan is None else plan.person,
             plan_id=None if plan is None else plan.plan_id,
+            table_group=None if plan is None else plan.table_group,
         )
         self._engine = Engine(self._journal, about=about)
 
@@ -268,6 +269,13 @@ def cameras() -> list[CameraChoice]:
     return [CameraChoice(k, device.description()) for k, device in enumerate(inputs)]
 
 
+def look_at_camera(camera: CameraChoice) -> tuple[SourceState, str] | None:
+    """Why a camera can't be used, where the system tells without opening it (Linux)."""
+    from tracker.vision.cameras import condition
+
+    return condition(_where(camera))
+
+
 def make_world(
     beats: BeatsLike | None = None,
     voice: VoiceLike | None = None,
@@ -278,6 +286,7 @@ def make_world(
         make_service=make_service,
         make_recording=make_recording,
         cameras=cameras,
+        look=look_at_camera,
         run=background.run,
         make_planned=make_planned,
         history=history_of,

@@ -11,8 +11,11 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.desk_words import DESK_WORDS
 from ui.exercise_words import EXERCISE_WORDS
+from ui.figure_words import FIGURE_WORDS
+from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
+from ui.share_words import SHARE_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -122,7 +125,8 @@ WORDS: dict[str, object] = {
     "trouble.busy": QT_TRANSLATE_NOOP("turnpost", "Another program is using the camera."),
     "trouble.busy.do": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Close the other program. In a video call, switch your video off and share this window.",
+        "Close the other program. In a video call, switch your video off there and share this "
+        "window. To stand you then need a helper in the room, or a second device that shows you.",
     ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(
@@ -237,7 +241,7 @@ WORDS: dict[str, object] = {
     "cue.left_picture": QT_TRANSLATE_NOOP("turnpost", "Come back into the picture"),
     "cue.possible_fall": QT_TRANSLATE_NOOP("turnpost", "Are you all right?"),
     "cue.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured just now"),
-    "cue.throw_low": QT_TRANSLATE_NOOP("turnpost", "Throw to eye height"),
+    "cue.throw_low": QT_TRANSLATE_NOOP("turnpost", "A little higher, above your eyes"),
     # reasons
     "reason.no_face": QT_TRANSLATE_NOOP("turnpost", "your face is not in the picture"),
     "reason.too_dark": QT_TRANSLATE_NOOP("turnpost", "it is too dark"),
@@ -257,6 +261,7 @@ WORDS: dict[str, object] = {
     "reason.beyond_setup": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes went farther to the side than in the set-up"
     ),
+    "reason.no_body": QT_TRANSLATE_NOOP("turnpost", "your shoulders and hands are not all seen"),
     "reason.no_setup": QT_TRANSLATE_NOOP("turnpost", "there was no set-up"),
     "reason.silent": QT_TRANSLATE_NOOP("turnpost", "no picture comes from the camera"),
     "reason.restarting": QT_TRANSLATE_NOOP("turnpost", "the measuring is starting again"),
@@ -315,6 +320,7 @@ WORDS: dict[str, object] = {
     "event.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "eyes stayed behind"),
     "event.chin_down": QT_TRANSLATE_NOOP("turnpost", "chin down"),
     "event.not_upright": QT_TRANSLATE_NOOP("turnpost", "not all the way up"),
+    "event.throw_low": QT_TRANSLATE_NOOP("turnpost", "throws below the eyes"),
     "event.possible_fall": QT_TRANSLATE_NOOP("turnpost", "a sudden drop of the head"),
     "event.left_picture": QT_TRANSLATE_NOOP("turnpost", "out of the picture"),
     "event.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured for a while"),
@@ -323,9 +329,12 @@ WORDS: dict[str, object] = {
     "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
+    **FIGURE_WORDS,
+    **FIRST_WORDS,
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,
+    **SHARE_WORDS,
     **TOOLS_WORDS,
     **DESK_WORDS,
 }

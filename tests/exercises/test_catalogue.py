@@ -18,12 +18,14 @@ from tracker.exercises.catalogue import (
     PERMISSIONS,
     Exercise,
     find_exercise,
+    needs_body,
     permission,
     sources,
     why_never,
 )
 from tracker.exercises.counters import CHANNELS, channel_of
 from tracker.exercises.watchers import make_watcher
+from tracker.sample import TRACE_COLUMNS
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.summary import summarise
@@ -93,7 +95,7 @@ def test_what_is_watched_is_what_must_be_seen(exercise: Exercise) -> None:
         assert "possible_fall" in watched
 
 
-#: What was led and timed until now and is counted from head and neck.
+#: What is counted from elsewhere than the head's turns.
 COUNTED_FROM = {
     "floor-reach": "head_reach",
     "sit-to-stand": "head_rise",
@@ -104,15 +106,27 @@ COUNTED_FROM = {
     "stand-head-shake": "head_yaw",
     "head-tilts": "head_roll",
     "near-far": "eye_vergence",
+    "shoulders-back": "shoulder_lift",
+    "shoulders-forward": "shoulder_lift",
+    "hand-toss": "hand_throw",
 }
 
 
-def test_what_the_head_and_the_neck_tell_is_counted() -> None:
+def test_what_head_neck_shoulders_and_hands_tell_is_counted() -> None:
     for exercise_id, channel in COUNTED_FROM.items():
         assert find_exercise(exercise_id).channel == channel
-    # Shoulders and hands need more than a head.
-    for exercise_id in ("shoulders-back", "shoulders-forward", "hand-toss", "walk"):
+    for exercise_id in ("walk", "stairs", "partner-turns"):
         assert not find_exercise(exercise_id).counted
+
+
+@EVERY
+def test_a_body_is_looked_for_only_where_it_is_needed(exercise: Exercise) -> None:
+    uses = channel_of(exercise.channel).body or exercise.channel == "head_reach"
+    assert needs_body(exercise.id) == uses
+
+
+def test_an_unknown_exercise_needs_no_body() -> None:
+    assert not needs_body(None) and not needs_body("nothing")
 
 
 @EVERY
@@ -171,8 +185,10 @@ def test_an_unknown_exercise_is_refused() -> None:
 @EVERY
 def test_every_exercise_goes_through_the_engine(exercise: Exercise) -> None:
     # Everything that is counted from has to be there: what was never measured has no count.
+    body = {n: 0.0 for n in TRACE_COLUMNS if n.startswith(("shoulder_", "wrist_"))}
+    body["body_seen"] = 1.0
     samples = [
-        replace(s, neck_x_mm=0.0, neck_y_mm=0.0, neck_z_mm=0.0, vergence_deg=6.0)
+        replace(s, neck_x_mm=0.0, neck_y_mm=0.0, neck_z_mm=0.0, vergence_deg=6.0, **body)
         for s in turns_samples()
     ]
     record = run_samples(samples, steps(exercise.id), SessionInfo())

@@ -6,7 +6,7 @@ from math import isnan, nan
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from scipy.signal import find_peaks
 
@@ -68,6 +68,8 @@ def test_sways_are_counted_exactly(number: int, channel: str) -> None:
 
 @settings(max_examples=150, deadline=None)
 @given(NUMBERS, st.sampled_from([("neck_fore_aft", 6.1), ("neck_sideways", 11.0)]))
+@example(9_289_931, ("neck_fore_aft", 6.1))  # a slow drift of 36 mm there and back
+@example(9_289_931, ("neck_sideways", 11.0))
 def test_ordinary_sway_is_not_counted(number: int, case: tuple[str, float]) -> None:
     """RMS of young adults, estimated from open data: fore-aft on the floor, sideways on foam."""
     channel, rms = case

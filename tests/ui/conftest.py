@@ -29,10 +29,19 @@ def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
     app = QApplication.instance()
     assert isinstance(app, QApplication)
 
-    def build(clip: ClipPlan | None = None, percent: int = 100, colours: str = "light") -> Window:
+    def build(
+        clip: ClipPlan | None = None,
+        percent: int = 100,
+        colours: str = "light",
+        *,
+        first: str | None = "",
+    ) -> Window:
         theme.apply(app, colours)
         settings = Settings(tmp_path / "window.ini")
         settings.text_percent, settings.colours = percent, colours
+        if first is not None:
+            # Most tests are of somebody who has been here before.
+            settings.first_step = first
         window = Window(fake.world(), clip=clip, demo_clip=lambda: PLAN, settings=settings)
         window._timer.stop()
         window.resize(*SIZE)

@@ -51,7 +51,7 @@ class FakeService:
         self.news: list[Message] = []
         self.fit_steps: list[Step] | None = None
         self.started = self.stopped = False
-        self.preview_on = False
+        self.preview_on = self.body_on = False
         self.picture: Any = None
 
     def start(self) -> None:
@@ -64,6 +64,9 @@ class FakeService:
 
     def request_fit(self, steps: list[Step]) -> None:
         self.fit_steps = steps
+
+    def watch_body(self, on: bool) -> None:
+        self.body_on = on
 
     def set_preview(self, on: bool) -> None:
         self.preview_on = on
@@ -206,6 +209,7 @@ class FakeWorld:
 
     folder: Path
     cameras: list[CameraChoice] = field(default_factory=lambda: [CAMERA])
+    look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     services: list[FakeService] = field(default_factory=list)
     recordings: list[FakeRecording] = field(default_factory=list)
     beats: Beats = field(default_factory=Beats)
@@ -225,6 +229,7 @@ class FakeWorld:
             make_service=self._service,
             make_recording=self._recording,
             cameras=lambda: list(self.cameras),
+            look=lambda camera: self.look(camera),
             run=run_at_once,
             make_planned=self._planned,
             kept_profile=lambda camera, glasses: (

@@ -190,9 +190,18 @@ def test_an_entry_without_a_plan_is_refused(
 
 
 def test_what_is_not_counted_says_so(trace: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["check", str(trace), "--exercise", "shoulders-back"]) == 0
+    assert main(["check", str(trace), "--exercise", "walk"]) == 0
     out = capsys.readouterr().out
     assert "not counted: the camera does not count this exercise" in out
+    assert "amplitude" not in out
+
+
+def test_shoulders_that_were_never_looked_for_have_no_count(
+    trace: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["check", str(trace), "--exercise", "shoulders-back"]) == 0
+    out = capsys.readouterr().out
+    assert "not counted: what it is counted from was never measured" in out
     assert "amplitude" not in out
 
 

@@ -303,20 +303,15 @@ def test_a_pause_keeps_the_count(begin: Callable[..., Person]) -> None:
     assert isinstance(person.director.task, AskAfterSet)
 
 
-def test_what_is_not_counted_lasts_until_it_is_said_to_be_done(
-    begin: Callable[..., Person],
-) -> None:
-    person = begin(plan_of(SHOULDERS))
+def test_shoulders_are_looked_for_in_their_set_alone(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(SHOULDERS, TURNS))
     person.get_in_place(1)
+    service = person.fake.service
+    assert not service.body_on
     person.measured(3.2, seen)
-    person.measured(60.0, seen)
-    assert person.director.phase == Phase.exercise
-    # What isn't counted must not read as none.
-    page: Any = person.window.pages["practice"]
-    assert page.asked.text() == "3 times"
-    assert page.field.state.count is None
-    person.choose("Done")
-    assert isinstance(person.director.task, AskAfterSet)
+    assert isinstance(person.director.task, DoSet) and service.body_on
+    person.director.set_done()
+    assert not service.body_on
 
 
 def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Person]) -> None:

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import FakeWorld, Make, seen, turning
 from tests.ui.patient import (
-    SHOULDERS,
     SPACE,
     STAND,
     TURNS,
@@ -142,15 +141,6 @@ def test_a_target_is_left_alone(begin: Begin) -> None:
     person.measured(3.2, seen)
     turned(person, 2.0)
     assert not board.isVisible()
-
-
-def test_what_nobody_counts_shows_how_long_it_has_gone_on(begin: Begin) -> None:
-    person = begin(plan_of(SHOULDERS))
-    person.get_in_place(1)
-    person.measured(3.2, seen)
-    person.measured(70.0, seen)
-    board: Any = person.window.pages["practice"].board  # type: ignore[attr-defined]
-    assert (board.figure.figure.text(), board.figure.caption.text()) == ("1:10", "so far")
 
 
 def walking(begin: Begin, entry: Entry) -> Person:

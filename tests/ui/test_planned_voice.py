@@ -105,7 +105,7 @@ def test_seated_the_place_the_start_two_left_and_the_end_are_spoken(
 def test_a_timed_set_standing_is_led_by_the_voice(begin: Begin, voice: Voice) -> None:
     person = begin(plan_of(STAND))
     to_standing_set(person)
-    assert voice.texts[1:] == ["Stand firm. It begins in 10 seconds.", "Begin now."]
+    assert voice.texts[-2:] == ["Stand firm. It begins in 10 seconds.", "Begin now."]
     began_s = voice.spoken[-1][0]
     voice.spoken.clear()
     person.measured(10.5, still)
@@ -474,7 +474,7 @@ def test_nothing_covers_a_set_and_what_comes_uncovers_itself(begin: Begin, voice
     window = person.window
     person.get_in_place(1)
     person.measured(3.2, seen)
-    assert not window.header.buttons[0].isEnabled()
+    assert not window.header.sounding.isEnabled()
     window.open_sound()
     assert window.stack.currentWidget() is window.pages["practice"]
     turned(person, 8.0)

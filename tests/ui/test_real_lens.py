@@ -46,7 +46,9 @@ def test_a_sheet_before_the_camera_ends_in_a_kept_lens(qtbot: QtBot, tmp_path: P
         return Service(ClipSource(clip), factory, keep_spare=False)
 
     world = replace(wiring.make_world(), make_watcher=watch, cameras=lambda: [CAMERA])
-    window = Window(world, clip=None, demo_clip=lambda: PLAN, settings=Settings(tmp_path / "s.ini"))
+    settings = Settings(tmp_path / "s.ini")
+    settings.first_step = ""
+    window = Window(world, clip=None, demo_clip=lambda: PLAN, settings=settings)
     qtbot.addWidget(window)
     window.show()
     window.director.open_tools()

@@ -74,6 +74,7 @@ def window(
     monkeypatch.setattr(wiring, "make_service", plain_service)
     plan = wiring.clip_plan(clip)
     settings = Settings(tmp_path / "window.ini")
+    settings.first_step = ""
     made = Window(wiring.make_world(), clip=plan, demo_clip=lambda: plan, settings=settings)
     qtbot.addWidget(made)
     made.resize(1366, 768)

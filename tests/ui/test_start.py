@@ -241,9 +241,9 @@ def test_a_browser_is_brought_for_ci_alone(monkeypatch: pytest.MonkeyPatch) -> N
     monkeypatch.setattr(start.sys, "platform", "linux")
     monkeypatch.setattr(start.shutil, "which", lambda _: None)
     monkeypatch.delenv("CI", raising=False)
-    assert start.programs_for("test", ["test"]) == ["xvfb"]
+    assert start.programs_for("test", ["test"]) == ["xvfb", "tesseract-ocr"]
     monkeypatch.setenv("CI", "true")
-    assert start.programs_for("test", ["test"]) == ["xvfb", "chromium"]
+    assert start.programs_for("test", ["test"]) == ["xvfb", "tesseract-ocr", "chromium"]
     assert start.programs_for("run", ["plan"]) == []
     monkeypatch.setattr(start.shutil, "which", lambda name: f"/usr/bin/{name}")
     assert start.programs_for("test", ["test"]) == []

@@ -54,6 +54,7 @@ class FakeMeasurer:
     fit_s: float = 0.0
     seen: int = 0
     numbers: list[int] = field(default_factory=list)
+    body: bool = False
 
     def take(self, frame: Frame) -> Sample:
         number = number_in(frame.image)
@@ -71,7 +72,11 @@ class FakeMeasurer:
             light=os.getpid(),
             eye_open=self.seen,
             face_height_px=float(self.profile is not None),
+            body_seen=float(self.body),
         )
+
+    def watch_body(self, on: bool) -> None:
+        self.body = on
 
     def _first_time(self) -> bool:
         if Path(self.hang_once).exists():

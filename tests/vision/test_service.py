@@ -444,6 +444,19 @@ def test_preview_comes_back_after_a_restart(start: Start) -> None:
     watch.until(lambda: not np.array_equal(watch.service.preview(), old))
 
 
+def test_a_body_is_looked_for_on_request_and_by_a_new_process_too(start: Start) -> None:
+    watch = start(EndlessSource())
+    watch.until(lambda: len(watch.samples) > 3)
+    assert watch.samples[-1].body_seen == 0.0
+    watch.service.watch_body(True)
+    watch.until(lambda: watch.samples[-1].body_seen == 1.0)
+    first = watch.pid
+    os.kill(first, signal.SIGKILL)
+    watch.until(lambda: watch.pid != first and watch.samples[-1].body_seen == 1.0)
+    watch.service.watch_body(False)
+    watch.until(lambda: watch.samples[-1].body_seen == 0.0)
+
+
 def test_program_that_does_not_ask_for_news_is_waited_for(start: Start) -> None:
     watch = start(EndlessSource(), Limits(dead_s=0.6))
     watch.until(lambda: len(watch.samples) > 5)

@@ -54,6 +54,7 @@ PRIORITY: tuple[str, ...] = (
     "chin_down",
     "head_moved",
     "not_upright",
+    "throw_low",
     "too_fast",
     "too_large",
     "too_small",

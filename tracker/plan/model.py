@@ -13,6 +13,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
 from tracker.exercises.catalogue import Eyes, Posture, Support, Surface
 from tracker.exercises.catalogue import sources as src
+from tracker.session.chair_stands import AgeGroup, Sex
 
 FORMAT = "turnpost-plan"
 FORMAT_VERSION = 1
@@ -165,6 +166,10 @@ class Plan(Part):
     starts_on: date | None = Field(None, description="First day; weeks of ladders count from it.")
     affected_side: Literal["right", "left", "both", "unknown"] = "unknown"
     kind_of_loss: Literal["acute", "chronic", "bilateral", "other"] = "other"
+    age_group: AgeGroup | None = Field(
+        None, description="For the published tables of chair stands only; no default."
+    )
+    sex: Sex | None = Field(None, description="For the same tables only; no default.")
     words: Text = Field("", description="From the therapist to the patient.")
     bouts_a_day: Annotated[int, Field(ge=1, le=12)] = Field(
         3, description=f"Default: at least 3 times a day, {src.GUIDELINE}."
@@ -184,6 +189,13 @@ class Plan(Part):
     clearance: Annotated[list[ClearanceItem], Field(max_length=40)] = []
     stages: Annotated[list[Stage], Field(max_length=MAX_STAGES)] = []
     entries: Annotated[list[Entry], Field(min_length=1, max_length=MAX_ENTRIES)]
+
+    @property
+    def table_group(self) -> dict[str, str | None] | None:
+        """Age group and sex for the tables of chair stands; None where neither is given."""
+        if self.age_group is None and self.sex is None:
+            return None
+        return {"age_group": self.age_group, "sex": self.sex}
 
     def entries_of(self, stage_id: str) -> list[Entry]:
         """Entries of a stage, in order."""

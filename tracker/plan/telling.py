@@ -24,6 +24,8 @@ _COUNTED_FROM = {
     "eye_yaw": "counted: gaze",
     "eye_pitch": "counted: gaze",
     "eye_vergence": "counted: vergence",
+    "shoulder_lift": "counted: shoulders",
+    "hand_throw": "counted: hands",
     HELD: "held, timed",
     GUIDED: "led, not counted",
 }
@@ -78,6 +80,9 @@ def _head(plan: Plan, week: int) -> Iterator[str]:
     start = f", from {plan.starts_on}" if plan.starts_on else ""
     yield f"plan {plan.plan_id}, for {plan.person or 'nobody named'}{start}, week {week}"
     yield f"affected side {plan.affected_side}, kind of loss {plan.kind_of_loss}"
+    if plan.table_group is not None:
+        group = f"{plan.age_group or 'no age group'}, {plan.sex or 'no sex given'}"
+        yield f"for the published tables of chair stands: {group}"
     yield (
         f"{plan.bouts_a_day} bouts a day, {plan.days_a_week} days a week, "
         f"{plan.rest_s:g} s rest, target {plan.seat_distance_mm / 10:g} cm away"

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any, Protocol
 
 from tracker.errors import InputError
+from tracker.exercises.catalogue import needs_body
 from tracker.frame import Frame
 from tracker.sample import Reach, Sample
 from tracker.session.engine import Engine
@@ -108,7 +109,7 @@ def measured_clip(
     setup = setup_steps(asked)
     setup_end_s = max((s.to_s for s in setup), default=None)
     held: list[Sample] = []
-    source = iter(frames)
+    source = _watching(frames, measurer, asked)
     first_after: Sample | None = None
     notes: list[str] = [] if setup else ["no_setup"]
     found: dict[str, object] = {}
@@ -158,6 +159,21 @@ def run_samples(
         engine.advance(max(ends))
     engine.finish("finished")
     return session_record(journal.content())
+
+
+def _watching(
+    frames: Iterable[Frame], measurer: ClipMeasurer, steps: Sequence[Step]
+) -> Iterator[Frame]:
+    """The frames; before each the measurer knows whether a body is to be looked for."""
+    spans = [(s.from_s, s.to_s) for s in steps if needs_body(s.exercise)]
+    watch = getattr(measurer, "watch_body", None)
+    on = False
+    for frame in frames:
+        wanted = any(from_s <= frame.time_s < to_s for from_s, to_s in spans)
+        if watch is not None and wanted != on:
+            watch(wanted)
+            on = wanted
+        yield frame
 
 
 def _fit(

@@ -181,7 +181,7 @@ class Engine:
             step=step,
             elapsed_s=max(0.0, now_s - step.from_s) if step is not None else 0.0,
             measured=measured,
-            reason="" if measured else (last.reason if last is not None and heard else "gap"),
+            reason="" if measured else _why_not(last if heard else None, run),
             **state,  # type: ignore[arg-type]
         )
 
@@ -265,6 +265,14 @@ class Engine:
             run.finish(end_s)
             self._last_cue_s = run.last_cue_s
         self._done.add(number)
+
+
+def _why_not(last: Sample | None, run: ExerciseRun | None) -> str:
+    """Why nothing is measured now, by the last sample that was heard."""
+    if last is None:
+        return "gap"
+    body = run is not None and run.counter.channel.body
+    return last.reason or ("no_body" if body else "")
 
 
 def _is_reach(value: object) -> bool:

@@ -81,7 +81,10 @@ def measured_fraction(
     if span_s <= 0 or not samples:
         return 0.0
     channel = channel_of(exercise.channel)
-    good = np.array([is_measured(s, channel) for s in samples])
+    if channel.body:
+        # A body isn't looked for in every frame.
+        samples = [s for s in samples if isfinite(s.body_seen)]
+    good = np.array([is_measured(s, channel) for s in samples], dtype=bool)
     return round(min(1.0, float(stands_for_s(samples, to_s)[good].sum() / span_s)), 4)
 
 
@@ -221,16 +224,16 @@ def eyes_closed_fraction(samples: Sequence[Sample]) -> Figure:
     return {"value": round(shut / len(known), 4), "n": len(known), "reason": None}
 
 
-def repetition_rows(turns: Sequence[Turn]) -> list[dict[str, Any]]:
-    """One row for each repetition: its two turns."""
+def repetition_rows(turns: Sequence[Turn], each: int = 2) -> list[dict[str, Any]]:
+    """One row for each repetition: its turns, ``each`` of them."""
     rows = []
-    for k in range(0, len(turns) - 1, 2):
-        pair = turns[k : k + 2]
+    for k in range(0, len(turns) - each + 1, each):
+        pair = turns[k : k + each]
         rows.append(
             {
-                "repetition": k // 2 + 1,
+                "repetition": k // each + 1,
                 "start_s": round(pair[0].start_s, 3),
-                "end_s": round(pair[1].peak_s, 3),
+                "end_s": round(pair[-1].peak_s, 3),
                 "turns": [
                     {
                         "side": t.side,

@@ -20,7 +20,8 @@ class SessionInfo(BaseModel):
     ``setup`` holds what the set-up found (``camera`` with its field of view, how that is
     known and its error; ``screen``, ``distance_mm``, ``glasses``, ``eyes``,
     ``calibration``, ``gaze_error_deg``, ``check``, ``mark``, ``findings``), ``gate`` what
-    was asked and answered before.
+    was asked and answered before, ``table_group`` the age group and sex that the plan gives
+    for the published tables of chair stands.
     """
 
     model_config = ConfigDict(extra="allow", frozen=True)
@@ -32,6 +33,7 @@ class SessionInfo(BaseModel):
     program_version: str = ""
     setup: dict[str, Any] = {}
     gate: dict[str, Any] | None = None
+    table_group: dict[str, str | None] | None = None
     notes: tuple[str, ...] = ()
 
 

@@ -14,8 +14,11 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from tracker.errors import InputError, RunError
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.counters import channel_of
 from tracker.session.files import data_folder
 from tracker.session.journal import JournalContent, read_journal
 from tracker.session.lock import BINARY, lock
@@ -123,4 +126,11 @@ def _started_at(content: JournalContent) -> str:
 
 def _repetitions(content: JournalContent) -> int:
     turns = Counter(str(r.get("number")) for r in content.of("turn"))
-    return sum(n // 2 for n in turns.values())
+    done = {str(r.get("number")): r.get("step") for r in content.of("step")}
+    return sum(n // _turns_each(done.get(number)) for number, n in turns.items())
+
+
+def _turns_each(step: Any) -> int:
+    """How many turns are a repetition in the exercise of a step's record."""
+    exercise = CATALOGUE.get(str(step.get("exercise"))) if isinstance(step, dict) else None
+    return channel_of("" if exercise is None else exercise.channel).turns_each

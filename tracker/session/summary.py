@@ -20,6 +20,8 @@ from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
+from tracker.session.body_figures import body_figures
+from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
@@ -101,6 +103,7 @@ class ExerciseSummary(_Part):
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
+    table: dict[str, Any] | None = None
 
 
 class NotDone(_Part):
@@ -169,7 +172,7 @@ def summarise(record: SessionRecord) -> Summary:
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),
         exercises=[
-            exercise_summary(e, about.notes, about.setup).model_copy(
+            exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
                 update={"symptoms": said.symptoms_of_set(e, record)}
             )
             for e in record.exercises
@@ -185,15 +188,20 @@ def exercise_summary(
     record: ExerciseRecord,
     notes: Sequence[str] = (),
     session_setup: Mapping[str, Any] | None = None,
+    table_group: Mapping[str, Any] | None = None,
 ) -> ExerciseSummary:
-    """Summary of one exercise; its own set-up goes before that of the session."""
+    """Summary of one exercise; its own set-up goes before that of the session.
+
+    ``table_group`` is the age group and sex for the published tables of chair stands.
+    """
     step, turns, samples = record.step, record.turns, record.samples
     setup = record.setup
     exercise = find_exercise(step.exercise or "")
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
     by_eyes = exercise.channel.startswith("eye")
-    by_place = channel_of(exercise.channel).unit == "mm"
+    channel = channel_of(exercise.channel)
+    by_place = channel.unit == "mm"
     movement = _movement(record, exercise) if exercise.counted and not by_place else None
     not_counted = _why_no_count(exercise, fraction, span_s)
     return ExerciseSummary(
@@ -201,7 +209,7 @@ def exercise_summary(
         entry_id=step.entry_id,
         prescribed=_prescribed(record, exercise),
         done=Done(
-            repetitions=None if not_counted else len(turns) // 2,
+            repetitions=None if not_counted else len(turns) // channel.turns_each,
             turns=None if not_counted else len(turns),
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
@@ -210,9 +218,7 @@ def exercise_summary(
         ),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
-        body=figures.place_figures(turns, by_cycle=exercise.channel == "head_reach")
-        if by_place
-        else None,
+        body=body_figures(exercise, turns, samples) if by_place else None,
         gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
         if exercise.on_target
         else None,
@@ -221,7 +227,7 @@ def exercise_summary(
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
         sway=_sway(record, exercise),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
-        repetitions_list=figures.repetition_rows(turns),
+        repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
         quality=flags_of(samples, fraction, (*notes, *(setup.notes if setup else ()))),
         not_measured=list(exercise.not_measured),
@@ -229,6 +235,7 @@ def exercise_summary(
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
         own_count=_asked_only(record.answers, "own_count"),
+        table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
     )
 
 
@@ -276,7 +283,8 @@ def _why_no_count(exercise: Exercise, fraction: float, span_s: float) -> str | N
 def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     if _posture(record.step, exercise) != "standing":
         return standing.no_sway("not a standing exercise")
-    if channel_of(exercise.channel).unit == "mm":
+    channel = channel_of(exercise.channel)
+    if channel.unit == "mm" and not channel.body:
         return standing.no_sway("the movement that was asked for is itself a sway or a stand")
     if not exercise.needs:
         return standing.no_sway(NOT_COUNTED)

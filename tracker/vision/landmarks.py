@@ -53,7 +53,7 @@ class Face:
 
 
 @contextmanager
-def _quiet_native_code() -> Iterator[None]:
+def quiet_native_code() -> Iterator[None]:
     """Keep the library's own start-up lines off the terminal; they help no user."""
     try:
         sys.stderr.flush()
@@ -100,7 +100,7 @@ class LandmarkFinder:
             output_face_blendshapes=True,
         )
         try:
-            with _quiet_native_code():
+            with quiet_native_code():
                 self._landmarker: Any = vision.FaceLandmarker.create_from_options(options)
                 # The first picture makes it build its graph, and say so.
                 self._last_ms = -1

@@ -107,7 +107,8 @@ class MeasurerLike(Protocol):
 
     After a fit, a replaced process makes its measurer by the same factory with
     the keyword ``profile``; a measurer with a method ``use_profile(profile)``
-    is kept and given the profile by that.
+    is kept and given the profile by that. One with a method ``watch_body(on)`` is told
+    when an exercise needs shoulders and hands.
     """
 
     def take(self, frame: Frame) -> Sample:
@@ -183,6 +184,13 @@ class Fit:
     """Fit the person on the frames taken so far."""
 
     steps: list[Step]
+
+
+@dataclass(frozen=True, slots=True)
+class WatchBody:
+    """Look for shoulders and hands, too, or no longer."""
+
+    on: bool
 
 
 @dataclass(frozen=True, slots=True)

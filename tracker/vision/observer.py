@@ -7,9 +7,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.body.points import BodyPoints
 from tracker.frame import Frame
 from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
+from tracker.vision.body import BodyFinder
 from tracker.vision.far import FarFinder
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.opencv import cv2
@@ -38,6 +40,10 @@ class Observation:
         Mean luminance of the face (of the whole picture without one), 0 to 1.
     faces_seen
         Number of faces in view, 0 to 2.
+    body
+        The patient's body, or None.
+    body_sought
+        Whether a body was looked for in this frame.
     """
 
     time_s: float
@@ -47,6 +53,8 @@ class Observation:
     crop: GreyCrop | None
     light: float
     faces_seen: int
+    body: BodyPoints | None = None
+    body_sought: bool = False
 
 
 #: While a face is followed in crops the whole picture is looked at this often: somebody
@@ -61,20 +69,34 @@ class Observer:
         self._finder = LandmarkFinder()
         self._far = FarFinder()
         self._patient = Patient()
+        self._body = BodyFinder()
+        self._with_body = False
         self._count = 0
+
+    def watch_body(self, on: bool) -> None:
+        """From the next frame on look for the body, too, or no longer."""
+        if self._with_body and not on:
+            self._body.close()
+        self._with_body = on
 
     def observe(self, frame: Frame) -> Observation:
         """Observation of the next frame."""
         height, width = frame.image.shape[:2]
         face, seen = self._look(frame, (width, height))
         self._count += 1
+        sought = self._with_body and self._body.due(frame.time_s)
+        body = self._body.find(frame.image, face, frame.time_s) if sought else None
         if face is None:
             # Every eighth pixel tells the light of a room well enough.
             light = float(frame.image[::8, ::8].mean()) / 255.0
-            return Observation(frame.time_s, width, height, None, None, light, seen)
+            return Observation(
+                frame.time_s, width, height, None, None, light, seen, None, body_sought=sought
+            )
         crop = cut_crop(frame.image, face)
         light = float(crop.image.mean()) / 255.0
-        return Observation(frame.time_s, width, height, face, crop, light, seen)
+        return Observation(
+            frame.time_s, width, height, face, crop, light, seen, body, body_sought=sought
+        )
 
     def _look(self, frame: Frame, size_px: tuple[int, int]) -> tuple[Face | None, int]:
         """The patient's face and the number of faces in view.
@@ -99,6 +121,7 @@ class Observer:
         """Free the landmark finders."""
         self._finder.close()
         self._far.close()
+        self._body.close()
 
 
 def cut_crop(image: NDArray[np.uint8], face: Face) -> GreyCrop:

@@ -38,6 +38,7 @@ from tracker.vision.messages import (
     SourceChanged,
     SourceState,
     SourceStats,
+    WatchBody,
 )
 from tracker.vision.preview import Preview
 
@@ -130,7 +131,7 @@ class Service:
         self._spare: Child | None = None
         self._gone: list[Child] = []
         self._block: Preview | None = None
-        self._show = False
+        self._show = self._body = False
         self._stopped = False
         self._state: SourceState | None = None
         self._state_said: tuple[SourceState, str] | None = None
@@ -203,6 +204,13 @@ class Service:
         else:
             self._fit_s = None
             self._waiting.append(FitFailed("nothing is being measured"))
+
+    def watch_body(self, on: bool) -> None:
+        """Have shoulders and hands measured, too (not at first): they cost time."""
+        if on != self._body:
+            self._body = on
+            if self._child is not None:
+                self._child.tell(WatchBody(on))
 
     def set_preview(self, on: bool) -> None:
         """Have pictures written to the shared memory, or none at all (as at first)."""
@@ -370,6 +378,8 @@ class Service:
         child.heard_s = time.perf_counter()
         child.patience.begin(child.heard_s)
         child.tell(Begin(self._source, self._origin_s, self._profile, resume))
+        if self._body:
+            child.tell(WatchBody(True))
         if self._show:
             child.tell(ShowPreview(True))
 

@@ -40,6 +40,7 @@ from tracker.vision.messages import (
     SourceState,
     SourceStats,
     Stop,
+    WatchBody,
 )
 from tracker.vision.patience import PULSE_S
 
@@ -220,6 +221,8 @@ class Worker:
                 self._begin(order)
             elif isinstance(order, Fit):
                 self._fit(order)
+            elif isinstance(order, WatchBody):
+                self._watch_body(order.on)
             elif isinstance(order, ShowPreview):
                 self._show = order.on
                 if not order.on:
@@ -237,6 +240,11 @@ class Worker:
         if order.resume is not None:
             self._known_s = order.resume.known_s
         self._feed = open_feed(order)
+
+    def _watch_body(self, on: bool) -> None:
+        watch = getattr(self._measurer, "watch_body", None)
+        if watch is not None:
+            watch(on)
 
     def _fit(self, order: Fit) -> None:
         feed = self._feed

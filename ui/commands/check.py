@@ -178,12 +178,25 @@ def _body(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield "from end to end, mm", _sides(e.body["swing_mm"])
         yield "time of a way, s", _sides(e.body["time_s"])
         yield "repetition to repetition, s", _figure(e.body["rhythm_s"])
+    if e.table is not None:
+        yield "published table", _against_table(e.table)
     if e.sway["value"] is not None:
         yield (
             "sway of the neck, mm",
             f"{e.sway['value']:.1f}   (sideways {e.sway['rms_sideways_mm']:.1f}, "
             f"fore-aft {e.sway['rms_fore_aft_mm']:.1f}; RMS)",
         )
+
+
+def _against_table(table: dict[str, Any]) -> str:
+    """A chair stand test against its table, with the source and what it holds for."""
+    value = "not known" if table["value"] is None else f"{table['value']:g} {table['unit']}"
+    if table["below_average"] is None:
+        verdict = f"not set against it: {table['reason']}"
+    else:
+        worse = "below average" if table["below_average"] else "not below average"
+        verdict = f"{worse} (limit {table['limit']:g}; {table['source']})"
+    return f"{value}, {verdict}; holds for {table['holds_for']}"
 
 
 def _figure(figure: dict[str, Any] | None, places: int = 1) -> str:

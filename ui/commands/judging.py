@@ -39,6 +39,7 @@ def session_about(
     return SessionInfo(
         person=plan.person if plan is not None else None,
         plan_id=plan.plan_id if plan is not None else None,
+        table_group=plan.table_group if plan is not None else None,
         program_version=program_version(),
         setup=dict(setup),
         notes=notes,

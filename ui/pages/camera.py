@@ -66,11 +66,27 @@ class CameraPage(Page):
         self.demo = Button(words.say("trouble.demo"))
         self.demo.clicked.connect(use_clip)
         self.back = Button(words.say("trouble.back"))
-        self.back.clicked.connect(lambda: director.stop())
+        self.back.clicked.connect(self._go_back)
+        self.on = Button(words.say("first.next"), "main")
+        self.on.clicked.connect(director.first_go_on)
         self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
-        for button in (self.kept, self.next, self.retry, self.demo, self.back, self.unwell):
+        for button in (
+            self.on,
+            self.kept,
+            self.next,
+            self.retry,
+            self.demo,
+            self.back,
+            self.unwell,
+        ):
             self.buttons.addWidget(button)
+
+    def _go_back(self) -> None:
+        if self._director.looking:
+            self._director.first_back()
+        else:
+            self._director.stop()
 
     def _chosen(self, row: int) -> None:
         if 0 <= row < len(self._shown):
@@ -108,10 +124,12 @@ class CameraPage(Page):
         if director.camera is not self._kept_for:
             self._kept_for = director.camera
             self._look_for_kept()
-        _show(self.kept, trouble is None and self._is_kept)
-        _show(self.next, trouble is None)
+        looking = director.looking
+        _show(self.on, looking)
+        _show(self.kept, trouble is None and self._is_kept and not looking)
+        _show(self.next, trouble is None and not looking)
         _show(self.retry, trouble is not None)
-        _show(self.demo, trouble is not None and director.conductor is None)
+        _show(self.demo, trouble is not None and director.conductor is None and not looking)
         _show(self.unwell, director.conductor is not None)
         _show(self.what_to_do, trouble is not None)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
@@ -133,7 +151,7 @@ class CameraPage(Page):
         if ready != self.next.isEnabled():
             self.next.setEnabled(ready)
             self.kept.setEnabled(ready)
-            if ready and not self.choice.isAncestorOf(self.focusWidget()):
+            if ready and not looking and not self.choice.isAncestorOf(self.focusWidget()):
                 (self.kept if self._is_kept else self.next).setFocus()
 
     def _fill(self) -> None:

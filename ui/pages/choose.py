@@ -1,11 +1,14 @@
 """Choosing one of the exercises, how many and how fast."""
 
+# ruff: noqa: N802 - Qt's names
+
 from __future__ import annotations
 
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout
 
 from tracker.exercises.catalogue import CATALOGUE
 from ui import theme, words
@@ -13,6 +16,7 @@ from ui.session_flow import Director, Dose
 from ui.settings import TARGET_STEPS, Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
+from ui.widgets.moving import Beside, MovementBox
 
 #: The exercises that are complete with the camera so far.
 OFFERED = ("turns-on-target", "eyes-side-to-side")
@@ -47,9 +51,11 @@ class ChoosePage(Page):
         self._shown()
 
     def _lay_out(self) -> None:
-        self.body.addWidget(Words(words.say("choose.title"), "title"))
-        for part in (self.said, self.choice, self.how):
-            self.body.addWidget(part)
+        column = QVBoxLayout()
+        column.setSpacing(theme.M)
+        title = Words(words.say("choose.title"), "title")
+        for part in (title, self.said, self.choice, self.how):
+            column.addWidget(part)
         grid = QGridLayout()
         grid.setHorizontalSpacing(theme.L)
         grid.setVerticalSpacing(theme.S)
@@ -59,7 +65,11 @@ class ChoosePage(Page):
             grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
             grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
         grid.setColumnStretch(2, 1)
-        self.body.addLayout(grid)
+        column.addLayout(grid)
+        column.addStretch(1)
+        self.movement = MovementBox()
+        self._drawn = Beside(column, self.movement)
+        self.body.addLayout(self._drawn)
         self.body.addStretch(1)
         self.start = Button(words.say("choose.start"), "main")
         self.start.clicked.connect(self._start)
@@ -72,6 +82,16 @@ class ChoosePage(Page):
         for button in (self.start, again, mark, leave):
             self.buttons.addWidget(button)
 
+    def set_percent(self, percent: int) -> None:
+        """Larger text leaves less room beside it."""
+        super().set_percent(percent)
+        self._drawn.fit(self.body_width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The drawing lies beside the words where there is room."""
+        super().resizeEvent(event)
+        self._drawn.fit(self.body_width())
+
     @property
     def exercise(self) -> str:
         """The exercise chosen."""
@@ -80,6 +100,7 @@ class ChoosePage(Page):
     def _shown(self) -> None:
         exercise = CATALOGUE[self.exercise]
         self.how.setText(words.say(f"exercise.{exercise.id}.how"))
+        self.movement.show_exercise(exercise.id)
         self.repetitions.set_value(exercise.dose_repetitions)
         self.tempo.set_value(round(exercise.tempo_bpm or 60))
 

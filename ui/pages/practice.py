@@ -4,7 +4,8 @@
 
 from __future__ import annotations
 
-from math import isfinite
+import time
+from math import ceil, isfinite
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -14,13 +15,19 @@ from tracker.session.live import LiveState
 from ui import theme, words
 from ui.cards import dose_words
 from ui.session_flow import Director, Phase
-from ui.set_figure import set_figure
-from ui.widgets.basic import Button, Words, keep_room
+from ui.set_figure import clock_words, set_figure
+from ui.share import Board, Held, Sides, board_of
+from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.far import FarBoard
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
+from ui.widgets.share_board import ShareBoard
+
+#: Height that the target has at least, before the lines above it go.
+LEAST_FIELD_PX = 200
+_BY_SECONDS, _STEP_S = 10, 5
 
 
 class PracticePage(QWidget):
@@ -48,17 +55,21 @@ class PracticePage(QWidget):
         self.picture = Picture()
         self.picture.hide()
         self.board = FarBoard(field)
+        self.share = ShareBoard(field)
+        self._held, self._turns = Held(), Sides()
         self._lay_out()
 
     def _lay_out(self) -> None:
-        column = QVBoxLayout(self)
+        column = self._column = QVBoxLayout(self)
         column.setContentsMargins(theme.L, 0, theme.L, theme.L)
         column.setSpacing(theme.S)
         column.addWidget(self.title)
         column.addWidget(self.asked)
         column.addWidget(self.field, 1)
+        column.addWidget(self.share, 1)
+        self.share.hide()
         column.addWidget(self.cue)
-        row = FlowRow()
+        row = self._row = FlowRow()
         # What leaves comes first: in a small window the last ones may lie below its foot.
         for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
             row.addWidget(button)
@@ -86,6 +97,18 @@ class PracticePage(QWidget):
         keep_room(
             self.asked, [f"{words.say('practice.of', done=20, goal=20)}   ·   {longest}"], width
         )
+        self._show_heads()
+
+    def _show_heads(self) -> None:
+        """In a low window with large text the target needs the room of the lines above it."""
+        width = self.width() - 2 * theme.L
+        below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
+        free = self.height() - below - LEAST_FIELD_PX
+        asked = not self._director.sharing and free >= self.asked.height()
+        title = asked and free >= self.asked.height() + self.title.height()
+        for part, on in ((self.title, title), (self.asked, asked)):
+            if part.isHidden() == on:
+                part.setVisible(on)
 
     def resizeEvent(self, event: object) -> None:
         """Keep the lines' room, and the picture in the corner, away from the target."""
@@ -98,15 +121,69 @@ class PracticePage(QWidget):
     def enter(self) -> None:
         """The page comes to the front, clean."""
         self._sides, self._last_index = {}, -1
+        self._held, self._turns = Held(), Sides()
         self.stop.setFocus()
 
     def toggle_picture(self) -> None:
-        """Show the picture of oneself, or hide it."""
+        """Show the picture of oneself, or hide it; while one shares, the outline."""
+        if self._director.sharing:
+            self.share.outline_wanted = not self.share.outline_wanted
+            self.refresh()
+            return
         self._director.show_picture(not self._director.picture_shown)
         self.refresh()
 
+    def set_sharing(self, sharing: bool) -> None:
+        """Lay the page out for a call, or for the person alone."""
+        if sharing == (self.field.parentWidget() is self.share):
+            return
+        if sharing:
+            self.field.setParent(self.share)
+            self.field.lower()
+        else:
+            self._column.insertWidget(2, self.field, 1)
+        self.field.figures = not sharing
+        self.field.show()
+        self.cue.setVisible(not sharing)
+        self._show_heads()
+        self.share.setVisible(sharing)
+        self._held = Held()
+        self.refresh()
+
+    def _show_share(self) -> None:
+        """The texts and the outline for the far end."""
+        director, share = self._director, self.share
+        dose = director.dose
+        # Only these have targets that lie far above and below.
+        beside = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
+        if beside != share.beside:
+            share.arrange(beside=beside)
+        board = Board(cue=self.cue.text())
+        if director.phase != Phase.saving:
+            entry = director.entry
+            # Elsewhere the count or the time stands large where the target would be.
+            shown = director.target_coming
+            timed = shown and entry is not None and entry.seconds is not None
+            board = board_of(
+                director.live if director.phase in (Phase.exercise, Phase.paused) else None,
+                self._turns,
+                counted=shown and not director.until_said,
+                name=self.title.text(),
+                time=clock_words(ceil(director.set_left_s)) if timed else "",
+                cue=self.cue.text(),
+                scores=director.scores,
+            )
+        share.show_board(self._held.offer(board, time.monotonic()))
+        share.outline.setVisible(share.outline_wanted)
+        share.outline.show_sample(director.sample)
+
     def refresh(self) -> None:
         """Show the director's state."""
+        self._refresh()
+        if self._director.sharing:
+            self._show_share()
+
+    def _refresh(self) -> None:
         director = self._director
         dose = director.dose
         if dose is not None:
@@ -169,11 +246,12 @@ class PracticePage(QWidget):
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
-        _word(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
+        relabel(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
         shown = director.picture_shown
-        _word(
-            self.show_me, words.say("practice.picture_hide" if shown else "practice.picture_show")
-        )
+        key = "practice.picture_hide" if shown else "practice.picture_show"
+        if director.sharing:
+            key = "share.hide" if self.share.outline_wanted else "share.show"
+        relabel(self.show_me, words.say(key))
 
     def _show_live(self, live: LiveState) -> None:
         director = self._director
@@ -186,14 +264,17 @@ class PracticePage(QWidget):
             self.field.show_targets(places, asked.place_at(director.now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
-            self.asked.setText(_asked_words(live, counted=not director.until_said))
+            left = _time_left(director.set_left_s)
+            asked_words = _asked_words(live, counted=not director.until_said)
+            self.asked.setText("   ·   ".join(t for t in (left, asked_words) if t))
             jumps = asked is not None and bool(asked.offsets)
             self.field.show_state(self._figures(live, jumps=jumps))
         else:
             self.field.show_state(FieldState())
-        if director.picture_shown:
+        shown = director.picture_shown and not director.sharing
+        if shown:
             self.picture.show_bgr(director.preview())
-        self.picture.setVisible(director.picture_shown)
+        self.picture.setVisible(shown)
 
     def _message(self, live: LiveState) -> str:
         director = self._director
@@ -231,6 +312,19 @@ class PracticePage(QWidget):
         )
 
 
+def _time_left(left_s: float) -> str:
+    """What is left of a timed set: in steps of five seconds until the last ten.
+
+    Figures that changed every second beside the target would pull the eyes away.
+    """
+    if not isfinite(left_s):
+        return ""
+    seconds = ceil(max(left_s, 0.0))
+    if seconds > _BY_SECONDS:
+        seconds = ceil(seconds / _STEP_S) * _STEP_S
+    return words.say("ask.left", time=clock_words(seconds))
+
+
 def _asked_words(live: LiveState, *, counted: bool) -> str:
     tempo = live.goal_tempo_bpm
     parts = []
@@ -247,10 +341,3 @@ def _asked_words(live: LiveState, *, counted: bool) -> str:
     elif tempo is not None:
         parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
     return "   ·   ".join(parts)
-
-
-def _word(button: Button, text: str) -> None:
-    if button.text() != text:
-        button.setText(text)
-        button.setAccessibleName(text)
-        button.updateGeometry()

@@ -8,14 +8,14 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from ui import theme, words
 from ui.asked import Asked
 from ui.session_flow import Director, Phase
+from ui.setup_hint import hint_key
 from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 
-#: Shares of a slow turn or nod at which the word beside the target changes.
+#: What the line may say.
 LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
-_QUARTERS = ("plus", "back", "minus", "back")
 
 
 class SetupPage(QWidget):
@@ -120,11 +120,7 @@ class SetupPage(QWidget):
         self.field.show_hint(self._hint(asked))
 
     def _hint(self, asked: Asked | None) -> str:
-        if asked is None or asked.step.step not in ("turn_slowly", "nod_slowly"):
-            return ""
         if self._director.clip is not None:
             return ""
-        step = asked.step
-        share = (self._director.now_s - step.from_s) / max(step.to_s - step.from_s, 1e-9)
-        quarter = _QUARTERS[min(max(int(share * 4), 0), 3)]
-        return words.say(f"setup.{step.step}.{quarter}")
+        key = hint_key(asked, self._director.now_s)
+        return words.say(key) if key else ""

@@ -8,7 +8,7 @@ from ui import words
 from ui.pages.task import TEST_BPM, TEST_S
 from ui.session_flow import Director
 from ui.settings import SOUNDS, Settings
-from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.basic import Button, Page, Rule, Words, relabel
 from ui.widgets.choices import Choices
 
 
@@ -43,7 +43,10 @@ class SoundPage(Page):
         self.back.clicked.connect(leave)
         self.hear = Button(words.say("sound.try"))
         self.hear.clicked.connect(self._hear)
-        for button in (self.back, self.hear):
+        self.before = Button(words.say("first.before"))
+        self.before.clicked.connect(director.first_back)
+        self.before.hide()
+        for button in (self.back, self.hear, self.before):
             self.buttons.addWidget(button)
 
     def enter(self) -> None:
@@ -66,6 +69,10 @@ class SoundPage(Page):
     def refresh(self) -> None:
         """What is lacking, and whether there is something to hear."""
         director = self._director
+        step = director.first_step == "sound"
+        if self.before.isHidden() == step:
+            self.before.setVisible(step)
+        relabel(self.back, words.say("first.next" if step else "sound.back"))
         lacking = director.voice_lack
         key = f"voice.lack.{lacking}" if lacking else "sound.reader" if director.read_out else ""
         if not director.can_sound:

@@ -31,9 +31,9 @@ class NotMeasured(QWidget):
         """Draw the box."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        pen = QPen(self.palette().color(QPalette.ColorRole.Mid), 2, Qt.PenStyle.DashLine)
+        pen = QPen(self.palette().color(QPalette.ColorRole.Mid), theme.LINE, Qt.PenStyle.DashLine)
         painter.setPen(pen)
-        painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 6, 6)
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(2, 2, -2, -2), 6, 6)
 
 
 class SummaryPage(Page):
@@ -74,7 +74,7 @@ class SummaryPage(Page):
         director = self._director
         for button, on in (
             (self.again, not director.unsaved),
-            (self.place, director.unsaved),
+            (self.place, director.unsaved and not director.sharing),
             (self.retry, director.unsaved),
         ):
             if button.isHidden() == on:
@@ -86,13 +86,15 @@ class SummaryPage(Page):
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"
         if director.saved is None:
-            self.said.setText(words.say("summary.not_saved", why=director.save_error))
+            not_saved = words.say("summary.not_saved", why=director.save_error)
+            self.said.setText(words.say("share.not_saved") if director.sharing else not_saved)
             self._show([])
             self.exercise.setText("")
             self.saved.setText(words.say("summary.not_saved_do") if director.unsaved else "")
             return
         self.said.setText(said)
-        self.saved.setText(words.say("summary.saved", folder=shown_path(director.saved.folder)))
+        saved = words.say("summary.saved", folder=shown_path(director.saved.folder))
+        self.saved.setText(words.say("share.saved") if director.sharing else saved)
         exercises = director.saved.summary.get("exercises") or []
         if director.plan is not None:
             self.exercise.setText("")

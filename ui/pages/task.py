@@ -1,15 +1,19 @@
 """A task of a planned session: a title, a few lines, and the answers as large buttons."""
 
+# ruff: noqa: N802 - Qt's names
+
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from math import ceil, isfinite
 from typing import Any
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
-from tracker.practice.tasks import AskAfterSet, AskSound, Prepare, Task
+from tracker.practice.tasks import AskAfterSet, AskSound, AskSupport, Prepare, Task
 from ui import theme, words
 from ui.cards import Card, Option, after_set_card, card_of, left_out_words
 from ui.session_flow import Director
@@ -18,6 +22,7 @@ from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.choices import Stepper
 from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
+from ui.widgets.moving import Beside, MovementBox
 
 #: Beats of the test sound.
 TEST_BPM, TEST_S = 60.0, 3.0
@@ -41,13 +46,19 @@ class TaskPage(Page):
         self.time = Words(role="lead", bold=True)
         self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
+        left = QVBoxLayout()
+        left.setSpacing(theme.M)
         for part in (self.title, self.time):
-            self.body.addWidget(part)
+            left.addWidget(part)
         self._beside = QHBoxLayout()
         self._beside.setSpacing(theme.L)
         self._beside.addWidget(self.far)
-        self.body.addLayout(self._beside)
-        self.body.addLayout(self._column)
+        left.addLayout(self._beside)
+        left.addLayout(self._column)
+        self.movement = MovementBox()
+        self.movement.hide()
+        self._drawn = Beside(left, self.movement)
+        self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
         self.body.addStretch(1)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -64,6 +75,12 @@ class TaskPage(Page):
         self._percent = percent
         for button in (self.unwell, self.end):
             button.set_percent(percent)
+        self._drawn.fit(self.body_width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The drawing lies beside the words where there is room."""
+        super().resizeEvent(event)
+        self._drawn.fit(self.body_width())
 
     def ask(self, task: Task) -> None:
         """Show a task."""
@@ -115,6 +132,11 @@ class TaskPage(Page):
             self.time.setText(text)
         self.time.setVisible(bool(text))
 
+    def show_again(self) -> None:
+        """The same task, once more: what is shown around it has changed."""
+        if isinstance(self._task, AskSupport):
+            self._show()
+
     def _show(self) -> None:
         task, plan = self._task, self._director.plan
         if task is None or plan is None:
@@ -133,7 +155,11 @@ class TaskPage(Page):
                 can_speak=director.can_speak,
                 sounds=director.sounds,
             )
+        if isinstance(task, AskSupport) and self._director.sharing:
+            cares = (words.say("share.helper"), *self.card.cares)
+            self.card = replace(self.card, cares=cares)
         self.title.setText(self.card.title)
+        self._show_movement(task)
         self._show_lines()
         self._show_options()
         self.count.setVisible(self.card.count is not None)
@@ -141,6 +167,13 @@ class TaskPage(Page):
             self.count.set_value(self.card.first)
         self.refresh()
         self.enter()
+
+    def _show_movement(self, task: Task) -> None:
+        """How it is done as a drawing, before a set and not while it goes on."""
+        asked = task.asked if isinstance(task, Prepare) else None
+        if asked is not None:
+            self.movement.show_exercise(asked.exercise.id, asked.eyes)
+        self.movement.setVisible(asked is not None)
 
     def _show_lines(self) -> None:
         for line in self._lines:
@@ -187,7 +220,7 @@ class TaskPage(Page):
     def _chain(self) -> None:
         """Tab goes through the answers first, then to what leaves."""
         order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [self.unwell, self.end]
+        order += [self.unwell, self.end, self.movement.hold]
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
 

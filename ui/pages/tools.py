@@ -7,6 +7,7 @@ from collections.abc import Callable
 from ui import words
 from ui.geometry import ScreenGeometry
 from ui.pages.screen import say_screen
+from ui.session_first import OVERVIEW
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 
@@ -42,7 +43,9 @@ class ToolsPage(Page):
         self.measure_screen.clicked.connect(director.open_screen)
         self.back = Button(words.say("tools.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.lens, self.measure_screen, self.back):
+        self.first = Button(words.say("first.open"))
+        self.first.clicked.connect(lambda: director.open_first(OVERVIEW))
+        for button in (self.lens, self.measure_screen, self.first, self.back):
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
@@ -50,5 +53,6 @@ class ToolsPage(Page):
         self.camera.setText(say_lens(self._director))
         self.screen_size.setText(say_screen(self._geometry()))
         without_camera = self._director.clip is not None
-        if self.lens.isHidden() != without_camera:
-            self.lens.setVisible(not without_camera)
+        for button in (self.lens, self.first):
+            if button.isHidden() != without_camera:
+                button.setVisible(not without_camera)

@@ -20,11 +20,19 @@ CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
 class WelcomePage(Page):
     """Welcome, cautions, start; with a plan, today's practice comes first."""
 
-    def __init__(self, director: Director, open_plan: Callable[[Path], object]) -> None:
+    def __init__(
+        self,
+        director: Director,
+        open_plan: Callable[[Path], object],
+        starter_chosen: Callable[[], object],
+    ) -> None:
         super().__init__()
         self._director = director
         self._open_plan = open_plan
+        self._starter_chosen = starter_chosen
         self.plan: Plan | None = None
+        #: What is wrong with a plan's file.
+        self._why = ""
         self._what = Words(role="lead")
         self.body.addWidget(Words(words.say("welcome.title"), "title"))
         self.note = RecoveryNote(director.recovering)
@@ -57,7 +65,7 @@ class WelcomePage(Page):
 
     def offer(self, plan: Plan) -> None:
         """A plan can be practised."""
-        self.plan = plan
+        self.plan, self._why = plan, ""
         starter = self._is_starter
         key = "plan.starter_named" if starter else "plan.named"
         self._say(words.say(key, entries=len(plan.entries)))
@@ -73,13 +81,17 @@ class WelcomePage(Page):
         return self.plan is not None and self.plan.plan_id == SEATED_ID
 
     def _offer_starter(self) -> None:
+        self.offer_starter()
+        self._starter_chosen()
+
+    def offer_starter(self) -> None:
         """Offer the starter on a chair that comes with the program."""
         self.offer(seated_starter())
 
     def refuse(self, why: str) -> None:
         """A plan's file can't be used."""
         self.plan = None
-        self._say(words.say("plan.bad", why=why))
+        self._why = why
         self.refresh()
 
     def _say(self, text: str) -> None:
@@ -100,7 +112,11 @@ class WelcomePage(Page):
 
     def refresh(self) -> None:
         """Words for a clip, for a camera or for a plan, and for sessions that broke off."""
+        self.note.named = not self._director.sharing
         self.note.refresh()
+        if self._why:
+            bad = words.say("plan.bad", why=self._why)
+            self._say(words.say("share.plan_bad") if self._director.sharing else bad)
         demo = self._director.clip is not None
         planned = self.plan is not None and not demo
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
@@ -116,7 +132,8 @@ class WelcomePage(Page):
             self.start.update()
         shown = (
             (self.practise, planned),
-            (self.open, not demo),
+            # Names of files are nobody's business in a call.
+            (self.open, not demo and not self._director.sharing),
             # Who has a plan of their own needs no other.
             (self.starter, not demo and not planned),
         )

@@ -110,7 +110,7 @@ class Button(QPushButton):
         elif self.underMouse() and self.isEnabled():
             fill = _mixed(fill, ink, 0.08)
         painter.setBrush(fill)
-        painter.setPen(QPen(line, 2))
+        painter.setPen(QPen(line, theme.LINE))
         painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
         painter.setPen(ink)
         painter.setFont(self.font())
@@ -126,13 +126,21 @@ class Button(QPushButton):
                 palette.color(role.PlaceholderText),
                 palette.color(role.Mid),
             )
-        if self.kind == "main":
+        if self.kind == "main" or self.isChecked():
             fill = palette.color(role.Highlight)
             return fill, palette.color(role.HighlightedText), fill
         if self.kind == "stop":
             fill = palette.color(role.BrightText)
             return fill, palette.color(role.Window), fill
         return palette.color(role.Button), palette.color(role.ButtonText), palette.color(role.Mid)
+
+
+def relabel(button: Button, text: str) -> None:
+    """Give a button other words; nothing happens while they are the same."""
+    if button.text() != text:
+        button.setText(text)
+        button.setAccessibleName(text)
+        button.updateGeometry()
 
 
 def _mixed(one: QColor, other: QColor, share: float) -> QColor:
@@ -216,6 +224,11 @@ class Page(QWidget):
         width = round(theme.TEXT_WIDTH * (1 + (percent / 100 - 1) * 0.5))
         self.column.setMaximumWidth(width)
         self._holder.setMaximumWidth(width)
+
+    def body_width(self) -> int:
+        """Width that the body has, with a bar to scroll it."""
+        free = self.width() - 2 * theme.XL - theme.M - self.scroll.verticalScrollBar().width()
+        return min(free, self.column.maximumWidth() - theme.M)
 
     def page_down(self) -> None:
         """Show what is below; a jump, not a glide."""

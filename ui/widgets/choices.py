@@ -36,7 +36,7 @@ class OneOf(Button):
         box = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
         line = palette.color(role.Highlight if self.isChecked() else role.Mid)
         painter.setBrush(palette.color(role.Button))
-        painter.setPen(QPen(line, 3 if self.isChecked() else 2))
+        painter.setPen(QPen(line, theme.LINE + self.isChecked()))
         painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
         radius = self.fontMetrics().capHeight() / 2
         ring = box.left() + theme.M + radius

@@ -72,6 +72,8 @@ class TargetField(QWidget):
         self.distance_mm = 600.0
         self.target_percent = 100
         self.text_percent = 100
+        #: Whether degrees and tempo stand beside the target, or elsewhere.
+        self.figures = True
         self.offsets: list[Point] = []
         self.active = 0
         self.hint = ""
@@ -79,7 +81,7 @@ class TargetField(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """Room for the field around one target."""
-        return QSize(320, 240)
+        return QSize(320, 120)
 
     def px_of(self, angle_deg: float) -> float:
         """Pixels of a thing near the middle that is seen at an angle."""
@@ -136,7 +138,8 @@ class TargetField(QWidget):
             painter.translate(self.centre_px(offset))
             if self.state.count is not None:
                 if self.state.bow:
-                    self._draw_figures(painter)
+                    if self.figures:
+                        self._draw_figures(painter)
                     self._draw_bow(painter)
             elif self.hint and k == self.active:
                 self._draw_hint(painter)
@@ -154,7 +157,8 @@ class TargetField(QWidget):
         radius = detail * _DISC / 2
         ink, paper = self._colour(role.WindowText), self._colour(role.Window)
         painter.setBrush(ink if asked else paper)
-        painter.setPen(QPen(ink if asked else self._colour(role.Mid), max(2.0, detail * 0.08)))
+        line = max(2.0 if asked else theme.LINE, detail * 0.08)
+        painter.setPen(QPen(ink if asked else self._colour(role.Mid), line))
         painter.drawEllipse(QPointF(0, 0), radius, radius)
         if not asked:
             return

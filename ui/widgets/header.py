@@ -4,8 +4,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QSize, Qt, Signal
-from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtCore import QPointF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent, QPalette, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from ui import theme, words
@@ -68,8 +68,9 @@ class CameraMark(QWidget):
 
 
 class Header(QWidget):
-    """Name, camera mark, sound, text size, light or dark."""
+    """Name, camera mark, call, sound, text size, light or dark."""
 
+    call = Signal()
     sound = Signal()
     smaller = Signal()
     larger = Signal()
@@ -80,15 +81,15 @@ class Header(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(theme.L, theme.S, theme.L, theme.S)
         row.setSpacing(theme.M)
-        name = Words(words.say("program"), "small", bold=True)
-        name.setWordWrap(False)
+        self.name = Words(words.say("program"), "small", bold=True)
+        self.name.setWordWrap(False)
         self.mark = CameraMark()
-        row.addWidget(name)
-        row.addSpacing(theme.M)
+        row.addWidget(self.name)
         row.addWidget(self.mark)
         row.addStretch(1)
         self.buttons: list[Button] = []
         for text, key, signal in (
+            (words.say("share.call"), "share.open", self.call),
             ("♪", "sound.open", self.sound),
             ("A −", "text_smaller", self.smaller),
             ("A +", "text_larger", self.larger),
@@ -99,8 +100,37 @@ class Header(QWidget):
             button.clicked.connect(signal)
             row.addWidget(button)
             self.buttons.append(button)
+        self.sharing, self.sounding = self.buttons[:2]
+        self.sharing.setCheckable(True)
+
+    def minimumSizeHint(self) -> QSize:
+        """The name gives way where it is narrow."""
+        return QSize(1, super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The name is there where there is room for it."""
+        self.make_room()
+
+    def make_room(self) -> None:
+        """Leave the name out where the rest would be cut."""
+        parts = [self.mark, *self.buttons]
+        needs = sum(p.sizeHint().width() + theme.M for p in parts) + 2 * theme.L
+        fits = needs + self.name.sizeHint().width() + theme.M <= self.width()
+        if self.name.isHidden() == fits:
+            self.name.setVisible(fits)
+
+    def set_percent(self, percent: int) -> None:
+        """Larger text leaves less room; the parts have their size already or get it after."""
+        QTimer.singleShot(0, self, self.make_room)
 
     def let_sound(self, on: bool) -> None:
         """Whether the sound can be chosen now."""
-        if self.buttons[0].isEnabled() != on:
-            self.buttons[0].setEnabled(on)
+        if self.sounding.isEnabled() != on:
+            self.sounding.setEnabled(on)
+
+    def let_share(self, on: bool, sharing: bool) -> None:
+        """Whether the layout for a call can be chosen now, and whether it is."""
+        if self.sharing.isEnabled() != on:
+            self.sharing.setEnabled(on)
+        if self.sharing.isChecked() != sharing:
+            self.sharing.setChecked(sharing)

@@ -62,7 +62,7 @@ class Mark(Button):
         card = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
         line = palette.color(role.Accent if self.isChecked() else role.Mid)
         painter.setBrush(palette.color(role.Button))
-        painter.setPen(QPen(line, 3 if self.isChecked() else 2))
+        painter.setPen(QPen(line, theme.LINE + self.isChecked()))
         painter.drawRoundedRect(card, theme.CORNER, theme.CORNER)
         side = self._side()
         box = QRectF(card.left() + theme.M, card.center().y() - side / 2, side, side)

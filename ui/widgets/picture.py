@@ -20,8 +20,13 @@ class Picture(QWidget):
         super().__init__()
         self._least_height = least_height
         self._image: QImage | None = None
+        self._hidden = False
         self.setAccessibleName(words.say("camera.picture"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def set_percent(self, percent: int) -> None:
+        """Draw at a text size in percent."""
+        self.setFont(theme.font("body", percent))
 
     def sizeHint(self) -> QSize:
         """A good size on a page."""
@@ -31,9 +36,15 @@ class Picture(QWidget):
         """Still large enough to see a face."""
         return QSize(240, 160)
 
+    def set_hidden(self, hidden: bool) -> None:
+        """Show no picture, whoever is before the camera."""
+        if hidden != self._hidden:
+            self._hidden, self._image = hidden, None
+            self.update()
+
     def show_bgr(self, picture: Any) -> None:
         """Take a picture (height, width, 3; blue, green, red), or None for none."""
-        if picture is None:
+        if picture is None or self._hidden:
             if self._image is not None:
                 self._image = None
                 self.update()
@@ -67,5 +78,10 @@ class Picture(QWidget):
             painter.setClipPath(shape)
             painter.drawImage(box, self._image)
             painter.setClipping(False)
-        painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Mid), 2))
+        painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Mid), theme.LINE))
         painter.drawPath(shape)
+        if self._hidden:
+            painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
+            flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+            painter.setFont(self.font())
+            painter.drawText(box, flags, words.say("share.hidden"))

@@ -19,6 +19,8 @@ class RecoveryNote(QWidget):
     def __init__(self, recovering: Recovering) -> None:
         super().__init__()
         self._recovering = recovering
+        #: Whether folders are named.
+        self.named = True
         self.text = Words(bold=True)
         self.save = Button(words.say("recover.save"))
         self.save.clicked.connect(recovering.save)
@@ -37,7 +39,7 @@ class RecoveryNote(QWidget):
     def refresh(self) -> None:
         """Show how it stands."""
         stage = self._recovering.stage
-        text = note_text(self._recovering)
+        text = note_text(self._recovering, named=self.named)
         if self.text.text() != text:
             self.text.setText(text)
         for button, on in (
@@ -54,8 +56,8 @@ class RecoveryNote(QWidget):
             self.setVisible(bool(text))
 
 
-def note_text(recovering: Recovering) -> str:
-    """The words for how it stands, empty for none."""
+def note_text(recovering: Recovering, *, named: bool = True) -> str:
+    """The words for how it stands, empty for none; ``named`` with the names of folders."""
     found, folders = recovering.found, recovering.folders
     match recovering.stage:
         case Stage.offered if len(found) == 1:
@@ -67,6 +69,10 @@ def note_text(recovering: Recovering) -> str:
             return words.say("recover.many", n=words.number(len(found)), count=words.number(count))
         case Stage.saving:
             return words.say("recover.saving")
+        case Stage.saved if not named:
+            return words.say("share.saved")
+        case Stage.failed if not named:
+            return words.say("share.not_saved")
         case Stage.saved:
             place = folders[0] if len(folders) == 1 else folders[0].parent
             return words.say("recover.saved", folder=shown_path(place))

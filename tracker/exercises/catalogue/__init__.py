@@ -49,6 +49,7 @@ __all__ = [
     "Surface",
     "WatcherSpec",
     "find_exercise",
+    "needs_body",
     "no_such_exercise",
     "permission",
     "why_never",
@@ -79,6 +80,12 @@ def find_exercise(exercise_id: str) -> Exercise:
         return CATALOGUE[exercise_id]
     except KeyError:
         raise InputError(no_such_exercise(exercise_id)) from None
+
+
+def needs_body(exercise_id: str | None) -> bool:
+    """Whether shoulders or hands have to be measured for an exercise; not for an unknown one."""
+    exercise = CATALOGUE.get(exercise_id or "")
+    return exercise is not None and "body" in exercise.needs
 
 
 def no_such_exercise(exercise_id: str) -> str:

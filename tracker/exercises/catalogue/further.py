@@ -172,7 +172,7 @@ BALANCE: tuple[Exercise, ...] = (
         dose_repetitions=5,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("hands", "norms"),
+        not_measured=("hands", "chair"),
     ),
     Exercise(
         "chair-stands-30-s",
@@ -184,6 +184,6 @@ BALANCE: tuple[Exercise, ...] = (
         dose_seconds=30.0,
         posture="standing",
         support="corner_and_chair",
-        not_measured=("hands", "norms"),
+        not_measured=("hands", "chair"),
     ),
 )

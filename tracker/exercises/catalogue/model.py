@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Literal
 
-Need = Literal["face", "eyes"]
+Need = Literal["face", "eyes", "body"]
 Eyes = Literal["open", "closed"]
 Posture = Literal["sitting", "standing", "walking"]
 Surface = Literal["firm", "soft"]
@@ -59,7 +59,8 @@ class Exercise:
     support
         The least support its usual form asks for.
     needs
-        What has to be seen for what is measured.
+        What has to be seen for what is measured; ``body`` (shoulders and hands) costs
+        time, and is looked for only where an exercise needs it.
     on_target
         Whether the eyes are asked to stay on a target.
     head_still
@@ -124,3 +125,5 @@ HEAD_FORWARD = WatcherSpec(
 )
 #: A bend to the floor takes the head out of the picture; from so long on it is said.
 SEEN_BETWEEN_BENDS = WatcherSpec("not_measured", MappingProxyType({"least_s": 8.0}))
+#: Hands may rest below the picture between two throws; from so long on it is said.
+HANDS_SEEN = WatcherSpec("not_measured", MappingProxyType({"least_s": 3.0}))

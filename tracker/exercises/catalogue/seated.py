@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
 from tracker.exercises.catalogue.model import (
-    GUIDED,
+    HANDS_SEEN,
     HEAD_ABOUT_LEVEL,
     SEEN_BETWEEN_BENDS,
     Exercise,
@@ -14,23 +14,25 @@ from tracker.exercises.catalogue.model import (
 EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "shoulders-back",
-        GUIDED,
+        "shoulder_lift",
         (HEAD_ABOUT_LEVEL, *watch("eyes_opened", "not_measured")),
         therapist="Backward shoulder circles, slow",
         cautions=("settle", "shoulder"),
         sources={"dose": src.COMMON},
         dose_repetitions=10,
-        not_measured=("count", "shoulders", "direction"),
+        needs=("face", "body"),
+        not_measured=("shoulder_height", "direction"),
     ),
     Exercise(
         "shoulders-forward",
-        GUIDED,
+        "shoulder_lift",
         (HEAD_ABOUT_LEVEL, *watch("eyes_opened", "not_measured")),
         therapist="Forward shoulder circles, slow",
         cautions=("settle", "shoulder"),
         sources={"dose": src.COMMON},
         dose_repetitions=10,
-        not_measured=("count", "shoulders", "direction"),
+        needs=("face", "body"),
+        not_measured=("shoulder_height", "direction"),
     ),
     Exercise(
         "floor-reach",
@@ -40,8 +42,9 @@ EXERCISES: tuple[Exercise, ...] = (
         cautions=("settle", "bend", "slide"),
         sources={"dose": src.TWENTY_REACHES},
         dose_repetitions=20,
+        needs=("face", "body"),
         repetition_s=12.0,
-        not_measured=("hand", "gaze_bent"),
+        not_measured=("arm", "gaze_bent"),
     ),
     Exercise(
         "sit-to-stand",
@@ -57,14 +60,14 @@ EXERCISES: tuple[Exercise, ...] = (
     ),
     Exercise(
         "hand-toss",
-        GUIDED,
-        (),
+        "hand_throw",
+        (HANDS_SEEN, *watch("possible_fall", "throw_low")),
         therapist="Hand-to-hand toss over eye height, tracked with eyes and head",
         cautions=("settle", "toss"),
         sources={"dose": src.TWENTY_EACH},
         dose_repetitions=20,
-        needs=(),
+        needs=("face", "body"),
         repetition_s=2.0,
-        not_measured=("count", "hands", "throw_height", "eyes_follow"),
+        not_measured=("object", "eyes_follow"),
     ),
 )

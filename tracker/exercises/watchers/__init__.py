@@ -15,6 +15,7 @@ from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Excursion, Watcher
 from tracker.exercises.watchers.falls import PossibleFall
 from tracker.exercises.watchers.gaze import EyesNotWithHead, GazeOffTarget, off_target_limit_deg
+from tracker.exercises.watchers.hands import ThrowLow
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
@@ -37,6 +38,7 @@ __all__ = [
     "OfTurns",
     "PossibleFall",
     "Tempo",
+    "ThrowLow",
     "Watcher",
     "is_measured",
     "make_watcher",
@@ -52,6 +54,7 @@ _PLAIN: dict[str, Callable[..., Watcher]] = {
     "eyes_closed": EyesClosed,
     "left_picture": LeftPicture,
     "possible_fall": PossibleFall,
+    "throw_low": ThrowLow,
     "too_large": partial(Amplitude, "too_large"),
     "too_slow": partial(Tempo, "too_slow"),
     "too_fast": partial(Tempo, "too_fast"),
@@ -62,7 +65,8 @@ def make_watcher(spec: WatcherSpec, channel: Channel, from_s: float) -> Watcher:
     """Watcher of a name, fresh for one set that begins at ``from_s``; KeyError if unknown."""
     p = dict(spec.parameters)
     if spec.name == "not_measured":
-        return NotMeasured(lambda s: is_measured(s, channel), from_s, **p)
+        otherwise = "no_body" if channel.body else "gap"
+        return NotMeasured(lambda s: is_measured(s, channel), from_s, otherwise=otherwise, **p)
     if spec.name == "eyes_opened":
         return EyesOpened(from_s, **p)
     if spec.name == "eyes_not_with_head":

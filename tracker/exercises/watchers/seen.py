@@ -13,13 +13,22 @@ from tracker.sample import Sample
 
 
 class NotMeasured(Watcher):
-    """No usable sample for half a second (design.md); says why."""
+    """No usable sample for half a second (design.md); says why.
+
+    ``otherwise`` is the reason where no sample gives one.
+    """
 
     code = "not_measured"
 
-    def __init__(self, usable: Callable[[Sample], bool], from_s: float, least_s: float = 0.5):
+    def __init__(
+        self,
+        usable: Callable[[Sample], bool],
+        from_s: float,
+        least_s: float = 0.5,
+        otherwise: str = "gap",
+    ) -> None:
         super().__init__()
-        self._usable, self._least_s = usable, least_s
+        self._usable, self._least_s, self._otherwise = usable, least_s, otherwise
         self._last_s = from_s
         self._reasons: list[str] = []
 
@@ -41,7 +50,7 @@ class NotMeasured(Watcher):
         if self.on or now_s - self._last_s < self._least_s - EPSILON_S:
             return []
         named = [r for r in self._reasons if r]
-        reason = max(set(named), key=lambda r: (named.count(r), r)) if named else "gap"
+        reason = max(set(named), key=lambda r: (named.count(r), r)) if named else self._otherwise
         return [self._begin(self._last_s, reason)]
 
 
@@ -109,6 +118,8 @@ class LeftPicture(Watcher):
 
 def is_measured(sample: Sample, channel: Channel) -> bool:
     """Whether a sample carries what a set is counted from; shut eyes were measured as shut."""
+    if channel.seen is not None:
+        return channel.seen(sample)
     if isfinite(channel.read(sample)):
         return True
     return channel.name.startswith("eye") and sample.eye_open < EYE_OPEN_LEAST

@@ -1,0 +1,325 @@
+"""Every page, one after the other: contrast, sizes, focus order, names, keys.
+
+Contrast is taken from the picture that is drawn, not from the palette alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+from typing import Any
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QFontInfo, QKeySequence
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
+
+from tests.ui.fakes import FakeWorld, Make, feed, seen
+from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of
+from tests.ui.test_tools import walk as walk_tools
+from tests.ui.test_window import pixels
+from tests.ui.test_window import walk as walk_alone
+from tracker.practice.tasks import AskAfterSet, DoSet, Prepare
+from ui import theme, words
+from ui.app import Window
+from ui.keys import KEYS
+from ui.session_first import OVERVIEW, STEPS
+from ui.session_flow import Phase
+from ui.widgets.basic import Button, Page, Words
+from ui.widgets.choices import Stepper
+from ui.widgets.field import TargetField
+from ui.widgets.moving import MovementPicture
+from ui.widgets.outline import HeadOutline
+from ui.widgets.picture import Picture
+from ui.widgets.scale import Scale
+from ui.widgets.share_board import ShareBoard
+
+#: WCAG 2.2, 1.4.6 and 1.4.11.
+WORDS_LEAST, SHAPES_LEAST = 7.0, 3.0
+#: Least size of words at 100 %, and of what is pressed (44: WCAG 2.2, 2.5.5; the rest is
+#: the program's own drawing language).
+TEXT_PX, TARGET_PX = 20, 44
+
+
+def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
+    """A planned session, with a set before the screen, one standing, and one away from it."""
+    window.pages["welcome"].offer(plan_of(TURNS, STAND, WALK))
+    person = Person(window, fake)
+    person.settle()
+    yield "welcome with a plan"
+    person.choose("Practise my plan")
+    yield "gate"
+    person.none_of_these()
+    yield "scores"
+    person.press("1", ENTER)
+    yield "today"
+    person.choose("Begin")
+    assert isinstance(person.director.task, Prepare)
+    yield "prepare"
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    yield "set"
+    window.director.set_done()
+    person.settle()
+    assert isinstance(person.director.task, AskAfterSet)
+    yield "after a set"
+    while isinstance(person.director.task, AskAfterSet):
+        person.press(ENTER)
+    yield "wait"
+    person.wait(11)
+    person.press("1", ENTER)
+    yield "settle"
+    person.choose("I feel as usual again")
+    yield "rest"
+    person.choose("Go on now")
+    yield "sound asked"
+    person.choose("Yes")
+    yield "support"
+    person.choose("Yes")
+    yield "prepare standing"
+    person.choose("Not this one")
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.wait(10.5)
+    assert isinstance(person.director.task, DoSet)
+    yield "set away from the screen"
+    person.press("u")
+    yield "unwell"
+    person.none_of_these()
+    yield "over"
+    person.choose("Show what I did")
+    yield "summary of a plan"
+    person.director.again()
+
+
+def walk_first(window: Window, fake: FakeWorld) -> Iterator[str]:
+    for step in (*STEPS, OVERVIEW):
+        window.director.open_first(step)
+        if step == "camera":
+            feed(fake.service, window.director, 0.5, seen)
+        yield f"first: {step}"
+        window.director.leave_first()
+    window.open_sound()
+    yield "sound"
+    window.close_sound()
+
+
+def walk_shared(window: Window, fake: FakeWorld) -> Iterator[str]:
+    """The pages of a set in the layout for a call."""
+    window.switch_sharing()
+    for name in walk_alone(window, fake):
+        yield f"call: {name}"
+    window.director.again()
+    window.switch_sharing()
+
+
+WALKS = {
+    "alone": walk_alone,
+    "tools": walk_tools,
+    "planned": walk_planned,
+    "first": walk_first,
+    "call": walk_shared,
+}
+
+
+def pages(window: Window, fake: FakeWorld, which: str) -> Iterator[str]:
+    for name in WALKS[which](window, fake):
+        for _ in range(3):
+            window.refresh()
+            QApplication.processEvents()
+        yield name
+
+
+def seen_part(window: Window, widget: QWidget) -> bool:
+    """Whether a widget lies in what is shown of the window, not scrolled away."""
+    if not widget.isVisible() or not widget.width() or not widget.height():
+        return False
+    page = window.stack.currentWidget()
+    if isinstance(page, Page) and page.scroll.isAncestorOf(widget):
+        view = page.scroll.viewport()
+        top = widget.mapTo(view, QPoint(0, 0)).y()
+        return top >= 0 and top + widget.height() <= view.height()
+    return True
+
+
+def luminances(image: Any) -> Any:
+    """Relative luminance of each pixel of a picture (blue, green, red)."""
+    parts = image.astype(float) / 255
+    linear = np.where(parts <= 0.04045, parts / 12.92, ((parts + 0.055) / 1.055) ** 2.4)
+    return linear @ np.array([0.0722, 0.7152, 0.2126])
+
+
+def contrast_of(picture: Any) -> float:
+    """Contrast of the ink furthest from the commonest colour of a picture."""
+    found = luminances(picture)
+    values, counts = np.unique(np.round(found, 4), return_counts=True)
+    ground = values[counts.argmax()]
+    # A few pixels may be anything; the strokes of words are more.
+    low, high = np.quantile(found, 0.004), np.quantile(found, 0.996)
+    return float(max((high + 0.05) / (ground + 0.05), (ground + 0.05) / (low + 0.05)))
+
+
+def part_of(picture: Any, window: Window, widget: QWidget) -> Any:
+    ratio = picture.shape[1] / window.width()
+    at = widget.mapTo(window, QPoint(0, 0))
+    box = [at.x(), at.y(), at.x() + widget.width(), at.y() + widget.height()]
+    left, top, right, bottom = (round(v * ratio) for v in box)
+    return picture[max(top, 0) : bottom, max(left, 0) : right]
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("colours", ["light", "dark"])
+@pytest.mark.parametrize("which", sorted(WALKS))
+def test_words_and_shapes_stand_out_as_they_are_drawn(
+    make: Make, fake: FakeWorld, which: str, colours: str
+) -> None:
+    window = make(colours=colours)
+    faults = []
+    looked = 0
+    for name in pages(window, fake, which):
+        picture = pixels(window.grab().toImage())
+        for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
+            if not seen_part(window, widget) or not widget.text().strip():
+                continue
+            looked += 1
+            found = contrast_of(part_of(picture, window, widget))
+            if found < WORDS_LEAST:
+                faults.append(f"{name}: {widget.text()!r} has {found:.1f}:1")
+        for widget in window.findChildren(QWidget):
+            if isinstance(widget, MovementPicture | HeadOutline) and seen_part(window, widget):
+                found = contrast_of(part_of(picture, window, widget))
+                if found < SHAPES_LEAST:
+                    faults.append(f"{name}: {widget.accessibleName()!r} has {found:.1f}:1")
+    assert looked > 20
+    assert not faults
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("which", sorted(WALKS))
+def test_sizes_names_and_the_way_of_the_keys(make: Make, fake: FakeWorld, which: str) -> None:
+    window = make()
+    faults = []
+    for name in pages(window, fake, which):
+        found = [*too_small(window), *nameless(window), *out_of_reach(window)]
+        faults += [f"{name}: {fault}" for fault in found]
+    assert not faults
+
+
+def too_small(window: Window) -> list[str]:
+    """Words below their least size, and what is pressed."""
+    faults = []
+    for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
+        if widget.isVisible() and widget.text().strip():
+            found = QFontInfo(widget.font()).pixelSize()
+            if found < TEXT_PX:
+                faults.append(f"{widget.text()!r} is {found} px")
+    for widget in window.findChildren(QAbstractButton):
+        if widget.isVisible() and min(widget.width(), widget.height()) < TARGET_PX:
+            faults.append(f"{widget.accessibleName()!r} is {widget.size().toTuple()}")
+    return faults
+
+
+def nameless(window: Window) -> list[str]:
+    """Controls and drawn things that a screen reader could say nothing of."""
+    drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard | Stepper
+    faults = []
+    for widget in window.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        if isinstance(widget, QAbstractButton | drawn) and not widget.accessibleName():
+            faults.append(f"{widget} has no name")
+        if isinstance(widget, MovementPicture) and not widget.accessibleDescription():
+            faults.append(f"{widget} is not described")
+    return faults
+
+
+def by_tab(window: Window) -> list[QWidget]:
+    """What takes the keys, in Tab's order, once around."""
+    start = QApplication.focusWidget()
+    assert start is not None
+    found = [start]
+    for _ in range(80):
+        QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_Tab)
+        now = QApplication.focusWidget()
+        if now is None or now is start:
+            break
+        found.append(now)
+    return found
+
+
+def out_of_reach(window: Window) -> list[str]:
+    """Buttons that Tab doesn't come to, and a foot that it goes through out of order."""
+    before = QApplication.focusWidget()
+    if before is None:
+        return ["nothing has the keys"]
+    order, faults = by_tab(window), []
+    for widget in window.findChildren(Button):
+        if not widget.isVisible() or not widget.isEnabled():
+            continue
+        group = widget.group()
+        # Of choices that exclude each other one takes the keys; arrows reach the rest.
+        reached = [widget] if group is None else list(group.buttons())
+        if not any(w in order for w in reached):
+            faults.append(f"{widget.text()!r} can't be reached")
+    page = window.stack.currentWidget()
+    if isinstance(page, Page):
+        foot = [w for w in order if page._foot.isAncestorOf(w)]
+        tops = [w.mapTo(window, QPoint(0, 0)) for w in foot]
+        # From wherever Tab began, around once: one step back at most.
+        if sum((b.y(), b.x()) < (a.y(), a.x()) for a, b in pairwise(tops)) > 1:
+            faults.append(f"{[w.text() for w in foot]} is not in reading order")
+    before.setFocus()
+    return faults
+
+
+def test_no_key_does_two_things_nor_takes_one_of_the_pages() -> None:
+    taken = [QKeySequence(k.sequence).toString() for k in KEYS]
+    assert len(taken) == len(set(taken))
+    # Pages answer to these themselves: scores, choices, scrolling, the field of a card.
+    own = {*"0123456789", "Return", "Enter", "Tab", "Up", "Down", "Left", "Right"}
+    own |= {"PgUp", "PgDown", "Home", "End"}
+    assert not own & set(taken)
+    # Space presses what has the keys, but where a set goes on.
+    assert [k.live_only for k in KEYS if k.sequence == "Space"] == [True]
+
+
+@pytest.mark.parametrize("key", [k for k in KEYS if "(" not in k.action])
+def test_keys_that_stand_on_a_button_are_those_of_the_table(key: Any) -> None:
+    shown = {
+        "stop": "practice.stop",
+        "pause": "practice.pause",
+        "picture": "practice.picture_show",
+        "unwell": "ask.unwell",
+        "still": "figure.hold",
+        "share": "share.open",
+        "sound": "sound.open",
+    }
+    if key.action in shown:
+        assert f"({key.sequence})" in words.say(shown[key.action])
+    else:
+        assert key.action in {
+            "text_larger",
+            "text_smaller",
+            "text_normal",
+            "colours",
+            "full_screen",
+            "quit",
+        }
+
+
+def test_the_walks_show_every_page(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    shown = set()
+    for which in WALKS:
+        for _ in WALKS[which](window, fake):
+            shown.add(window.stack.currentWidget())
+        while window.director.phase != Phase.welcome:
+            window.director.again()
+            window.director.stop()
+    missing = [n for n, p in window.pages.items() if p not in shown]
+    assert not missing
+    assert theme.LINE >= 3

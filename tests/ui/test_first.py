@@ -1,0 +1,253 @@
+"""The first steps: by keys alone, each skipped, repeated and found again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import chain
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.ui.fakes import PLAN, FakeWorld, Make, grey_picture, seen, turning
+from tests.ui.patient import ENTER, Person
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.practice.tasks import AskGate, DoSet, Prepare
+from tracker.vision.messages import SourceChanged, SourceState
+from ui import words
+from ui.figures.places import PLACES
+from ui.first_try import try_plan
+from ui.pages import first as first_page
+from ui.session_first import OVERVIEW, STEPS
+from ui.session_flow import Phase
+
+GO_ON = words.say("first.next")
+
+
+def begin(make: Make, fake: FakeWorld, **more: Any) -> Person:
+    person = Person(make(first=None, **more), fake)
+    person.settle()
+    return person
+
+
+def shown(person: Person) -> str:
+    return person.director.first_step
+
+
+def walk(person: Person) -> Iterator[str]:
+    """All steps, one after the other, by Tab and Enter."""
+    fake = person.fake
+    while shown(person):
+        step = shown(person)
+        if step == "camera":
+            fake.service.picture = grey_picture()
+            person.measured(0.5, seen)
+        yield step
+        if step == STEPS[-1]:
+            return
+        person.choose(GO_ON)
+
+
+def test_the_first_start_begins_with_them_and_keys_lead_through(
+    make: Make, fake: FakeWorld
+) -> None:
+    person = begin(make, fake)
+    assert tuple(walk(person)) == STEPS
+    assert not person.director.camera_on
+    person.choose("Finish")
+    assert person.director.phase == Phase.welcome
+    again = make(first=None)
+    assert again.director.phase == Phase.welcome
+
+
+def test_the_main_button_has_the_keys_at_each_step(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    for step in STEPS[:-1]:
+        assert shown(person) == step
+        if step == "camera":
+            person.measured(0.5, seen)
+        person.press(ENTER)
+    assert shown(person) == "try"
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+@pytest.mark.parametrize("colours", ["light", "dark"])
+def test_nothing_is_cut_at_any_step(
+    make: Make, fake: FakeWorld, percent: int, colours: str
+) -> None:
+    person = begin(make, fake, percent=percent, colours=colours)
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    faults = []
+    for k, step in enumerate(chain(walk(person), [OVERVIEW])):
+        if step == OVERVIEW:
+            person.director.open_first(OVERVIEW)
+        person.settle()
+        person.window.grab().save(str(OUTPUT / f"first-{percent}-{colours}-{k}-{step}.png"))
+        faults += [f"{step}: {fault}" for fault in cut_in(person.window)]
+    assert not faults
+
+
+def test_a_start_goes_on_where_the_last_one_broke_off(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    for _ in range(2):
+        person.press(ENTER)
+    assert shown(person) == "stop"
+    person.window.close()
+    again = make(first=None)
+    assert again.director.first_step == "stop"
+
+
+def test_no_camera_goes_on_by_itself_at_the_start(make: Make, fake: FakeWorld) -> None:
+    window = make(first="camera")
+    assert window.director.first_step == "privacy" and not fake.services
+
+
+@pytest.mark.parametrize("by", ["button", "escape"])
+def test_the_rest_can_be_skipped_and_is_not_asked_again(
+    make: Make, fake: FakeWorld, by: str
+) -> None:
+    person = begin(make, fake)
+    if by == "button":
+        person.choose("Skip the rest")
+    else:
+        person.press(Qt.Key.Key_Escape)
+    assert person.director.phase == Phase.welcome
+    assert make(first=None).director.phase == Phase.welcome
+
+
+def test_every_step_is_found_again_under_camera_and_screen(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    person.press(Qt.Key.Key_Escape)
+    for step in STEPS:
+        person.director.open_tools()
+        person.settle()
+        person.choose("First steps")
+        assert shown(person) == OVERVIEW
+        person.choose(words.say(f"first.{step}"))
+        assert shown(person) == step
+        person.press(Qt.Key.Key_Escape)
+        assert person.director.phase == Phase.welcome and not person.director.camera_on
+    # Looking at them again does not make the next start ask again.
+    assert person.window.settings.first_step == ""
+
+
+def test_one_can_go_back_from_every_step(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    for one, other in zip(STEPS[1:], STEPS[:-1], strict=True):
+        person.director.open_first(one)
+        person.settle()
+        page = person.window.stack.currentWidget()
+        back = "Back" if one == "camera" else "One step back"
+        button = next(
+            b for b in page.findChildren(first_page.Button) if b.isVisible() and b.text() == back
+        )
+        button.click()
+        person.settle()
+        assert shown(person) == other
+        person.director.leave_first()
+
+
+def test_the_demo_has_no_first_steps(make: Make) -> None:
+    window = make(PLAN, first=None)
+    assert window.director.phase == Phase.welcome
+    window.director.open_tools()
+    window.refresh()
+    assert not window.pages["tools"].first.isVisible()
+
+
+# --- the steps ---
+
+
+def test_text_colours_and_drawings_are_chosen_at_once(make: Make, fake: FakeWorld) -> None:
+    window = make(first=None)
+    looks = window.pages["first"].looks
+    looks.size.more.click()
+    assert window.settings.text_percent == 125
+    looks.colours._group.button(1).click()
+    assert window.settings.colours == "dark"
+    looks.motion._group.button(1).click()
+    assert window.settings.motion == "still" and window.pages["choose"].movement.picture.still
+    # What is changed by key shows here too.
+    window.set_text(100)
+    window.refresh()
+    assert looks.size.value == 100
+
+
+def test_a_language_is_offered_once_there_are_two(
+    make: Make, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = make(first=None)
+    assert not window.pages["first"].looks.language.isVisible()
+    window.close()
+    monkeypatch.setattr(first_page, "LANGUAGES", (("en", "English"), ("xx", "Other")))
+    window = make(first=None)
+    language = window.pages["first"].looks.language
+    assert language.isVisible()
+    language._group.button(1).click()
+    assert window.settings.language == "xx"
+
+
+def test_the_camera_step_gives_its_verdict_and_no_set_up(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    person.director.open_first("camera")
+    page: Any = person.window.pages["camera"]
+    person.measured(0.5, lambda t: seen(t, light=0.05))
+    assert page.verdict.text() == words.say("verdict.dark")
+    assert not page.next.isVisible() and page.on.isVisible() and page.glasses.isVisible()
+    fake.service.news.append(SourceChanged(SourceState.busy))
+    person.settle()
+    assert page.retry.isVisible() and not page.demo.isVisible()
+    person.choose(GO_ON)
+    assert shown(person) == "sound" and fake.service.stopped
+
+
+@pytest.mark.parametrize("step", ["sitting", "standing"])
+def test_a_place_is_drawn_and_described(make: Make, fake: FakeWorld, step: str) -> None:
+    person = begin(make, fake)
+    person.director.open_first(step)
+    person.settle()
+    picture = person.window.pages["first"].place.picture
+    assert picture.isVisible() and picture.movement == PLACES[step] and not picture.moves
+    assert words.say(f"first.{step}") in picture.accessibleName()
+    assert "laptop" in picture.accessibleDescription()
+
+
+def test_the_try_asks_for_safety_first_and_lasts_half_a_minute(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    person.director.open_first("try")
+    person.settle()
+    person.choose("Try it now")
+    assert isinstance(person.director.task, AskGate)
+    person.none_of_these()
+    person.press("0", ENTER)
+    person.choose("Begin")
+    assert isinstance(person.director.task, Prepare)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    start_s = fake.service.time_s
+    person.measured(29.5, lambda t: turning(t, start_s, 10.0))
+    assert isinstance(person.director.task, DoSet)
+    person.measured(1.0, lambda t: turning(t, start_s, 10.0))
+    assert not isinstance(person.director.task, DoSet)
+    person.director.end_today()
+    assert person.director.phase == Phase.summary
+    person.choose("Practise again")
+    assert person.director.phase == Phase.welcome
+    assert make(first=None).director.phase == Phase.welcome
+
+
+def test_the_try_is_gentler_than_the_exercise() -> None:
+    (entry,) = try_plan().entries
+    assert entry.seconds == 30 and entry.tempo_bpm == 40
+    assert entry.amplitude_deg is not None and max(entry.amplitude_deg) <= 15
+
+
+def test_text_size_by_key_holds_on_the_first_page(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    person.press_keys(Qt.Key.Key_Plus, Qt.KeyboardModifier.ControlModifier)
+    assert person.window.settings.text_percent == 125
+    QApplication.processEvents()
+    assert person.window.pages["first"].looks.size.value == 125

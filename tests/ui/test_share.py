@@ -1,0 +1,481 @@
+"""The sharing layout: large, calm, without names of files, and readable after a call."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtGui import QFontMetricsF
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+
+from tests.ui import call
+from tests.ui.fakes import PLAN, FakeWorld, Make, feed, grey_picture, seen, turning
+from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
+from tests.ui.test_window import OUTPUT, cut_in, outside, pixels, to_choose, to_exercise
+from tracker.exercises.events import PRIORITY
+from tracker.motion.turning import Turn
+from tracker.plan.model import Entry
+from tracker.practice.tasks import AskSupport
+from tracker.sample import Sample
+from tracker.session.live import LiveState
+from tracker.vision.messages import Measured
+from ui import theme, words
+from ui.session_flow import Dose, Phase
+from ui.share import HOLD_S, VALUES_SHARE, WORDS_SHARE, Board, Held, Sides, board_of, text_percent
+from ui.widgets.basic import Button, Words
+from ui.widgets.outline import HeadOutline, pose_of
+
+F4 = Qt.Key.Key_F4
+FULL = Board(
+    count="18",
+    goal="of 20",
+    first=("Right", "17 degrees", "104 a second"),
+    second=("Left", "19 degrees", "96 a second"),
+    tempo="58 beats a minute",
+    asked="asked: 15–20°, 60 beats a minute",
+    cue="A little further",
+    name="Turn your head, eyes on the target",
+    symptoms="Before: dizziness 2, nausea 0, unsteadiness 1",
+)
+
+
+def share(window: Any) -> None:
+    QTest.keyClick(window, F4)
+    for _ in range(3):
+        QApplication.processEvents()
+
+
+def turn(side: str, index: int, amplitude_deg: float = 17.4, speed: float = 103.8) -> Turn:
+    nothing = float("nan")
+    values = dict.fromkeys(Turn.__dataclass_fields__, nothing)
+    known = {"side": side, "index": index, "amplitude_deg": amplitude_deg}
+    return Turn(**{**values, **known, "peak_speed_deg_s": speed})  # type: ignore[arg-type]
+
+
+# --- the texts ---
+
+
+def test_each_side_keeps_its_last_turn_and_what_is_missing_is_a_dash() -> None:
+    sides = Sides()
+    sides.take(turn("right", 0))
+    assert sides.texts() == (("Right", "17 degrees", "104 a second"), ("Left", "–", "–"))
+    sides.take(turn("left", 1, 19.0, float("nan")))
+    assert sides.texts()[1] == ("Left", "19 degrees", "–")
+    sides = Sides()
+    sides.take(turn("down", 0))
+    assert [s[0] for s in sides.texts()] == ["Up", "Down"]
+
+
+def test_the_board_says_count_goal_tempo_and_symptoms() -> None:
+    live = LiveState(
+        repetitions=4,
+        goal_repetitions=20,
+        goal_amplitude_range_deg=(15.0, 20.0),
+        goal_tempo_bpm=60.0,
+        tempo_bpm=57.6,
+        last_turn=turn("right", 3),
+    )
+    board = board_of(live, Sides(), counted=True, scores=("before", {"dizziness": 2, "nausea": 0}))
+    assert (board.count, board.goal) == ("4", "of 20")
+    assert board.asked == "asked: 15–20°, 60 beats a minute"
+    assert board.tempo == "58 beats a minute"
+    assert board.symptoms == "Before: dizziness 2, nausea 0"
+    assert "4 of 20" in board.in_words() and "nausea 0" in board.in_words()
+
+
+def test_what_is_not_counted_has_no_count() -> None:
+    board = board_of(LiveState(repetitions=0), Sides(), counted=False, time="")
+    assert board.count == "" and board.first == ("", "", "")
+    assert board.symptoms == words.say("share.no_scores")
+
+
+def test_each_text_stands_for_a_second() -> None:
+    held = Held()
+    shown = [held.offer(Board(count=str(k), cue="steady"), k / 10).count for k in range(35)]
+    changes = [k for k in range(1, 35) if shown[k] != shown[k - 1]]
+    assert changes == [10, 20, 30] and shown[10] == "10"
+    # Another text need not wait for the first.
+    assert held.offer(Board(count="34", cue="new"), 3.45).cue == "new"
+    assert HOLD_S == 1.0
+
+
+@pytest.mark.parametrize(
+    ("height", "chosen", "percent"),
+    [(600, 100, 100), (768, 100, 125), (768, 200, 200), (1080, 100, 175), (2000, 100, 200)],
+)
+def test_the_text_grows_with_the_window(height: int, chosen: int, percent: int) -> None:
+    assert text_percent(height, chosen) == percent
+
+
+# --- the window ---
+
+
+def words_too_small(window: Any) -> list[str]:
+    """Words and buttons with capitals below the least share of the window's height."""
+    faults = []
+    for widget in window.findChildren(QLabel) + window.findChildren(Button):
+        if widget.isVisible() and widget.text():
+            capital = QFontMetricsF(widget.font()).capHeight()
+            if capital < WORDS_SHARE * window.height():
+                faults.append(f"{widget.text()!r}: {capital:.1f} px")
+    return faults
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+@pytest.mark.parametrize("percent", [100, 200])
+@pytest.mark.parametrize("exercise", ["turns-on-target", "eyes-side-to-side"])
+def test_in_a_call_everything_is_large_and_whole(
+    make: Make, fake: FakeWorld, size: tuple[int, int], percent: int, exercise: str
+) -> None:
+    window = make(percent=percent)
+    window.resize(*size)
+    to_exercise(window, fake, exercise)
+    share(window)
+    window.director.pause_or_go_on()
+    feed(fake.service, window.director, fake.service.time_s + 3.2, seen)
+    assert window.director.phase == Phase.exercise
+    page = window.pages["practice"]
+    page.share.show_board(FULL)
+    QApplication.processEvents()
+    assert not words_too_small(window) and not cut_in(window)
+    board = page.share
+    assert not outside(window, board, "the board")
+    for text, what in (("104 a second", "values"), (FULL.cue, "cue"), ("Right", "words")):
+        metrics = QFontMetricsF(board.font_of(board.size_px(what), text, 9999))
+        least = WORDS_SHARE if what == "words" else VALUES_SHARE
+        assert metrics.capHeight() >= least * window.height() - 0.6, text
+        assert metrics.horizontalAdvance(text) <= board.zone("first").width() or what == "cue"
+    # The parts don't lie over each other.
+    zones = [board.zone(n).toRect() for n in ("field", "cue", "count", "first", "second", "foot")]
+    for k, one in enumerate(zones):
+        assert not any(one.adjusted(1, 1, -1, -1).intersects(z) for z in zones[k + 1 :])
+
+
+def test_the_cues_and_reasons_fit_in_their_size(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_exercise(window, fake)
+    share(window)
+    board = window.pages["practice"].share
+    for code in PRIORITY:
+        text = words.say(f"cue.{code}")
+        font = board.font_of(board.size_px("cue"), text, board.zone("cue").width())
+        assert QFontMetricsF(font).capHeight() >= VALUES_SHARE * window.height() - 0.6, text
+
+
+def test_one_key_there_and_back(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_exercise(window, fake)
+    page = window.pages["practice"]
+    assert not page.share.isVisible()
+    share(window)
+    assert page.share.isVisible() and not page.title.isVisible() and page.field.isVisible()
+    assert window.header.sharing.isChecked()
+    share(window)
+    assert not page.share.isVisible() and page.title.isVisible() and page.field.isVisible()
+    assert page.field.parentWidget() is page
+
+
+def test_the_text_size_chosen_before_comes_back(make: Make) -> None:
+    window = make()
+    share(window)
+    assert window._drawn_percent == 125 and window.settings.text_percent == 100
+    share(window)
+    assert window._drawn_percent == 100
+    share(window)
+    window.resize(1900, 1060)
+    QApplication.processEvents()
+    assert window._drawn_percent == 175
+
+
+def test_a_set_with_a_target_rests_when_the_target_moves(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_exercise(window, fake)
+    field = window.fields[1]
+    share(window)
+    assert window.director.phase == Phase.paused
+    QTest.keyClick(window, Qt.Key.Key_Space)
+    feed(fake.service, window.director, fake.service.time_s + 3.2, seen)
+    assert window.director.phase == Phase.exercise
+    window.refresh()
+    QApplication.processEvents()
+    place = field.mapTo(window, field.rect().center())
+    for _ in range(5):
+        feed(fake.service, window.director, fake.service.time_s + 0.4, seen)
+        window.refresh()
+        QApplication.processEvents()
+        assert field.mapTo(window, field.rect().center()) == place
+    # Straight ahead as before: in the middle of the window.
+    assert abs(place.x() - window.width() / 2) <= 1
+
+
+def test_a_clip_goes_on(make: Make, fake: FakeWorld) -> None:
+    window = make(PLAN)
+    window.director.start()
+    window.director.tick()
+    share(window)
+    assert not window.director.sharing  # not during a set-up
+    assert not window.header.sharing.isEnabled()
+
+
+def test_the_figures_come_from_the_set(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_exercise(window, fake)
+    share(window)
+    QTest.keyClick(window, Qt.Key.Key_Space)
+    feed(fake.service, window.director, fake.service.time_s + 3.2, seen)
+    start_s = fake.service.time_s
+    page = window.pages["practice"]
+    page._held = Held()
+    for _ in range(30):
+        until_s = fake.service.time_s + 0.2
+        feed(fake.service, window.director, until_s, lambda t: turning(t, start_s, 16.0))
+        # In the test's own time.
+        for name in page._held._since_s:
+            page._held._since_s[name] = -10.0
+        window.refresh()
+    board = page.share.board
+    live = window.director.live
+    assert board.count == str(live.repetitions) and live.repetitions >= 2
+    assert board.first[1] == "16 degrees" and board.second[1] == "16 degrees"
+    # Half a turn of 32 degrees a second, along a sine: pi/2 times 32 at its fastest.
+    assert float(board.first[2].split()[0]) == pytest.approx(50, abs=2)
+    assert not page.field.figures and page.field.state.count == live.repetitions
+    assert board.count in page.share.accessibleDescription()
+
+
+# --- nobody else, no names ---
+
+
+def test_no_picture_is_shown(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.director.start()
+    fake.service.picture = grey_picture()
+    feed(fake.service, window.director, 0.5, seen)
+    window.refresh()
+    picture = window.pages["camera"].picture
+    assert picture._image is not None
+    share(window)
+    window.refresh()
+    assert picture._image is None
+    share(window)
+    window.refresh()
+    assert picture._image is not None
+
+
+def test_the_outline_follows_the_measured_head_and_can_be_hidden(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make()
+    to_exercise(window, fake)
+    share(window)
+    outline = window.pages["practice"].share.outline
+    outline._drawn_s = 0.0
+    fake.service.news.append(Measured(replace(turning(200.5, 200.0, 20.0), eye_open=0.1)))
+    window.director.tick()
+    window.refresh()
+    assert outline.pose is not None and outline.pose.yaw == 20 and outline.pose.lids == 0
+    QTest.keyClick(window, Qt.Key.Key_P)
+    assert not outline.isVisible()
+    assert not fake.service.preview_on
+    QTest.keyClick(window, Qt.Key.Key_P)
+    assert outline.isVisible()
+
+
+def test_the_outlines_lines_are_three_pixels_wide(qtbot: QtBot) -> None:
+    outline = HeadOutline()
+    qtbot.addWidget(outline)
+    outline.resize(100, 100)
+    outline.pose = pose_of(turning(0.0, 0.0))
+    drawn = pixels(outline.grab().toImage()).astype(int)
+    dark = np.abs(drawn - drawn[0, 0]).sum(axis=2) / np.abs(drawn - drawn[0, 0]).sum(axis=2).max()
+    # The neck: two upright lines and nothing else. Soft rims count by their darkness.
+    assert dark[68].sum() == pytest.approx(2 * theme.LINE, abs=0.7)
+
+
+def test_a_head_that_is_not_seen_is_not_drawn() -> None:
+    assert pose_of(None) is None
+    assert pose_of(Sample(0.0, reason="no_face")) is None
+
+
+def all_words(window: Any) -> str:
+    page = window.stack.currentWidget()
+    return "\n".join(w.text() for w in page.findChildren(Words) if w.isVisible())
+
+
+def test_no_name_of_a_file_is_shown(make: Make, fake: FakeWorld, tmp_path: Path) -> None:
+    window = make()
+    bad = tmp_path / "secret-plan.json"
+    bad.write_text("{")
+    window.open_plan(bad)
+    window.refresh()
+    assert "secret-plan" in all_words(window) and window.pages["welcome"].open.isVisible()
+    share(window)
+    window.refresh()
+    assert "secret" not in all_words(window) and not window.pages["welcome"].open.isVisible()
+    to_choose(window, fake)
+    window.director.start_exercise(Dose("turns-on-target", 12, 60.0))
+    fake.recordings[-1].fail = OSError(28, "no room", str(tmp_path))
+    window.director.stop()
+    window.refresh()
+    assert window.director.unsaved and str(tmp_path) not in all_words(window)
+    assert not window.pages["summary"].place.isVisible()
+    fake.recordings[-1].fail = None
+    window.director.save_again()
+    window.refresh()
+    assert words.say("share.saved") in all_words(window)
+    folder = fake.recordings[-1].folder
+    assert folder.name not in all_words(window)
+    share(window)
+    window.refresh()
+    assert folder.name in all_words(window).replace("\u200b", "")
+
+
+def test_to_stand_in_a_call_one_needs_a_helper_or_a_second_device(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(STAND))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.begin_day(2)
+    person.choose("Yes")
+    assert isinstance(person.director.task, AskSupport)
+    assert words.say("share.helper") not in all_words(window)
+    share(window)
+    assert words.say("share.helper") in all_words(window)
+    share(window)
+    assert words.say("share.helper") not in all_words(window)
+
+
+def test_symptoms_of_the_session_are_shown(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.none_of_these()
+    person.press("3", ENTER)
+    assert person.director.scores == ("before", {"dizziness": 3})
+
+
+# --- after a call ---
+
+
+def states() -> list[Board]:
+    """Figures and cues that a set may show, all digits among them."""
+    cues = [words.say(f"cue.{code}") for code in PRIORITY]
+    made = []
+    for k, cue in enumerate(cues):
+        degrees, speeds = (11 + 3 * k, 28 - k), (48 + 13 * k, 153 - 7 * k)
+        made.append(
+            replace(
+                FULL,
+                count=str(7 * k + 3),
+                first=("Right", f"{degrees[0]} degrees", f"{speeds[0]} a second"),
+                second=("Left", f"{degrees[1]} degrees", f"{speeds[1]} a second"),
+                cue=cue,
+            )
+        )
+    return made
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(400)
+@pytest.mark.parametrize(
+    ("size", "bits_s", "least", "colours"),
+    [((1280, 720), 500_000, 0.99, "light"), ((640, 360), 250_000, 0.95, "dark")],
+)
+def test_a_call_can_be_read(
+    make: Make,
+    fake: FakeWorld,
+    tmp_path: Path,
+    size: tuple[int, int],
+    bits_s: int,
+    least: float,
+    colours: str,
+) -> None:
+    assert call.has_reader(), "tesseract is missing; ui/start.py test installs it"
+    window = make(colours=colours)
+    window.resize(1280, 720)
+    to_exercise(window, fake)
+    share(window)
+    board = window.pages["practice"].share
+    start_s = fake.service.time_s
+    shown = states()
+    pictures: list[Any] = []
+    for state in shown:
+        board.show_board(state)
+        for _ in range(call.RATE):
+            number = len(pictures)
+            angle = turning(start_s + number / call.RATE, start_s, 20.0)
+            board.outline._drawn_s = 0.0
+            board.outline.show_sample(angle)
+            frame = pixels(window.grab().toImage())
+            corner = frame[90:290, 60:400]
+            corner[:] = call.noise(number, *corner.shape[:2])
+            pictures.append(frame)
+    received = call.through_a_call(pictures, size, bits_s)
+    assert len(received) == len(pictures)
+    wanted = wrong = 0
+    misread = []
+    for k, state in enumerate(shown):
+        # As it stands when it gives way to the next.
+        frame = received[(k + 1) * call.RATE - 1]
+        lines = board.lines_of(state)
+        found = call.read([cut_out(frame, window, board, box) for _, box in lines], tmp_path)
+        text = " ".join(text for text, _ in lines)
+        errors = call.wrong_characters(text, found)
+        wanted += len(text.replace(" ", ""))
+        wrong += errors
+        if errors:
+            misread.append((text, found))
+    right = 1 - wrong / wanted
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    window.grab().save(str(OUTPUT / f"call-{size[1]}-{colours}.png"))
+    (OUTPUT / f"call-{size[1]}-{colours}.txt").write_text(f"{right:.4f} of {wanted} characters")
+    assert right >= least, (f"{right:.4f}", misread)
+
+
+def cut_out(frame: Any, window: Any, board: Any, box: QRect) -> Any:
+    """A part of the board in a received picture."""
+    scale = frame.shape[1] / window.width()
+    at = board.mapTo(window, box.topLeft())
+    left, top = int((at.x() - 6) * scale), int((at.y() - 6) * scale)
+    right, bottom = (
+        int((at.x() + box.width() + 6) * scale) + 1,
+        int((at.y() + box.height() + 6) * scale) + 1,
+    )
+    return frame[max(top, 0) : bottom, max(left, 0) : right]
+
+
+def test_the_reader_of_pictures_counts_wrong_characters() -> None:
+    assert call.wrong_characters("A little further", "A litle further") == 1
+    assert call.wrong_characters("17 °", "17°") == 0
+    assert call.wrong_characters("104 a second", "") == 10
+
+
+def test_an_entry_without_a_target_shows_no_sides(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    entry = Entry(entry_id="stand", exercise="stand", seconds=10)
+    window.pages["welcome"].offer(plan_of(entry))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.begin_day(0)
+    for _ in range(2):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    share(window)
+    person.measured(12.0, seen)
+    assert person.director.phase == Phase.exercise
+    board = window.pages["practice"].share.board
+    assert board.first == ("", "", "") and board.count == ""
+    assert window.pages["practice"].board.isVisible()

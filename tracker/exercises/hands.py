@@ -1,0 +1,104 @@
+"""What the hands tell: a throw from one to the other, how high it went, which arm went down.
+
+Measured are the wrists, never the object. Heights are from the eyes, on a plane through
+them (:mod:`tracker.body.columns`).
+"""
+
+from __future__ import annotations
+
+import itertools
+from collections.abc import Iterable, Sequence
+from math import isfinite, nan
+from typing import Literal
+
+from tracker.motion.turning import Turn
+from tracker.sample import Sample
+
+Side = Literal["right", "left"]
+
+#: In a throw the throwing hand itself rises by this share of what the one rises against the
+#: other; a hand that only sinks, or stays while the other comes back, throws nothing (this
+#: project's own choice: in a fair throw the other hand sinks a little to catch).
+OWN_SHARE = 0.4
+#: The object leaves the hand before the hand's extreme; the hand is looked at this long after.
+AFTER_S = 0.1
+#: Gravity, in mm/s2.
+GRAVITY_MM_S2 = 9810.0
+#: Longer steps between two places say nothing of a speed.
+STEP_S = 0.15
+#: One wrist this much lower than the other is the one that reaches down (this project's own
+#: choice: more than the shoulders tilt in a straight bend, less than a forearm).
+LOWER_MM = 120.0
+
+
+def hand_difference(sample: Sample) -> float:
+    """How much higher the right wrist is than the left one, in mm; NaN where one isn't known.
+
+    One below the picture stands at its lower edge, so the difference is that or more.
+    """
+    return sample.wrist_right_y_mm - sample.wrist_left_y_mm
+
+
+def a_hand_is_seen(sample: Sample) -> bool:
+    """Whether one wrist is seen itself, not only known to be below the picture."""
+    known = isfinite(hand_difference(sample))
+    return known and (isfinite(sample.wrist_right_x_mm) or isfinite(sample.wrist_left_x_mm))
+
+
+def height_of(sample: Sample, side: str) -> float:
+    """Height of a wrist above the eyes, in mm."""
+    return sample.wrist_right_y_mm if side == "right" else sample.wrist_left_y_mm
+
+
+def is_throw(samples: Iterable[Sample], turn: Turn) -> bool:
+    """Whether the hand of this turn has risen itself, not only the other one sunk."""
+    heights = [height for _, height in _path(samples, turn)]
+    if not heights:
+        return False
+    top = max(range(len(heights)), key=heights.__getitem__)
+    own_mm = heights[top] - min(heights[: top + 1])
+    return own_mm >= OWN_SHARE * turn.swing_mm
+
+
+def throw_height_mm(samples: Iterable[Sample], turn: Turn) -> float:
+    """How high above the eyes an object gets that the hand lets go where it is fastest, in mm.
+
+    An object that leaves a hand at a height with a speed upwards rises by the speed
+    squared over twice the gravity; the most of that over the throw, so never less than the
+    hand's own top. From 15 places a second it may be off by what the hand goes between two
+    of them. NaN where the hand was not seen.
+    """
+    rows = list(_path(samples, turn))
+    best = max((height for _, height in rows), default=nan)
+    for (t0, low), (t1, high) in itertools.pairwise(rows):
+        if 0 < t1 - t0 <= STEP_S and high > low:
+            speed = (high - low) / (t1 - t0)
+            best = max(best, high + speed * speed / (2 * GRAVITY_MM_S2))
+    return best
+
+
+def _path(samples: Iterable[Sample], turn: Turn) -> list[tuple[float, float]]:
+    """Times and heights of the throwing hand, from the turn's start to just after its end."""
+    return [
+        (s.time_s, height)
+        for s in samples
+        if turn.start_s <= s.time_s <= turn.peak_s + AFTER_S
+        and isfinite(height := height_of(s, turn.side))
+    ]
+
+
+def arm_of_bend(samples: Sequence[Sample], turn: Turn) -> Side | None:
+    """Which arm went down in a bend: the lower wrist, last seen together with the other.
+
+    Hands leave the picture early in a bend; None where they were not seen apart.
+    """
+    apart = [
+        d
+        for s in samples
+        if turn.start_s - 0.3 <= s.time_s <= turn.peak_s
+        and a_hand_is_seen(s)
+        and isfinite(d := hand_difference(s))
+    ]
+    if not apart or abs(apart[-1]) < LOWER_MM:
+        return None
+    return "left" if apart[-1] > 0 else "right"

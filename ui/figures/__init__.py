@@ -1,0 +1,1 @@
+"""Drawn movements: what to do, as keyframes (data) and as lines (painting)."""

@@ -1,0 +1,24 @@
+"""The half-minute try at the end of the first steps: a plan with one gentle entry."""
+
+from __future__ import annotations
+
+from tracker.plan.model import Entry, Plan
+from tracker.plan.starter import seated_starter
+
+TRY_ID = "first-try"
+#: Half a minute, slower than the exercise's usual tempo and with small turns: a try is no
+#: training (common practice).
+_SECONDS, _TEMPO_BPM, _AMPLITUDE_DEG = 30, 40, (8.0, 15.0)
+
+
+def try_plan() -> Plan:
+    """The plan of the try; safety questions, scores and set-up come as with any plan."""
+    entry = Entry(
+        entry_id="try",
+        exercise="turns-on-target",
+        seconds=_SECONDS,
+        tempo_bpm=_TEMPO_BPM,
+        amplitude_deg=_AMPLITUDE_DEG,
+    )
+    values = {"plan_id": TRY_ID, "entries": [entry], "stages": [], "bouts_a_day": 1}
+    return seated_starter().model_copy(update=values)

@@ -1,0 +1,248 @@
+"""The first steps that are pages to read and to choose from; camera and sound have their own."""
+
+# ruff: noqa: N802 - Qt's names
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from ui import theme, words
+from ui.figures.places import PLACES
+from ui.languages import LANGUAGES
+from ui.motion import is_still
+from ui.session_first import OVERVIEW, STEPS
+from ui.session_flow import Director
+from ui.settings import Settings
+from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.choices import Choices, Stepper
+from ui.widgets.flow import FlowRow
+from ui.widgets.moving import Beside, MovementBox
+
+#: What is read at each step; a mark in front says that it is a caution.
+_LINES: dict[str, tuple[tuple[str, bool], ...]] = {
+    OVERVIEW: (("first.overview.how", False),),
+    "text": (("first.text.how", False),),
+    "about": (
+        ("first.about.does", False),
+        ("first.about.saves", False),
+        ("first.about.not", True),
+    ),
+    "stop": (("caution.help", True), ("caution.stop", True), ("caution.fall", False)),
+    "privacy": (("privacy", False), ("first.privacy.mark", False)),
+    "sitting": (
+        ("first.sitting.chair", False),
+        ("first.sitting.screen", False),
+        ("first.sitting.light", False),
+    ),
+    "standing": (
+        ("first.standing.only", False),
+        ("first.standing.corner", True),
+        ("first.standing.laptop", True),
+        ("first.standing.helper", True),
+    ),
+    "try": (("first.try.how", False), ("first.try.care", True)),
+}
+_COLOURS = ("light", "dark")
+_MOTIONS = ("moving", "still")
+
+
+class Looks(QWidget):
+    """How the program looks: text, language, colours, drawings.
+
+    Parameters
+    ----------
+    settings
+        What is chosen now.
+    set_text, set_colours, set_motion, set_language
+        Take what is chosen.
+    """
+
+    def __init__(
+        self,
+        settings: Settings,
+        set_text: Callable[[int], None],
+        set_colours: Callable[[str], None],
+        set_motion: Callable[[str], None],
+        set_language: Callable[[str], None],
+    ) -> None:
+        super().__init__()
+        self._settings = settings
+        self._set_text = set_text
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(theme.S)
+        self.size = Stepper(
+            words.say("first.text.size"),
+            theme.TEXT_STEPS,
+            settings.text_percent,
+            lambda p: words.say("first.text.percent", percent=p),
+        )
+        self.size.changed.connect(self._sized)
+        self._add(words.say("first.text.size"), self.size)
+        codes = [code for code, _ in LANGUAGES]
+        self.language = self._choices("first.text.language", [name for _, name in LANGUAGES])
+        self.language.chosen.connect(lambda row: set_language(codes[row]))
+        self.colours = self._choices(
+            "first.text.colours", [words.say(f"first.text.{c}") for c in _COLOURS]
+        )
+        self.colours.chosen.connect(lambda row: set_colours(_COLOURS[row]))
+        self.motion = self._choices(
+            "first.text.motion", [words.say(f"first.text.{m}") for m in _MOTIONS]
+        )
+        self.motion.chosen.connect(lambda row: set_motion(_MOTIONS[row]))
+
+    def _choices(self, key: str, texts: list[str]) -> Choices:
+        made = Choices(words.say(key), across=True)
+        made.fill(texts)
+        label = self._add(words.say(key), made)
+        # One choice is none.
+        for part in (label, made):
+            part.setVisible(len(texts) > 1)
+        return made
+
+    def _add(self, text: str, widget: QWidget) -> Words:
+        label = Words(text)
+        self._column.addWidget(label)
+        self._column.addWidget(widget, 0, Qt.AlignmentFlag.AlignLeft)
+        return label
+
+    def _sized(self, percent: int) -> None:
+        if percent != self._settings.text_percent:
+            self._set_text(percent)
+
+    def refresh(self) -> None:
+        """Show what was chosen elsewhere, by key or at the top of the window."""
+        settings = self._settings
+        if self.size.value != settings.text_percent:
+            self.size.set_value(settings.text_percent)
+        self.colours.choose(1 if theme.is_dark(settings.colours) else 0)
+        self.motion.choose(1 if is_still(settings.motion) else 0)
+        codes = [code for code, _ in LANGUAGES]
+        if settings.language in codes:
+            self.language.choose(codes.index(settings.language))
+
+
+class FirstPage(Page):
+    """One step at a time, or all of them to choose from."""
+
+    def __init__(self, director: Director, looks: Looks) -> None:
+        super().__init__()
+        self._director = director
+        self._percent = 100
+        self.shown = ""
+        self.looks = looks
+        column = QVBoxLayout()
+        column.setSpacing(theme.M)
+        self.progress = Words(soft=True)
+        self.title = Words(role="title")
+        self._lines = QVBoxLayout()
+        self._lines.setSpacing(theme.M)
+        for part in (self.progress, self.title):
+            column.addWidget(part)
+        column.addLayout(self._lines)
+        column.addWidget(looks)
+        self.steps = [self._step_button(s) for s in STEPS]
+        self._all = QWidget()
+        row = FlowRow(self._all)
+        for button in self.steps:
+            row.addWidget(button)
+        policy = self._all.sizePolicy()
+        policy.setHeightForWidth(True)
+        self._all.setSizePolicy(policy)
+        column.addWidget(self._all)
+        self.place = MovementBox(scale=1.7)
+        self._drawn = Beside(column, self.place)
+        self.body.addLayout(self._drawn)
+        self.body.addStretch(1)
+        self._made: list[QWidget] = []
+        self._make_buttons()
+
+    def _step_button(self, step: str) -> Button:
+        button = Button(words.say(f"first.{step}"))
+        button.clicked.connect(lambda: self._director.open_first(step))
+        return button
+
+    def _make_buttons(self) -> None:
+        director = self._director
+        self.begin = Button(words.say("first.try.begin"), "main")
+        self.begin.clicked.connect(director.begin_try)
+        self.next = Button(words.say("first.next"), "main")
+        self.next.clicked.connect(director.first_go_on)
+        self.before = Button(words.say("first.before"))
+        self.before.clicked.connect(director.first_back)
+        self.leave = Button(words.say("first.leave"), "plain", words.say("first.leave_name"))
+        self.leave.clicked.connect(director.leave_first)
+        self.finish = Button(words.say("first.finish"))
+        self.finish.clicked.connect(director.leave_first)
+        for button in (self.begin, self.next, self.before, self.finish, self.leave):
+            self.buttons.addWidget(button)
+
+    def set_percent(self, percent: int) -> None:
+        """Lines that come later get the same text size."""
+        super().set_percent(percent)
+        self._percent = percent
+        self._drawn.fit(self.body_width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """A drawing lies beside the words where there is room."""
+        super().resizeEvent(event)
+        self._drawn.fit(self.body_width())
+
+    def enter(self) -> None:
+        """The page comes to the front."""
+        self.refresh()
+        super().enter()
+        if self.shown == OVERVIEW:
+            # None of its buttons is the main one.
+            self.steps[0].setFocus()
+
+    def refresh(self) -> None:
+        """Show the step."""
+        step = self._director.first_step or OVERVIEW
+        if step in _LINES and step != self.shown:
+            self._show(step)
+        if step == "text":
+            self.looks.refresh()
+
+    def _show(self, step: str) -> None:
+        self.shown = step
+        at = STEPS.index(step) + 1 if step in STEPS else 0
+        self.progress.setText(words.say("first.progress", at=at, of=len(STEPS)) if at else "")
+        self.progress.setVisible(bool(at))
+        self.title.setText(words.say(f"first.{step}"))
+        self._show_lines(step)
+        self.looks.setVisible(step == "text")
+        self._all.setVisible(step == OVERVIEW)
+        place = PLACES.get(step)
+        if place is not None:
+            how = " ".join(words.say(key) for key, _ in _LINES[step])
+            self.place.show_movement(place, words.say(f"first.{step}"), how)
+        self.place.setVisible(place is not None)
+        last = step == STEPS[-1]
+        for button, on in (
+            (self.begin, last),
+            (self.next, bool(at) and not last),
+            (self.before, at > 1),
+            (self.leave, bool(at) and not last),
+            (self.finish, last or not at),
+        ):
+            button.setVisible(on)
+        self._drawn.fit(self.body_width())
+        if self.isVisible():
+            self.enter()
+
+    def _show_lines(self, step: str) -> None:
+        for part in self._made:
+            part.hide()
+            part.deleteLater()
+        self._made = []
+        for k, (key, cared) in enumerate(_LINES[step]):
+            label = Words(words.say(key), "lead" if k == 0 and not cared else "body")
+            label.set_percent(self._percent)
+            part = Rule(label) if cared else label
+            self._lines.addWidget(part)
+            self._made.append(part)
