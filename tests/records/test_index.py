@@ -10,6 +10,7 @@ import pytest
 
 from tests.plan.examples import TEXT
 from tests.records.test_folder import age, write
+from tracker.errors import InputError
 from tracker.records.index import Records, cache_folder, index_path, read_folder
 
 
@@ -159,3 +160,17 @@ def test_a_file_that_surprises_the_reader_stops_nothing(
     found = read_folder(folder)
     assert ids(found) == ["s0", "s2", "s3"]
     assert [u.why for u in found.unread] == ["holds what is not understood (KeyError)"]
+
+
+def test_a_file_that_the_disk_refuses_once_is_tried_again(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from tracker.records import folder as folder_module
+
+    def refuse(path: Path) -> object:
+        raise InputError(f"{path}: can't be read (Input/output error)")
+
+    with monkeypatch.context() as once:
+        once.setattr(folder_module, "load_summary", refuse)
+        assert len(read_folder(folder).unread) == 4
+    assert ids(read_folder(folder)) == ["s0", "s1", "s2", "s3"]

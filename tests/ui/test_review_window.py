@@ -21,7 +21,8 @@ def test_the_command_opens_the_window(
     seen: list[str] = []
 
     def look(self: QApplication) -> int:
-        (window,) = [w for w in QApplication.topLevelWidgets() if isinstance(w, opening.DeskWindow)]
+        shown = [w for w in QApplication.topLevelWidgets() if w.isVisible()]
+        (window,) = [w for w in shown if isinstance(w, opening.DeskWindow)]
         qtbot.addWidget(window)
         qtbot.waitUntil(lambda: window.found is not None, timeout=30_000)
         seen.append(f"{window.people.current.name}, {window.person_page.person.adherence.to_day}")

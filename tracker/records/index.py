@@ -116,6 +116,9 @@ def read_folder(
             unread.append(found)
         else:
             places.append(found)
+    if not folder.is_dir():
+        # It went away while it was looked through: what was known of it is not gone.
+        raise InputError(f"{folder}: there is no such folder; name one that holds sessions")
     with without_collecting():
         before = _Index(index_path(folder), folder)
         known: dict[str, Seen] = {}
@@ -164,6 +167,9 @@ def _look(folder: Path, place: Place) -> Seen:
     mtime_ns = -1 if now_ns - place.mtime_ns < unsure_ns else place.mtime_ns
     if isinstance(found, SessionRow):
         return (place.size, mtime_ns, "row", found)
+    if isinstance(found, Unread) and found.why.startswith("can't be read"):
+        # The disk or the network may give it the next time.
+        return (place.size, -1, "unread", found.why)
     if isinstance(found, Unread):
         return (place.size, mtime_ns, "unread", found.why)
     kind = "plan" if isinstance(found, PlanFile) else "passed"
