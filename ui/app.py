@@ -9,17 +9,16 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QIcon, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
-from tracker.session.files import data_folder, make_private_folder
-from ui import theme, words
+from ui import words
+from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.keys import KEYS
-from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -36,7 +35,6 @@ from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import ClipPlan, World
-from ui.reserve import keep_constants_alive
 from ui.screen import geometry_of
 from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
@@ -51,7 +49,6 @@ TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
 REFRESH_MS = 66
 SMALLEST = (960, 600)
-PICTURES = Path(__file__).parent / "pictures"
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
 #: Room kept free around a target at the field's edge.
@@ -114,7 +111,9 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
-        self._drawn_percent = 0
+        self.appearance = Appearance(
+            self, settings, drawn=self._drawn_percent, also=self._field_text
+        )
         self._covered: tuple[Phase, Task | None] | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
@@ -127,14 +126,14 @@ class Window(QWidget):
         self._shortcuts = self._make_shortcuts()
         self.header.call.connect(self.switch_sharing)
         self.header.sound.connect(self.open_sound)
-        self.header.smaller.connect(lambda: self.step_text(-1))
-        self.header.larger.connect(lambda: self.step_text(1))
-        self.header.colours.connect(self.switch_colours)
+        self.header.smaller.connect(lambda: self.appearance.step_text(-1))
+        self.header.larger.connect(lambda: self.appearance.step_text(1))
+        self.header.colours.connect(self.appearance.switch_colours)
         self.director.listeners.append(self.follow)
         for box in self.findChildren(MovementBox):
-            box.still_asked.connect(self.switch_still)
-        self._hold_still()
-        self.set_text(settings.text_percent)
+            box.still_asked.connect(self.appearance.switch_still)
+        self.appearance.hold_still()
+        self.appearance.draw_text()
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
         self._asked: Task | None = None
@@ -184,9 +183,9 @@ class Window(QWidget):
                 director,
                 Looks(
                     self.settings,
-                    self.set_text,
-                    self.set_colours,
-                    self.set_motion,
+                    self.appearance.set_text,
+                    self.appearance.set_colours,
+                    self.appearance.set_motion,
                     self.set_language,
                 ),
             ),
@@ -198,11 +197,11 @@ class Window(QWidget):
             "pause": self.director.pause_or_go_on,
             "picture": self.pages["practice"].toggle_picture,  # type: ignore[attr-defined]
             "unwell": self.director.unwell,
-            "text_larger": lambda: self.step_text(1),
-            "text_smaller": lambda: self.step_text(-1),
-            "text_normal": lambda: self.set_text(100),
-            "colours": self.switch_colours,
-            "still": self.switch_still,
+            "text_larger": lambda: self.appearance.step_text(1),
+            "text_smaller": lambda: self.appearance.step_text(-1),
+            "text_normal": lambda: self.appearance.set_text(100),
+            "colours": self.appearance.switch_colours,
+            "still": self.appearance.switch_still,
             "share": self.switch_sharing,
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
@@ -366,14 +365,14 @@ class Window(QWidget):
         practice.set_sharing(sharing)
         for picture in self.findChildren(Picture):
             picture.set_hidden(sharing)
-        self._draw_text()
+        self.appearance.draw_text()
         task.show_again()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """In a call the words grow with the window."""
         super().resizeEvent(event)
         if self.director.sharing:
-            self._draw_text()
+            self.appearance.draw_text()
 
     def use_clip(self) -> None:
         """Go on with the sample clip."""
@@ -393,28 +392,11 @@ class Window(QWidget):
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
 
-    def step_text(self, steps: int) -> None:
-        """Larger or smaller text."""
-        known = theme.TEXT_STEPS
-        at = known.index(self.settings.text_percent) + steps
-        self.set_text(known[min(max(at, 0), len(known) - 1)])
+    def _drawn_percent(self, percent: int) -> int:
+        """The text size that is drawn; in a call the words grow with the window."""
+        return text_percent(self.height(), percent) if self.director.sharing else percent
 
-    def set_text(self, percent: int) -> None:
-        """Set the text size of everything."""
-        self.settings.text_percent = percent
-        self._draw_text()
-
-    def _draw_text(self) -> None:
-        percent = self.settings.text_percent
-        if self.director.sharing:
-            percent = text_percent(self.height(), percent)
-        if percent == self._drawn_percent:
-            return
-        self._drawn_percent = percent
-        for widget in self.findChildren(QWidget):
-            change = getattr(widget, "set_percent", None)
-            if change is not None:
-                change(percent)
+    def _field_text(self, percent: int) -> None:
         for field in self.fields:
             field.text_percent = percent
             field.update()
@@ -424,34 +406,9 @@ class Window(QWidget):
             field.target_percent = percent
             field.update()
 
-    def switch_colours(self) -> None:
-        """Light to dark and back."""
-        self.set_colours("light" if theme.is_dark(self.settings.colours) else "dark")
-
-    def set_colours(self, colours: str) -> None:
-        """Light or dark."""
-        self.settings.colours = colours
-        app = QApplication.instance()
-        if isinstance(app, QApplication):
-            theme.apply(app, self.settings.colours)
-
-    def switch_still(self) -> None:
-        """Drawn movements hold still, or move again."""
-        self.set_motion("moving" if is_still(self.settings.motion) else "still")
-
-    def set_motion(self, motion: str) -> None:
-        """Whether drawn movements move."""
-        self.settings.motion = motion
-        self._hold_still()
-
     def set_language(self, language: str) -> None:
         """Remember the language; it holds from the next start on."""
         self.settings.language = language
-
-    def _hold_still(self) -> None:
-        still = is_still(self.settings.motion)
-        for box in self.findChildren(MovementBox):
-            box.set_still(still)
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""
@@ -478,56 +435,3 @@ class Window(QWidget):
     def _is_visible_somewhere(self) -> bool:
         middle = self.frameGeometry().center()
         return any(s.availableGeometry().contains(middle) for s in QApplication.screens())
-
-
-def make_app() -> QApplication:
-    """Qt's application with our name and icon."""
-    keep_constants_alive()
-    app = QApplication.instance()
-    if not isinstance(app, QApplication):
-        app = QApplication(["turnpost"])
-    app.setApplicationName("turnpost")
-    app.setApplicationDisplayName(words.say("program"))
-    app.setDesktopFileName("turnpost")
-    app.setWindowIcon(QIcon(str(PICTURES / "turnpost.svg")))
-    return app
-
-
-def user_settings() -> Settings:
-    """The settings in the user's data folder."""
-    return Settings(make_private_folder(data_folder()) / "window.ini")
-
-
-def open_note() -> tuple[QApplication, QWidget]:
-    """Show that the program is open already."""
-    from ui.already_open import AlreadyOpen
-
-    app = make_app()
-    theme.apply(app, user_settings().colours)
-    note = AlreadyOpen()
-    note.show()
-    return app, note
-
-
-def open_window(
-    *, clip: ClipPlan | None = None, plan: Path | None = None
-) -> tuple[QApplication, Window]:
-    """Make the program's real window and show it."""
-    from ui.screen_reader import QtScreenReader
-    from ui.sound import make_beats
-    from ui.voice import make_voice
-    from ui.wiring import clip_plan, demo_clip, make_world
-
-    app = make_app()
-    settings = user_settings()
-    theme.apply(app, settings.colours)
-    window = Window(
-        make_world(make_beats(), make_voice(), QtScreenReader()),
-        clip=clip,
-        demo_clip=lambda: clip_plan(demo_clip()),
-        settings=settings,
-        plan=plan,
-    )
-    window.bring_back()
-    window.show()
-    return app, window

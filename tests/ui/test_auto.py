@@ -42,7 +42,7 @@ def run(
         window.show()
         return QApplication.instance(), window
 
-    monkeypatch.setattr("ui.app.open_window", open_window)
+    monkeypatch.setattr("ui.opening.open_window", open_window)
     monkeypatch.setattr(wiring, "clip_plan", lambda _path: plan)
     monkeypatch.setattr(auto, "LOOK_S", 0.05)
     # The close of the last window posts a quit. The walk has ended by then, so the quit

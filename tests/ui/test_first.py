@@ -169,7 +169,7 @@ def test_text_colours_and_drawings_are_chosen_at_once(make: Make, fake: FakeWorl
     looks.motion._group.button(1).click()
     assert window.settings.motion == "still" and window.pages["choose"].movement.picture.still
     # What is changed by key shows here too.
-    window.set_text(100)
+    window.appearance.set_text(100)
     window.refresh()
     assert looks.size.value == 100
 

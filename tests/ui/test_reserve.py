@@ -13,7 +13,7 @@ ROOT = Path(__file__).parents[2]
 CALLS = """
 import sys
 from PySide6.QtWidgets import QLabel
-from ui.app import make_app
+from ui.opening import make_app
 app = make_app()
 label = QLabel("x")
 for _ in range(400_000):

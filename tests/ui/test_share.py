@@ -184,13 +184,13 @@ def test_one_key_there_and_back(make: Make, fake: FakeWorld) -> None:
 def test_the_text_size_chosen_before_comes_back(make: Make) -> None:
     window = make()
     share(window)
-    assert window._drawn_percent == 125 and window.settings.text_percent == 100
+    assert window.appearance.percent == 125 and window.settings.text_percent == 100
     share(window)
-    assert window._drawn_percent == 100
+    assert window.appearance.percent == 100
     share(window)
     window.resize(1900, 1060)
     QApplication.processEvents()
-    assert window._drawn_percent == 175
+    assert window.appearance.percent == 175
 
 
 def test_a_set_with_a_target_rests_when_the_target_moves(make: Make, fake: FakeWorld) -> None:

@@ -29,7 +29,7 @@ def run(args: argparse.Namespace) -> int:
     from ui.wiring import clip_plan, demo_clip
 
     plan = clip_plan(args.clip or demo_clip())
-    from ui.app import open_window
+    from ui.opening import open_window
 
     app, window = open_window(clip=plan)
     if not args.auto:

@@ -22,7 +22,7 @@ def open_program(*, plan: Path | None = None) -> int:
     """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import data_folder, make_private_folder
     from tracker.session.lock import OnlyCopy
-    from ui.app import open_note, open_window
+    from ui.opening import open_note, open_window
 
     only = OnlyCopy(make_private_folder(data_folder()) / "open.lock")
     try:

@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from ui import theme
-from ui.app import make_app, user_settings
 from ui.desk.window import DeskWindow
+from ui.opening import make_app, user_settings
 
 
 def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication, DeskWindow]:

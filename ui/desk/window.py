@@ -11,7 +11,6 @@ from pathlib import Path
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
-    QApplication,
     QFileDialog,
     QHBoxLayout,
     QListWidget,
@@ -25,6 +24,7 @@ from PySide6.QtWidgets import (
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import theme, words
+from ui.appearance import Appearance
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
@@ -75,9 +75,10 @@ class DeskWindow(QWidget):
         self.person_page = PersonPage(lambda: self._book.notes())
         self.session_page = SessionPage(self._book)
         self.stack = QStackedWidget()
+        self.appearance = Appearance(self, settings, also=self._fault_text)
         self._arrange()
         self._connect()
-        self.set_text(settings.text_percent)
+        self.appearance.draw_text()
         self._looked_s = 0.0
         self.reading = FolderReading(folder, self._today)
         self.open_folder(folder)
@@ -131,14 +132,14 @@ class DeskWindow(QWidget):
         self.go_on.clicked.connect(lambda: self.reading.start())
         self.faults.clicked.connect(self.switch_faults)
         self.open_other.clicked.connect(self.choose_folder)
-        self.smaller.clicked.connect(lambda: self.step_text(-1))
-        self.larger.clicked.connect(lambda: self.step_text(1))
-        self.colours.clicked.connect(self.switch_colours)
+        self.smaller.clicked.connect(lambda: self.appearance.step_text(-1))
+        self.larger.clicked.connect(lambda: self.appearance.step_text(1))
+        self.colours.clicked.connect(self.appearance.switch_colours)
         keys = {
             "Esc": self.show_people,
-            "Ctrl++": lambda: self.step_text(1),
-            "Ctrl+-": lambda: self.step_text(-1),
-            "Ctrl+0": lambda: self.set_text(100),
+            "Ctrl++": lambda: self.appearance.step_text(1),
+            "Ctrl+-": lambda: self.appearance.step_text(-1),
+            "Ctrl+0": lambda: self.appearance.set_text(100),
             "Ctrl+O": self.choose_folder,
             "Ctrl+Z": self.session_page.notes.undo_note,
             "Ctrl+Q": self.close,
@@ -259,29 +260,9 @@ class DeskWindow(QWidget):
 
     # --- looks ---
 
-    def step_text(self, steps: int) -> None:
-        """Larger or smaller text."""
-        known = theme.TEXT_STEPS
-        at = known.index(self.settings.text_percent) + steps
-        self.set_text(known[min(max(at, 0), len(known) - 1)])
-
-    def set_text(self, percent: int) -> None:
-        """Set the text size of everything."""
-        self.settings.text_percent = percent
+    def _fault_text(self, percent: int) -> None:
         self.fault_list.setFont(theme.font("desk", percent))
-        for widget in self.findChildren(QWidget):
-            change = getattr(widget, "set_percent", None)
-            if change is not None:
-                change(percent)
         self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
-
-    def switch_colours(self) -> None:
-        """Light to dark and back."""
-        dark = theme.is_dark(self.settings.colours)
-        self.settings.colours = "light" if dark else "dark"
-        app = QApplication.instance()
-        if isinstance(app, QApplication):
-            theme.apply(app, self.settings.colours)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End what goes on beside the window."""
