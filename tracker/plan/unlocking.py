@@ -102,7 +102,7 @@ def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
 
 
 def _shown(value: float | None) -> str:
-    return "not known" if value is None else f"{value:g}"
+    return "not known" if value is None else f"{value:.3g}"
 
 
 def figures_of(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:
