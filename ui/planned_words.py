@@ -94,6 +94,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.standing": QT_TRANSLATE_NOOP(
         "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
     ),
+    "ask.place.to_stop": QT_TRANSLATE_NOOP(
+        "turnpost", "To stop, just sit down, or step out of the picture for a few seconds."
+    ),
     "ask.place.walking": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not watch this one. Press “Done” when you are through."
     ),

@@ -245,6 +245,9 @@ class PlannedPart(SetPart):
             self.stop_plan("possible_fall")
             self._say_fall(entry)
             return
+        if isinstance(before, DoSet) and self._stopped_by_sight():
+            self._end_set("say.stopped")
+            return
         if self._recording is not None and self.phase == Phase.asking:
             self._recording.advance(now_s)
         conductor.advance(now_s)

@@ -10,6 +10,7 @@ from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked
 from ui.geometry import facing_map
+from ui.hands_free import HandsFree, stops_by_sight
 from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
@@ -27,6 +28,7 @@ class SetPart(PlacePart):
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
         self._set_clock = SetClock()
+        self._hands_free = HandsFree()
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -61,6 +63,16 @@ class SetPart(PlacePart):
         """Repetitions of this set, those before a pause too."""
         recording = self._recording
         return 0 if recording is None else recording.repetitions - self._reps_before
+
+    def _stopped_by_sight(self) -> bool:
+        """Whether the person has sat down or stepped out of the picture to stop a set."""
+        entry, sample = self.entry, self.sample
+        if entry is None or sample is None or not stops_by_sight(entry):
+            return False
+        seen = self._hands_free.take(sample) if self.phase == Phase.exercise else ""
+        if seen and self._recording is not None:
+            self._recording.mark("stopped_by_sight", self.now_s, seen=seen)
+        return bool(seen)
 
     # --- its beginning, its pauses, its end ---
 
@@ -102,6 +114,7 @@ class SetPart(PlacePart):
         self._add(asked, begin=False)
         conductor.begin_set(asked.step)
         self._set_clock.go(asked.step.from_s)
+        self._hands_free.begin(asked.step.from_s)
         self._sound(asked.step)
         self._say_begin()
         self._enter(Phase.exercise if is_seen(entry) else Phase.asking)

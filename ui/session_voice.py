@@ -16,6 +16,7 @@ from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
 from ui.cards import place_key
+from ui.hands_free import stops_by_sight
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
 from ui.setup_hint import hint_key
@@ -151,7 +152,10 @@ class VoicePart(ClockPart):
         self._hush()
         if isinstance(task, Prepare) and task.asked is not None:
             name = f"exercise.{task.asked.exercise.id}"
-            self._say((Grave.place, 0), name, place_key(task.asked))
+            keys = [name, place_key(task.asked)]
+            if stops_by_sight(task.asked):
+                keys.append("ask.place.to_stop")
+            self._say((Grave.place, 0), *keys)
         elif isinstance(task, Rest):
             self._say((Grave.place, 0), "say.rest")
 

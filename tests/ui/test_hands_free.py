@@ -1,0 +1,133 @@
+"""A stop without hands: by sitting down or stepping out, and by nothing else."""
+
+from __future__ import annotations
+
+import math
+import random
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+
+from tests.ui.fakes import seen, turning
+from tests.ui.patient import Person, plan_of
+from tracker.plan.model import Entry
+from tracker.practice.tasks import AskAfterSet, DoSet
+from tracker.sample import Sample
+from ui.cards import card_of
+from ui.hands_free import LEFT_S, SAT_MM, SAT_S, HandsFree
+
+Height = Callable[[float], float | None]
+
+
+def told(height: Height, to_s: float = 12.0) -> tuple[str, float]:
+    """What is told of a head at these heights (None: no face), and when."""
+    watch = HandsFree()
+    watch.begin(0.0)
+    for k in range(1, round(30 * to_s)):
+        time_s = k / 30
+        y = height(time_s)
+        sample = Sample(time_s, head_y_mm=y) if y is not None else Sample(time_s, reason="no_face")
+        if word := watch.take(sample):
+            return word, time_s
+    return "", to_s
+
+
+def test_sitting_down_is_told() -> None:
+    word, at_s = told(lambda t: 0.0 if t < 4 else -400.0 * min((t - 4) / 1.5, 1.0))
+    assert word == "sat" and at_s < 4 + 1.5 + SAT_S
+
+
+def test_stepping_out_is_told() -> None:
+    word, at_s = told(lambda t: 0.0 if t < 4 else None)
+    assert word == "left" and at_s == pytest.approx(4 + LEFT_S, abs=0.1)
+
+
+@pytest.mark.parametrize(
+    "height",
+    [
+        lambda t: 60.0 * math.sin(2 * t),  # swaying, and more
+        lambda t: -120.0 if 5 < t < 9 else 0.0,  # knees that give a little
+        lambda t: -400.0 if 5 < t < 6 else 0.0,  # a look at the feet
+        lambda t: None if 5 < t < 8 else 0.0,  # turned away for a moment
+        lambda t: 0.0 if t > 2 else None,  # not in the picture yet
+    ],
+)
+def test_what_stops_nothing(height: Height) -> None:
+    assert told(height)[0] == ""
+
+
+def test_a_dark_room_or_a_covered_camera_stops_nothing() -> None:
+    for reason in ("too_dark", "covered", "gap", "turned_too_far"):
+        watch = HandsFree()
+        watch.begin(0.0)
+        assert not any(watch.take(Sample(k / 30, reason=reason)) for k in range(1, 600))
+
+
+def test_a_hole_in_the_measuring_breaks_off_what_was_seen() -> None:
+    watch = HandsFree()
+    watch.begin(0.0)
+    times = [k / 30 for k in range(1, 400) if not 100 < k < 130]
+    words = [watch.take(Sample(t, reason="no_face" if t > 2 else "", head_y_mm=0.0)) for t in times]
+    # Three and a half seconds before the hole, and they begin anew after it.
+    assert times[words.index("left")] == pytest.approx(130 / 30 + LEFT_S, abs=0.1)
+
+
+def test_made_up_stances_stop_nothing_and_made_up_sittings_all_stop() -> None:
+    rng = random.Random(5)
+    for _ in range(200):
+        sway, slow, noise = rng.uniform(5, 60), rng.uniform(0.5, 3), rng.uniform(0, 8)
+        down, takes_s = rng.uniform(SAT_MM + 80, 480), rng.uniform(0.6, 3)
+
+        def stand(t: float, a: float = sway, w: float = slow, n: float = noise) -> float:
+            return a * math.sin(w * t) + rng.gauss(0, n)
+
+        def sit(t: float, d: float = down, k: float = takes_s, s: Height = stand) -> float:
+            return s(t) - d * min(max(t - 4, 0) / k, 1)
+
+        assert told(stand)[0] == ""
+        assert told(sit, 16.0)[0] == "sat"
+
+
+def standing(begin: Callable[..., Person], **entry: object) -> Person:
+    person = begin(plan_of(Entry(entry_id="a", posture="standing", **entry)))  # type: ignore[arg-type]
+    person.begin_day(0)
+    person.choose("Yes")
+    person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(10.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, DoSet)
+    return person
+
+
+@pytest.mark.parametrize("way", ["sat", "left"])
+def test_a_standing_set_stops_without_hands(begin: Callable[..., Person], way: str) -> None:
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    person.measured(3.0, lambda t: turning(t, 1e9))
+
+    def leaving(time_s: float) -> Sample:
+        if way == "left":
+            return Sample(time_s, reason="no_face")
+        return replace(turning(time_s, 1e9), head_y_mm=-350.0, neck_y_mm=-350.0)
+
+    person.measured(5.0, leaving)
+    assert isinstance(person.director.task, AskAfterSet)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == [way]
+
+
+def test_it_is_told_before_the_set(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(Entry(entry_id="a", exercise="stand", seconds=30)))
+    person.begin_day(0)
+    person.choose("Yes")
+    person.choose("Yes")
+    assert person.director.plan is not None and person.director.task is not None
+    assert "just sit down" in str(card_of(person.director.task, person.director.plan))
+
+
+def test_standing_up_and_sitting_down_as_asked_goes_on(begin: Callable[..., Person]) -> None:
+    person = standing(begin, exercise="sit-to-stand", repetitions=5)
+    person.measured(3.0, lambda t: turning(t, 1e9))
+    person.measured(4.0, lambda t: seen(t, head_yaw_deg=0.0, head_y_mm=-400.0, eye_open=1.0))
+    assert isinstance(person.director.task, DoSet)
