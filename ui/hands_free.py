@@ -1,12 +1,14 @@
-"""A stop without hands, for who stands away from the keys: by sitting down or stepping out.
+"""Start and stop without hands, for who stands away from the keys: by what is seen.
+
+A set begins once the person is in the picture, and stops when they sit down or step out.
 
 What is seen decides, never what is not measured for other reasons (a dark room, a covered
-camera): those stop nothing.
+camera): those hold up nothing and stop nothing.
 """
 
 from __future__ import annotations
 
-from math import isfinite
+from math import isfinite, nan
 from statistics import median
 from typing import Literal
 
@@ -24,6 +26,10 @@ SAT_S, LEFT_S = 1.5, 4.0
 #: A hole in what is measured that is longer than this breaks off what was being seen.
 GAP_S = 0.6
 
+#: Who comes back into the picture stands still for so long before a set begins; what was seen
+#: longer ago than this says nothing of now.
+AGAIN_S, FRESH_S = 2.0, 1.0
+
 #: Exercises in which one sits down or bends low as asked.
 _DOWN_AS_ASKED = frozenset({"head_rise", "head_reach"})
 
@@ -34,6 +40,30 @@ def stops_by_sight(entry: EntryAsked) -> bool:
     """Whether sitting down or stepping out of the picture stops an entry's set."""
     standing = entry.posture != "sitting" and "face" in entry.exercise.needs
     return standing and entry.exercise.channel not in _DOWN_AS_ASKED
+
+
+class InSight:
+    """Tells whether a set may begin: with nobody in the picture it waits."""
+
+    def __init__(self) -> None:
+        self.begin()
+
+    def begin(self) -> None:
+        """A countdown begins."""
+        self.waits = False
+        self._again_s = nan
+
+    def may_begin(self, sample: Sample | None, now_s: float) -> bool:
+        """Whether the person is there; where nothing is known, nothing waits."""
+        fresh = sample is not None and now_s - sample.time_s < FRESH_S
+        if sample is None or not fresh:
+            return True
+        if sample.reason == "no_face":
+            self.waits, self._again_s = True, nan
+            return False
+        if self.waits and not isfinite(self._again_s):
+            self._again_s = now_s
+        return not self.waits or now_s - self._again_s >= AGAIN_S
 
 
 class HandsFree:

@@ -248,6 +248,8 @@ class PlannedPart(SetPart):
         if isinstance(before, DoSet) and self._stopped_by_sight():
             self._end_set("say.stopped")
             return
+        if isinstance(before, CountDown) and self._not_in_sight(before, now_s):
+            return
         if self._recording is not None and self.phase == Phase.asking:
             self._recording.advance(now_s)
         conductor.advance(now_s)

@@ -10,11 +10,12 @@ from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked
 from ui.geometry import facing_map
-from ui.hands_free import HandsFree, stops_by_sight
+from ui.hands_free import HandsFree, InSight, stops_by_sight
 from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
 from ui.set_clock import SetClock
+from ui.speaking import Grave
 
 #: Slow beats, one a second, for who doesn't see the screen before a set.
 _BEFORE_BPM = 60.0
@@ -28,7 +29,7 @@ class SetPart(PlacePart):
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
         self._set_clock = SetClock()
-        self._hands_free = HandsFree()
+        self._hands_free, self._in_sight = HandsFree(), InSight()
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -64,6 +65,22 @@ class SetPart(PlacePart):
         recording = self._recording
         return 0 if recording is None else recording.repetitions - self._reps_before
 
+    @property
+    def waits_for_sight(self) -> bool:
+        """Whether a set that should begin waits for somebody to come into the picture."""
+        return self.phase == Phase.countdown and self._in_sight.waits
+
+    def _not_in_sight(self, task: CountDown, now_s: float) -> bool:
+        """Whether who stands for a set is not in the picture at the end of its countdown."""
+        entry = task.asked
+        if entry is None or now_s < task.until_s or not (self.by_ear and is_seen(entry)):
+            return False
+        told = self._in_sight.waits
+        waits = not self._in_sight.may_begin(self.sample, now_s)
+        if waits and not told:
+            self._say((Grave.edge, 0), "cue.left_picture")
+        return waits
+
     def _stopped_by_sight(self) -> bool:
         """Whether the person has sat down or stepped out of the picture to stop a set."""
         entry, sample = self.entry, self.sample
@@ -79,6 +96,7 @@ class SetPart(PlacePart):
     def _count_down(self, task: CountDown) -> None:
         """Count down to a set that has not begun yet."""
         assert task.asked is not None
+        self._in_sight.begin()
         self._set_clock = SetClock(task.asked.seconds or inf)
         self._reps_before = self._recording.repetitions if self._recording else 0
         self.dose = Dose(

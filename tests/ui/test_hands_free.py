@@ -9,13 +9,13 @@ from dataclasses import replace
 
 import pytest
 
-from tests.ui.fakes import seen, turning
+from tests.ui.fakes import FakeWorld, Voice, seen, turning
 from tests.ui.patient import Person, plan_of
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskAfterSet, DoSet
+from tracker.practice.tasks import AskAfterSet, CountDown, DoSet
 from tracker.sample import Sample
 from ui.cards import card_of
-from ui.hands_free import LEFT_S, SAT_MM, SAT_S, HandsFree
+from ui.hands_free import AGAIN_S, LEFT_S, SAT_MM, SAT_S, HandsFree, InSight
 
 Height = Callable[[float], float | None]
 
@@ -89,6 +89,26 @@ def test_made_up_stances_stop_nothing_and_made_up_sittings_all_stop() -> None:
         assert told(sit, 16.0)[0] == "sat"
 
 
+def test_with_nobody_in_the_picture_a_set_waits() -> None:
+    sight = InSight()
+    away, there = Sample(5.0, reason="no_face"), Sample(6.0, head_y_mm=0.0)
+    assert sight.may_begin(there, 6.0) and not sight.waits
+    assert not sight.may_begin(away, 5.1) and sight.waits
+    # Back, it begins after a moment of standing, and anew after another step aside.
+    assert not sight.may_begin(there, 6.0)
+    assert not sight.may_begin(replace(there, time_s=7.9), 7.9)
+    assert sight.may_begin(replace(there, time_s=8.0), 8.0)
+    assert not sight.may_begin(Sample(8.1, reason="no_face"), 8.1)
+    assert not sight.may_begin(replace(there, time_s=8.5), 8.5)
+
+
+def test_what_is_not_known_holds_nothing_up() -> None:
+    sight = InSight()
+    assert sight.may_begin(None, 5.0)
+    assert sight.may_begin(Sample(1.0, reason="no_face"), 5.0)
+    assert sight.may_begin(Sample(5.0, reason="too_dark"), 5.0)
+
+
 def standing(begin: Callable[..., Person], **entry: object) -> Person:
     person = begin(plan_of(Entry(entry_id="a", posture="standing", **entry)))  # type: ignore[arg-type]
     person.begin_day(0)
@@ -99,6 +119,28 @@ def standing(begin: Callable[..., Person], **entry: object) -> Person:
     person.measured(10.3, lambda t: turning(t, 1e9))
     assert isinstance(person.director.task, DoSet)
     return person
+
+
+def test_a_standing_set_begins_once_the_person_is_there(
+    begin: Callable[..., Person], fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    person = begin(plan_of(Entry(entry_id="a", exercise="stand", seconds=20)))
+    person.begin_day(0)
+    person.choose("Yes")
+    person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(13.0, lambda t: Sample(t, reason="no_face"))
+    assert isinstance(person.director.task, CountDown)
+    practice = person.window.pages["practice"]
+    assert practice.board.isVisible() and "picture" in practice.board.figure.caption.text()
+    assert [t for _, t in voice.spoken if "into the picture" in t]
+    person.measured(AGAIN_S - 0.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, CountDown)
+    person.measured(0.6, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, DoSet)
+    assert person.director.set_left_s == pytest.approx(20.0, abs=0.5)
 
 
 @pytest.mark.parametrize("way", ["sat", "left"])

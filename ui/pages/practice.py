@@ -197,6 +197,10 @@ class PracticePage(QWidget):
         far = not director.target_coming
         if director.phase == Phase.countdown:
             seconds = max(1, -int(-director.countdown_s // 1))
+            if director.waits_for_sight:
+                self._quiet(words.say("cue.left_picture"))
+                self._show_far(("–", words.say("cue.left_picture")))
+                return
             starting = words.say("practice.countdown", seconds=seconds)
             self._quiet("" if far else starting, target=not far)
             self._show_far((words.number(seconds), words.say("far.begins")))
