@@ -282,5 +282,5 @@ class TestBody:
         assert 10 < np.abs(rows["neck_x_mm"]).max() < 18
 
     def test_a_half_rise_that_is_not_there_is_refused(self) -> None:
-        with pytest.raises(ValueError, match=r"movement.half: there are 8 rises"):
+        with pytest.raises(ValueError, match=r"movement.half: there are 8 of them"):
             scenario(movement={"kind": "rise", "repetitions": 8, "half": [8]})
