@@ -10,11 +10,12 @@ from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QApplication, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
+from tracker.session.files import data_folder
 from ui import words
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
@@ -115,6 +116,8 @@ class Window(QWidget):
             self, settings, drawn=self._drawn_percent, also=self._field_text
         )
         self._covered: tuple[Phase, Task | None] | None = None
+        #: The therapist's desk, once it was opened from here.
+        self.desk: QWidget | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -170,7 +173,7 @@ class Window(QWidget):
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(director, self._geometry),
+            "tools": ToolsPage(director, self._geometry, self.open_review),
             "screen": ScreenPage(director, self.settings),
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
@@ -377,6 +380,16 @@ class Window(QWidget):
     def use_clip(self) -> None:
         """Go on with the sample clip."""
         self.director.use_clip(self._demo_clip())
+
+    def open_review(self) -> None:
+        """Ask for a folder of sessions, and open the therapist's desk beside this window."""
+        title = words.say("tools.review.folder")
+        folder = QFileDialog.getExistingDirectory(self, title, str(data_folder()))
+        if folder:
+            # Its plots take half a second to load, which a patient need not wait for.
+            from ui.desk.opening import show_desk
+
+            self.desk = show_desk(Path(folder), self.settings)
 
     def open_plan(self, path: Path) -> None:
         """Offer a plan on the first page, and remember it; or say what is wrong with it."""

@@ -15,7 +15,7 @@ FIRST_WORDS: dict[str, object] = {
     "first.before": QT_TRANSLATE_NOOP("turnpost", "One step back"),
     "first.leave": QT_TRANSLATE_NOOP("turnpost", "Skip the rest"),
     "first.leave_name": QT_TRANSLATE_NOOP(
-        "turnpost", "Skip the rest; you find these steps again under “Camera and screen”"
+        "turnpost", "Skip the rest; you find these steps again under “Camera, screen, more”"
     ),
     "first.finish": QT_TRANSLATE_NOOP("turnpost", "Finish"),
     # text

@@ -9,8 +9,8 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 TOOLS_WORDS: dict[str, object] = {
-    "tools.open": QT_TRANSLATE_NOOP("turnpost", "Camera and screen"),
-    "tools.title": QT_TRANSLATE_NOOP("turnpost", "Camera and screen"),
+    "tools.open": QT_TRANSLATE_NOOP("turnpost", "Camera, screen, more"),
+    "tools.title": QT_TRANSLATE_NOOP("turnpost", "Camera, screen, and what else there is"),
     "tools.why": QT_TRANSLATE_NOOP(
         "turnpost",
         "Two measures make your figures more exact. You take them once. Without them usual "
@@ -18,6 +18,8 @@ TOOLS_WORDS: dict[str, object] = {
     ),
     "tools.lens": QT_TRANSLATE_NOOP("turnpost", "Measure the camera"),
     "tools.screen": QT_TRANSLATE_NOOP("turnpost", "Measure the screen"),
+    "tools.review": QT_TRANSLATE_NOOP("turnpost", "For therapists: review sessions"),
+    "tools.review.folder": QT_TRANSLATE_NOOP("turnpost", "Choose the folder with the sessions"),
     "tools.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
     "screen.title": QT_TRANSLATE_NOOP("turnpost", "Hold a bank card against the screen"),
     "screen.how": QT_TRANSLATE_NOOP(

@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QFileDialog
+from pytestqt.qtbot import QtBot
 
 from calibration.lens_watch import LensReport
 from calibration.mark import MarkFound
@@ -464,3 +465,20 @@ def test_a_damaged_mark_is_none(entry: object) -> None:
     save_section("marks", {"k": entry})
     assert load_mark("k") is None
     keep_mark("k", None)
+
+
+def test_a_therapist_opens_the_desk_from_here(
+    make: Make, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = make()
+    window.director.open_tools()
+    chosen = iter(["", str(tmp_path)])
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: next(chosen))
+    window.pages["tools"].review.click()
+    assert window.desk is None
+    window.pages["tools"].review.click()
+    assert window.desk is not None
+    qtbot.addWidget(window.desk)
+    assert window.desk.isVisible() and window.isVisible()
+    qtbot.waitUntil(lambda: not window.desk.reading.busy, timeout=10_000)
+    window.desk.close()

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from ui import theme
 from ui.desk.window import DeskWindow
 from ui.opening import make_app, user_settings
+from ui.settings import Settings
 
 
 def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication, DeskWindow]:
@@ -18,9 +19,14 @@ def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication,
     app = make_app()
     settings = user_settings()
     theme.apply(app, settings.colours)
+    return app, show_desk(folder, settings, today=today)
+
+
+def show_desk(folder: Path, settings: Settings, *, today: date | None = None) -> DeskWindow:
+    """Show the desk beside a window that is open already."""
     window = DeskWindow(folder, settings, today)
     available = window.screen().availableGeometry()
     window.resize(min(1366, available.width()), min(768, available.height()))
     window.setWindowState(Qt.WindowState.WindowMaximized)
     window.show()
-    return app, window
+    return window

@@ -1,4 +1,4 @@
-"""The measures that are taken once: what is known, and the ways to know better."""
+"""The measures that are taken once, and what else is seldom needed: first steps, the desk."""
 
 from __future__ import annotations
 
@@ -28,7 +28,12 @@ def _tenths(value: float) -> str:
 class ToolsPage(Page):
     """What is known of camera and screen."""
 
-    def __init__(self, director: Director, geometry: Callable[[], ScreenGeometry]) -> None:
+    def __init__(
+        self,
+        director: Director,
+        geometry: Callable[[], ScreenGeometry],
+        review: Callable[[], None],
+    ) -> None:
         super().__init__()
         self._director, self._geometry = director, geometry
         self.camera, self.screen_size = Words(), Words()
@@ -45,7 +50,9 @@ class ToolsPage(Page):
         self.back.clicked.connect(lambda: director.stop())
         self.first = Button(words.say("first.open"))
         self.first.clicked.connect(lambda: director.open_first(OVERVIEW))
-        for button in (self.lens, self.measure_screen, self.first, self.back):
+        self.review = Button(words.say("tools.review"))
+        self.review.clicked.connect(review)
+        for button in (self.lens, self.measure_screen, self.first, self.review, self.back):
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
