@@ -84,6 +84,7 @@ REASONS: dict[str, str] = {
     "eyes_unlike": "eyes unlike those of the set-up",
     "varifocal": "bi- or varifocal glasses in nods",
     "beyond_setup": "eyes beyond the range of the set-up",
+    "no_body": "shoulders and hands not all seen",
     "no_setup": "no set-up",
     "silent": "no picture from the camera",
     "restarting": "measuring was starting again",
@@ -120,6 +121,7 @@ PLAIN: dict[str, str] = {
 }
 
 FLAGS: dict[str, str] = {
+    "no_body": "shoulders and hands not all seen",
     "no_setup": "no set-up",
     "setup_failed": "set-up unusable",
     "other_exercise": "another exercise was asked for",
