@@ -47,6 +47,11 @@ def check(html: str, folder: Path, *, dark: bool = False) -> dict[str, Any]:
         "--headless",
         "--no-sandbox",
         "--disable-gpu",
+        # A browser's own errands are none of a test's.
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
         f"--user-data-dir={folder / 'profile'}",
         "--virtual-time-budget=30000",
         *(["--blink-settings=preferredColorScheme=0"] if dark else []),
