@@ -334,7 +334,7 @@ class Window(QWidget):
 
     def open_sound(self) -> None:
         """The page where one chooses what to hear, unless something goes on."""
-        if self._may_cover():
+        if self._may_cover() and self._page() is not self.pages["sound"]:
             self._covered = (self.director.phase, self.director.task)
             self.follow()
 
@@ -383,6 +383,10 @@ class Window(QWidget):
 
     def open_review(self) -> None:
         """Ask for a folder of sessions, and open the therapist's desk beside this window."""
+        if self.desk is not None and self.desk.isVisible():
+            self.desk.activateWindow()
+            self.desk.raise_()
+            return
         title = words.say("tools.review.folder")
         folder = QFileDialog.getExistingDirectory(self, title, str(data_folder()))
         if folder:
@@ -430,6 +434,9 @@ class Window(QWidget):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Save what there is, end the measuring, remember the window."""
         self._timer.stop()
+        if self.desk is not None:
+            # Else the program would go on unseen, and hold the lock of its folder.
+            self.desk.close()
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

@@ -29,6 +29,8 @@ GAP_S = 0.6
 #: Who comes back into the picture stands still for so long before a set begins; what was seen
 #: longer ago than this says nothing of now.
 AGAIN_S, FRESH_S = 2.0, 1.0
+#: A set waits so long: then it begins, and ends by itself if nobody is seen.
+WAIT_MOST_S = 60.0
 
 #: Exercises in which one sits down or bends low as asked.
 _DOWN_AS_ASKED = frozenset({"head_rise", "head_reach"})
@@ -51,19 +53,26 @@ class InSight:
     def begin(self) -> None:
         """A countdown begins."""
         self.waits = False
-        self._again_s = nan
+        self._since_s = self._again_s = nan
 
     def may_begin(self, sample: Sample | None, now_s: float) -> bool:
-        """Whether the person is there; where nothing is known, nothing waits."""
-        fresh = sample is not None and now_s - sample.time_s < FRESH_S
-        if sample is None or not fresh:
-            return True
-        if sample.reason == "no_face":
-            self.waits, self._again_s = True, nan
+        """Whether the person is there; where nothing is known, nothing waits for long."""
+        self.waits = self._must_wait(sample, now_s)
+        if not self.waits:
+            self._since_s = self._again_s = nan
+        return not self.waits
+
+    def _must_wait(self, sample: Sample | None, now_s: float) -> bool:
+        if sample is None or now_s - sample.time_s >= FRESH_S:
             return False
+        if sample.reason == "no_face":
+            if not isfinite(self._since_s):
+                self._since_s = now_s
+            self._again_s = nan
+            return now_s - self._since_s < WAIT_MOST_S
         if self.waits and not isfinite(self._again_s):
             self._again_s = now_s
-        return not self.waits or now_s - self._again_s >= AGAIN_S
+        return self.waits and now_s - self._again_s < AGAIN_S
 
 
 class HandsFree:
@@ -74,8 +83,7 @@ class HandsFree:
 
     def begin(self, from_s: float) -> None:
         """A set begins, or goes on."""
-        self._from_s = from_s
-        self._heights: list[float] = []
+        self._heights: list[tuple[float, float]] = []
         self._since_s: dict[Seen, float] = {}
         self._last_s = from_s
 
@@ -86,22 +94,29 @@ class HandsFree:
         if sample.time_s - self._last_s > GAP_S:
             self._since_s.clear()
         self._last_s = sample.time_s
-        for word, on, least_s in (
-            ("sat", self._is_low(sample), SAT_S),
-            ("left", sample.reason == "no_face", LEFT_S),
-        ):
-            seen: Seen = "sat" if word == "sat" else "left"
-            if not on:
-                self._since_s.pop(seen, None)
-            elif sample.time_s - self._since_s.setdefault(seen, sample.time_s) >= least_s:
-                return seen
-        return ""
-
-    def _is_low(self, sample: Sample) -> bool:
-        height = sample.head_y_mm
+        if self._lasts("left", sample.reason == "no_face", sample.time_s, LEFT_S):
+            return "left"
+        height, time_s = sample.head_y_mm, sample.time_s
         if not isfinite(height):
+            # A frame or two without a height is no end of sitting.
+            if self._heights and time_s - self._heights[-1][0] > GAP_S:
+                self._since_s.pop("sat", None)
+            return ""
+        return "sat" if self._lasts("sat", self._is_low(time_s, height), time_s, SAT_S) else ""
+
+    def _lasts(self, word: Seen, on: bool, time_s: float, least_s: float) -> bool:
+        """Whether something has been so for long enough."""
+        if not on:
+            self._since_s.pop(word, None)
             return False
-        if sample.time_s - self._from_s < LEARN_S or not self._heights:
-            self._heights.append(height)
-            return False
-        return height < median(self._heights) - SAT_MM
+        return time_s - self._since_s.setdefault(word, time_s) >= least_s
+
+    def _is_low(self, time_s: float, height: float) -> bool:
+        """Whether a head is low, by what it was at first and at the set-up's rest (0)."""
+        if not self._heights or time_s - self._heights[0][0] < LEARN_S:
+            self._heights.append((time_s, height))
+        else:
+            # Only the last one's time is of use from now on.
+            self._heights[-1] = (time_s, self._heights[-1][1])
+        usual = max(median(h for _, h in self._heights), 0.0)
+        return height < usual - SAT_MM

@@ -145,6 +145,7 @@ class Director(FirstPart):
             self._pause()
         elif self.phase == Phase.paused:
             self._count_from_s = self.now_s
+            self._count_on()
             self._enter(Phase.countdown)
 
     def stop(self, ended: str = "stopped") -> None:
@@ -171,6 +172,7 @@ class Director(FirstPart):
         if self.phase != Phase.summary or self.unsaved:
             return
         self._recording, self.saved, self.save_error = None, None, ""
+        self.scores = None
         # It was said once, on the page that is left now.
         self._keeping = None
         if self.plan is not None:

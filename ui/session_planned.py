@@ -145,6 +145,12 @@ class PlannedPart(SetPart):
         if isinstance(conductor.task, DoSet) and ended == "stopped":
             self._end_set("say.stopped")
             return
+        if self.waits_for_sight and isinstance(conductor.task, CountDown):
+            # Only this set is left: what comes after it can still be done.
+            conductor.advance(self.now_s)
+            self._follow_task()
+            self._end_set("say.stopped")
+            return
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
             return
@@ -248,7 +254,7 @@ class PlannedPart(SetPart):
         if isinstance(before, DoSet) and self._stopped_by_sight():
             self._end_set("say.stopped")
             return
-        if isinstance(before, CountDown) and self._not_in_sight(before, now_s):
+        if isinstance(before, CountDown) and now_s >= before.until_s and self._not_in_sight(now_s):
             return
         if self._recording is not None and self.phase == Phase.asking:
             self._recording.advance(now_s)
@@ -265,6 +271,7 @@ class PlannedPart(SetPart):
             isinstance(before, DoSet)
             and self.phase == Phase.countdown
             and now_s >= self._count_from_s + COUNTDOWN_S
+            and not self._not_in_sight(now_s)
         ):
             self._begin_set(before)
 

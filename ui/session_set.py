@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import inf
+from math import inf, nan
 from typing import Any
 
+from tracker.practice.conductor import STANDING_COUNTDOWN_S
 from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked
@@ -21,6 +22,8 @@ from ui.speaking import Grave
 _BEFORE_BPM = 60.0
 #: What the camera doesn't count lasts until the patient says "done", or this long.
 _UNTIL_SAID_S = 3600.0
+#: Who is waited for is called again after so long.
+_CALLED_AGAIN_S = 10.0
 
 
 class SetPart(PlacePart):
@@ -30,6 +33,7 @@ class SetPart(PlacePart):
         super().__init__(*args, **more)
         self._set_clock = SetClock()
         self._hands_free, self._in_sight = HandsFree(), InSight()
+        self._called_s = nan
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -70,14 +74,15 @@ class SetPart(PlacePart):
         """Whether a set that should begin waits for somebody to come into the picture."""
         return self.phase == Phase.countdown and self._in_sight.waits
 
-    def _not_in_sight(self, task: CountDown, now_s: float) -> bool:
-        """Whether who stands for a set is not in the picture at the end of its countdown."""
-        entry = task.asked
-        if entry is None or now_s < task.until_s or not (self.by_ear and is_seen(entry)):
+    def _not_in_sight(self, now_s: float) -> bool:
+        """Whether who stands for a set is not in the picture at the end of a countdown."""
+        entry = self.entry
+        if entry is None or entry.posture == "sitting" or not is_seen(entry):
             return False
-        told = self._in_sight.waits
+        told = self._in_sight.waits and now_s - self._called_s < _CALLED_AGAIN_S
         waits = not self._in_sight.may_begin(self.sample, now_s)
         if waits and not told:
+            self._called_s = now_s
             self._say((Grave.edge, 0), "cue.left_picture")
         return waits
 
@@ -107,6 +112,16 @@ class SetPart(PlacePart):
             self._world.beats.start(_BEFORE_BPM, task.until_s - self.now_s)
         self._say_soon(task.asked, task.until_s - self.now_s)
         self._enter(Phase.countdown)
+
+    def _count_on(self) -> None:
+        """Who stands goes back to the place first: as long as at the beginning."""
+        entry = self.entry
+        self._in_sight.begin()
+        if entry is not None and entry.posture != "sitting":
+            self._count_from_s += STANDING_COUNTDOWN_S - COUNTDOWN_S
+            if self.led != "silence":
+                self._world.beats.start(_BEFORE_BPM, STANDING_COUNTDOWN_S)
+            self._say_soon(entry, STANDING_COUNTDOWN_S)
 
     def _begin_set(self, task: DoSet) -> None:
         """The set begins, or goes on after a pause with what is left of it."""

@@ -55,6 +55,14 @@ def test_throws_are_counted_each(number: int, floor_mm: float) -> None:
     assert sides == [("right", "left")[(k + (sides[0] == "left")) % 2] for k in range(there)]
 
 
+@pytest.mark.parametrize("every", [3, 4])
+@pytest.mark.parametrize("number", [1, 2, 3])
+def test_throws_are_counted_where_the_hands_are_seldom_looked_at(number: int, every: int) -> None:
+    # Every 200 or 270 ms: a slow machine, and that must not read as "nothing done".
+    samples, there = tosses(np.random.default_rng(number))
+    assert len(counted(samples[::every])) == there
+
+
 @settings(max_examples=60, deadline=None)
 @given(NUMBERS, st.booleans())
 def test_low_throws_are_told_from_high_ones(number: int, high: bool) -> None:

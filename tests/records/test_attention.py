@@ -78,6 +78,12 @@ def test_what_lies_weeks_before_the_last_session_is_not_put_first() -> None:
     assert Kind.unwell in kinds([old], to_day=90)
 
 
+def test_a_clock_that_ran_ahead_hides_nothing() -> None:
+    ahead = row(400)
+    rows = [*CALM, row(10, ended="stopped_unwell"), ahead]
+    assert Kind.unwell in kinds(rows, to_day=11)
+
+
 def test_symptoms_that_rise_are_said_and_those_that_only_wobble_are_not() -> None:
     rising = [row(k, before=b) for k, b in enumerate([1, 1, 1, 1, 2, 4, 5, 5, 5, 5])]
     assert kinds(rising) == [Kind.rising]

@@ -103,3 +103,23 @@ def test_the_systems_name_always_serves(tmp_path: Path, monkeypatch: pytest.Monk
     for name in ("Kim Müller", "DOMAIN\\kim", "...", ""):
         monkeypatch.setattr("getpass.getuser", lambda name=name: name)
         NoteBook(tmp_path, author_of_system()).add("note", "s", "fine")
+
+
+@pytest.mark.parametrize("left", [b'{"format": "turnp', b"\x00\x00\x00", b"\n"])
+def test_a_head_that_was_cut_off_costs_no_later_note(tmp_path: Path, left: bytes) -> None:
+    book = NoteBook(tmp_path, "ann")
+    book.path.parent.mkdir(parents=True, exist_ok=True)
+    book.path.write_bytes(left)
+    book.add("note", "s1", "first")
+    book.add("note", "s1", "second")
+    assert sorted(texts(NoteBook(tmp_path, "ann"))) == ["first", "second"]
+
+
+def test_odd_lines_are_passed_over(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "ann")
+    book.add("note", "s1", "kept")
+    for odd in ({"id": ["x"]}, {"id": "y", "of": {}}, {"id": "z", "session": [1]}):
+        line = {"kind": "note", "text": "odd", "at": "2026-01-01T00:00:00+00:00", **odd}
+        with book.path.open("a", encoding="utf-8") as file:
+            file.write(json.dumps(line) + "\n")
+    assert texts(book) == ["kept"]

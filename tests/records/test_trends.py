@@ -3,13 +3,25 @@
 from __future__ import annotations
 
 import math
+from datetime import date
 
 import numpy as np
 import pytest
 from scipy import stats
 
 from tests.records.rows import row, rows_with, set_row
-from tracker.records.trends import SPECS, T_995, Change, Point, Series, compare, series_of
+from tracker.records.rows import SetRow
+from tracker.records.trends import (
+    NOT_SETTLED,
+    SPECS,
+    T_995,
+    Change,
+    Point,
+    Series,
+    _whole,
+    compare,
+    series_of,
+)
 
 
 def change_of(figure: str, values: list[float | None], **changes: object) -> Change:
@@ -137,3 +149,26 @@ def test_the_sessions_own_scores_are_a_series() -> None:
     found = {s.figure: s for s in series_of(rows, lambda name: name == "on_target")}
     assert set(found) == {"dizziness_before", "dizziness_after", "settled_minutes", "next_morning"}
     assert isinstance(found["next_morning"], Series) and found["next_morning"].exercise == ""
+
+
+# --- what would mislead ---
+
+
+def test_a_set_that_was_paused_is_one() -> None:
+    part = SetRow(
+        "turns-on-target", "a", "", {"repetitions": 10.0, "amplitude_deg": 16.0}, {}, {}, {}
+    )
+    rest = part._replace(figures={"repetitions": 5.0, "amplitude_deg": 19.0}, flags={"dark": "x"})
+    other = part._replace(entry_id="b")
+    joined, alone = _whole([part, other, rest])
+    assert joined.figures == {"repetitions": 15.0, "amplitude_deg": pytest.approx(17.0)}
+    assert joined.flags == {"dark": "x"} and alone == other
+
+
+def test_times_to_settle_say_nothing_where_some_sessions_never_settled() -> None:
+    day = date(2026, 3, 1)
+    spec = SPECS["settled_minutes"]
+    times = [Point("p", day, v) for v in (8.0, 8.0, 8.0, 3.0, 3.0, 3.0)]
+    assert compare(times, spec).verdict == "fell"
+    worse = [*times[:4], Point("p", day, None, (NOT_SETTLED,)), *times[4:]]
+    assert compare(worse, spec).verdict == "too_few"

@@ -8,14 +8,16 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, Voice, seen, turning
-from tests.ui.patient import Person, plan_of
+from tests.ui.patient import TURNS, Person, plan_of
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskAfterSet, CountDown, DoSet
 from tracker.sample import Sample
 from ui.cards import card_of
-from ui.hands_free import AGAIN_S, LEFT_S, SAT_MM, SAT_S, HandsFree, InSight
+from ui.hands_free import AGAIN_S, LEFT_S, SAT_MM, SAT_S, WAIT_MOST_S, HandsFree, InSight
+from ui.session_flow import Phase
 
 Height = Callable[[float], float | None]
 
@@ -141,6 +143,52 @@ def test_a_standing_set_begins_once_the_person_is_there(
     person.measured(0.6, lambda t: turning(t, 1e9))
     assert isinstance(person.director.task, DoSet)
     assert person.director.set_left_s == pytest.approx(20.0, abs=0.5)
+
+
+def waiting(begin: Callable[..., Person]) -> Person:
+    """Somebody who has pressed the key and is not to be seen when the set should begin."""
+    person = begin(plan_of(Entry(entry_id="a", exercise="stand", seconds=20), TURNS))
+    person.begin_day(0)
+    person.choose("Yes")
+    person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(12.0, lambda t: Sample(t, reason="no_face"))
+    assert person.director.waits_for_sight
+    return person
+
+
+def test_a_stop_while_it_waits_leaves_what_comes_after(begin: Callable[..., Person]) -> None:
+    person = waiting(begin)
+    person.press(Qt.Key.Key_Escape)
+    assert isinstance(person.director.task, AskAfterSet)
+
+
+def test_it_does_not_wait_for_ever(begin: Callable[..., Person]) -> None:
+    person = waiting(begin)
+    person.measured(WAIT_MOST_S + LEFT_S + 1.0, lambda t: Sample(t, reason="no_face"))
+    assert isinstance(person.director.task, AskAfterSet)
+
+
+def test_who_goes_on_after_a_pause_is_waited_for_too(begin: Callable[..., Person]) -> None:
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    person.measured(2.0, lambda t: turning(t, 1e9))
+    person.press(Qt.Key.Key_Space)
+    person.press(Qt.Key.Key_Space)
+    assert person.director.countdown_s == pytest.approx(10.0, abs=0.2)
+    person.measured(12.0, lambda t: Sample(t, reason="no_face"))
+    assert person.director.waits_for_sight
+    person.measured(AGAIN_S + 0.3, lambda t: turning(t, 1e9))
+    assert person.director.phase == Phase.exercise
+
+
+def test_a_frame_without_a_height_is_no_end_of_sitting() -> None:
+    word, at_s = told(lambda t: 0.0 if t < 4 else math.nan if round(30 * t) % 20 == 0 else -400.0)
+    assert word == "sat" and at_s < 4 + SAT_S + 0.2
+
+
+def test_who_sits_from_the_first_is_told_by_the_rest_of_the_set_up() -> None:
+    assert told(lambda _: -400.0)[0] == "sat"
 
 
 @pytest.mark.parametrize("way", ["sat", "left"])

@@ -188,8 +188,9 @@ def test_a_pause_says_nothing_and_a_cue_from_before_it_is_not_said_after(
     person.measured(20.0, seen)
     assert voice.texts == []
     person.press(SPACE)
-    person.measured(3.3, still)
-    assert voice.texts == ["Begin now."]
+    # The way back to the place is as long as at the beginning.
+    person.measured(10.3, still)
+    assert voice.texts == ["Stand firm. It begins in 10 seconds.", "Begin now."]
 
 
 def test_closing_the_window_lets_the_voice_go(begin: Begin, voice: Voice) -> None:

@@ -156,7 +156,9 @@ class SlowFinder:
 
     def __init__(self, channel: Channel, rule: TurningRule) -> None:
         self._finder = TurningFinder(channel.sides, rule)
-        self._mean = RunningMean(channel.smooth_s, least_s=0.5 * channel.smooth_s)
+        # The body is looked at as often as there is time for: one look is better than none.
+        least_s = 0.0 if channel.body else 0.5 * channel.smooth_s
+        self._mean = RunningMean(channel.smooth_s, least_s=least_s)
         self._in_unit = _in_mm if channel.unit == "mm" else list
 
     def feed(self, time_s: float, value: float, /) -> list[Turn]:

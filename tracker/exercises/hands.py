@@ -96,7 +96,8 @@ def arm_of_bend(samples: Sequence[Sample], turn: Turn) -> Side | None:
         d
         for s in samples
         if turn.start_s - 0.3 <= s.time_s <= turn.peak_s
-        and a_hand_is_seen(s)
+        and isfinite(s.wrist_right_x_mm)
+        and isfinite(s.wrist_left_x_mm)
         and isfinite(d := hand_difference(s))
     ]
     if not apart or abs(apart[-1]) < LOWER_MM:

@@ -77,7 +77,7 @@ def reasons_of(
     conditions
         How the conditions of the plan stand.
     """
-    recent = _recent(rows)
+    recent = _recent(rows, adherence.to_day)
     found = [
         _from_sessions(Kind.red_flag, recent, _red_flag),
         _from_sessions(Kind.possible_fall, recent, _fall),
@@ -104,11 +104,13 @@ def _or_one(share: float | None) -> float:
     return 1.0 if share is None else share
 
 
-def _recent(rows: Sequence[SessionRow]) -> list[SessionRow]:
+def _recent(rows: Sequence[SessionRow], to_day: date) -> list[SessionRow]:
+    """The last weeks before the newest session; one dated ahead by a wrong clock is none."""
     days = [r.day for r in rows if r.day is not None]
-    if not days:
+    known = [d for d in days if d <= to_day + timedelta(days=1)] or days
+    if not known:
         return list(rows)
-    since = max(days) - timedelta(days=RECENT_DAYS - 1)
+    since = max(known) - timedelta(days=RECENT_DAYS - 1)
     return [r for r in rows if r.day is None or r.day >= since]
 
 

@@ -199,6 +199,8 @@ def _records(
 
 def _once(rows: list[SessionRow]) -> tuple[list[SessionRow], list[Unread]]:
     """Each session once; a second copy of it is named."""
+    # Of two copies the one that was finished counts: the other was taken while it went on.
+    rows = sorted(rows, key=lambda r: (r.order, r.ended == "interrupted", -len(r.sets)))
     first: dict[tuple[str | None, str], SessionRow] = {}
     kept, twice = [], []
     for row in rows:

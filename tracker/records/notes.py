@@ -139,10 +139,10 @@ class NoteBook:
             try:
                 size = os.fstat(handle).st_size
                 text = json.dumps(line, ensure_ascii=False) + "\n"
-                if size == 0:
+                if size == 0 or not _has_head(self.path):
                     head = {"format": FORMAT, "format_version": FORMAT_VERSION}
                     text = json.dumps({**head, "author": self.author}) + "\n" + text
-                elif _last_byte(handle, size) != b"\n":
+                if size and _last_byte(handle, size) != b"\n":
                     # Somebody was cut off in mid-line; this one must not be lost with it.
                     text = "\n" + text
                 _write_all(handle, text.encode("utf-8"))
@@ -172,13 +172,28 @@ def _lines(path: Path) -> Iterable[dict[str, Any]]:
     except OSError:
         return []
     known = [r for r in rows if r is not None]
-    if not known or known[0].get("format") != FORMAT:
-        return []
-    version = known[0].get("format_version")
-    if not isinstance(version, int) or version > FORMAT_VERSION:
+    # A head that was cut off in writing is followed by a whole one.
+    head = next((r for r in known if r.get("format") == FORMAT), None)
+    version = None if head is None else head.get("format_version")
+    if head is None or not isinstance(version, int) or version > FORMAT_VERSION:
         return []
     # The file tells whose lines they are, whatever a line says of itself.
-    return [{**row, "author": str(known[0].get("author"))} for row in known[1:]]
+    lines = [r for r in known if "format" not in r and _makes_sense(r)]
+    return [{**row, "author": str(head.get("author"))} for row in lines]
+
+
+def _makes_sense(row: dict[str, Any]) -> bool:
+    """Whether a line's values are of the kinds that a note has."""
+    words = all(isinstance(row.get(k, ""), str) for k in ("id", "of", "at", "kind"))
+    named = all(isinstance(row.get(k), str | None) for k in ("session", "text"))
+    numbers = all(isinstance(row.get(k), int | None) for k in ("set_number", "repetition"))
+    return words and named and numbers
+
+
+def _has_head(path: Path) -> bool:
+    """Whether a file of notes says what it is; its head may have been cut off in writing."""
+    rows = (_decoded(row) for row in path.read_bytes().splitlines())
+    return any(r is not None and r.get("format") == FORMAT for r in rows)
 
 
 def _decoded(row: bytes) -> dict[str, Any] | None:

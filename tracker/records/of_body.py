@@ -54,6 +54,8 @@ def table_figures(place: Place) -> Iterator[Figure]:
     if below is None:
         yield words.of(None, reason)
         return
+    if limit is None:
+        raise table.wrong("has a verdict and no limit")
     bound = "longer than" if seconds else "fewer than"
     verdict = "below average" if below else "not below average"
     yield words.of(f"{verdict} ({bound} {limit:g} is below)")

@@ -39,6 +39,11 @@ T_995 = {4: 4.6041, 6: 3.7074, 8: 3.3554}
 #: A mean of scores has a decimal that a single score has not.
 MEAN_SCORE = replace(u.SCORE, decimals=1)
 
+#: The doubt about a session's time to settle that has no end.
+NOT_SETTLED = "not_settled"
+#: Figures of which the stretches of a paused set are added up.
+ADDED = ("repetitions", "held_s")
+
 Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
 
 
@@ -158,6 +163,9 @@ def compare(points: Sequence[Point], spec: Spec) -> Change:
     """First against last of a series in the order of time."""
     usable = [p for p in points if p.usable]
     left_out = sum(p.value is None or bool(p.doubts) for p in points)
+    if any(NOT_SETTLED in p.doubts for p in points):
+        # The times of those that did settle would tell of the better days alone.
+        return Change("too_few", left_out=left_out)
     count = min(MOST, len(usable) // 2)
     if count < spec.fewest:
         return Change("too_few", left_out=left_out)
@@ -215,8 +223,10 @@ def series_of(
     for row in rows:
         day = row.day
         for name, value in _of_session(row).items():
-            session.setdefault(name, []).append(Point(row.place, day, value))
-        for done in row.sets:
+            waits = name == "settled_minutes" and value is None and row.not_settled
+            doubts = (NOT_SETTLED,) if waits else ()
+            session.setdefault(name, []).append(Point(row.place, day, value, doubts))
+        for done in _whole(row.sets):
             sets.setdefault((done.exercise, done.form), []).append((row.place, day, done))
     out = [
         Series("", "", name, "", tuple(points))
@@ -232,6 +242,39 @@ def series_of(
                 points = tuple(_point(pair, key) for pair in pairs)
                 out.append(Series(exercise, form, name, side, points))
     return out
+
+
+def _whole(sets: Iterable[SetRow]) -> list[SetRow]:
+    """The sets of a session, one that was paused as one.
+
+    Repetitions and held time of its stretches are added up; of other figures the mean is
+    taken, each stretch with the weight of its repetitions.
+    """
+    stretches: dict[tuple[str, str | None, str], list[SetRow]] = {}
+    for done in sets:
+        stretches.setdefault((done.exercise, done.entry_id, done.form), []).append(done)
+    return [_joined(parts) for parts in stretches.values()]
+
+
+def _joined(parts: Sequence[SetRow]) -> SetRow:
+    if len(parts) == 1:
+        return parts[0]
+    figures: dict[str, float | None] = {}
+    for name in dict.fromkeys(k for p in parts for k in p.figures):
+        known = [
+            (value, p.figures.get("repetitions") or 1.0)
+            for p in parts
+            if (value := p.figures.get(name)) is not None
+        ]
+        total = sum(weight for _, weight in known)
+        if not known:
+            figures[name] = None
+        elif name in ADDED:
+            figures[name] = sum(value for value, _ in known)
+        else:
+            figures[name] = sum(value * weight for value, weight in known) / total
+    flags = {flag: why for p in parts for flag, why in p.flags.items()}
+    return parts[0]._replace(figures=figures, flags=flags, asked=parts[0].asked)
 
 
 def _of_session(row: SessionRow) -> dict[str, float | None]:

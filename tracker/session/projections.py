@@ -174,7 +174,8 @@ def _event(record: Record, to_s: float) -> Event | None:
 
 def _values(kind: type[Turn] | type[Event], record: Record) -> dict[str, Any] | None:
     """A record's values by the fields' names; None where a damaged one holds other things."""
-    values = {f.name: record.get(f.name, "") for f in fields(kind)}
+    # A reason is left out where there is none; whatever else is missing spoils the record.
+    values = {f.name: record.get(f.name, "" if f.name == "reason" else ()) for f in fields(kind)}
     for f in fields(kind):
         if f.type == "str":
             fits = isinstance(values[f.name], str)

@@ -30,6 +30,7 @@ from tracker.records import telling
 from tracker.records.attention import FIRST
 from tracker.records.people import Person
 from ui import theme, words
+from ui.desk.small import as_tip
 from ui.desk.text import dated
 
 Index = QModelIndex | QPersistentModelIndex
@@ -87,7 +88,7 @@ class PeopleModel(QAbstractListModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return ". ".join([person.name, *lines_of(person)])
         if role == Qt.ItemDataRole.ToolTipRole:
-            return "\n".join([person.name, *(dated(r) for r in person.reasons)])
+            return as_tip("\n".join([person.name, *(dated(r) for r in person.reasons)]))
         return person if role == PERSON_ROLE else None
 
 

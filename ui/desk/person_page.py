@@ -16,7 +16,7 @@ from tracker.records.trends import series_of
 from ui import theme, words
 from ui.desk.filters import Filters
 from ui.desk.session_table import SessionTable, note_key
-from ui.desk.small import desk_words, small_button
+from ui.desk.small import as_tip, desk_words, small_button
 from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
@@ -174,7 +174,7 @@ class PersonPage(QWidget):
         standing = person.conditions
         short = [telling.condition(s, most=1) for s in standing]
         lines = [words.say("desk.condition", text=text) for text in short]
-        self.conditions.setToolTip("\n".join(telling.condition(s) for s in standing))
+        self.conditions.setToolTip(as_tip("\n".join(telling.condition(s) for s in standing)))
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
         self.filters.offer(person.rows)

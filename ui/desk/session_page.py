@@ -151,6 +151,7 @@ class SessionPage(QWidget):
         self.sets.clear()
         self.sets.blockSignals(False)
         self.what.clear()
+        self.figures.clear()
         self.doubt.setText("")
         for k, pane in enumerate(self.panes):
             pane.setVisible(k == 0)

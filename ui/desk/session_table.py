@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHeaderView
 from tracker.records import telling
 from tracker.records.rows import SessionRow
 from ui import words
+from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 
 
@@ -56,8 +57,10 @@ class SessionModel(QAbstractTableModel):
         if not index.isValid():
             return None
         cells = session_cells(self.rows[index.row()], self.notes)
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return cells[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return as_tip(cells[index.column()])
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return ", ".join(c for c in cells if c) if index.column() == 0 else None
         return None

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from html import escape
+
 from ui.widgets.basic import Button, Words
 
 
@@ -16,3 +18,8 @@ def small_button(text: str, name: str = "") -> Button:
     made.role = "desk"
     made.set_percent(100)
     return made
+
+
+def as_tip(text: str) -> str:
+    """Text for a tooltip, which Qt would take for HTML where a foreign file made it look so."""
+    return "<qt>" + escape(text).replace("\n", "<br>") + "</qt>" if text else ""

@@ -16,6 +16,7 @@ from tracker.records import telling
 from tracker.records.trends import Change, Point, Series, Spec
 from ui import theme, words
 from ui.desk.chart import draw_chart
+from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 
 POINTS_ROLE = int(Qt.ItemDataRole.UserRole) + 1
@@ -179,7 +180,7 @@ class TrendModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return ", ".join(row.cells) if column == 0 else row.cells[column]
         if role == Qt.ItemDataRole.ToolTipRole:
-            return row.cells[column]
+            return as_tip(row.cells[column])
         if role == Qt.ItemDataRole.FontRole and row.change.verdict in ("rose", "fell"):
             return self.bold
         return row.series.points if role == POINTS_ROLE else None

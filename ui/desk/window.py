@@ -141,11 +141,14 @@ class DeskWindow(QWidget):
             "Ctrl+-": lambda: self.appearance.step_text(-1),
             "Ctrl+0": lambda: self.appearance.set_text(100),
             "Ctrl+O": self.choose_folder,
-            "Ctrl+Z": self.session_page.notes.undo_note,
+            "Ctrl+Z": self.undo_note,
             "Ctrl+Q": self.close,
         }
         for key, action in keys.items():
-            QShortcut(QKeySequence(key), self).activated.connect(action)
+            shortcut = QShortcut(QKeySequence(key), self)
+            # One press is one step: a held key must not withdraw all notes.
+            shortcut.setAutoRepeat("+" in key[-2:] or key == "Ctrl+-")
+            shortcut.activated.connect(action)
 
     # --- the folder ---
 
@@ -252,6 +255,11 @@ class DeskWindow(QWidget):
             return
         self.stack.setCurrentWidget(self.session_page)
         self.session_page.open_session(self.reading.folder, person, row)
+
+    def undo_note(self) -> None:
+        """Take back one's last note on the session that is shown."""
+        if self.stack.currentWidget() is self.session_page:
+            self.session_page.notes.undo_note()
 
     def show_people(self) -> None:
         """Back to the people."""

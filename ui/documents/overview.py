@@ -42,7 +42,7 @@ def _one(figure: Figure | None) -> Cell:
     if figure is None:
         return Cell("")
     return Cell(
-        shown(figure) if figure.value is None else shown_with_unit(figure), not figure.value
+        shown(figure) if figure.value is None else shown_with_unit(figure), figure.value is None
     )
 
 

@@ -59,6 +59,10 @@ class ToolsPage(Page):
         """Say what is known."""
         self.camera.setText(say_lens(self._director))
         self.screen_size.setText(say_screen(self._geometry()))
+        sharing = self._director.sharing
+        if self.review.isHidden() != sharing:
+            # Whoever is in the call need not see who else practises.
+            self.review.setVisible(not sharing)
         without_camera = self._director.clip is not None
         for button in (self.lens, self.first):
             if button.isHidden() != without_camera:
