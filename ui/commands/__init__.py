@@ -16,6 +16,9 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "practise": ("ui.commands.practise", "practise a stage of a plan, from clips without a window"),
     "review": ("ui.commands.review", "review the sessions of many people"),
     "plan": ("ui.commands.plan", "make, check and show a plan; the catalogue of exercises"),
+    "handover": ("ui.commands.handover", "patient: put new sessions into one file for the clinic"),
+    "receive": ("ui.commands.receive", "therapist: take in what a patient handed over"),
+    "keys": ("ui.commands.keys", "therapist: the clinic's keys, which open what is handed over"),
     "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "schema": (
         "ui.commands.schema",
