@@ -118,6 +118,10 @@ def unlock(locked: bytes, passphrase: str) -> str:
             raise WrongPassphraseError(
                 "this is not the passphrase of the key; try again as often as you like"
             ) from error
+        if "Excessive work" in str(error):
+            raise InputError(
+                "to open it would take this computer too long; use the computer it was made on"
+            ) from error
         raise InputError("it is no key with a passphrase, or a damaged one") from error
     except UnicodeDecodeError as error:
         raise InputError("it is no key with a passphrase") from error

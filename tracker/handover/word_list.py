@@ -12,7 +12,7 @@ acorn album amber anchor ankle apple apron arrow atlas autumn bacon badge bakery
 bamboo banana banjo barley basket beaver bench berry bishop blanket blossom bottle branch
 bread bridge broom bucket bundle butter button cabin cactus camel candle canoe carpet carrot
 castle cedar cello chalk cherry chimney cinema circle clover coconut coffee comet copper
-coral cottage cotton cradle crayon cricket crystal cushion dairy daisy desert diamond dinner
+coral cottage cotton cradle crayon cricket crystal curtain cushion daisy desert diamond dinner
 dolphin donkey doorway dragon drawer drum duck eagle easel elbow elephant emerald engine
 envelope falcon farmer feather fence fiddle flag flute forest fossil fountain fox frog
 furrow galaxy garden garlic gazelle ginger giraffe glacier glove goblet goose granite grape
