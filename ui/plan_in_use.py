@@ -23,3 +23,9 @@ def keep_plan_in_use(plan: Plan) -> None:
     """Keep a copy of a plan; a disk that refuses it stops nobody from practising."""
     with contextlib.suppress(TurnpostError):
         save_plan(make_private_folder(data_folder()) / NAME, plan)
+
+
+def forget_plan_in_use() -> None:
+    """Take the copy away: the plan is not to be used."""
+    with contextlib.suppress(OSError):
+        (data_folder() / NAME).unlink(missing_ok=True)

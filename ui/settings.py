@@ -157,6 +157,24 @@ class Settings:
         self._store.setValue("plan", "" if value is None else str(value.absolute()))
 
     @property
+    def words_seen(self) -> str:
+        """The words of the plan that was shown last."""
+        return str(self._store.value("words_seen", ""))
+
+    @words_seen.setter
+    def words_seen(self, value: str) -> None:
+        self._store.setValue("words_seen", value)
+
+    @property
+    def words_checked(self) -> str:
+        """The words that the therapist has read out, too; empty before that."""
+        return str(self._store.value("words_checked", ""))
+
+    @words_checked.setter
+    def words_checked(self, value: str) -> None:
+        self._store.setValue("words_checked", value)
+
+    @property
     def starter(self) -> bool:
         """Whether the starter that comes with the program was chosen last."""
         return str(self._store.value("starter", "")) == "yes"

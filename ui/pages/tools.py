@@ -33,6 +33,7 @@ class ToolsPage(Page):
         director: Director,
         geometry: Callable[[], ScreenGeometry],
         review: Callable[[], None],
+        hand_over: Callable[[], None],
     ) -> None:
         super().__init__()
         self._director, self._geometry = director, geometry
@@ -52,7 +53,16 @@ class ToolsPage(Page):
         self.first.clicked.connect(lambda: director.open_first(OVERVIEW))
         self.review = Button(words.say("tools.review"))
         self.review.clicked.connect(review)
-        for button in (self.lens, self.measure_screen, self.first, self.review, self.back):
+        self.hand_over = Button(words.say("handover.open"))
+        self.hand_over.clicked.connect(hand_over)
+        for button in (
+            self.lens,
+            self.measure_screen,
+            self.hand_over,
+            self.first,
+            self.review,
+            self.back,
+        ):
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
@@ -64,6 +74,6 @@ class ToolsPage(Page):
             # Whoever is in the call need not see who else practises.
             self.review.setVisible(not sharing)
         without_camera = self._director.clip is not None
-        for button in (self.lens, self.first):
+        for button in (self.lens, self.first, self.hand_over):
             if button.isHidden() != without_camera:
                 button.setVisible(not without_camera)
