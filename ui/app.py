@@ -392,7 +392,7 @@ class Window(QWidget):
         assert isinstance(page, SamePlanPage)
         if plan is not None and self._check.words:
             self._words_from = "" if self._covered is None else self._covered[0]
-            page.show_words(self._check.words, way_words(plan.hand_over))
+            page.show_words(self._check.words, way_words(plan.hand_over, "same"))
             self._cover("same")
 
     def _words_compared(self, same: bool | None) -> None:

@@ -38,8 +38,8 @@ class PlanCheck:
         return self._settings.words_checked != " ".join(self.words)
 
 
-def way_words(way: HandOver | None) -> str:
-    """How a plan hands over, in words; empty where it does not."""
+def way_words(way: HandOver | None, page: str) -> str:
+    """How a plan hands over, in the words of a page; empty where it does not."""
     if way is None:
         return ""
-    return words.say("handover.plain" if way.plain else "handover.locked")
+    return words.say(f"{page}.plain" if way.plain else f"{page}.locked")

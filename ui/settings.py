@@ -157,6 +157,15 @@ class Settings:
         self._store.setValue("plan", "" if value is None else str(value.absolute()))
 
     @property
+    def plain_files(self) -> bool:
+        """Whether the clinic has chosen hand-overs without a lock, when it was asked."""
+        return str(self._store.value("plain_files", "")) == "yes"
+
+    @plain_files.setter
+    def plain_files(self, value: bool) -> None:
+        self._store.setValue("plain_files", "yes" if value else "")
+
+    @property
     def words_seen(self) -> str:
         """The words of the plan that was shown last."""
         return str(self._store.value("words_seen", ""))

@@ -122,7 +122,7 @@ def test_the_words_of_a_new_plan_are_shown_and_remembered(
     told = [label.text().split(". ")[1] for label in page.labels]
     assert tuple(told) == plan_words(plan)
     assert QApplication.focusWidget() is page.yes
-    assert words.say("handover.locked") == page.way.text()
+    assert words.say("same.locked") == page.way.text()
     QTest.keyClick(page.yes, ENTER)
     assert shown(window) == "welcome" and window.pages["welcome"].plan == plan
     copy = plan_in_use()

@@ -99,13 +99,17 @@ class HandoverPage(Page):
         self._put(self.note, self._note(new, every))
         way = plan.hand_over if plan is not None else None
         self._put(self.inside, words.say("handover.inside") if every else "")
-        self._put(self.way, way_words(way) if every else "")
+        self._put(self.way, way_words(way, "handover") if every else "")
         all_text = words.say("handover.make_all", count=every)
         if self.make_all.text() != all_text:
             self.make_all.setText(all_text)
             self.make_all.setAccessibleName(all_text)
             self.make_all.updateGeometry()
         unchecked = bool(every) and self._unchecked()
+        kind = "plain" if unchecked else "main"
+        if self.make.kind != kind:
+            self.make.kind = kind
+            self.make.update()
         for button, on in (
             (self.compare, unchecked),
             (self.make, ready and new > 0),
