@@ -14,22 +14,20 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLa
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
-from tracker.plan.model import Plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder
 from ui import words
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
+from ui.handing_over import HandingOver
 from ui.keys import KEYS
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
 from ui.pages.gate import GatePage
-from ui.pages.handover import HandoverPage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
 from ui.pages.practice import PracticePage
-from ui.pages.same_plan import SamePlanPage
 from ui.pages.scores import ScoresPage
 from ui.pages.screen import ScreenPage
 from ui.pages.setup import SetupPage
@@ -38,8 +36,6 @@ from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
-from ui.plan_check import PlanCheck, way_words
-from ui.plan_in_use import forget_plan_in_use, keep_plan_in_use, plan_in_use
 from ui.ports import ClipPlan, World
 from ui.screen import geometry_of
 from ui.session_first import STEPS
@@ -123,8 +119,6 @@ class Window(QWidget):
         #: The page that lies over another for a while, and what is under it.
         self._covered: tuple[str, Phase, Task | None] | None = None
         self._run = world.run
-        self._check = PlanCheck(settings)
-        self._words_from = ""
         #: The therapist's desk, once it was opened from here.
         self.desk: QWidget | None = None
         self.pages = self._make_pages()
@@ -151,7 +145,7 @@ class Window(QWidget):
         self._asked: Task | None = None
         self._refreshed_s = 0.0
         self.follow()
-        remembered = plan or self._remembered_plan()
+        remembered = plan or self.handing_over.remembered()
         if remembered is not None and clip is None:
             self.open_plan(remembered)
         elif settings.starter and clip is None:
@@ -170,6 +164,11 @@ class Window(QWidget):
     def _make_pages(self) -> dict[str, QWidget]:
         director = self.director
         setup_field, practice_field = self.fields
+        welcome = WelcomePage(director, self.open_plan, self._remember_starter)
+        hand_over = HandingOver(
+            self._run, director, self.settings, welcome, self.cover, self._covering
+        )
+        self.handing_over = hand_over
         gate, scores = GatePage(), ScoresPage()
         gate.answered.connect(director.answer)
         scores.answered.connect(director.answer)
@@ -177,28 +176,21 @@ class Window(QWidget):
             page.unwell.connect(director.unwell)
             page.ended.connect(lambda: director.end_today())
         return {
-            "welcome": WelcomePage(director, self.open_plan, self._remember_starter),
+            "welcome": welcome,
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(director, self._geometry, self.open_review, self.open_handover),
-            "same": SamePlanPage(self._words_compared),
-            "handover": HandoverPage(
-                self._run,
-                self._plan_at_hand,
-                lambda: self._check.is_unchecked(self._plan_at_hand()),
-                self.open_words,
-                lambda: director.sharing,
-                self._uncover,
-            ),
+            "tools": ToolsPage(director, self._geometry, self.open_review, hand_over.open),
+            "same": hand_over.same,
+            "handover": hand_over.page,
             "screen": ScreenPage(director, self.settings),
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
             "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close, self.open_handover),
+            "summary": SummaryPage(director, self.close, hand_over.open),
             "sound": SoundPage(director, self.settings, self.close_sound),
             "first": FirstPage(
                 director,
@@ -346,7 +338,7 @@ class Window(QWidget):
         if self._covered is None:
             self.director.stop()
         else:
-            self._uncover()
+            self.cover("")
 
     def _may_cover(self) -> bool:
         director = self.director
@@ -355,60 +347,24 @@ class Window(QWidget):
     def open_sound(self) -> None:
         """The page where one chooses what to hear, unless something goes on."""
         if self._page() is not self.pages["sound"]:
-            self._cover("sound")
+            self.cover("sound")
 
     def close_sound(self) -> None:
         """Back to where one came from; as one of the first steps, on to the next."""
         if self._covered is None:
             self.director.first_go_on()
             return
-        self._uncover()
+        self.cover("")
 
-    def _cover(self, name: str) -> None:
-        """Lay a page over the one that is shown, unless something goes on there."""
-        if self._may_cover():
-            self._covered = (name, self.director.phase, self.director.task)
+    def cover(self, name: str) -> None:
+        """Lay a page over the one that is shown, unless something goes on there; empty: none."""
+        if not name or self._may_cover():
+            under = (self.director.phase, self.director.task)
+            self._covered = (name, *under) if name else None
             self.follow()
 
-    def _uncover(self) -> None:
-        self._covered = None
-        self.follow()
-
-    # --- what is handed over ---
-
-    def _plan_at_hand(self) -> Plan | None:
-        """The plan of the session that has ended, else the one on the first page."""
-        welcome = self.pages["welcome"]
-        assert isinstance(welcome, WelcomePage)
-        return self.director.plan or welcome.plan
-
-    def open_handover(self) -> None:
-        """The page where the file for the therapist is made."""
-        self._cover("handover")
-
-    def open_words(self) -> None:
-        """The words of the plan, to be compared with the therapist's."""
-        page, plan = self.pages["same"], self._plan_at_hand()
-        assert isinstance(page, SamePlanPage)
-        if plan is not None and self._check.words:
-            self._words_from = "" if self._covered is None else self._covered[0]
-            page.show_words(self._check.words, way_words(plan.hand_over, "same"))
-            self._cover("same")
-
-    def _words_compared(self, same: bool | None) -> None:
-        """What came of it; None: not now."""
-        if same is not None:
-            self._check.answer(same)
-        if same is False:
-            welcome = self.pages["welcome"]
-            assert isinstance(welcome, WelcomePage)
-            welcome.put_away(words.say("same.refused"))
-            self.settings.plan = None
-            forget_plan_in_use()
-        if self._words_from == "handover":
-            self._cover("handover")
-        else:
-            self._uncover()
+    def _covering(self) -> str:
+        return "" if self._covered is None else self._covered[0]
 
     def _may_share(self) -> bool:
         """A set-up is not to be disturbed: its targets must stay where they are."""
@@ -469,15 +425,8 @@ class Window(QWidget):
             welcome.refuse(str(error))
             return
         welcome.offer(plan)
-        keep_plan_in_use(plan)
         self.settings.plan, self.settings.starter = path, False
-        if self._check.take(plan):
-            self.open_words()
-
-    def _remembered_plan(self) -> Path | None:
-        """The plan opened last; its copy if its stick or folder is gone."""
-        path = self.settings.plan
-        return path if path is None or path.exists() else plan_in_use() or path
+        self.handing_over.take(plan)
 
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
@@ -510,9 +459,7 @@ class Window(QWidget):
         if self.desk is not None:
             # Else the program would go on unseen, and hold the lock of its folder.
             self.desk.close()
-        handover = self.pages["handover"]
-        assert isinstance(handover, HandoverPage)
-        handover.close_jobs()
+        self.handing_over.page.close_jobs()
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

@@ -93,7 +93,7 @@ def made_file(at: Path, data: Path, *public: str, plain: bool = False) -> Path:
 
 def done(window: DeskWindow, qtbot: QtBot) -> ExchangePage:
     page = window.exchange
-    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    qtbot.waitUntil(lambda: not page.work.busy, timeout=30_000)
     QApplication.processEvents()
     return page
 
@@ -124,23 +124,23 @@ def test_a_file_is_taken_in_by_keys_alone(
     window = desk()
     by_keys(window, words.say("exchange.open"))
     page = window.exchange
-    assert window.stack.currentWidget() is page and QApplication.focusWidget() is page.take
-    QTest.keyClick(page.take, ENTER)
-    assert page.box.first.echoMode() == QLineEdit.EchoMode.Password
+    assert window.stack.currentWidget() is page and QApplication.focusWidget() is page.into.take
+    QTest.keyClick(page.into.take, ENTER)
+    assert page.work.box.first.echoMode() == QLineEdit.EchoMode.Password
     type_in("not the passphrase")
     done(window, qtbot)
-    assert "not the passphrase" in page.said.text() and page.box.isVisible()
-    assert page.box.first.text() == ""
+    assert "not the passphrase" in page.work.said.text() and page.work.box.isVisible()
+    assert page.work.box.first.text() == ""
     type_in(PASSPHRASE)
     done(window, qtbot)
-    assert page.said.text() == words.say("exchange.taken", person=PERSON, new=3, known=0)
-    assert not page.box.isVisible()
+    assert page.work.said.text() == words.say("exchange.taken", person=PERSON, new=3, known=0)
+    assert not page.work.box.isVisible()
     qtbot.waitUntil(lambda: window.people.people.rowCount() == 1, timeout=30_000)
     # The same once more: nothing new, and no second passphrase in this window.
     before = everything(window.reading.folder)
     by_keys(window, words.say("exchange.take"))
     done(window, qtbot)
-    assert page.said.text() == words.say("exchange.taken", person=PERSON, new=0, known=3)
+    assert page.work.said.text() == words.say("exchange.taken", person=PERSON, new=0, known=3)
     assert everything(window.reading.folder) == before
     QTest.keyClick(window, Qt.Key.Key_Escape)
     assert window.stack.currentIndex() == 0
@@ -164,7 +164,7 @@ def test_a_file_can_be_dropped(
     window.dropEvent(QDropEvent(*where, *keys_held))
     page = done(window, qtbot)
     assert window.stack.currentWidget() is page
-    assert words.say("exchange.was_plain") in page.said.text()
+    assert words.say("exchange.was_plain") in page.work.said.text()
     assert len(list(clinic.rglob("summary.json"))) == 3
     data.setUrls([QUrl("https://host.invalid/x")])
     drag.ignore()
@@ -193,12 +193,12 @@ def test_what_can_not_be_taken_in_is_said(
         (tmp_path / "in.age").write_bytes(content)
     window = desk()
     window.show_exchange()
-    window.exchange.take_in(tmp_path / "in.age")
-    if window.exchange.box.isVisible():
+    window.exchange.into.take_in(tmp_path / "in.age")
+    if window.exchange.work.box.isVisible():
         type_in(PASSPHRASE)
     page = done(window, qtbot)
-    assert said in page.said.text().replace("\u200b", "")
-    assert not list(clinic.iterdir()) and page.take.isEnabled()
+    assert said in page.work.said.text().replace("\u200b", "")
+    assert not list(clinic.iterdir()) and page.into.take.isEnabled()
 
 
 def test_another_clinics_file_asks_for_another_key(
@@ -207,12 +207,12 @@ def test_another_clinics_file_asks_for_another_key(
     file = made_file(tmp_path / "in.age", tmp_path / "patient", pair()[1])
     window = desk()
     window.show_exchange()
-    window.exchange.take_in(file)
+    window.exchange.into.take_in(file)
     type_in(PASSPHRASE)
     page = done(window, qtbot)
-    assert "another clinic" in page.said.text() and page.box.isVisible()
-    QTest.keyClick(page.box.cancel, ENTER)
-    assert not page.box.isVisible() and not list(clinic.iterdir())
+    assert "another clinic" in page.work.said.text() and page.work.box.isVisible()
+    QTest.keyClick(page.work.box.cancel, ENTER)
+    assert not page.work.box.isVisible() and not list(clinic.iterdir())
 
 
 def test_without_a_key_a_locked_file_says_what_to_do(
@@ -221,9 +221,9 @@ def test_without_a_key_a_locked_file_says_what_to_do(
     file = made_file(tmp_path / "in.age", tmp_path / "patient", pair()[1])
     window = desk()
     window.show_exchange()
-    window.exchange.take_in(file)
-    assert "bring in a backup" in window.exchange.said.text()
-    assert not window.exchange.box.isVisible()
+    window.exchange.into.take_in(file)
+    assert "bring in a backup" in window.exchange.work.said.text()
+    assert not window.exchange.work.box.isVisible()
 
 
 def test_a_key_is_made_copied_and_brought_in_by_keys(
@@ -232,29 +232,31 @@ def test_a_key_is_made_copied_and_brought_in_by_keys(
     window = desk()
     window.show_exchange()
     page = window.exchange
-    assert not page.give.isVisible() and page.has.text() == words.say("exchange.key.none", names="")
+    assert not page.out.give.isVisible() and page.key.has.text() == words.say(
+        "exchange.key.none", names=""
+    )
     by_keys(window, words.say("exchange.key.make"))
     type_in(PASSPHRASE)
     type_in(PASSPHRASE + "x")
-    assert page.box.why.text() == words.say("exchange.pass.differ")
+    assert page.work.box.why.text() == words.say("exchange.pass.differ")
     assert keys.clinic_keys() == []
     type_in(PASSPHRASE)
     done(window, qtbot)
     (key,) = keys.clinic_keys()
-    assert key.name in page.has.text() and page.give.isVisible()
-    assert QApplication.focusWidget() is page.copy
+    assert key.name in page.key.has.text() and page.out.give.isVisible()
+    assert QApplication.focusWidget() is page.key.copy
     chosen(to_save=tmp_path / "safe.age")
-    QTest.keyClick(page.copy, ENTER)
+    QTest.keyClick(page.key.copy, ENTER)
     done(window, qtbot)
     assert (tmp_path / "safe.age").read_bytes() == key.path.read_bytes()
     shutil.rmtree(private_data_folder / "keys")
     window.show_exchange()
-    assert not page.give.isVisible()
+    assert not page.out.give.isVisible()
     chosen(to_open=tmp_path / "safe.age")
     by_keys(window, words.say("exchange.key.bring"))
     type_in("not the passphrase")
     done(window, qtbot)
-    assert "not the passphrase" in page.said.text() and page.box.isVisible()
+    assert "not the passphrase" in page.work.said.text() and page.work.box.isVisible()
     type_in(PASSPHRASE)
     done(window, qtbot)
     assert keys.clinic_keys() == [key]
@@ -269,7 +271,7 @@ def test_a_short_passphrase_makes_no_key(
     type_in("short")
     type_in("short")
     page = done(window, qtbot)
-    assert "10 letters" in page.said.text() and keys.clinic_keys() == []
+    assert "10 letters" in page.work.said.text() and keys.clinic_keys() == []
 
 
 def test_a_plan_is_handed_out_with_the_key_and_its_words(
@@ -283,15 +285,15 @@ def test_a_plan_is_handed_out_with_the_key_and_its_words(
     page = done(window, qtbot)
     made = load_plan(tmp_path / "out.json")
     assert made.hand_over is not None and made.hand_over.keys == [key.public]
-    told = [w.strip(" 12345678.") for w in page.plan_words.text().split("   ")]
-    assert page.plan_words.isVisible() and told[0].endswith(plan_words(made)[0])
+    told = [w.strip(" 12345678.") for w in page.work.plan_words.text().split("   ")]
+    assert page.work.plan_words.isVisible() and told[0].endswith(plan_words(made)[0])
     assert tuple(told[1:]) == plan_words(made)[1:]
     # The keys stay with the button that was pressed.
-    assert QApplication.focusWidget() is page.give
+    assert QApplication.focusWidget() is page.out.give
     assert (tmp_path / "plan.json").read_text() == TEXT
-    page.hand_out(tmp_path / "none.json", tmp_path / "x.json")
+    page.out.hand_out(tmp_path / "none.json", tmp_path / "x.json")
     done(window, qtbot)
-    assert "can't be read" in page.said.text() and not page.plan_words.isVisible()
+    assert "can't be read" in page.work.said.text() and not page.work.plan_words.isVisible()
 
 
 def test_the_words_of_a_plan_that_went_out_can_be_read_again(
@@ -304,10 +306,10 @@ def test_the_words_of_a_plan_that_went_out_can_be_read_again(
     by_keys(window, words.say("exchange.tell"))
     page = window.exchange
     for word in plan_words(load_plan(tmp_path / "plan.json")):
-        assert f". {word}" in page.plan_words.text()
+        assert f". {word}" in page.work.plan_words.text()
     (tmp_path / "plan.json").write_text("{")
     by_keys(window, words.say("exchange.tell"))
-    assert "Not done" in page.said.text() and not page.plan_words.isVisible()
+    assert "Not done" in page.work.said.text() and not page.work.plan_words.isVisible()
 
 
 def test_files_without_a_lock_are_asked_for_once_and_written_into_the_plan(
@@ -319,37 +321,37 @@ def test_files_without_a_lock_are_asked_for_once_and_written_into_the_plan(
     window.show_exchange()
     page = window.exchange
     by_keys(window, words.say("exchange.give_plain"))
-    assert page.plain_ask.isVisible() and QApplication.focusWidget() is page.plain_no
-    QTest.keyClick(page.plain_no, ENTER)
-    assert not page.plain_ask.isVisible() and not (tmp_path / "out.json").exists()
+    assert page.out.plain_ask.isVisible() and QApplication.focusWidget() is page.out.plain_no
+    QTest.keyClick(page.out.plain_no, ENTER)
+    assert not page.out.plain_ask.isVisible() and not (tmp_path / "out.json").exists()
     by_keys(window, words.say("exchange.give_plain"))
     by_keys(window, words.say("exchange.plain.yes"))
     done(window, qtbot)
     made = load_plan(tmp_path / "out.json")
     assert made.hand_over is not None and made.hand_over.plain
     # Not asked again, but it stands there; a key ends it.
-    assert page.plain_on.isVisible()
+    assert page.out.plain_on.isVisible()
     (tmp_path / "out.json").unlink()
     by_keys(window, words.say("exchange.give_plain"))
     done(window, qtbot)
     assert (tmp_path / "out.json").exists()
-    page.box.leave()
+    page.work.box.leave()
     by_keys(window, words.say("exchange.key.make"))
     type_in(PASSPHRASE)
     type_in(PASSPHRASE)
     done(window, qtbot)
-    assert not page.give_plain.isVisible() and not window.settings.plain_files
+    assert not page.out.give_plain.isVisible() and not window.settings.plain_files
 
 
 def test_leaving_forgets_what_was_typed(desk: Open, key: keys.ClinicKey, tmp_path: Path) -> None:
     file = made_file(tmp_path / "in.age", tmp_path / "patient", key.public)
     window = desk()
     window.show_exchange()
-    window.exchange.take_in(file)
-    QTest.keyClicks(window.exchange.box.first, "half a pass")
+    window.exchange.into.take_in(file)
+    QTest.keyClicks(window.exchange.work.box.first, "half a pass")
     QTest.keyClick(window, Qt.Key.Key_Escape)
     assert window.stack.currentIndex() == 0
-    assert window.exchange.box.first.text() == "" and window.exchange.box.isHidden()
+    assert window.exchange.work.box.first.text() == "" and window.exchange.work.box.isHidden()
 
 
 def test_closing_while_it_is_taken_in_ends_whole(
@@ -357,7 +359,7 @@ def test_closing_while_it_is_taken_in_ends_whole(
 ) -> None:
     file = made_file(tmp_path / "in.turnpost", tmp_path / "patient", plain=True)
     window = desk()
-    window.exchange.take_in(file)
+    window.exchange.into.take_in(file)
     window.close()
     assert len(list(clinic.rglob("summary.json"))) == 3
     assert not [p for p in clinic.iterdir() if p.name.startswith(".")]
@@ -373,19 +375,19 @@ def test_nothing_is_cut(
     window.show_exchange()
     page = window.exchange
     faults = look(window, f"exchange-{percent}")
-    page.take_in(file)
+    page.into.take_in(file)
     faults += look(window, f"exchange-{percent}-passphrase")
     type_in(PASSPHRASE)
     done(window, qtbot)
     faults += look(window, f"exchange-{percent}-taken")
-    page.hand_out(tmp_path / "plan.json", tmp_path / "out.json")
+    page.out.hand_out(tmp_path / "plan.json", tmp_path / "out.json")
     done(window, qtbot)
     faults += look(window, f"exchange-{percent}-words")
     by_keys(window, words.say("exchange.key.make"))
     faults += look(window, f"exchange-{percent}-new-key")
     shutil.rmtree(key.path.parent)
     window.show_exchange()
-    page._ask_plain(True)
+    page.out.ask_plain(True)
     faults += look(window, f"exchange-{percent}-plain")
     controls = [*page.findChildren(QAbstractButton), *page.findChildren(QLineEdit)]
     for widget in controls:

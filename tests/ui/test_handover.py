@@ -49,7 +49,7 @@ def settle(window: Window) -> None:
 
 def to_handover(window: Window, plan: Plan) -> None:
     window.pages["welcome"].offer(plan)
-    window.open_handover()
+    window.handing_over.open()
     settle(window)
     assert shown(window) == "handover"
 
@@ -59,26 +59,26 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     del fake
     data = Path(window.settings._store.fileName()).parent / "data-of-turnpost"
     saved = data.parent / "walk.json"
-    window.open_handover()
+    window.handing_over.open()
     yield "handover without a plan"
-    window._uncover()
+    window.cover("")
     window.pages["welcome"].offer(plan_with())
-    window.open_handover()
+    window.handing_over.open()
     yield "handover no clinic"
-    window._uncover()
+    window.cover("")
     for number, made in enumerate((plan_with(pair(0)[1]), plan_with(plain=True))):
         save_plan(saved, made)
         window.open_plan(saved)
         assert shown(window) == "same"
         yield f"words {number}"
         window.pages["same"].later.click()
-        window.open_handover()
+        window.handing_over.open()
         yield f"handover nothing yet {number}"
-        window._uncover()
+        window.cover("")
         if not number:
             (write_session(data, "2026-11-24") / "summary.json").write_text("{")
             patient(data)
-        window.open_handover()
+        window.handing_over.open()
         yield f"handover new {number}"
         page = window.pages["handover"]
         page.make_file(made, page.offer.new[:1], data.parent / f"file {number}.age")
@@ -86,13 +86,13 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
         page.make_file(made, page.offer.new, data.parent / f"file {number}.age")
         yield f"handover failed {number}"
         page.make_file(made, page.offer.new, data.parent / f"rest {number}.age")
-        window._uncover()
-        window.open_handover()
+        window.cover("")
+        window.handing_over.open()
         yield f"handover no new {number}"
         window.switch_sharing()
         yield f"handover in a call {number}"
         window.switch_sharing()
-        window._uncover()
+        window.cover("")
 
 
 @pytest.mark.parametrize("percent", [100, 200])
@@ -133,7 +133,7 @@ def test_the_words_of_a_new_plan_are_shown_and_remembered(
     assert shown(make()) == "welcome"
     save_plan(path, plan.model_copy(update={"words": "Something else."}))
     again = make()
-    assert shown(again) == "same" and again._check.is_unchecked(again._plan_at_hand())
+    assert shown(again) == "same" and again.handing_over.unchecked
 
 
 def test_a_plan_whose_words_differ_is_put_away(
@@ -161,7 +161,7 @@ def test_escape_compares_later_and_the_hand_over_reminds_of_it(
     window.open_plan(path)
     QTest.keyClick(window, Qt.Key.Key_Escape)
     assert shown(window) == "welcome" and window.director.phase == Phase.welcome
-    window.open_handover()
+    window.handing_over.open()
     settle(window)
     page = window.pages["handover"]
     assert words.say("handover.unchecked") in page.note.text()
@@ -271,7 +271,7 @@ def test_a_clinic_without_keys_is_told_to_the_patient(
     window = make()
     to_handover(window, plan_with(plain=True))
     assert window.pages["handover"].way.text() == words.say("handover.plain")
-    window._uncover()
+    window.cover("")
     to_handover(window, plan_with())
     page = window.pages["handover"]
     assert page.state.text() == words.say("handover.no_way")

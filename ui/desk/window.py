@@ -141,7 +141,7 @@ class DeskWindow(QWidget):
         self.session_page.noted.connect(self.person_page.fill)
         self.open_exchange.clicked.connect(self.show_exchange)
         self.exchange.left.connect(self.show_people)
-        self.exchange.taken.connect(self.look_again)
+        self.exchange.into.taken.connect(self.look_again)
         self.stop.clicked.connect(lambda: self.reading.stop())
         self.go_on.clicked.connect(lambda: self.reading.start())
         self.faults.clicked.connect(self.switch_faults)
@@ -202,7 +202,7 @@ class DeskWindow(QWidget):
             self.reading.start()
         if self.session_page.busy:
             self.session_page.poll()
-        self.exchange.poll()
+        self.exchange.work.poll()
 
     def _may_look_again(self) -> bool:
         """Not after a stop: who stopped reading doesn't want it to begin by itself."""
@@ -297,7 +297,7 @@ class DeskWindow(QWidget):
         if path is not None:
             event.acceptProposedAction()
             self.show_exchange()
-            self.exchange.take_in(path)
+            self.exchange.into.take_in(path)
 
     def show_people(self) -> None:
         """Back to the people."""
