@@ -90,6 +90,31 @@ def test_nothing_can_be_read_in_the_file_nor_in_its_name(
     assert path.stat().st_mode & 0o077 == 0
 
 
+def test_the_name_of_a_camera_stays_at_home(
+    private_data_folder: Path, tmp_path: Path, plan: Plan
+) -> None:
+    folder = write_session(private_data_folder, "2026-11-20")
+    path = folder / "summary.json"
+    before = json.loads(path.read_text())
+    camera = {"name": "Somebody's phone", "vertical_fov_deg": 50.0}
+    before["setup"]["camera"] = camera
+    before["exercises"][0]["setup"] = {"camera": dict(camera)}
+    path.write_text(json.dumps(before))
+    hand_over(plan, [folder], tmp_path / "f")
+    sent = opened(tmp_path / "f")[1][folder.name, "summary.json"]
+    assert b"Somebody" not in sent
+    after = json.loads(sent)
+    assert after["setup"]["camera"] == camera | {"name": None}
+    after["setup"]["camera"] = after["exercises"][0]["setup"]["camera"] = camera
+    assert after == before
+    assert json.loads(path.read_text()) == before
+
+
+@pytest.mark.parametrize("content", [b"", b"[]", b'{"exercises": 3}', b"[" * 99_999, b"\xff"])
+def test_what_is_no_summary_is_left_as_it_is(content: bytes) -> None:
+    assert sending.nameless(content) == content
+
+
 def test_only_the_plans_person_is_in_it(
     private_data_folder: Path, tmp_path: Path, plan: Plan
 ) -> None:

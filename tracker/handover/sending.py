@@ -201,12 +201,32 @@ def _files_of(folder: Path) -> tuple[list[tuple[str, bytes]], bool]:
                     raise InputError(f"{path}: is too large to hand over")
                 dropped = True
                 continue
-            found.append((name, path.read_bytes()))
+            content = path.read_bytes()
+            found.append((name, nameless(content) if name == SUMMARY_NAME else content))
         except OSError as error:
             raise InputError(f"{path}: can't be read ({error.strerror})") from error
     if not any(name == SUMMARY_NAME for name, _ in found):
         raise InputError(f"{folder}: has no {SUMMARY_NAME}; name a session's folder")
     return found, dropped
+
+
+def nameless(summary: bytes) -> bytes:
+    """A summary without the names of cameras: a phone's is often that of its owner.
+
+    One without such names stays as it is, byte for byte.
+    """
+    try:
+        data = json.loads(summary)
+        parts = [data, *data["exercises"]]
+        cameras = [(p.get("setup") or {}).get("camera") for p in parts]
+    except (ValueError, TypeError, KeyError, AttributeError, RecursionError):
+        return summary
+    named = [c for c in cameras if isinstance(c, dict) and c.get("name") is not None]
+    if not named:
+        return summary
+    for camera in named:
+        camera["name"] = None
+    return (json.dumps(data, indent=1, ensure_ascii=False) + "\n").encode()
 
 
 def _receiver(plan: Plan) -> str:

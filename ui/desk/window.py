@@ -79,7 +79,7 @@ class DeskWindow(QWidget):
         self.fault_list.setAccessibleName(words.say("desk.unread.name"))
         self.people = PeopleList()
         self._book = NoteBook(folder, author_of_system())
-        self.person_page = PersonPage(lambda: self._book.notes())
+        self.person_page = PersonPage(lambda: self._book.notes(), lambda: self.reading.folder)
         self.session_page = SessionPage(self._book)
         self.exchange = ExchangePage(lambda: self.reading.folder, settings)
         self.setAcceptDrops(True)
@@ -202,7 +202,8 @@ class DeskWindow(QWidget):
             self.reading.start()
         if self.session_page.busy:
             self.session_page.poll()
-        self.exchange.work.poll()
+        for waiting in (self.exchange.work, self.person_page.report, self.session_page.report):
+            waiting.poll()
 
     def _may_look_again(self) -> bool:
         """Not after a stop: who stopped reading doesn't want it to begin by itself."""
@@ -316,6 +317,7 @@ class DeskWindow(QWidget):
         self._timer.stop()
         self.reading.close()
         self.session_page.close_jobs()
+        self.person_page.report.close()
         self.exchange.close_jobs()
         self.settings.sync()
         super().closeEvent(event)
