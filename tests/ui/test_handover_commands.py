@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import io
+import json
 from collections.abc import Callable
 from pathlib import Path
 
+import jsonschema
 import pytest
 
 from tests.handover import reference
 from tests.handover.made import PERSON, everything, pair, patient, write_session
+from tests.handover.test_container import head_of
 from tests.plan.examples import TEXT
 from tracker.handover import crypt
 from tracker.handover.fingerprint import plan_words
@@ -138,6 +141,14 @@ def test_an_unreadable_session_is_told_and_left_out(
     assert main(["handover", "--plan", str(plan), "--to", str(tmp_path / "f")]) == 0
     told = capsys.readouterr()
     assert "3 sessions" in told.out and told.err.startswith("left out: ")
+
+
+def test_heads_fit_the_schema_that_is_printed(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["schema", "handover"]) == 0
+    check = jsonschema.Draft202012Validator(json.loads(capsys.readouterr().out))
+    assert check.is_valid(head_of())
+    assert not check.is_valid(head_of(more=1)) and not check.is_valid(head_of(person="A name"))
+    assert not check.is_valid(head_of(members=[]))
 
 
 def test_words_at_the_keyboard(

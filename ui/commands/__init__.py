@@ -22,7 +22,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "schema": (
         "ui.commands.schema",
-        "print the JSON Schema of a plan, a summary, a stage log or answers",
+        "print the JSON Schema of a plan, a summary, a stage log, answers or a hand-over",
     ),
     "bench": ("ui.commands.bench", "print figures: accuracy against truth, speed as a ratio"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),

@@ -41,6 +41,11 @@ class SamePlanPage(Page):
             button.clicked.connect(lambda _=False, answer=answer: answered(answer))
             self.buttons.addWidget(button)
 
+    def enter(self) -> None:
+        """The page comes to the front; a stray key must not say that words were compared."""
+        super().enter()
+        self.later.setFocus()
+
     def show_words(self, found: Sequence[str], way: str) -> None:
         """Show the words of a plan, and how it hands over (words of that, or empty)."""
         for number, (label, word) in enumerate(zip(self.labels, found, strict=True), 1):
