@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pyrage
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -54,6 +55,13 @@ def test_each_of_several_keys_opens_it_and_no_other() -> None:
     for wrong in ([], [pair(3)[0]]):
         with pytest.raises(WrongKeyError, match="another clinic"):
             crypt.decrypt(made, wrong)
+
+
+def test_the_form_in_letters_for_mail_texts_is_opened_too() -> None:
+    recipients = [pyrage.x25519.Recipient.from_str(pair()[1])]
+    made = bytes(pyrage.encrypt(CONTENT, recipients, armored=True))
+    assert made.isascii() and crypt.is_encrypted(made)
+    assert crypt.decrypt(made, [pair()[0]]) == CONTENT
 
 
 @given(st.integers(min_value=0, max_value=10**6))

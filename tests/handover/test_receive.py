@@ -24,6 +24,7 @@ from tests.handover.made import (
 )
 from tracker.errors import InputError, RunError
 from tracker.handover import container, crypt
+from tracker.handover import receive as receiving
 from tracker.handover.receive import LEFT_S, needs_key, receive
 from tracker.handover.sending import hand_over, offer_of
 from tracker.records.index import read_folder
@@ -200,6 +201,36 @@ def test_a_plain_file_is_taken_in_and_said_to_be_one(
     assert not needs_key(tmp_path / "plain")
     got = receive(tmp_path / "plain", clinic)
     assert len(got.new) == 3 and not got.encrypted
+
+
+@pytest.mark.skipif(os.name != "posix", reason="other systems know no such rights")
+@pytest.mark.parametrize(("mode", "wanted"), [(0o700, 0o600), (0o2770, 0o660), (0o755, 0o640)])
+def test_colleagues_may_read_as_far_as_the_folder_lets_them(
+    file: Path, clinic: Path, mode: int, wanted: int
+) -> None:
+    clinic.chmod(mode)
+    got = receive(file, clinic, SECRETS)
+    assert got.folder is not None
+    files = [p for p in got.folder.rglob("*") if p.is_file()]
+    assert len(files) == 9 and {p.stat().st_mode & 0o777 for p in files} == {wanted}
+    assert got.folder.stat().st_mode & 0o777 == mode & 0o770
+
+
+def test_a_colleague_who_was_faster_leaves_no_double(
+    file: Path, clinic: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    real = receiving._must_fit
+
+    def slow(*args: object) -> None:
+        monkeypatch.setattr(receiving, "_must_fit", real)
+        receive(file, clinic, SECRETS)
+        real(*args)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(receiving, "_must_fit", slow)
+    with pytest.raises(InputError, match="somebody else has just taken it in"):
+        receive(file, clinic, SECRETS)
+    assert len(list(clinic.rglob("summary.json"))) == 4
+    assert len(receive(file, clinic, SECRETS).known) == 3
 
 
 # --- disks and kills ---

@@ -129,7 +129,10 @@ def test_only_the_plans_person_is_in_it(
     assert not {other.name, nobody.name, broken.name, "copy"} & set(names(offer.all))
     assert len(offer.all) == 3
     assert len(offer.unread) == 1 and broken.name in offer.unread[0]
-    assert names(offer_of(plan_with(pair()[1], person=None)).all) == [nobody.name]
+    # Nor, where there is no pseudonym, those of another plan.
+    unnamed = plan_with(pair()[1], person=None)
+    assert names(offer_of(unnamed).all) == [nobody.name]
+    assert offer_of(unnamed.model_copy(update={"plan_id": "plan-8"})).all == ()
 
 
 def test_a_plain_file_is_written_only_where_the_plan_says_so(

@@ -83,7 +83,7 @@ def member_of(session: str, name: str, content: bytes) -> Member:
 def pack(head: Head, contents: Sequence[bytes]) -> bytes:
     """A hand-over, not encrypted; ``contents`` in the order of the head's members."""
     text = json.dumps(head.model_dump(mode="json"), ensure_ascii=False).encode()
-    squeezer = zlib.compressobj(9)
+    squeezer = zlib.compressobj()
     squeezed = b"".join([*(squeezer.compress(c) for c in contents), squeezer.flush()])
     return b"".join((MAGIC, len(text).to_bytes(4, "big"), text, squeezed))
 

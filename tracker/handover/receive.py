@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import os
 import shutil
 import time
 from collections.abc import Sequence
@@ -121,6 +122,11 @@ def _take_in(
                     write_atomically(make_private_folder(whole / session) / name, content)
             for session in new:
                 _must_fit(path, whole / session, session, head)
+            _open_as(whole, into)
+            if not {s.casefold() for s in new}.isdisjoint(_sessions_in(into)):
+                raise InputError(
+                    f"{path}: somebody else has just taken it in here; nothing was taken in twice"
+                )
     except RunError as error:
         # The folder with the odd name that it was written to is gone.
         raise RunError(
@@ -148,6 +154,16 @@ def _must_fit(path: Path, folder: Path, session: str, head: container.Head) -> N
             f"{path}: its session {session} says it is another session or person's; nothing was "
             "taken in"
         )
+
+
+def _open_as(whole: Path, into: Path) -> None:
+    """Let the group in as far as the clinic's folder does: colleagues read there, too."""
+    if os.name != "posix":
+        return
+    allowed = into.stat().st_mode & 0o770
+    for path in (whole, *whole.rglob("*")):
+        own = path.stat().st_mode
+        path.chmod(own | allowed if path.is_dir() else own | (allowed & 0o660))
 
 
 def _sessions_in(into: Path) -> dict[str, list[Path]]:

@@ -97,6 +97,9 @@ def offer_of(plan: Plan, data: Path | None = None) -> Offer:
         folder = path.parent
         if summary.person != plan.person or summary.session_id != folder.name:
             continue
+        if plan.person is None and summary.plan_id != plan.plan_id:
+            # Without pseudonyms two people on one computer are told apart by their plans alone.
+            continue
         if container.is_safe_session(folder.name):
             found.append((summary.started_at or "", folder))
     every = [folder for _, folder in sorted(found, key=lambda f: (f[0], f[1].name))]

@@ -142,10 +142,13 @@ def run_words(args: argparse.Namespace) -> int:
 
 def run_keys(args: argparse.Namespace) -> int:
     """Write a plan with keys in it."""
+    from tracker.errors import InputError
     from tracker.handover.fingerprint import plan_words
     from tracker.handover.preparing import with_keys
     from tracker.plan.files import load_plan, save_plan
 
+    if args.out.exists() and args.out.resolve() != args.plan.resolve():
+        raise InputError(f"{args.out}: is there already; name another file")
     plan = with_keys(load_plan(args.plan), args.key, plain=args.plain)
     save_plan(args.out, plan)
     assert plan.hand_over is not None
