@@ -42,6 +42,7 @@ HANDOVER_WORDS: dict[str, object] = {
     "handover.open": QT_TRANSLATE_NOOP("turnpost", "Hand over to my therapist"),
     "handover.title": QT_TRANSLATE_NOOP("turnpost", "Hand over to your therapist"),
     "handover.looking": QT_TRANSLATE_NOOP("turnpost", "Looking at what you have practised ..."),
+    "handover.making": QT_TRANSLATE_NOOP("turnpost", "Making the file ..."),
     "handover.failed": QT_TRANSLATE_NOOP("turnpost", "That did not work: {why}"),
     "handover.no_plan": QT_TRANSLATE_NOOP(
         "turnpost",

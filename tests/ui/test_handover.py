@@ -310,6 +310,13 @@ def test_looking_takes_its_time_beside_the_window(
     job.result, job.done = work(), True  # type: ignore[operator]
     settle(window)
     assert page.make.isVisible()
+    page.make_file(plan, page.offer.new, private_data_folder / "f.age")
+    settle(window)
+    assert page.state.text() == words.say("handover.making") and not page.make.isVisible()
+    job, work = waiting.pop()
+    job.result, job.done = work(), True  # type: ignore[operator]
+    settle(window)
+    assert "f.age" in page.state.text() and (private_data_folder / "f.age").exists()
 
 
 def test_the_end_of_a_session_leads_to_it(

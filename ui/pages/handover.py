@@ -125,6 +125,8 @@ class HandoverPage(Page):
                 self.back.setFocus()
 
     def _state(self, plan: Plan | None, new: int, every: int) -> str:
+        if self._making is not None:
+            return words.say("handover.making")
         if plan is None:
             return words.say("handover.no_plan")
         if plan.hand_over is None:
@@ -172,7 +174,7 @@ class HandoverPage(Page):
         """Make the file, beside the window."""
         from ui.cli import program_version
 
-        self._into = to
+        self._into, self._said = to, ()
         self._making = self._run(lambda: hand_over(plan, sessions, to, version=program_version()))
         self.refresh()
 
