@@ -161,6 +161,8 @@ def test_other_files_are_told_apart(file: Path, clinic: Path, tmp_path: Path) ->
         (b"", "not a hand-over"),
         (b'{"format": "turnpost-plan"}', "not a hand-over"),
         (crypt.encrypt(b"a letter", [pair(0)[1]]), "not a hand-over"),
+        (b"age-encryption.org/v2\n-> new\n", "does not know; update it"),
+        (b"age-encryption.org/v1", "cut or was changed"),
         (crypt.lock(SECRETS[0], "three plain words"), "another clinic"),
     ):
         other.write_bytes(content)

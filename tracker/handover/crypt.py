@@ -11,8 +11,10 @@ import pyrage
 
 from tracker.errors import InputError
 
-#: How a file of the format begins; the second is its form in letters, for e-mail texts.
-BEGINS = b"age-encryption.org/v1"
+#: How a file of the format begins, whatever its version.
+_FAMILY = b"age-encryption.org/"
+#: How those begin that can be read; the second is its form in letters, for e-mail texts.
+BEGINS = b"age-encryption.org/v1\n"
 ARMOUR_BEGINS = b"-----BEGIN AGE ENCRYPTED FILE-----"
 #: The library's word for "this was encrypted to somebody else".
 _NO_KEY = "No matching keys found"
@@ -48,7 +50,7 @@ def is_public_key(text: str) -> bool:
 
 def is_encrypted(content: bytes) -> bool:
     """Whether a file says of itself that it is encrypted in this format."""
-    return content.startswith((BEGINS, ARMOUR_BEGINS))
+    return content.startswith((_FAMILY, ARMOUR_BEGINS))
 
 
 def encrypt(content: bytes, keys: Sequence[str]) -> bytes:
@@ -76,8 +78,11 @@ def decrypt(content: bytes, identities: Sequence[str]) -> bytes:
     WrongKeyError
         If none does (or the head of the file, where the keys stand, is damaged).
     InputError
-        If the file is cut or was changed: nothing of it is given.
+        If the file is of a newer version of the format, is cut or was changed: nothing of it
+        is given.
     """
+    if content.startswith(_FAMILY) and b"\n" in content[:40] and not content.startswith(BEGINS):
+        raise InputError("it is encrypted in a form that this program does not know; update it")
     try:
         return bytes(pyrage.decrypt(content, [_identity(i) for i in identities]))
     except pyrage.DecryptError as error:
