@@ -140,6 +140,11 @@ HANDOVER_WORDS: dict[str, object] = {
     "exchange.where": QT_TRANSLATE_NOOP("turnpost", "Where to put the plan for the patient"),
     "exchange.plans": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
     "exchange.given": QT_TRANSLATE_NOOP("turnpost", "Written: {path}"),
+    "exchange.opens": QT_TRANSLATE_NOOP(
+        "turnpost", "What the patient hands over opens with: {names}."
+    ),
+    "exchange.here": QT_TRANSLATE_NOOP("turnpost", "{name} (this computer)"),
+    "exchange.elsewhere": QT_TRANSLATE_NOOP("turnpost", "{name} (not this computer)"),
     "exchange.words": QT_TRANSLATE_NOOP("turnpost", "Its words:  {words}"),
     "exchange.plain.ask": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -12,7 +12,7 @@ from tests.plan.examples import TEXT, changed
 from tracker.errors import InputError, RunError
 from tracker.handover import crypt, keys
 from tracker.handover.keys import back_up, bring_in, clinic_keys, new_key, open_keys
-from tracker.handover.preparing import with_keys
+from tracker.handover.preparing import readers, with_keys
 from tracker.plan.files import parse_plan
 
 WORDS = "three plain words"
@@ -106,7 +106,11 @@ def test_a_plan_gets_the_keys_of_this_computer_and_further_ones(private_data_fol
     made = with_keys(plan, [pair()[1], key.public])
     assert made.hand_over is not None and made.hand_over.keys == [key.public, pair()[1]]
     assert made.model_copy(update={"hand_over": None}) == plan
+    assert readers(made) == [(key.name, True), (f"clinic-{pair()[1][4:12]}", False)]
+    # A colleague's key stays when the plan is handed out once more.
+    assert with_keys(made) == made
     plain = with_keys(made, plain=True)
+    assert readers(plain) == [] == readers(plan)
     assert plain.hand_over is not None and plain.hand_over.plain and not plain.hand_over.keys
     with pytest.raises(InputError, match="no public key"):
         with_keys(plan, ["age1no"])

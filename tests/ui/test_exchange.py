@@ -288,6 +288,7 @@ def test_a_plan_is_handed_out_with_the_key_and_its_words(
     told = [w.strip(" 12345678.") for w in page.work.plan_words.text().split("   ")]
     assert page.work.plan_words.isVisible() and told[0].endswith(plan_words(made)[0])
     assert tuple(told[1:]) == plan_words(made)[1:]
+    assert f"{key.name} (this computer)" in page.work.said.text()
     # The keys stay with the button that was pressed.
     assert QApplication.focusWidget() is page.out.give
     assert (tmp_path / "plan.json").read_text() == TEXT

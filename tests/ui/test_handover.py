@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QFileDialog
 
 from tests.handover.made import DAYS, PERSON, pair, patient, plan_with, session_id, write_session
-from tests.ui.fakes import FakeWorld, Make
+from tests.ui.fakes import PLAN, FakeWorld, Make
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_window import OUTPUT, cut_in
 from tracker.handover import container, crypt
@@ -347,8 +347,6 @@ def test_the_end_of_a_session_leads_to_it(
 
 
 def test_the_demo_has_nothing_to_hand_over(make: Make) -> None:
-    from tests.ui.fakes import PLAN
-
     window = make(clip=PLAN)
     window.director.open_tools()
     window.refresh()

@@ -63,7 +63,8 @@ def test_from_the_key_to_the_clinics_folder(
     assert main(["plan", "keys", str(bare), "--out", str(plan), "--key", pair()[1]]) == 0
     said = capsys.readouterr().out
     words = " ".join(plan_words(load_plan(plan)))
-    assert "2 of your keys" in said and f"words: {words}" in said
+    assert f"opens them: {name}, on this computer" in said and f"words: {words}" in said
+    assert "not on this computer" in said
     assert main(["plan", "words", str(plan)]) == 0
     assert capsys.readouterr().out == f"{words}\n"
     assert main(["plan", "show", str(plan)]) == 0

@@ -32,6 +32,11 @@ class ClinicKey:
         return self.path.stem
 
 
+def name_of(public: str) -> str:
+    """Short name of a key, by which it is told from others."""
+    return f"clinic-{public[4:12]}"
+
+
 def clinic_keys() -> list[ClinicKey]:
     """The keys on this computer, the oldest first; files that are none are passed over."""
     folder = data_folder() / FOLDER
@@ -144,7 +149,7 @@ def _unlocked(path: Path, locked: bytes, passphrase: str) -> str:
 
 def _keep(public: str, locked: bytes) -> ClinicKey:
     folder = make_private_folder(data_folder() / FOLDER)
-    key = ClinicKey(public, folder / f"clinic-{public[4:12]}.age")
+    key = ClinicKey(public, folder / f"{name_of(public)}.age")
     # The secret half first: a public one alone would encrypt to nobody.
     write_atomically(key.path, locked)
     write_atomically(key.path.with_suffix(".pub"), public + "\n")

@@ -144,16 +144,16 @@ def run_keys(args: argparse.Namespace) -> int:
     """Write a plan with keys in it."""
     from tracker.errors import InputError
     from tracker.handover.fingerprint import plan_words
-    from tracker.handover.preparing import with_keys
+    from tracker.handover.preparing import readers, with_keys
     from tracker.plan.files import load_plan, save_plan
 
     if args.out.exists() and args.out.resolve() != args.plan.resolve():
         raise InputError(f"{args.out}: is there already; name another file")
     plan = with_keys(load_plan(args.plan), args.key, plain=args.plain)
     save_plan(args.out, plan)
-    assert plan.hand_over is not None
-    count = len(plan.hand_over.keys)
-    how = "plain, readable for anybody" if args.plain else f"encrypted to {count} of your keys"
+    how = "plain, readable for anybody" if args.plain else "encrypted"
     print(f"{args.out}: sessions will be handed over {how}")
+    for name, here in readers(plan):
+        print(f"opens them: {name}, {'on this computer' if here else 'not on this computer'}")
     print(f"words: {' '.join(plan_words(plan))}")
     return 0

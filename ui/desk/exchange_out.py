@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.errors import TurnpostError
-from tracker.handover.preparing import with_keys
+from tracker.handover.preparing import readers, with_keys
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
 from ui import words
@@ -73,7 +73,8 @@ class HandingOut(Block):
 
         def written(plan: object) -> None:
             assert isinstance(plan, Plan)
-            self._work.say(words.say("exchange.given", path=shown_path(to)))
+            given = words.say("exchange.given", path=shown_path(to))
+            self._work.say("\n".join([given, *_reader_words(plan)]))
             self._work.tell(plan)
 
         self._work.start(write, written)
@@ -113,10 +114,21 @@ class HandingOut(Block):
         except TurnpostError as error:
             self._work.failed(error)
             return
-        self._work.say(shown_path(path))
+        self._work.say("\n".join([shown_path(path), *_reader_words(plan)]))
         self._work.tell(plan)
 
     def _plan_file(self) -> Path | None:
         title, kinds = words.say("exchange.which"), words.say("exchange.plans")
         name, _ = QFileDialog.getOpenFileName(self, title, str(self._folder()), kinds)
         return Path(name) if name else None
+
+
+def _reader_words(plan: Plan) -> list[str]:
+    """Who can open what a plan hands over: a key that nobody knows is noticed here."""
+    found = readers(plan)
+    if not found:
+        return []
+    names = [
+        words.say("exchange.here" if here else "exchange.elsewhere", name=n) for n, here in found
+    ]
+    return [words.say("exchange.opens", names=", ".join(names))]
