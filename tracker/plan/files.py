@@ -78,15 +78,35 @@ def parse_plan(text: str, name: str = "plan") -> Plan:
     if index.repeated:
         raise _refusal(name, index, [Finding(p, "stands there twice") for p in index.repeated])
     _must_be_a_plan(data, name)
+    plan, found = examine(text, index)
+    if plan is None or found:
+        raise _refusal(name, index, found)
+    return plan
+
+
+def examine(text: str, index: LineIndex | None = None) -> tuple[Plan | None, list[Finding]]:
+    """What a JSON text that says it is a plan holds, and every fault in it.
+
+    Parameters
+    ----------
+    text
+        The text.
+    index
+        Its lines, if they are known already.
+
+    Returns
+    -------
+    plan, found
+        The plan, None where its fields are not those of one; and its faults, at most one
+        a field. A plan with faults must not be practised.
+    """
+    index = index_lines(text) if index is None else index
     try:
         plan = Plan.model_validate_json(text, strict=True)
     except ValidationError as error:
         found = [Finding(*_in_words(dict(e), index)) for e in error.errors(include_url=False)]
-        raise _refusal(name, index, _once(found)) from error
-    found = faults(plan)
-    if found:
-        raise _refusal(name, index, found)
-    return plan
+        return None, _once(found)
+    return plan, faults(plan)
 
 
 def save_plan(path: Path, plan: Plan) -> None:
