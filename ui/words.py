@@ -10,6 +10,7 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.desk_words import DESK_WORDS
+from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
@@ -337,6 +338,7 @@ WORDS: dict[str, object] = {
     **SHARE_WORDS,
     **TOOLS_WORDS,
     **DESK_WORDS,
+    **EDITOR_WORDS,
 }
 
 
