@@ -247,7 +247,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.note": QT_TRANSLATE_NOOP("turnpost", "Your note"),
     "edit.note.how": QT_TRANSLATE_NOOP("turnpost", "For you and your colleagues."),
     "edit.note.asked": QT_TRANSLATE_NOOP("turnpost", "A note is asked for: {why}."),
-    "edit.about.counted": QT_TRANSLATE_NOOP("turnpost", "How it is followed: {what}."),
+    "edit.about.counted": QT_TRANSLATE_NOOP("turnpost", "{what}."),
     "edit.about.cautions": QT_TRANSLATE_NOOP("turnpost", "Beware: {what}."),
     "edit.about.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured: {what}."),
     "edit.about.minutes": QT_TRANSLATE_NOOP("turnpost", "Its time counts as gaze stabilisation."),

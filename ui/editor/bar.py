@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
+from ui.editor.frames import Ring
 from ui.editor.inputs import LineInput
-from ui.editor.ring import Ring
 from ui.widgets.basic import Button, Rule
 from ui.widgets.flow import FlowRow
 

@@ -16,12 +16,11 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED, Exercise
-from tracker.plan.telling import counted_from
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
-from ui.editor.entry_form import refusals
+from ui.editor.entry_form import counted, refusals
+from ui.editor.frames import AsHighAsWords, Ring
 from ui.editor.inputs import LineInput
-from ui.editor.ring import Ring
 from ui.widgets.basic import Words
 from ui.widgets.moving import MovementBox
 
@@ -35,7 +34,7 @@ def about(exercise: Exercise) -> list[str]:
         dose = say("edit.dose.times", count=str(exercise.dose_repetitions))
     lines = [
         say("edit.dose.usual", dose=dose, source=exercise.sources["dose"]),
-        say("edit.about.counted", what=counted_from(exercise)),
+        counted(exercise),
     ]
     if exercise.gaze_minutes:
         lines.append(say("edit.about.minutes"))
@@ -80,7 +79,7 @@ class CataloguePage(QWidget):
         left.addWidget(title)
         left.addLayout(search)
         left.addWidget(Ring(self.names), 1)
-        inside = QWidget()
+        inside = AsHighAsWords()
         right = QVBoxLayout(inside)
         right.setSpacing(theme.S)
         for part in (self.title, self.patient, self.about):

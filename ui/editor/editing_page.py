@@ -16,6 +16,7 @@ from ui.desk.small import desk_words, small_button
 from ui.editor.document import Document
 from ui.editor.entry_form import entry_sections
 from ui.editor.form import Form
+from ui.editor.frames import Ring
 from ui.editor.outline import Outline, outline_lines
 from ui.editor.plan_form import (
     plan_sections,
@@ -23,7 +24,6 @@ from ui.editor.plan_form import (
     stage_sections,
     symptom_sections,
 )
-from ui.editor.ring import Ring
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, Row, Section, findings_of, item_of
 from ui.editor.steps import act_on, take_value
 from ui.widgets.flow import FlowRow

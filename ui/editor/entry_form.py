@@ -43,7 +43,7 @@ def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
     say = words.say
     limits = "; ".join(NOT_MEASURED[k] for k in exercise.not_measured)
     about = [
-        say("edit.about.counted", what=counted_from(exercise)),
+        counted(exercise),
         say("edit.about.cautions", what="; ".join(CAUTIONS[k] for k in exercise.cautions)),
     ]
     if limits:
@@ -57,6 +57,12 @@ def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
     # An exercise that the guideline has reservations about asks for a note first.
     asks = say("edit.note.asked", why=exercise.asks_note) if exercise.asks_note else ""
     yield Row((*at, "note"), "area", say("edit.note"), asks or say("edit.note.how"))
+
+
+def counted(exercise: Exercise) -> str:
+    """What the camera makes of it, as a sentence."""
+    what = counted_from(exercise)
+    return words.say("edit.about.counted", what=what[:1].upper() + what[1:])
 
 
 def _dose_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:

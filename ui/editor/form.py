@@ -22,6 +22,7 @@ from tracker.plan.draft import UNSET, Data, value_at
 from tracker.plan.lines import Path
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
+from ui.editor.frames import AsHighAsWords
 from ui.editor.inputs import AreaInput, ChoiceInput, LineInput, PairInput, TempoInput, Tick
 from ui.editor.rows import Row, Section, row_of
 from ui.widgets.basic import Button, Rule, Words, draw_focus
@@ -215,10 +216,6 @@ class RowView(QWidget):
         return bool(parts)
 
 
-class _Inside(QWidget):
-    """As high as its rows at the width they have."""
-
-
 class Form(QScrollArea):
     """The sections of one item."""
 
@@ -253,7 +250,7 @@ class Form(QScrollArea):
 
     def _build(self, sections: Sequence[Section]) -> None:
         kept = self.focused_path()
-        inner = _Inside()
+        inner = AsHighAsWords()
         column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.M)
         column.setSpacing(theme.S // 2)

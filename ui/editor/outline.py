@@ -16,6 +16,9 @@ from ui.editor.entry_form import dose_line
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, item_of
 from ui.editor.state import State
 
+#: An entry stands a little to the right of its stage.
+INDENT = "   "
+
 
 @dataclass(frozen=True, slots=True)
 class Line:
@@ -87,7 +90,8 @@ class Outline(QListWidget):
             self.addItem(QListWidgetItem())
         for k, line in enumerate(lines):
             item = self.item(k)
-            text = "    " * line.indent + line.text.replace("\n", "\n" + "    " * line.indent)
+            room = INDENT * line.indent
+            text = room + line.text.replace("\n", f"\n{room}")
             if item.text() != text:
                 item.setText(text)
             item.setData(Qt.ItemDataRole.AccessibleTextRole, line.text.replace("\n", ". "))

@@ -21,8 +21,8 @@ from ui import theme, words
 from ui.cards import Card, card_of, name_of, today_card
 from ui.desk.small import desk_words, small_button
 from ui.editor.document import Document
+from ui.editor.frames import AsHighAsWords, Ring
 from ui.editor.inputs import ChoiceInput, LineInput
-from ui.editor.ring import Ring
 from ui.widgets.basic import Rule, Words
 from ui.widgets.flow import FlowRow
 from ui.widgets.moving import MovementBox
@@ -111,7 +111,7 @@ class PreviewPage(QWidget):
             part.setAccessibleName(words.say(key))
             head.addWidget(label)
             head.addWidget(Ring(part))
-        inside = QWidget()
+        inside = AsHighAsWords()
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
         self._columns.setSpacing(theme.XL)
         self._columns.addWidget(self.today, 4)
@@ -202,6 +202,7 @@ class PreviewPage(QWidget):
         self._fit()
 
     def _fit(self) -> None:
+        self.movement.set_across(False)
         free = self.scroll.viewport().width() - self.movement.sizeHint().width() - 3 * theme.XL
         font = theme.font("body", self._percent)
         narrow = free < 2 * LEAST_LETTERS * QFontMetrics(font).averageCharWidth()

@@ -291,6 +291,7 @@ class EditorWindow(QWidget):
             found = words.say("edit.state.remarks", count=remarks, minutes=state.short_minutes)
         text = words.say("edit.state", file=name, saved=saved, found=found)
         self.state.setText(text if started else words.say("edit.state.start"))
+        self.state.setVisible(editing or not started)
         title = words.say("edit.title") if path is None else path.name
         self.setWindowTitle(f"{words.say('program')} - {title}[*]")
         self.setWindowModified(document.dirty)

@@ -1,10 +1,10 @@
-"""A ring around a list or a field that has the keys, where it draws none of its own."""
+"""What holds other widgets: a ring for what has the keys, and a page as high as its words."""
 
 # ruff: noqa: N802 - Qt's names
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject, QRectF
+from PySide6.QtCore import QEvent, QObject, QRectF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -39,3 +39,11 @@ class Ring(QWidget):
             painter = QPainter(self)
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             draw_focus(painter, QRectF(self.rect()), self.palette())
+
+
+class AsHighAsWords(QWidget):
+    """The inside of what scrolls: as high as its words at the width that they have."""
+
+    def minimumSizeHint(self) -> QSize:
+        """Let the words alone say how high; a narrower guess would make it too high."""
+        return QSize(1, 1)
