@@ -17,6 +17,7 @@ from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.share_words import SHARE_WORDS
+from ui.sheet_words import SHEET_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -339,6 +340,7 @@ WORDS: dict[str, object] = {
     **TOOLS_WORDS,
     **DESK_WORDS,
     **EDITOR_WORDS,
+    **SHEET_WORDS,
 }
 
 

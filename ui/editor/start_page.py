@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.plan.starter import STAGE_NAMES
+from tracker.records.people import Person
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
 from ui.editor.inputs import Tick
@@ -63,12 +64,13 @@ class StartPage(Page):
         self.body.addWidget(part)
         return part
 
-    def offer_last(self, person: str | None, plan_id: str = "") -> None:
-        """Offer a person's last plan, or none."""
+    def offer_last(self, person: Person | None) -> None:
+        """Offer somebody's last plan, or none."""
         self._last.setVisible(person is not None)
-        if person is not None:
-            relabel(self.from_last, words.say("edit.start.last", person=person))
-            self.last_words.setText(words.say("edit.start.last.how", plan=plan_id))
+        if person is not None and person.plan is not None:
+            relabel(self.from_last, words.say("edit.start.last", person=person.name))
+            how = words.say("edit.start.last.how", plan=person.plan.plan_id)
+            self.last_words.setText(how)
 
     def _look(self) -> None:
         self.from_starter.setEnabled(any(t.isChecked() for t in self.stages.values()))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from tracker.plan.draft import Data, data_of, empty_data
 from tracker.plan.model import Plan
 from tracker.plan.starter import starter_plan
+from tracker.records.people import NO_NAME, Person
 from tracker.records.rows import SessionRow
 from ui import theme, words
 from ui.appearance import Appearance
@@ -185,33 +186,23 @@ class EditorWindow(QWidget):
 
     # --- beginning ---
 
-    def open_for(
-        self,
-        person: str,
-        plan: Plan | None,
-        rows: Sequence[SessionRow],
-        folder: Path,
-        path: Path | None = None,
-    ) -> None:
+    def open_for(self, person: Person, folder: Path, path: Path | None) -> None:
         """Begin for somebody of the desk.
 
         Parameters
         ----------
         person
-            The pseudonym, which a new plan gets.
-        plan, path
-            The plan at hand, and its file.
-        rows
-            Their sessions, oldest first.
+            Whose plan it is; a new one gets the pseudonym.
         folder
             Where a new plan is put at first.
+        path
+            The file of the plan at hand.
         """
         self.files.folder = folder
-        self._person, self._rows = person, rows
-        self._last = None if plan is None else (plan, path)
-        self.start.offer_last(
-            None if plan is None else person, "" if plan is None else plan.plan_id
-        )
+        self._person = None if person.name == NO_NAME else person.name
+        self._rows = person.rows
+        self._last = None if person.plan is None else (person.plan, path)
+        self.start.offer_last(None if person.plan is None else person)
         self.start.enter()
 
     def begin(self, data: Data, path: Path | None = None) -> None:
