@@ -99,8 +99,8 @@ class EditingPage(QWidget):
         whole.addWidget(split)
 
     def _connect(self) -> None:
-        self.document.changed.connect(lambda: self._soon.start(0))
-        self.document.stack.cleanChanged.connect(lambda _clean: self._soon.start(0))
+        self.document.changed.connect(self._refresh_soon)
+        self.document.stack.cleanChanged.connect(self._refresh_soon)
         self.outline.picked.connect(self.choose)
         self.form.edited.connect(self._edited)
         self.form.acted.connect(self._acted)
@@ -119,6 +119,9 @@ class EditingPage(QWidget):
         delete = QShortcut(QKeySequence("Delete"), self.outline)
         delete.setContext(Qt.ShortcutContext.WidgetShortcut)
         delete.activated.connect(self.remove)
+
+    def _refresh_soon(self) -> None:
+        self._soon.start(0)
 
     def set_percent(self, percent: int) -> None:
         """The findings' own words."""

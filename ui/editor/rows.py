@@ -72,7 +72,8 @@ class Row:
             self.path,
             self.kind,
             self.label,
-            self.choices,
+            # A choice is given other values while it stays where it is.
+            () if self.kind == "choice" else self.choices,
             self.member,
             self.act,
             self.act_text,

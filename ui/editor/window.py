@@ -207,7 +207,7 @@ class EditorWindow(QWidget):
 
     def begin(self, data: Data, path: Path | None = None) -> None:
         """Edit a plan; a new one is for the person that the window was opened for."""
-        if self._person is not None and not data.get("person"):
+        if path is None and self._person is not None and not data.get("person"):
             data = {**data, "person": self._person}
         self.document.begin(data, path, self._rows)
         self.show_editing()
