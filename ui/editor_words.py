@@ -87,8 +87,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.start.last": QT_TRANSLATE_NOOP("turnpost", "Go on from the plan of {person}"),
     "edit.start.last.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Plan {plan}, practised last. Its sessions go on to count, and each condition says "
-        "whether it is met.",
+        "Plan {plan}. Its sessions go on to count, and each condition says whether it is met.",
     ),
     "edit.start.starter": QT_TRANSLATE_NOOP("turnpost", "Begin with these stages"),
     "edit.start.starter.how": QT_TRANSLATE_NOOP(
@@ -199,6 +198,10 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.high": QT_TRANSLATE_NOOP("turnpost", "Who starts above that score"),
     "edit.high.seated_only": QT_TRANSLATE_NOOP("turnpost", "does seated work only"),
     "edit.high.baseline": QT_TRANSLATE_NOOP("turnpost", "may rise a little from there"),
+    "edit.high.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Usual: seated work only, the stricter of the two ({source})"
+    ),
+    "edit.rise.how": QT_TRANSLATE_NOOP("turnpost", "Needed where a rise is allowed."),
     "edit.rise": QT_TRANSLATE_NOOP("turnpost", "Most rise from a high start"),
     "edit.stage": QT_TRANSLATE_NOOP("turnpost", "Stage"),
     "edit.stage.new": QT_TRANSLATE_NOOP("turnpost", "New stage"),

@@ -305,6 +305,7 @@ def walk_editor(window: EditorWindow) -> Iterator[str]:
     for item in (PLAN, SAFETY, SYMPTOMS, ("stage", 1), ("entry", 3), ("entry", 13)):
         outline.choose(item)
         yield f"{item}"
+    outline.choose(("entry", 3))
     editing._acted("add_rung", ("entries", 3, "ladder"))
     yield "a fault"
     editing.undo()

@@ -232,8 +232,10 @@ def dose_line(entry: Data) -> str:
     tempo = entry.get("tempo_bpm", UNSET)
     if tempo is UNSET:
         tempo = exercise.tempo_bpm
-    if isinstance(tempo, list) and len(tempo) == 2:
-        parts.append(words.say("edit.from_to", low=_shown(tempo[0]), high=_shown(tempo[1])))
+    # Of a pair that is half typed nothing is said.
+    if isinstance(tempo, list):
+        pair = [_shown(t) for t in tempo]
+        parts += [words.say("edit.from_to", low=pair[0], high=pair[1])] if len(pair) == 2 else []
     elif tempo is not None and exercise.channel != HELD:
         parts.append(words.say("edit.bpm", tempo=_shown(tempo)))
     if (entry.get("eyes") or exercise.eyes) == "closed":

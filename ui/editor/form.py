@@ -89,6 +89,7 @@ class RowView(QWidget):
         self._line = QBoxLayout(QBoxLayout.Direction.TopToBottom)
         self._line.setSpacing(theme.S // 2)
         self._line.addLayout(line)
+        self._line.setAlignment(line, Qt.AlignmentFlag.AlignTop)
         self._line.addWidget(self.text, 1)
         if row.kind not in ("text", "area"):
             line.addStretch(1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from tracker.exercises.catalogue.sources import COMMON, LEAFLET
 from tracker.plan.draft import UNSET, Data, names_before, value_at
 from tracker.plan.guideline import SOURCE
 from tracker.plan.lines import Path
@@ -105,20 +106,16 @@ def symptom_sections(state: State) -> list[Section]:
     """When it is enough for today."""
     say = words.say
     at: Path = ("symptom_rules",)
-    usual = SymptomRules.model_fields
+    usual = SymptomRules()
+    score = _usual(usual.score_most, LEAFLET)
+    settle = _usual(usual.settle_minutes_most, LEAFLET)
     high = [(h, say(f"edit.high.{h}")) for h in ("seated_only", "baseline")]
     return [
         Section(
             say("edit.symptoms"),
             (
-                number(
-                    (*at, "score_most"), say("edit.score"), str(usual["score_most"].description)
-                ),
-                number(
-                    (*at, "settle_minutes_most"),
-                    say("edit.settle"),
-                    str(usual["settle_minutes_most"].description),
-                ),
+                number((*at, "score_most"), say("edit.score"), score),
+                number((*at, "settle_minutes_most"), say("edit.settle"), settle),
                 Row(
                     (*at, "also_ask"),
                     "member",
@@ -136,14 +133,10 @@ def symptom_sections(state: State) -> list[Section]:
                     (*at, "high_start"),
                     say("edit.high"),
                     high,
-                    str(usual["high_start"].description),
+                    say("edit.high.how", source=COMMON),
                     default="seated_only",
                 ),
-                number(
-                    (*at, "baseline_rise_most"),
-                    say("edit.rise"),
-                    str(usual["baseline_rise_most"].description),
-                ),
+                number((*at, "baseline_rise_most"), say("edit.rise"), say("edit.rise.how")),
             ),
         )
     ]
@@ -199,6 +192,10 @@ def unlock_section(state: State, at: Path) -> Section:
         Row(where, "button", act="remove_unlock", act_text=say("edit.unlock.remove")),
     )
     return Section(title, rows)
+
+
+def _usual(value: float, source: str) -> str:
+    return words.say("edit.usual.from", usual=f"{value:g}", source=source)
 
 
 def number(path: Path, label: str, text: str = "", step: float = 1.0) -> Row:
