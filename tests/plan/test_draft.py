@@ -13,7 +13,7 @@ from hypothesis import strategies as st
 from tests.plan.examples import TEXT
 from tests.plan.made_up import made_up
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan import draft
+from tracker.plan import arranging, draft
 from tracker.plan.draft import UNSET, data_of, examine_draft, text_of
 from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.starter import STAGE_NAMES, starter_plan
@@ -40,18 +40,18 @@ def test_no_step_changes_what_it_was_given(seed: int, choice: int) -> None:
     before = copy.deepcopy(data)
     k = choice % len(data["entries"])
     steps = [
-        draft.add_entry(data, "turns-on-target", k)[0],
-        draft.copy_entry(data, k)[0],
-        draft.move_entry(data, k, 1)[0],
-        draft.move_entry(data, k, -1)[0],
-        draft.remove_entry(data, k),
-        draft.add_stage(data, "One more")[0],
-        draft.rename(data, ("entries", k, "entry_id"), "other"),
+        arranging.add_entry(data, "turns-on-target", k)[0],
+        arranging.copy_entry(data, k)[0],
+        arranging.move_entry(data, k, 1)[0],
+        arranging.move_entry(data, k, -1)[0],
+        arranging.remove_entry(data, k),
+        arranging.add_stage(data, "One more")[0],
+        arranging.rename(data, ("entries", k, "entry_id"), "other"),
         draft.with_value(data, ("entries", k, "tempo_bpm"), [60, 90]),
         draft.with_value(data, ("neck_limit_deg", "yaw"), 20),
     ]
     if data.get("stages"):
-        steps += [draft.remove_stage(data, 0), draft.with_moved(data, ("stages", 0), 1)]
+        steps += [arranging.remove_stage(data, 0), draft.with_moved(data, ("stages", 0), 1)]
     assert data == before
     assert all(len(json.dumps(s)) > 10 for s in steps)
 
@@ -60,15 +60,15 @@ def test_no_step_changes_what_it_was_given(seed: int, choice: int) -> None:
 def test_moving_keeps_every_entry_and_can_be_walked_back(seed: int, k: int, by: int) -> None:
     data = made_up(seed)
     k %= len(data["entries"])
-    moved, at = draft.move_entry(data, k, by)
+    moved, at = arranging.move_entry(data, k, by)
     assert sorted(e["entry_id"] for e in moved["entries"]) == sorted(
         e["entry_id"] for e in data["entries"]
     )
     assert moved["entries"][at]["entry_id"] == data["entries"][k]["entry_id"]
-    back, _ = draft.move_entry(moved, at, -by)
+    back, _ = arranging.move_entry(moved, at, -by)
 
     def order(d: dict[str, Any]) -> list[tuple[int | None, str]]:
-        return [(s, d["entries"][n]["entry_id"]) for s, n in draft.entries_in_order(d)]
+        return [(s, d["entries"][n]["entry_id"]) for s, n in arranging.entries_in_order(d)]
 
     assert moved is data or order(back) == order(data)
 
@@ -93,14 +93,14 @@ def test_a_value_is_set_left_out_and_made_where_its_part_is_missing() -> None:
 def test_an_added_entry_has_the_usual_dose_and_a_name_of_its_own() -> None:
     data = draft.empty_data()
     for name, exercise in CATALOGUE.items():
-        made, k = draft.add_entry(data, name)
+        made, k = arranging.add_entry(data, name)
         found = examine_draft(made)
         # Only what asks for a note first is not a plan at once.
         assert bool(found.faults) == exercise.off_by_default, name
         assert made["entries"][k]["entry_id"] == name
-    twice, k = draft.add_entry(draft.add_entry(data, "walk")[0], "walk", 0)
+    twice, k = arranging.add_entry(arranging.add_entry(data, "walk")[0], "walk", 0)
     assert (k, twice["entries"][1]["entry_id"]) == (1, "walk-2")
-    assert draft.copy_entry(twice, 1)[0]["entries"][2]["entry_id"] == "walk-3"
+    assert arranging.copy_entry(twice, 1)[0]["entries"][2]["entry_id"] == "walk-3"
 
 
 def test_an_empty_plan_says_what_it_lacks_and_nothing_else() -> None:
@@ -111,57 +111,57 @@ def test_an_empty_plan_says_what_it_lacks_and_nothing_else() -> None:
 
 def test_an_entry_goes_over_the_border_of_its_stage() -> None:
     data = data_of(starter_plan(["firm-floor", "soft-surface"]))
-    last = [k for s, k in draft.entries_in_order(data) if s == 0][-1]
-    moved, at = draft.move_entry(data, last, 1)
+    last = [k for s, k in arranging.entries_in_order(data) if s == 0][-1]
+    moved, at = arranging.move_entry(data, last, 1)
     assert moved["entries"][at]["stage"] == "soft-surface"
-    assert next(k for s, k in draft.entries_in_order(moved) if s == 1) == at
-    again, at = draft.move_entry(moved, at, 1)
-    assert [k for s, k in draft.entries_in_order(again) if s == 1][1] == at
+    assert next(k for s, k in arranging.entries_in_order(moved) if s == 1) == at
+    again, at = arranging.move_entry(moved, at, 1)
+    assert [k for s, k in arranging.entries_in_order(again) if s == 1][1] == at
     # At the very end it stays.
     end = len(data["entries"]) - 1
-    assert draft.move_entry(data, end, 1) == (data, end)
-    assert draft.move_entry(data, 0, -1) == (data, 0)
+    assert arranging.move_entry(data, end, 1) == (data, end)
+    assert arranging.move_entry(data, 0, -1) == (data, 0)
 
 
 def test_stages_take_entries_in_and_give_them_on() -> None:
     data = example()
-    data, first = draft.add_stage(data, "First")
+    data, first = arranging.add_stage(data, "First")
     assert first == 0 and {e["stage"] for e in data["entries"]} == {"stage-1"}
-    data, _ = draft.add_stage(data, "Second")
+    data, _ = arranging.add_stage(data, "Second")
     assert [f.text for f in examine_draft(data).faults] == ["no entry is in stage 'stage-2'"]
-    data, _ = draft.move_entry(data, 3, 1)
+    data, _ = arranging.move_entry(data, 3, 1)
     assert examine_draft(data).faults == () and data["entries"][3]["stage"] == "stage-2"
-    gone = draft.remove_stage(data, 0)
+    gone = arranging.remove_stage(data, 0)
     assert {e["stage"] for e in gone["entries"]} == {"stage-2"}
-    none = draft.remove_stage(gone, 0)
+    none = arranging.remove_stage(gone, 0)
     assert all("stage" not in e for e in none["entries"]) and examine_draft(none).faults == ()
 
 
 def test_what_refers_to_a_name_goes_with_it() -> None:
-    data = draft.rename(example(), ("entries", 0, "entry_id"), "head")
+    data = arranging.rename(example(), ("entries", 0, "entry_id"), "head")
     assert data["entries"][1]["unlock_after"]["after"] == "head"
     assert examine_draft(data).faults == ()
     # A name that is taken is a fault to be seen, and drags nothing with it.
-    clash = draft.rename(example(), ("entries", 0, "entry_id"), "nods")
+    clash = arranging.rename(example(), ("entries", 0, "entry_id"), "nods")
     assert clash["entries"][1]["unlock_after"]["after"] == "turns"
     starter = data_of(starter_plan())
-    renamed = draft.rename(starter, ("stages", 0, "stage_id"), "begin")
+    renamed = arranging.rename(starter, ("stages", 0, "stage_id"), "begin")
     assert renamed["stages"][1]["unlock_after"]["after"] == "begin"
     assert examine_draft(renamed).faults == ()
 
 
 def test_removing_what_a_condition_rests_on_is_told_at_the_condition() -> None:
-    found = examine_draft(draft.remove_entry(example(), 0)).faults
+    found = examine_draft(arranging.remove_entry(example(), 0)).faults
     assert [f.path for f in found] == [("entries", 0, "unlock_after", "after")]
 
 
 def test_what_a_condition_may_rest_on() -> None:
     data = data_of(starter_plan(["eyes-and-head", "body-sitting"]))
     k = next(k for k, e in enumerate(data["entries"]) if e["exercise"] == "shoulders-forward")
-    names = draft.names_before(data, ("entries", k))
+    names = arranging.names_before(data, ("entries", k))
     assert names[0] == "eyes-and-head" and names[-1] == "shoulders-back"
     assert "body-sitting" not in names
-    assert draft.names_before(data, ("stages", 1)) == ["eyes-and-head"]
+    assert arranging.names_before(data, ("stages", 1)) == ["eyes-and-head"]
 
 
 @pytest.mark.parametrize("stage", sorted(STAGE_NAMES))

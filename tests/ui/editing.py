@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.plan.draft import Data
 from tracker.plan.lines import Path
-from ui.editor.form import RowView
 from ui.editor.inputs import LineInput
+from ui.editor.row_view import RowView
 from ui.editor.rows import Item
 from ui.editor.window import EditorWindow
 

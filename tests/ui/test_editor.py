@@ -29,19 +29,14 @@ from tests.ui.editing import (
 )
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, OPTIONS, PERMISSIONS, why_never
-from tracker.plan.draft import (
-    UNSET,
-    add_entry,
-    empty_data,
-    examine_draft,
-    text_of,
-    with_value,
-)
+from tracker.plan.arranging import add_entry
+from tracker.plan.draft import UNSET, empty_data, examine_draft, text_of, with_value
 from tracker.plan.files import format_plan, load_plan, parse_plan
 from ui import words
 from ui.cli import main
-from ui.editor.form import RowView
-from ui.editor.inputs import ChoiceInput, LineInput, PairInput, TempoInput, Tick, number_of, shown
+from ui.editor.inputs import ChoiceInput, LineInput, Tick, number_of, shown
+from ui.editor.pairs import PairInput, TempoInput
+from ui.editor.row_view import RowView
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
 from ui.editor.window import EditorWindow
 

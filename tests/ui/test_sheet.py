@@ -14,7 +14,8 @@ from tests.ui import axe
 from tests.ui.reading_documents import parsed_html, pdf_text, pdf_words
 from tests.ui.test_report_page import NEEDS_BROWSER, _overlap, _pairs
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.draft import add_entry, data_of, empty_data, text_of
+from tracker.plan.arranging import add_entry
+from tracker.plan.draft import data_of, empty_data, text_of
 from tracker.plan.files import parse_plan
 from tracker.plan.gate import CALL, EMERGENCY
 from tracker.plan.model import Plan

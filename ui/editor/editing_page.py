@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QListWidget, QSplitter, QVBoxLayout, QWidget
 
-from tracker.plan import draft
+from tracker.plan import arranging, draft
 from tracker.plan.lines import field_name
 from tracker.plan.rules import Finding
 from ui import theme, words
@@ -184,9 +184,9 @@ class EditingPage(QWidget):
         data = self.document.data
         after = k if kind == "entry" else None
         if kind == "stage":
-            inside = [n for s, n in draft.entries_in_order(data) if s == k]
+            inside = [n for s, n in arranging.entries_in_order(data) if s == k]
             after = inside[-1] if inside else None
-        made, at = draft.add_entry(data, exercise_id, after)
+        made, at = arranging.add_entry(data, exercise_id, after)
         if kind == "stage" and after is None:
             stage_id = data["stages"][k]["stage_id"]
             made = draft.with_value(made, ("entries", at, "stage"), stage_id)
@@ -197,14 +197,14 @@ class EditingPage(QWidget):
         self.commit()
         kind, k = self._item
         if kind == "entry":
-            made, at = draft.copy_entry(self.document.data, k)
+            made, at = arranging.copy_entry(self.document.data, k)
             self._do_to_list(made, "copy", ("entry", at))
 
     def add_stage(self) -> None:
         """One more stage."""
         self.commit()
         name = words.say("edit.stage.new")
-        made, at = draft.add_stage(self.document.data, name)
+        made, at = arranging.add_stage(self.document.data, name)
         self._do_to_list(made, "add_stage", ("stage", at))
         self.form.focus_first()
 
@@ -214,7 +214,7 @@ class EditingPage(QWidget):
         kind, k = self._item
         data = self.document.data
         if kind == "entry":
-            made, at = draft.move_entry(data, k, by)
+            made, at = arranging.move_entry(data, k, by)
         elif kind == "stage":
             made = draft.with_moved(data, ("stages", k), by)
             at = k if made is data else k + by
@@ -229,7 +229,9 @@ class EditingPage(QWidget):
         if kind not in ("entry", "stage"):
             return
         data = self.document.data
-        made = draft.remove_entry(data, k) if kind == "entry" else draft.remove_stage(data, k)
+        made = (
+            arranging.remove_entry(data, k) if kind == "entry" else arranging.remove_stage(data, k)
+        )
         left = len(made.get("entries" if kind == "entry" else "stages", []))
         self._do_to_list(made, "remove", (kind, min(k, left - 1)) if left else PLAN)
 

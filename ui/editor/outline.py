@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
-from tracker.plan.draft import entries_in_order
+from tracker.plan.arranging import entries_in_order
 from ui import theme, words
 from ui.editor.entry_form import dose_line
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, item_of

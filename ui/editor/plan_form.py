@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from typing import Any
 
 from tracker.exercises.catalogue.sources import COMMON, LEAFLET
-from tracker.plan.draft import UNSET, Data, names_before, value_at
+from tracker.plan.arranging import names_before
+from tracker.plan.draft import UNSET, Data, value_at
 from tracker.plan.guideline import SOURCE
 from tracker.plan.lines import Path
 from tracker.plan.model import Plan, SymptomRules

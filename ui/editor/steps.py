@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from tracker.plan.draft import UNSET, Data, rename, value_at, with_inserted, with_value, without
+from tracker.plan.arranging import rename
+from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
 from tracker.plan.lines import Path
 from ui.editor.rows import Row
 
