@@ -55,14 +55,17 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.state.changed": QT_TRANSLATE_NOOP("turnpost", "changed, not saved"),
     "edit.state.saved": QT_TRANSLATE_NOOP("turnpost", "saved"),
     "edit.state.start": QT_TRANSLATE_NOOP("turnpost", "Choose how to begin."),
-    "edit.state.faults": QT_TRANSLATE_NOOP(
-        "turnpost", "{count} to put right before it can be saved"
-    ),
+    "edit.state.faults": QT_TRANSLATE_NOOP("turnpost", "not finished, to put right: {count}"),
     "edit.state.remarks": QT_TRANSLATE_NOOP("turnpost", "notes: {count}  ·  {minutes}"),
-    "edit.has_faults": QT_TRANSLATE_NOOP(
+    "edit.unfinished": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Not saved: nobody could practise this plan yet. To put right: {count}. They are "
-        "listed below the form.",
+        "Not finished: {count} to put right. It can be kept and opened here again, but nobody "
+        "can practise it.",
+    ),
+    "edit.unfinished.show": QT_TRANSLATE_NOOP("turnpost", "Show me the first"),
+    "edit.unfinished.save": QT_TRANSLATE_NOOP("turnpost", "Save it unfinished"),
+    "edit.sheet.not_yet": QT_TRANSLATE_NOOP(
+        "turnpost", "No sheet yet: there are {count} to put right in the plan."
     ),
     "edit.not_saved": QT_TRANSLATE_NOOP("turnpost", "Not saved: {why}. Everything is still here."),
     "edit.leave": QT_TRANSLATE_NOOP("turnpost", "The last changes are in no file yet."),

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from tests.plan.examples import TEXT
 from tests.plan.made_up import made_up
+from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan import arranging, draft
 from tracker.plan.draft import UNSET, data_of, examine_draft, text_of
@@ -167,3 +168,29 @@ def test_what_a_condition_may_rest_on() -> None:
 @pytest.mark.parametrize("stage", sorted(STAGE_NAMES))
 def test_a_starter_of_one_stage_alone_is_sound(stage: str) -> None:
     assert examine_draft(data_of(starter_plan([stage]))).faults == ()
+
+
+@given(SEEDS, st.sampled_from(sorted(draft.MENDABLE)), st.sampled_from(["x y", -1, True, []]))
+def test_a_slip_in_a_field_is_kept_to_be_put_right(seed: int, field: str, value: Any) -> None:
+    data = made_up(seed)
+    path = next((p for p in paths_of(data) if p[-1] == field), None)
+    if path is None:
+        return
+    wrong = draft.with_value(data, path, value)
+    found = examine_draft(wrong).faults
+    try:
+        assert draft.editable_data(text_of(wrong)) == json.loads(text_of(wrong)) or not found
+    except InputError:
+        # Only what is wrong in a place that no field stands for is refused.
+        assert any(f.path[-1] not in draft.MENDABLE for f in found)
+
+
+def paths_of(data: Any, at: tuple[str | int, ...] = ()) -> list[tuple[str | int, ...]]:
+    """Every field of some data."""
+    inside = data.items() if isinstance(data, dict) else enumerate(data)
+    found = []
+    for key, value in inside:
+        found.append((*at, key))
+        if isinstance(value, dict | list):
+            found += paths_of(value, (*at, key))
+    return found

@@ -13,6 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from tests.plan.examples import TEXT
 from tests.plan.made_up import made_up
+from tests.plan.test_draft import paths_of
 from tests.ui.editing import (
     ALT,
     CTRL,
@@ -30,14 +31,22 @@ from tests.ui.editing import (
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, OPTIONS, PERMISSIONS, why_never
 from tracker.plan.arranging import add_entry
-from tracker.plan.draft import UNSET, empty_data, examine_draft, text_of, with_value
+from tracker.plan.draft import (
+    MENDABLE,
+    UNSET,
+    editable_data,
+    empty_data,
+    examine_draft,
+    text_of,
+    with_value,
+)
 from tracker.plan.files import format_plan, load_plan, parse_plan
 from ui import words
 from ui.cli import main
 from ui.editor.inputs import ChoiceInput, LineInput, Tick, number_of, shown
 from ui.editor.pairs import PairInput, TempoInput
 from ui.editor.row_view import RowView
-from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
+from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, item_of
 from ui.editor.window import EditorWindow
 
 pytestmark = pytest.mark.timeout(300)
@@ -333,9 +342,9 @@ def test_a_slip_is_said_at_its_field_in_the_words_of_the_reading(
     assert any("wrong" in line.text for line in window.editing.outline.lines)
     described = QApplication.focusWidget()
     assert described is not None and fault.text in described.accessibleDescription()
-    # Nobody could practise it, so it is not saved; the file is as it was.
+    # Nobody could practise it, so it is not saved unasked; the file is as it was.
     Hands(window).press(Key.Key_S, CTRL)
-    assert "Not saved" in window.bar.said.text() and file.read_text(encoding="utf-8") == TEXT
+    assert "Not finished" in window.bar.said.text() and file.read_text(encoding="utf-8") == TEXT
     window.bar.close_bar()
     window.editing.undo()
     settle()
@@ -497,3 +506,34 @@ def test_the_command_opens_a_plan_and_refuses_what_is_none(
     file.write_text("{}")
     assert main(["plan", "edit", str(file)]) == 2
     assert "not a plan" in capsys.readouterr().err and len(opened) == 1
+
+
+@pytest.mark.slow
+def test_whatever_stands_in_a_field_is_shown_with_its_fault(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    """Every field with every kind of nonsense: the form is drawn, and what is wrong is said."""
+    window = open_editor()
+    looked = 0
+    for seed in (1, 2, 5):
+        data = made_up(seed)
+        for number, path in enumerate(paths_of(data)):
+            if path[-1] not in MENDABLE:
+                continue
+            value = ("x y", -1, {"a": 1}, [1, 2, 3], True)[number % 5]
+            wrong = with_value(data, path, value)
+            try:
+                editable_data(text_of(wrong))
+            except InputError:
+                continue
+            window.begin(wrong)
+            item = item_of(path)
+            assert item is not None
+            choose(window, item)
+            for fault in window.editing.found[: len(window.document.state.draft.faults)]:
+                looked += 1
+                at = item_of(fault.path)
+                if at is not None:
+                    choose(window, at)
+                    assert any(fault.text in text for text in faults_at(window).values()), fault
+    assert looked > 50

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
 
-from tests.plan.examples import TEXT
+from tests.plan.examples import TEXT, changed
 from tests.records.clinic import TODAY
 from tests.ui.editing import (
     CTRL,
@@ -25,6 +25,7 @@ from tests.ui.editing import (
 )
 from tests.ui.test_desk import Open, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
+from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.session import files as session_files
 from ui import words
@@ -197,6 +198,74 @@ def test_a_file_can_be_looked_for(
     answer(window, "edit.open")
     assert data_in(window)["plan_id"] == "plan-7"
     assert window.stack.currentWidget() is window.editing
+
+
+# --- what is not finished ---
+
+
+def test_an_unfinished_plan_can_be_kept_and_gone_on_with_and_nobody_practises_it(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    window = open_editor()
+    window.start.from_empty.click()
+    enter(window, ("rest_s",), "long")
+    hands = Hands(window)
+    hands.press(Key.Key_S, CTRL)
+    assert "Not finished: 2 to put right" in asked(window)
+    answer(window, "edit.unfinished.save")
+    window.bar.path.setText(str(tmp_path / "half"))
+    answer(window, "edit.save")
+    path = tmp_path / "half.json"
+    assert not window.document.dirty
+    with pytest.raises(InputError, match=r"rest_s: must be a number"):
+        load_plan(path)
+    again = open_editor(path)
+    assert [f.path for f in again.editing.found] == [("rest_s",), ("entries",)]
+    enter(again, ("rest_s",), "30")
+    again.editing.add_entry("walk")
+    settle()
+    assert again.document.state.plan is not None
+    # No sheet and no preview of what is not finished.
+    window.buttons["sheet"].click()
+    assert "No sheet yet" in asked(window)
+    window.bar.close_bar()
+    window.buttons["show"].click()
+    assert window.stack.currentWidget() is window.editing
+
+
+def test_a_file_with_faults_can_be_opened_and_put_right(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    path = tmp_path / "bad.json"
+    path.write_text(changed("entries.2.support", "none"), encoding="utf-8")
+    window = open_editor(path)
+    assert window.stack.currentWidget() is window.editing
+    assert "needs the support" in window.editing.found[0].text
+    hands = Hands(window)
+    hands.press(Key.Key_F8)
+    focused = window.focusWidget()
+    assert focused is not None and "needs the support" in focused.accessibleDescription()
+    hands.press(Key.Key_Down)
+    assert window.document.state.plan is not None
+
+
+def test_what_no_field_stands_for_is_not_opened(open_editor: OpenEditor, tmp_path: Path) -> None:
+    path = tmp_path / "bad.json"
+    for field, value, says in (
+        ("entries.1.exercise", "spin", "there is no exercise"),
+        ("colour", "red", "is not a field of a plan"),
+        ("entries", {}, "must be a list"),
+        ("entries.0", "x", "must be fields"),
+        ("entries.0.eyes", "shut", "must be"),
+        ("clearance", [1], "must be fields"),
+        ("stages", None, "must be a list"),
+        ("format_version", 2, "newer"),
+    ):
+        path.write_text(changed(field, value), encoding="utf-8")
+        window = open_editor(path)
+        assert says in asked(window), field
+        assert window.stack.currentWidget() is window.start
+        window.close()
 
 
 # --- the patient's sheet ---

@@ -13,7 +13,7 @@ import uuid
 from dataclasses import dataclass
 from typing import Any, Final
 
-from tracker.plan.files import examine, format_plan
+from tracker.plan.files import examine, format_plan, parse_data, refusal
 from tracker.plan.lines import Path
 from tracker.plan.model import Plan
 from tracker.plan.rules import Finding, remarks
@@ -60,6 +60,78 @@ def examine_draft(data: Data) -> Draft:
     if plan is None or found:
         return Draft(None, tuple(found), ())
     return Draft(plan, (), tuple(remarks(plan)))
+
+
+#: Fields in which anything may stand while it is written: an editor can show it and have
+#: it put right. What is wrong elsewhere has to be put right in the file itself.
+MENDABLE = frozenset(
+    [
+        "plan_id",
+        "person",
+        "starts_on",
+        "affected_side",
+        "kind_of_loss",
+        "age_group",
+        "sex",
+        "words",
+        "bouts_a_day",
+        "days_a_week",
+        "rest_s",
+        "seat_distance_mm",
+        "yaw",
+        "pitch",
+        "emergency_number",
+        "score_most",
+        "settle_minutes_most",
+        "high_start",
+        "baseline_rise_most",
+        "item",
+        "stage_id",
+        "name",
+        "entry_id",
+        "stage",
+        "repetitions",
+        "seconds",
+        "tempo_bpm",
+        "from_week",
+        "note",
+        "condition",
+        "after",
+        "sessions",
+        "rise_most",
+        "on_target_least",
+        "measured_least",
+        "met_on",
+    ]
+)
+
+
+def editable_data(text: str, name: str = "plan") -> Data:
+    """Data of a plan's text to go on with, also where it is not finished or has faults.
+
+    Raises
+    ------
+    InputError
+        If it is no plan, or something is wrong that no field of an editor stands for.
+    """
+    data, index = parse_data(text, name)
+    plan, found = examine(text, index)
+    if plan is not None and not found:
+        return data_of(plan)
+    if plan is not None:
+        stuck = any(f.path[-1] == "exercise" for f in found)
+    else:
+        stuck = any(not _can_be_mended(f.path, data) for f in found)
+    if stuck:
+        raise refusal(name, index, found)
+    return data
+
+
+def _can_be_mended(path: Path, data: Data) -> bool:
+    if path == ("entries",):
+        return data.get("entries") == []
+    fields = [p for p in path if isinstance(p, str)]
+    return bool(fields) and fields[-1] in MENDABLE
 
 
 def text_of(data: Data) -> str:

@@ -48,7 +48,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "edit",
         help="build or change a plan in a window",
         description="Opens the plan editor, with a plan or with the ways to begin one. A file is "
-        "never replaced without being asked.",
+        "never replaced without being asked. A plan that has faults, or is not finished, can be "
+        "opened here and put right.",
     )
     edit.add_argument("plan", nargs="?", type=Path, metavar="PLAN", help="a plan")
     edit.set_defaults(run=run_edit)
@@ -127,11 +128,12 @@ def run_show(args: argparse.Namespace) -> int:
 
 def run_edit(args: argparse.Namespace) -> int:
     """Open the editor."""
-    from tracker.plan.files import load_plan
+    from tracker.plan.draft import editable_data
+    from tracker.plan.files import read_text
 
     if args.plan is not None:
         # A file that is no plan is said before any window is made.
-        load_plan(args.plan)
+        editable_data(read_text(args.plan), str(args.plan))
     from ui.editor.opening import open_editor
 
     app, _window = open_editor(args.plan)

@@ -9,12 +9,11 @@ from pathlib import Path as FilePath
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
-from tracker.errors import InputError
-from tracker.plan.draft import Data, data_of, empty_data
-from tracker.plan.files import load_plan, save_plan
+from tracker.plan.draft import Data, editable_data, empty_data, text_of
+from tracker.plan.files import format_plan, read_text
 from tracker.plan.lines import Path
 from tracker.records.rows import SessionRow
-from ui import words
+from tracker.session.files import write_atomically
 from ui.editor.rows import PLAN, Item
 from ui.editor.state import State
 
@@ -105,14 +104,14 @@ class Document(QObject):
         self._set(data, (PLAN, None))
 
     def open(self, path: FilePath) -> None:
-        """Open a file.
+        """Open a file, also one that is not finished.
 
         Raises
         ------
         InputError
-            If it is no plan; the plan that is open stays.
+            If it is no plan, or can't be put right here; the plan that is open stays.
         """
-        self.begin(data_of(load_plan(path)), path, self.rows)
+        self.begin(editable_data(read_text(path), str(path)), path, self.rows)
 
     # --- where it goes ---
 
@@ -129,20 +128,19 @@ class Document(QObject):
             return path.exists()
 
     def save(self, path: FilePath) -> None:
-        """Write the plan, whole or not at all.
+        """Write the plan, whole or not at all; nobody can practise one that has faults.
 
         Raises
         ------
         InputError
-            If it has faults, or can't be written there.
+            If it can't be written there.
         RunError
             If writing fails half-way. Nothing of the file or of the steps is lost.
         """
         plan = self.state.plan
-        if plan is None:
-            raise InputError(words.say("edit.has_faults", count=len(self.state.draft.faults)))
-        save_plan(path, plan)
-        self._written[path.absolute()] = path.read_bytes()
+        text = text_of(self.data) if plan is None else format_plan(plan)
+        write_atomically(path, text)
+        self._written[path.absolute()] = text.encode("utf-8")
         self.path = path
         self.stack.setClean()
         self.changed.emit()

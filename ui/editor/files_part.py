@@ -89,19 +89,19 @@ class FilesPart:
 
     def save(self, then: Callable[[], None] = lambda: None) -> None:
         """Save to the plan's file, or ask for one."""
-        self._commit()
-        if self._has_faults():
-            return
+        self._if_finished(lambda: self._save(then))
+
+    def _save(self, then: Callable[[], None]) -> None:
         if self._document.path is None:
-            self.save_as(then)
+            self._ask_place(then)
         else:
             self._save_to(self._document.path, then)
 
-    def save_as(self, then: Callable[[], None] = lambda: None, why: str = "") -> None:
+    def save_as(self) -> None:
         """Ask for a file to save to."""
-        self._commit()
-        if self._has_faults():
-            return
+        self._if_finished(lambda: self._ask_place(lambda: None))
+
+    def _ask_place(self, then: Callable[[], None], why: str = "") -> None:
         which = words.say("edit.save.which")
         self._bar.ask_path(
             f"{why}\n{which}" if why else which,
@@ -110,17 +110,24 @@ class FilesPart:
             lambda path: self._save_to(_named(path, ".json"), then),
         )
 
-    def _has_faults(self) -> bool:
+    def _if_finished(self, then: Callable[[], None]) -> None:
+        """Go on at once, or where something has to be put right, only if that is wanted."""
+        self._commit()
         count = len(self._document.state.draft.faults)
-        if count:
-            self._say(words.say("edit.has_faults", count=count))
-            self._to_fault()
-        return bool(count)
+        if not count:
+            then()
+            return
+        answers = [
+            (words.say("edit.unfinished.show"), self._to_fault),
+            (words.say("edit.unfinished.save"), then),
+            (words.say("edit.cancel"), lambda: None),
+        ]
+        self._bar.ask(words.say("edit.unfinished", count=count), answers)
 
     def _save_to(self, path: Path, then: Callable[[], None]) -> None:
         if self._document.is_foreign(path):
             answers = [
-                (words.say("edit.replace.other"), lambda: self.save_as(then)),
+                (words.say("edit.replace.other"), lambda: self._ask_place(then)),
                 (words.say("edit.replace"), lambda: self._write(path, then)),
                 (words.say("edit.cancel"), lambda: None),
             ]
@@ -132,7 +139,7 @@ class FilesPart:
         try:
             self._document.save(path)
         except (InputError, RunError) as error:
-            self.save_as(then, words.say("edit.not_saved", why=str(error)))
+            self._ask_place(then, words.say("edit.not_saved", why=str(error)))
             return
         self.folder = path.parent
         then()
@@ -142,7 +149,10 @@ class FilesPart:
     def ask_sheet(self) -> None:
         """Ask where the patient's sheet goes, and in which form."""
         self._commit()
-        if self._has_faults():
+        count = len(self._document.state.draft.faults)
+        if count:
+            self._say(words.say("edit.sheet.not_yet", count=count))
+            self._to_fault()
             return
         place = self._place().with_suffix("")
         ways = (
