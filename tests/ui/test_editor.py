@@ -474,6 +474,22 @@ def test_a_number_goes_up_and_down_by_keys(open_editor: OpenEditor, file: Path) 
     assert data_in(window)["entries"][0]["repetitions"] == 14
 
 
+def test_the_way_to_a_fault_counts_what_is_just_being_typed(
+    open_editor: OpenEditor, file: Path
+) -> None:
+    window = open_editor(file)
+    line_of(window, ("rest_s",)).setFocus()
+    hands = Hands(window)
+    hands.type("long")
+    choose(window, PLAN)
+    line_of(window, ("plan_id",)).setFocus()
+    line_of(window, ("rest_s",)).setFocus()
+    hands.type("longer")
+    hands.press(Key.Key_F8)
+    assert line_of(window, ("rest_s",)).hasFocus()
+    assert "must be a number" in line_of(window, ("rest_s",)).accessibleDescription()
+
+
 def test_shift_tab_goes_back(open_editor: OpenEditor, file: Path) -> None:
     window = open_editor(file)
     hands = Hands(window)

@@ -270,6 +270,8 @@ class EditingPage(QWidget):
 
     def go_to_finding(self, number: int) -> None:
         """Show the field of a finding."""
+        self.commit()
+        self.refresh()
         if not 0 <= number < len(self.found):
             return
         finding = self.found[number]
