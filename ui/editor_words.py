@@ -136,6 +136,9 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.starts_on.how": QT_TRANSLATE_NOOP(
         "turnpost", "A day as in 2026-01-31. Ladders count their weeks from it."
     ),
+    "edit.today": QT_TRANSLATE_NOOP("turnpost", "Today"),
+    "edit.step.today": QT_TRANSLATE_NOOP("turnpost", "Begins today"),
+    "edit.remark": QT_TRANSLATE_NOOP("turnpost", "To know: {text}."),
     "edit.side": QT_TRANSLATE_NOOP("turnpost", "Affected side"),
     "edit.side.right": QT_TRANSLATE_NOOP("turnpost", "right"),
     "edit.side.left": QT_TRANSLATE_NOOP("turnpost", "left"),

@@ -34,6 +34,7 @@ from tracker.plan.arranging import add_entry
 from tracker.plan.draft import (
     MENDABLE,
     UNSET,
+    data_of,
     editable_data,
     empty_data,
     examine_draft,
@@ -41,6 +42,7 @@ from tracker.plan.draft import (
     with_value,
 )
 from tracker.plan.files import format_plan, load_plan, parse_plan
+from tracker.plan.starter import starter_plan
 from ui import words
 from ui.cli import main
 from ui.editor.inputs import ChoiceInput, LineInput, Tick, number_of, shown
@@ -488,6 +490,27 @@ def test_the_way_to_a_fault_counts_what_is_just_being_typed(
     hands.press(Key.Key_F8)
     assert line_of(window, ("rest_s",)).hasFocus()
     assert "must be a number" in line_of(window, ("rest_s",)).accessibleDescription()
+
+
+def test_what_the_therapist_should_know_stands_at_its_field(open_editor: OpenEditor) -> None:
+    window = open_editor()
+    window.begin(data_of(starter_plan()))
+    choose(window, SAFETY)
+    told = view(window, ("emergency_number",))
+    assert "none is set: the program can only say" in told.text.text()
+    assert "none is set" in line_of(window, ("emergency_number",)).accessibleDescription()
+    enter(window, ("emergency_number",), "112")
+    assert "none is set" not in told.text.text()
+
+
+def test_a_plan_begins_today_by_one_button(open_editor: OpenEditor) -> None:
+    window = open_editor()
+    window.begin(data_of(starter_plan()))
+    button = view(window, ("starts_on",)).act
+    assert button is not None
+    button.click()
+    settle()
+    assert data_in(window)["starts_on"] == "2026-11-26"
 
 
 def test_shift_tab_goes_back(open_editor: OpenEditor, file: Path) -> None:

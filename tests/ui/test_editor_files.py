@@ -187,6 +187,19 @@ def test_opening_another_plan_asks_first_and_refuses_what_is_none(
     assert data_in(window)["rest_s"] == 45 and window.document.path == file
 
 
+def test_a_new_plan_after_dropping_another_one_asks_no_second_time(
+    open_editor: OpenEditor, file: Path
+) -> None:
+    window = open_editor(file)
+    enter(window, ("rest_s",), "45")
+    Hands(window).press(Key.Key_N, CTRL)
+    # The question is said with what has the keys.
+    assert window.bar.buttons[0].accessibleDescription() == asked(window)
+    answer(window, "edit.leave.discard")
+    assert window.stack.currentWidget() is window.start
+    assert window.close() and file.read_text(encoding="utf-8") == TEXT
+
+
 def test_a_file_can_be_looked_for(
     open_editor: OpenEditor, file: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -61,10 +61,13 @@ class Bar(QWidget):
         self.path.setVisible(path is not None)
         if path is not None:
             self.path.setText(str(path))
+            self.path.setAccessibleDescription(text)
         self.buttons = []
         for words_of, act in answers:
             button = small_button(words_of)
             button.set_percent(self._percent)
+            # A screen reader says the question with whatever gets the keys.
+            button.setAccessibleDescription(text)
             button.clicked.connect(lambda _=False, act=act: self._answer(act))
             self._row.addWidget(button)
             button.show()

@@ -295,7 +295,11 @@ class EditingPage(QWidget):
         self.form.show_sections(sections, state.data)
         self.found = [*state.draft.faults, *state.draft.remarks]
         rows = [r for s in sections for r in s.rows]
-        self.form.show_faults(findings_of(rows, self._item, state.draft.faults))
+        # Why a note is asked for stands at its field already.
+        known = [r for r in state.draft.remarks if r.path[-1] != "note"]
+        self.form.show_found(
+            findings_of(rows, self._item, state.draft.faults), findings_of(rows, self._item, known)
+        )
         self._show_findings(len(state.draft.faults))
         kind = self._item[0]
         self.entry_buttons["copy"].setEnabled(kind == "entry")

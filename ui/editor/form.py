@@ -51,10 +51,10 @@ class Form(QScrollArea):
         for view, row in zip(self.views, rows, strict=True):
             view.show_row(row, data)
 
-    def show_faults(self, said: dict[int, list[str]]) -> None:
-        """What is wrong, by the number of the row."""
+    def show_found(self, faults: dict[int, list[str]], remarks: dict[int, list[str]]) -> None:
+        """What is wrong and what to know, by the number of the row."""
         for k, view in enumerate(self.views):
-            view.show_faults(said.get(k, []))
+            view.show_found(faults.get(k, []), remarks.get(k, []))
 
     def _build(self, sections: Sequence[Section]) -> None:
         kept = self.focused_path()

@@ -30,7 +30,14 @@ def plan_sections(state: State) -> list[Section]:
             (
                 Row(("person",), "text", say("edit.person"), say("edit.person.how")),
                 Row(("plan_id",), "text", say("edit.plan_id"), say("edit.plan_id.how")),
-                Row(("starts_on",), "day", say("edit.starts_on"), say("edit.starts_on.how")),
+                Row(
+                    ("starts_on",),
+                    "day",
+                    say("edit.starts_on"),
+                    say("edit.starts_on.how"),
+                    act="today",
+                    act_text=say("edit.today"),
+                ),
                 choice(state.data, ("affected_side",), say("edit.side"), sides, default="unknown"),
                 choice(state.data, ("kind_of_loss",), say("edit.loss"), losses, default="other"),
                 Row((), "note", say("edit.minutes"), state.minutes, strong=True),

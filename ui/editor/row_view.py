@@ -106,8 +106,7 @@ class RowView(QWidget):
             line.addStretch(1)
             self._short = True
         self._connect()
-        self.show_faults([])
-        self.show_text(row.text)
+        self.show_found([], [])
 
     def _connect(self) -> None:
         found = self.input
@@ -158,7 +157,6 @@ class RowView(QWidget):
     def show_row(self, row: Row, data: Data) -> None:
         """Show the same field with other words, and its value."""
         self.row = row
-        self.show_text(row.text)
         found = self.input
         if found is None:
             return
@@ -171,15 +169,19 @@ class RowView(QWidget):
 
     def show_text(self, text: str) -> None:
         """What is said below the field."""
-        self.text.setText(text)
+        if self.text.text() != text:
+            self.text.setText(text)
         self.text.setVisible(bool(text))
 
-    def show_faults(self, faults: Sequence[str]) -> None:
-        """What is wrong with it, beside it and for a screen reader."""
+    def show_found(self, faults: Sequence[str], remarks: Sequence[str]) -> None:
+        """What is wrong with it and what to know, beside it and for a screen reader."""
         said = [words.say("edit.fault", text=t) for t in faults]
+        known = [words.say("edit.remark", text=t) for t in remarks]
         self.fault.setText("\n".join(said))
         self.fault_line.setVisible(bool(said))
-        description = " ".join([*said, self.row.text])
+        text = "\n".join([*([self.row.text] if self.row.text else []), *known])
+        self.show_text(text)
+        description = " ".join([*said, text])
         for part in [*self.framed(), *([self.input] if isinstance(self.input, Tick) else [])]:
             part.setAccessibleDescription(description)
 

@@ -49,7 +49,7 @@ def act_on(data: Data, act: str, path: Path, today: date) -> tuple[Data, Path]:
             return with_value(data, path, {"condition": ""}), (*path, "condition")
         case "remove_unlock":
             return with_value(data, path, UNSET), path
-        case "met":
+        case "met" | "today":
             return with_value(data, path, today.isoformat()), path
     raise ValueError(act)
 

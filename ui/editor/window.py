@@ -128,7 +128,7 @@ class EditorWindow(QWidget):
 
     def _connect(self) -> None:
         self.actions_by_name: dict[str, Callable[[], object]] = {
-            "new": lambda: self.files.leave(self.show_start),
+            "new": lambda: self.files.leave(self._new),
             "open": self.files.ask_open,
             "save": lambda: self.if_editing(self.files.save),
             "save_as": lambda: self.if_editing(self.files.save_as),
@@ -211,6 +211,11 @@ class EditorWindow(QWidget):
             data = {**data, "person": self._person}
         self.document.begin(data, path, self._rows)
         self.show_editing()
+
+    def _new(self) -> None:
+        """Nothing is open any more; choose how to begin."""
+        self.document.begin(empty_data(), None, self._rows)
+        self.show_start()
 
     def _begin_last(self) -> None:
         if self._last is not None:
