@@ -438,10 +438,10 @@ def test_the_catalogue_is_searched_and_tells_what_is_refused(open_editor: OpenEd
     window.begin(empty_data())
     window.show_catalogue()
     assert window.catalogue.names.count() == len(CATALOGUE)
-    window.catalogue.find.setText("toss")
+    window.catalogue.sought.setText("toss")
     assert window.catalogue.chosen == "hand-toss"
     assert "never while tossing, walking, on stairs" in window.catalogue.about.text()
-    window.catalogue.find.setText("no such thing")
+    window.catalogue.sought.setText("no such thing")
     assert window.catalogue.chosen is None and not window.catalogue.add.isEnabled()
     Hands(window).press(Key.Key_Return)
     assert data_in(window)["entries"] == []

@@ -58,9 +58,9 @@ class CataloguePage(QWidget):
         title = Words(words.say("edit.catalogue"), "lead", bold=True)
         find_words = desk_words(words.say("edit.find"))
         find_words.setWordWrap(False)
-        self.find = LineInput()
-        self.find.setFrame(True)
-        self.find.setAccessibleName(words.say("edit.find"))
+        self.sought = LineInput()
+        self.sought.setFrame(True)
+        self.sought.setAccessibleName(words.say("edit.find"))
         self.names = QListWidget()
         self.names.setAccessibleName(words.say("edit.catalogue"))
         self.names.setWordWrap(True)
@@ -73,7 +73,7 @@ class CataloguePage(QWidget):
         self.back = small_button(words.say("edit.back"))
         search = QHBoxLayout()
         search.addWidget(find_words)
-        search.addWidget(Ring(self.find), 1)
+        search.addWidget(Ring(self.sought), 1)
         left = QVBoxLayout()
         left.setSpacing(theme.S)
         left.addWidget(title)
@@ -105,8 +105,8 @@ class CataloguePage(QWidget):
         row.addLayout(left, 2)
         row.addLayout(second, 3)
         self._ids: list[str] = []
-        self.find.textChanged.connect(self._fill)
-        self.find.installEventFilter(self)
+        self.sought.textChanged.connect(self._fill)
+        self.sought.installEventFilter(self)
         self.names.currentRowChanged.connect(self._show)
         self.names.itemActivated.connect(lambda _item: self._add())
         self.add.clicked.connect(self._add)
@@ -115,8 +115,8 @@ class CataloguePage(QWidget):
 
     def enter(self) -> None:
         """Look for an exercise from the beginning."""
-        self.find.clear()
-        self.find.setFocus()
+        self.sought.clear()
+        self.sought.setFocus()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """From the field of the search the arrows go into the list, and Enter adds."""

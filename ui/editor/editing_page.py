@@ -9,7 +9,7 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QListWidget, QSplitter, QVBoxLayout, QWidget
 
 from tracker.plan import arranging, draft
-from tracker.plan.lines import field_name
+from tracker.plan.lines import Path, field_name
 from tracker.plan.rules import Finding
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
@@ -166,7 +166,7 @@ class EditingPage(QWidget):
         text = words.say("edit.step.value", what=row.said)
         self.document.do(data, text, (self._item, row.path))
 
-    def _acted(self, act: str, path: draft.Path) -> None:
+    def _acted(self, act: str, path: Path) -> None:
         self.commit()
         data, to = act_on(self.document.data, act, path, self.document.today)
         self.document.do(data, words.say(f"edit.step.{act}"), (self._item, to))

@@ -117,18 +117,18 @@ class PreviewPage(QWidget):
         self._columns.addWidget(self.today, 4)
         self._columns.addWidget(self.card, 5)
         self._columns.addWidget(self.movement, 0, Qt.AlignmentFlag.AlignTop)
-        self.scroll = QScrollArea()
-        self.scroll.setWidget(inside)
-        self.scroll.setWidgetResizable(True)
-        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.scroll.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.scroll.setAccessibleName(words.say("edit.preview.name"))
+        self.area = QScrollArea()
+        self.area.setWidget(inside)
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.area.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.area.setAccessibleName(words.say("edit.preview.name"))
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.setSpacing(theme.M)
         column.addLayout(head)
-        column.addWidget(self.scroll, 1)
+        column.addWidget(self.area, 1)
         self.back.clicked.connect(self.left)
         self.stage.edited.connect(self._stage)
         self.entry.edited.connect(self._entry)
@@ -203,7 +203,7 @@ class PreviewPage(QWidget):
 
     def _fit(self) -> None:
         self.movement.set_across(False)
-        free = self.scroll.viewport().width() - self.movement.sizeHint().width() - 3 * theme.XL
+        free = self.area.viewport().width() - self.movement.sizeHint().width() - 3 * theme.XL
         font = theme.font("body", self._percent)
         narrow = free < 2 * LEAST_LETTERS * QFontMetrics(font).averageCharWidth()
         way = QBoxLayout.Direction
