@@ -103,6 +103,20 @@ HANDOVER_WORDS: dict[str, object] = {
         "turnpost", "Names of files are not shown in a call. Leave the call's layout (F4) first."
     ),
     "handover.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
+    # the plan editor
+    "edit.hand_over": QT_TRANSLATE_NOOP("turnpost", "Hand-over"),
+    "edit.hand_over.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Changed when the plan is handed out: in the review, under Files in and out."
+    ),
+    "edit.hand_over.nobody": QT_TRANSLATE_NOOP(
+        "turnpost", "Names no key yet: the patient can make no file for you with this plan."
+    ),
+    "edit.hand_over.plain": QT_TRANSLATE_NOOP(
+        "turnpost", "The patient's files are without a lock: anybody can read them."
+    ),
+    "edit.hand_over.keys": QT_TRANSLATE_NOOP(
+        "turnpost", "The patient's files are locked. Keys that open them: {count}."
+    ),
     # the therapist's desk
     "exchange.open": QT_TRANSLATE_NOOP("turnpost", "Files in and out"),
     "exchange.title": QT_TRANSLATE_NOOP("turnpost", "Files from and to patients"),

@@ -12,8 +12,8 @@ from tracker.handover.preparing import readers, with_keys
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
 from ui import words
-from ui.desk.exchange_work import Block, ExchangeWork, row_of
-from ui.desk.small import desk_words, small_button
+from ui.desk.exchange_work import Block, ExchangeWork
+from ui.desk.small import desk_words, row_of, small_button
 from ui.settings import Settings
 from ui.widgets.paths import shown_path
 

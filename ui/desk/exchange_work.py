@@ -11,10 +11,9 @@ from tracker.handover.fingerprint import plan_words
 from tracker.plan.model import Plan
 from ui import theme, words
 from ui.desk.passphrase_box import PassphraseBox
-from ui.desk.small import desk_words
+from ui.desk.small import desk_words, row_of
 from ui.ports import Job, Runner
 from ui.widgets.basic import Button, Words
-from ui.widgets.flow import FlowRow
 from ui.widgets.paths import breakable
 
 
@@ -115,13 +114,3 @@ class Block(QWidget):
         """Let the buttons be pressed, or not while something goes on."""
         for button in self._own:
             button.setEnabled(on)
-
-
-def row_of(buttons: list[Button]) -> QWidget:
-    """Buttons side by side."""
-    holder = QWidget()
-    row = FlowRow(holder)
-    row.setContentsMargins(0, 0, 0, 0)
-    for button in buttons:
-        row.addWidget(button)
-    return holder

@@ -18,7 +18,7 @@ from ui import theme, words
 from ui.desk.filters import Filters
 from ui.desk.report_button import Reporting
 from ui.desk.session_table import SessionTable, note_key
-from ui.desk.small import as_tip, desk_words, small_button
+from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
@@ -85,6 +85,7 @@ class PersonPage(QWidget):
     """The right side of the window."""
 
     opened = Signal(str)
+    plan_wanted = Signal()
 
     def __init__(self, notes: Callable[[], list[Note]], folder: Callable[[], Path]) -> None:
         super().__init__()
@@ -119,7 +120,10 @@ class PersonPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.name)
         head.addWidget(self.about, 1)
-        head.addWidget(self.report.button)
+        self.plan = small_button(words.say("desk.plan"))
+        self.plan.clicked.connect(self.plan_wanted)
+        # Large words leave room for one of them beside the name, not for both.
+        head.addWidget(row_of([self.plan, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
         for part in (

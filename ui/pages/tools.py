@@ -33,6 +33,7 @@ class ToolsPage(Page):
         director: Director,
         geometry: Callable[[], ScreenGeometry],
         review: Callable[[], None],
+        edit: Callable[[], None],
         hand_over: Callable[[], None],
     ) -> None:
         super().__init__()
@@ -53,16 +54,20 @@ class ToolsPage(Page):
         self.first.clicked.connect(lambda: director.open_first(OVERVIEW))
         self.review = Button(words.say("tools.review"))
         self.review.clicked.connect(review)
+        self.edit = Button(words.say("tools.edit"))
+        self.edit.clicked.connect(edit)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
-        for button in (
+        shown = (
             self.lens,
             self.measure_screen,
             self.hand_over,
             self.first,
             self.review,
+            self.edit,
             self.back,
-        ):
+        )
+        for button in shown:
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
@@ -70,9 +75,10 @@ class ToolsPage(Page):
         self.camera.setText(say_lens(self._director))
         self.screen_size.setText(say_screen(self._geometry()))
         sharing = self._director.sharing
-        if self.review.isHidden() != sharing:
-            # Whoever is in the call need not see who else practises.
-            self.review.setVisible(not sharing)
+        for button in (self.review, self.edit):
+            if button.isHidden() != sharing:
+                # Whoever is in the call need not see who else practises.
+                button.setVisible(not sharing)
         without_camera = self._director.clip is not None
         for button in (self.lens, self.first, self.hand_over):
             if button.isHidden() != without_camera:
