@@ -34,6 +34,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "--matrix", type=int, metavar="N", help="accuracy: draw N clips by lot and measure those"
     )
     parser.add_argument(
+        "--within",
+        action="store_true",
+        help="--matrix: draw only what the aims are meant for (50 to 75 cm, no glasses ...)",
+    )
+    parser.add_argument(
         "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
@@ -46,6 +51,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
     if args.matrix is not None:
         return _run_matrix(args)
+    if args.within:
+        raise InputError("--within goes with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
     if args.many and args.what != "review":
@@ -118,6 +125,7 @@ def _run_matrix(args: argparse.Namespace) -> int:
     from ui.bench.matrix import matrix_table
 
     with tempfile.TemporaryDirectory() as scratch:
-        for line in matrix_table(args.matrix, args.seed, args.keep or Path(scratch)):
+        folder = args.keep or Path(scratch)
+        for line in matrix_table(args.matrix, args.seed, folder, within=args.within):
             print(line, flush=True)
     return 0
