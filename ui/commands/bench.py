@@ -18,11 +18,12 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "those named; with --matrix of newly drawn ones, minutes each). "
         "sets: counts and events of made-up sets, the truth with errors as measured, no pictures. "
         "speed: cost of measuring against decoding and landmarks alone, in one run. "
+        "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
         "review: opening a folder of 500, 1,000 and 5,000 sessions, cold and warm "
         "(--many: 20,000 too; about 30 kB of disk a session, taken away again).",
     )
-    parser.add_argument("what", choices=("accuracy", "photos", "review", "sets", "speed"))
+    parser.add_argument("what", choices=("accuracy", "live", "photos", "review", "sets", "speed"))
     parser.add_argument(
         "clip",
         nargs="*",
@@ -43,6 +44,13 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
+    parser.add_argument(
+        "--lasts",
+        type=float,
+        default=60.0,
+        metavar="SECONDS",
+        help="live: seconds of practice that are looked at (default: %(default)g)",
+    )
     parser.add_argument("--many", action="store_true", help="review: 20,000 sessions, too")
     parser.set_defaults(run=run)
 
@@ -74,6 +82,8 @@ def run(args: argparse.Namespace) -> int:
         for line in accuracy_table(clips):
             print(line, flush=True)
         return 0
+    if args.what == "live":
+        return _run_live(clips[0], args.lasts)
     from ui.bench.speed import speed_table
 
     for clip in clips:
@@ -89,6 +99,17 @@ def _run_photos(files: list[Path]) -> int:
     from ui.bench.photos import photos_table
 
     for line in photos_table(files[0]):
+        print(line, flush=True)
+    return 0
+
+
+def _run_live(clip: Path, lasts_s: float) -> int:
+    """Practise in the window with a clip as its camera, and print what was seen of it."""
+    if not 1.0 <= lasts_s <= 4 * 3600.0:
+        raise InputError("'bench live' looks at 1 to 14400 seconds (--lasts)")
+    from ui.bench.live import live_table
+
+    for line in live_table(clip, lasts_s):
         print(line, flush=True)
     return 0
 
