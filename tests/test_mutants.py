@@ -42,16 +42,24 @@ def test_the_counters_and_watchers_can_be_wrong_in_many_ways() -> None:
     assert {Path(m.path).parts[1] for m in found} == {"exercises", "motion", "body"}
 
 
+MEANS = """
+import numpy as np
+from tracker.body.steady import running_mean
+
+def test_the_mean_of_a_line_is_the_line():
+    t = np.arange(9.0)
+    assert np.allclose(running_mean(t, 2.0 * t, 2.0)[1:-1], 2.0 * t[1:-1])
+"""
+
+
 @pytest.mark.slow
 def test_a_copy_passes_and_notices_a_change(tmp_path: Path) -> None:
     workshop = Workshop(tmp_path)
-    tests = ("tests/body/test_hands.py",)
+    (tmp_path / "tests" / "test_means.py").write_text(MEANS)
+    tests = ("--noconftest", "-c", "/dev/null", "--rootdir", ".", "tests/test_means.py")
     assert not workshop.notices(None, tests)
-    path = tmp_path / "tracker/exercises/hands.py"
+    path = tmp_path / "tracker" / "body" / "steady.py"
     before = path.read_text(encoding="utf-8")
-    changes = mutants_of(before, "tracker/exercises/hands.py")
-    wrong = next(
-        m for m in changes if m.after.endswith("wrist_right_y_mm + sample.wrist_left_y_mm")
-    )
+    wrong = next(m for m in mutants_of(before, "tracker/body/steady.py") if "sums" in m.before)
     assert workshop.notices(wrong, tests)
     assert path.read_text(encoding="utf-8") == before
