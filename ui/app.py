@@ -19,6 +19,7 @@ from tracker.session.files import data_folder
 from ui import words
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
+from ui.handing_over import HandingOver
 from ui.keys import KEYS
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
@@ -115,7 +116,9 @@ class Window(QWidget):
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
         )
-        self._covered: tuple[Phase, Task | None] | None = None
+        #: The page that lies over another for a while, and what is under it.
+        self._covered: tuple[str, Phase, Task | None] | None = None
+        self._run = world.run
         #: The therapist's desk, once it was opened from here.
         self.desk: QWidget | None = None
         #: The plan editor, once it was opened from here.
@@ -144,7 +147,7 @@ class Window(QWidget):
         self._asked: Task | None = None
         self._refreshed_s = 0.0
         self.follow()
-        remembered = plan or settings.plan
+        remembered = plan or self.handing_over.remembered()
         if remembered is not None and clip is None:
             self.open_plan(remembered)
         elif settings.starter and clip is None:
@@ -163,6 +166,11 @@ class Window(QWidget):
     def _make_pages(self) -> dict[str, QWidget]:
         director = self.director
         setup_field, practice_field = self.fields
+        welcome = WelcomePage(director, self.open_plan, self._remember_starter)
+        hand_over = HandingOver(
+            self._run, director, self.settings, welcome, self.cover, self._covering
+        )
+        self.handing_over = hand_over
         gate, scores = GatePage(), ScoresPage()
         gate.answered.connect(director.answer)
         scores.answered.connect(director.answer)
@@ -170,19 +178,23 @@ class Window(QWidget):
             page.unwell.connect(director.unwell)
             page.ended.connect(lambda: director.end_today())
         return {
-            "welcome": WelcomePage(director, self.open_plan, self._remember_starter),
+            "welcome": welcome,
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(director, self._geometry, self.open_review, self.open_editor),
+            "tools": ToolsPage(
+                director, self._geometry, self.open_review, self.open_editor, hand_over.open
+            ),
+            "same": hand_over.same,
+            "handover": hand_over.page,
             "screen": ScreenPage(director, self.settings),
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
             "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close),
+            "summary": SummaryPage(director, self.close, hand_over.open),
             "sound": SoundPage(director, self.settings, self.close_sound),
             "first": FirstPage(
                 director,
@@ -258,11 +270,11 @@ class Window(QWidget):
             self.refresh()
 
     def follow(self) -> None:
-        """Show the page of the director's phase, or the sound page while nothing new comes."""
+        """Show the page of the director's phase, or one over it while nothing new comes."""
         phase = self.director.phase
         self._remember_first()
         if self._covered is not None:
-            was, task = self._covered
+            _, was, task = self._covered
             if phase != was or self.director.task is not task:
                 self._covered = None
         self.header.let_sound(self._may_cover())
@@ -290,7 +302,9 @@ class Window(QWidget):
         """The page of the director's phase, and of its task."""
         director = self.director
         phase, task = director.phase, director.task
-        if self._covered is not None or (phase == Phase.first and director.first_step == "sound"):
+        if self._covered is not None:
+            return self.pages[self._covered[0]]
+        if phase == Phase.first and director.first_step == "sound":
             return self.pages["sound"]
         if phase == Phase.asking and isinstance(task, AskGate):
             return self.pages["gate"]
@@ -324,11 +338,11 @@ class Window(QWidget):
     # --- commands ---
 
     def stop(self) -> None:
-        """Stop at once; from the sound page, behind which nothing goes on, back."""
+        """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
             self.director.stop()
         else:
-            self.close_sound()
+            self.cover("")
 
     def _may_cover(self) -> bool:
         director = self.director
@@ -336,17 +350,25 @@ class Window(QWidget):
 
     def open_sound(self) -> None:
         """The page where one chooses what to hear, unless something goes on."""
-        if self._may_cover() and self._page() is not self.pages["sound"]:
-            self._covered = (self.director.phase, self.director.task)
-            self.follow()
+        if self._page() is not self.pages["sound"]:
+            self.cover("sound")
 
     def close_sound(self) -> None:
         """Back to where one came from; as one of the first steps, on to the next."""
         if self._covered is None:
             self.director.first_go_on()
             return
-        self._covered = None
-        self.follow()
+        self.cover("")
+
+    def cover(self, name: str) -> None:
+        """Lay a page over the one that is shown, unless something goes on there; empty: none."""
+        if not name or self._may_cover():
+            under = (self.director.phase, self.director.task)
+            self._covered = (name, *under) if name else None
+            self.follow()
+
+    def _covering(self) -> str:
+        return "" if self._covered is None else self._covered[0]
 
     def _may_share(self) -> bool:
         """A set-up is not to be disturbed: its targets must stay where they are."""
@@ -412,11 +434,13 @@ class Window(QWidget):
         welcome = self.pages["welcome"]
         assert isinstance(welcome, WelcomePage)
         try:
-            welcome.offer(load_plan(path))
+            plan = load_plan(path)
         except InputError as error:
             welcome.refuse(str(error))
             return
+        welcome.offer(plan)
         self.settings.plan, self.settings.starter = path, False
+        self.handing_over.take(plan)
 
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
@@ -451,6 +475,7 @@ class Window(QWidget):
             event.ignore()
             return
         self._timer.stop()
+        self.handing_over.page.close_jobs()
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

@@ -136,4 +136,20 @@ DESK_WORDS: dict[str, object] = {
     ),
     "desk.flag": QT_TRANSLATE_NOOP("turnpost", "In doubt: {why}"),
     "desk.notes_count": QT_TRANSLATE_NOOP("turnpost", "{count}"),
+    "report.make": QT_TRANSLATE_NOOP("turnpost", "Make a report"),
+    "report.pdf": QT_TRANSLATE_NOOP("turnpost", "Report to file, PDF ({ending})"),
+    "report.html": QT_TRANSLATE_NOOP("turnpost", "Report to read on a screen, HTML ({ending})"),
+    "report.csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a session ({ending})"),
+    "report.repetitions_csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a repetition ({ending})"),
+    "report.fhir": QT_TRANSLATE_NOOP("turnpost", "For a record system, FHIR R4 ({ending})"),
+    "report.working": QT_TRANSLATE_NOOP("turnpost", "Making the report ..."),
+    "report.done": QT_TRANSLATE_NOOP("turnpost", "Written, of {count} sessions: {path}"),
+    "report.left_out": QT_TRANSLATE_NOOP(
+        "turnpost", "Left out, because they broke off and were not saved: {count}."
+    ),
+    "report.nothing": QT_TRANSLATE_NOOP("turnpost", "no session is shown that can be reported"),
+    "report.over": QT_TRANSLATE_NOOP(
+        "turnpost", "this is the session itself; name another file for the report"
+    ),
+    "report.failed": QT_TRANSLATE_NOOP("turnpost", "No report: {why}"),
 }

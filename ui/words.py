@@ -14,6 +14,7 @@ from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
+from ui.handover_words import HANDOVER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.share_words import SHARE_WORDS
@@ -338,6 +339,7 @@ WORDS: dict[str, object] = {
     **VOICE_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
+    **HANDOVER_WORDS,
     **DESK_WORDS,
     **EDITOR_WORDS,
     **SHEET_WORDS,

@@ -29,6 +29,7 @@ from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make, feed, seen
 from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of
 from tests.ui.test_desk import look
+from tests.ui.test_handover import walk as walk_handover
 from tests.ui.test_tools import walk as walk_tools
 from tests.ui.test_window import pixels
 from tests.ui.test_window import walk as walk_alone
@@ -137,6 +138,7 @@ WALKS = {
     "tools": walk_tools,
     "planned": walk_planned,
     "first": walk_first,
+    "handover": walk_handover,
     "call": walk_shared,
 }
 

@@ -40,7 +40,7 @@ class Finding:
 
 def faults(plan: Plan) -> list[Finding]:
     """Everything that refuses a plan, in the order of its fields."""
-    found = [*_plan_faults(plan), *_stage_faults(plan)]
+    found = [*_plan_faults(plan), *_key_faults(plan), *_stage_faults(plan)]
     for k, entry in enumerate(plan.entries):
         at: Path = ("entries", k)
         found += (Finding((*at, *f.path), f.text) for f in _entry_faults(plan, k, entry))
@@ -55,6 +55,25 @@ def _plan_faults(plan: Plan) -> Iterator[Finding]:
         yield Finding(
             ("symptom_rules", "high_start"), "the baseline rule needs baseline_rise_most too"
         )
+
+
+def _key_faults(plan: Plan) -> Iterator[Finding]:
+    """What is wrong with where sessions are handed over to."""
+    way = plan.hand_over
+    if way is None:
+        return
+    if way.plain and way.keys:
+        yield Finding(("hand_over", "plain"), "there are keys, so nothing is handed over plain")
+    if not way.plain and not way.keys:
+        yield Finding(("hand_over",), "needs keys, or plain set to true knowingly")
+    # Imported here: only a plan with keys needs the library.
+    from tracker.handover.crypt import is_public_key
+
+    for k, key in enumerate(way.keys):
+        if not is_public_key(key):
+            yield Finding(("hand_over", "keys", k), "is misspelt: its check letters don't fit")
+        elif key in way.keys[:k]:
+            yield Finding(("hand_over", "keys", k), "stands there twice")
 
 
 def _stage_faults(plan: Plan) -> Iterator[Finding]:
@@ -178,6 +197,8 @@ def _plan_remarks(plan: Plan) -> Iterator[Finding]:
         yield Finding(
             ("clearance",), "not everything is ticked: only seated entries will be offered"
         )
+    if plan.hand_over is not None and plan.hand_over.plain:
+        yield Finding(("hand_over",), "sessions are handed over unencrypted")
     if plan.seat_distance_mm < SEAT_LEAST_MM:
         yield Finding(("seat_distance_mm",), f"nearer than the usual {SEAT_LEAST_MM:g} mm")
     for k, stage in enumerate(plan.stages):

@@ -26,6 +26,7 @@ from tracker.records.people import Person
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
 from ui.desk.notes_panel import NotesPanel
+from ui.desk.report_button import Reporting
 from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
 from ui.desk.session_table import note_key
 from ui.desk.session_words import repetition_words, same_exercise
@@ -61,6 +62,7 @@ class SessionPage(QWidget):
         self.lists = QTabWidget()
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
+        self.report = Reporting(self, self._report_of)
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
         self.back.clicked.connect(self.left)
@@ -77,6 +79,7 @@ class SessionPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.back)
         head.addWidget(self.title, 1)
+        head.addWidget(self.report.button)
         choices = QWidget()
         flow = FlowRow(choices)
         flow.setContentsMargins(0, 0, 0, 0)
@@ -120,6 +123,7 @@ class SessionPage(QWidget):
         column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.addLayout(head)
+        column.addWidget(self.report.said)
         column.addWidget(choices)
         column.addWidget(self.doubt)
         column.addWidget(split, 1)
@@ -144,6 +148,7 @@ class SessionPage(QWidget):
     def open_session(self, folder: Path, person: Person, row: SessionRow) -> None:
         """Open a session; another one that stood beside it goes."""
         self.folder, self.person = folder, person
+        self.report.say("")
         self.rows, self.views, self._jobs = [row, None], [None, None], []
         self.title.setText(self._title(row))
         self._offer_beside(row)
@@ -159,6 +164,10 @@ class SessionPage(QWidget):
         self._load(0, row)
         self.notes.show_session(note_key(row))
         self.back.setFocus()
+
+    def _report_of(self) -> list[Path]:
+        row = self.rows[0]
+        return [] if row is None else [self.folder / row.place]
 
     def poll(self) -> None:
         """Show what has been read; called by the window's timer."""
@@ -181,6 +190,7 @@ class SessionPage(QWidget):
         """Wait for what is being read."""
         for _, job in self._jobs:
             job.wait(3.0)
+        self.report.close()
 
     def _load(self, slot: int, row: SessionRow) -> None:
         # What is read for a session that is no longer wanted is not shown.

@@ -11,4 +11,9 @@ def shown_path(folder: Path) -> str:
     """A path with the home folder shortened, that may be broken after each folder."""
     with contextlib.suppress(ValueError):
         folder = Path("~") / folder.relative_to(Path.home())
-    return re.sub(r"([/\\])", "\\1\u200b", str(folder))
+    return breakable(str(folder))
+
+
+def breakable(text: str) -> str:
+    """A text whose paths may be broken after each folder."""
+    return re.sub(r"([/\\])", "\\1\u200b", text)
