@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 
 from sample_clips.angles import Array, yaw_pitch
-from sample_clips.bodies import SHOULDER, WRIST, Body
+from sample_clips.bodies import ELBOW, SHOULDER, WRIST, Body
 from sample_clips.heads import Attitude
 from sample_clips.score import HELP_RISE_S, UP, Score
 
@@ -46,6 +46,10 @@ COLUMNS = (
     "shoulder_right_y_mm",
     "shoulder_left_x_mm",
     "shoulder_left_y_mm",
+    "elbow_right_x_mm",
+    "elbow_right_y_mm",
+    "elbow_left_x_mm",
+    "elbow_left_y_mm",
     "wrist_right_x_mm",
     "wrist_right_y_mm",
     "wrist_left_x_mm",
@@ -92,12 +96,16 @@ def truth_row(score: Score, time_s: float) -> dict[str, float | str]:
 
 
 def _body_row(body: Body, attitude: Attitude, eyes_mm: Array) -> dict[str, float | str]:
-    """Shoulders from the neck point, wrists from the eyes: where they are, not as they look."""
+    """Shoulders from the neck point, the rest from the eyes: where they are, not as they look."""
     row: dict[str, float | str] = {"body_seen": 1.0}
     neck = body.neck_mm + attitude.shift_mm
     for name, side in (("right", "r"), ("left", "l")):
         joints = body.joints_in_space(side, attitude)
-        places = {"shoulder": joints[SHOULDER] - neck, "wrist": joints[WRIST] - eyes_mm}
+        places = {
+            "shoulder": joints[SHOULDER] - neck,
+            "elbow": joints[ELBOW] - eyes_mm,
+            "wrist": joints[WRIST] - eyes_mm,
+        }
         for part, place in places.items():
             row[f"{part}_{name}_x_mm"] = float(place[0])
             row[f"{part}_{name}_y_mm"] = float(place[1])

@@ -32,7 +32,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import words
-from ui.hands_free import stops_by_sight
+from ui.hands_free import stop_key
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,8 +258,8 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card
         lines.append(words.say("ask.place.by_reader"))
         if asked.tempo_bpm is not None:
             lines.append(words.say("ask.place.no_beat"))
-    if stops_by_sight(asked):
-        lines.append(words.say("ask.place.to_stop"))
+    if to_stop := stop_key(asked):
+        lines.append(words.say(to_stop))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
     ready = Option(words.say("ask.place.ready"), main=True, act="in_place")

@@ -95,7 +95,12 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
     ),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
-        "turnpost", "To stop, just sit down, or step out of the picture for a few seconds."
+        "turnpost",
+        "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
+        "for a few seconds.",
+    ),
+    "ask.place.to_stop_hand": QT_TRANSLATE_NOOP(
+        "turnpost", "To stop, hold one hand up beside your head."
     ),
     "ask.place.walking": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not watch this one. Press “Done” when you are through."

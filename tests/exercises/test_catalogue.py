@@ -185,7 +185,7 @@ def test_an_unknown_exercise_is_refused() -> None:
 @EVERY
 def test_every_exercise_goes_through_the_engine(exercise: Exercise) -> None:
     # Everything that is counted from has to be there: what was never measured has no count.
-    body = {n: 0.0 for n in TRACE_COLUMNS if n.startswith(("shoulder_", "wrist_"))}
+    body = {n: 0.0 for n in TRACE_COLUMNS if n.startswith(("shoulder_", "elbow_", "wrist_"))}
     body["body_seen"] = 1.0
     samples = [
         replace(s, neck_x_mm=0.0, neck_y_mm=0.0, neck_z_mm=0.0, vergence_deg=6.0, **body)

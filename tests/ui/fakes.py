@@ -52,6 +52,7 @@ class FakeService:
         self.fit_steps: list[Step] | None = None
         self.started = self.stopped = False
         self.preview_on = self.body_on = False
+        self.body_every_s = 0.0
         self.picture: Any = None
 
     def start(self) -> None:
@@ -65,8 +66,8 @@ class FakeService:
     def request_fit(self, steps: list[Step]) -> None:
         self.fit_steps = steps
 
-    def watch_body(self, on: bool) -> None:
-        self.body_on = on
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        self.body_on, self.body_every_s = on, every_s
 
     def set_preview(self, on: bool) -> None:
         self.preview_on = on
