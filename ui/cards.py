@@ -15,6 +15,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of
 from tracker.practice.tasks import (
+    ARMS,
     CLARITY,
     MAX_COUNT,
     AskAfterSet,
@@ -159,6 +160,9 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
     title = words.say(f"ask.{question}")
     if question == "clarity":
         options = tuple(Option(words.say(f"ask.clarity.{c}"), c) for c in CLARITY)
+        return Card(title, options=options)
+    if question == "arm":
+        options = tuple(Option(words.say(f"ask.arm.{a}"), a) for a in ARMS)
         return Card(title, options=options)
     if question == "steadied":
         return _asked("ask.steadied", _yes_no())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -112,6 +112,9 @@ class FakeRecording:
 
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         self.engine.answer(about, value, number)
+
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        return self.engine.untold(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         self.engine.mark(name, time_s, **values)

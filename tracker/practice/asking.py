@@ -46,6 +46,9 @@ class Recorder(Protocol):
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         """Something was answered, of the whole session or of a step."""
 
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """What the camera could not tell of a set's steps, and the person can."""
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
 

@@ -169,6 +169,7 @@ class SessionFlow(Asking):
         wanted = {
             "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
             "steadied": asked.posture == "standing" and asked.seconds is not None,
+            "arm": "arm" in self._recorder.untold(self.numbers),
             "own_count": not exercise.counted and asked.repetitions is not None,
         }
         questions = tuple(q for q, is_wanted in wanted.items() if is_wanted)

@@ -190,6 +190,14 @@ def _answers(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
     if steadied.value is not None:
         make = Making("answers", "steadied", "Had to hold on", u.WORDS, "reported")
         yield make.of(_yes_no(steadied.at("value")), steadied.at("reason").text() or NOT_ASKED)
+    arm = place.at("arm")
+    if arm.value is not None:
+        told = arm.at("value").text()
+        make = Making("answers", "arm", "Arm that was used", u.WORDS, "reported")
+        yield make.of(
+            None if told is None else terms.word(terms.ARMS, told),
+            arm.at("reason").text() or NOT_ASKED,
+        )
     count = place.at("own_count")
     if count.value is not None:
         make = Making("answers", "own_count", "Counted by the patient", u.COUNT, "reported")

@@ -50,6 +50,14 @@ NOT_DONE: dict[str, str] = {
     "no_clip": "no clip of it",
 }
 
+#: With which arm something was reached for, as asked.
+ARMS: dict[str, str] = {
+    "right": "right",
+    "left": "left",
+    "both": "both, in turn",
+    "not_sure": "not sure",
+}
+
 EVENTS: dict[str, str] = {
     "head_moved": "head moved along",
     "gaze_off_target": "gaze off target",

@@ -102,6 +102,7 @@ class ExerciseSummary(_Part):
     setup: dict[str, Any] | None = None
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
+    arm: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
 
@@ -234,6 +235,7 @@ def exercise_summary(
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
+        arm=_asked_only(record.answers, "arm"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
     )

@@ -41,7 +41,7 @@ NOT_MEASURED: dict[str, str] = {
     "vergence": "how far the eyes turn in",
     "hand": "the hand, its distance and its side",
     "hands": "the hands",
-    "arm": "which arm, unless both wrists are seen in the bend",
+    "arm": "which arm, unless both wrists are seen in the bend (then it is asked)",
     "shoulder_height": "how high the shoulders really go (their landmarks follow about half)",
     "direction": "the way of the roll, where the width between the shoulders does not tell it",
     "gaze_bent": "gaze while bent",
