@@ -121,7 +121,7 @@ def test_what_head_neck_shoulders_and_hands_tell_is_counted() -> None:
 
 @EVERY
 def test_a_body_is_looked_for_only_where_it_is_needed(exercise: Exercise) -> None:
-    uses = channel_of(exercise.channel).body or exercise.channel == "head_reach"
+    uses = channel_of(exercise.channel).body or exercise.channel in ("head_reach", "eye_vergence")
     assert needs_body(exercise.id) == uses
 
 

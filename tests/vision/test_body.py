@@ -23,6 +23,7 @@ from tests.body.test_shoulders import judged
 from tracker.body.columns import body_columns
 from tracker.body.points import SHOULDERS, BodyPoints
 from tracker.body.raised import raised_side
+from tracker.exercises.near_hand import forearm_rise_mm
 from tracker.frame import Frame
 from tracker.head.perspective import Pinhole, Pose
 from tracker.profile import RestFrame
@@ -309,3 +310,37 @@ def test_a_hand_that_is_up_is_looked_at_more_often(monkeypatch: pytest.MonkeyPat
     assert np.median(gaps[:3]) == pytest.approx(0.4, abs=0.04) == gaps[-1]
     middle = [g for t, g in zip(times, gaps, strict=False) if 1.8 < t < 2.5]
     assert max(middle) < 0.17
+
+
+# --- a fingertip near and far ----------------------------------------------------------
+
+
+def carrying(body: Body, before_mm: float) -> Arm:
+    """The right arm that holds the wrist so far before the eyes, below their line."""
+    shoulder, elbow, wrist = body.joints["r"][1:]
+    upper, fore = np.linalg.norm(elbow - shoulder), np.linalg.norm(wrist - elbow)
+    way = np.array([20.0, -170.0, before_mm]) - shoulder
+    far = min(float(np.linalg.norm(way)), 0.99 * float(upper + fore))
+    along = way / np.linalg.norm(way)
+    # The elbow hangs below the line from shoulder to wrist.
+    at = (upper**2 - fore**2 + far**2) / (2 * far)
+    down = np.array([0.5, -1.0, -0.1])
+    down = down - (down @ along) * along
+    bent = np.sqrt(max(float(upper**2 - at**2), 0.0)) * down / np.linalg.norm(down)
+    to_elbow = at * along + bent
+    to_wrist = far * along - to_elbow
+    return Arm(tuple(to_elbow), tuple(to_wrist))  # type: ignore[arg-type]
+
+
+def test_the_forearm_of_a_rendered_hand_tells_near_from_far(finder: BodyFinder) -> None:
+    place = CameraPlace(640, 480, FOV_DEG, (0.0, 40.0, DISTANCE_MM), 0.0)
+    body = make_body("anna")
+    rises = [
+        forearm_rise_mm(
+            Sample(0.0, **columns_of(finder, place, carrying(body, mm), left=False, name="anna")),
+            "right",
+        )
+        for mm in (120.0, 240.0, 420.0)
+    ]
+    assert rises[0] > rises[1] + 30 > rises[2] + 130
+    assert rises[0] - rises[2] > 200

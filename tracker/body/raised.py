@@ -25,7 +25,8 @@ RISES_MM, LEANS = 130.0, 0.45
 OTHER_LOWER_MM = 200.0
 #: A hand is held still that stays within so much, in each direction.
 STILL_MM = 120.0
-#: So long has it to be seen, in so many looks (at 8 a second there are nine, if none fails); where the exercise itself lifts the hands longer.
+#: So long has it to be seen, in so many looks (at 8 a second there are nine, if none fails);
+#: where the exercise itself lifts the hands longer.
 HELD_S, HELD_AT_WORK_S, LOOKS = 1.0, 2.0, 5
 #: Looks that don't see the arm break nothing off for so long.
 UNSEEN_S = 0.5

@@ -15,6 +15,7 @@ from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Plan
 from tracker.practice.tasks import (
     MAX_COUNT,
+    Arm,
     AskAfterSet,
     AskGate,
     AskOpen,
@@ -23,7 +24,6 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
-    Arm,
     Clarity,
     Task,
 )

@@ -10,7 +10,7 @@ from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
-from tracker.records.of_body import body_figures, table_figures
+from tracker.records.of_body import body_figures, hand_figures, table_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -95,6 +95,7 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
 
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from body_figures(place)
+    yield from hand_figures(place)
 
 
 def _table(place: Place, _: Exercise | None) -> Iterator[Figure]:

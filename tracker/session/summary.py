@@ -20,7 +20,7 @@ from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
-from tracker.session.body_figures import body_figures
+from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
@@ -89,6 +89,7 @@ class ExerciseSummary(_Part):
     head: dict[str, Any] | None
     eyes: dict[str, Any] | None
     body: dict[str, Any] | None = None
+    hand: dict[str, Any] | None = None
     gaze: dict[str, Any] | None
     clarity: dict[str, Any]
     stillness: dict[str, Any] | None
@@ -220,6 +221,9 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
+        hand=hand_figures(samples, vergence=not not_counted)
+        if exercise.channel == "eye_vergence"
+        else None,
         gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
         if exercise.on_target
         else None,

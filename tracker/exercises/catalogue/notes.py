@@ -39,6 +39,7 @@ NOT_MEASURED: dict[str, str] = {
     "catch_up_jumps": "catch-up saccades within the pursuit",
     "double_image": "double image (asked)",
     "vergence": "how far the eyes turn in",
+    "hand_place": "how near the finger really comes (its cycles are counted where the arm is seen)",
     "hand": "the hand, its distance and its side",
     "hands": "the hands",
     "arm": "which arm, unless both wrists are seen in the bend (then it is asked)",
