@@ -176,7 +176,8 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
     """Today's practice at a glance: what comes and how much of it, what waits and why."""
     waits = {entry_id: why for entry_id, why in task.entries if why}
     today = dict(task.entries)
-    coming = [e for e in plan.entries if e.entry_id in today and e.entry_id not in waits]
+    by_id = {e.entry_id: e for e in plan.entries}
+    coming = [by_id[e] for e in today if e in by_id and e not in waits]
     minutes = round(minutes_of(plan, coming, week))
     how = "ask.today.none"
     if coming:

@@ -89,6 +89,10 @@ class RecordingLike(Protocol):
         """Something is worth a place in time."""
         ...
 
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """Tell what the camera could not tell of a set."""
+        ...
+
     def feed(self, sample: Sample) -> None:
         """Take a sample."""
         ...

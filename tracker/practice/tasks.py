@@ -26,6 +26,10 @@ ARMS: tuple[str, ...] = get_args(Arm)
 MAX_COUNT = 999
 
 
+#: Handed over in place of an answer: the task is to be put anew, as something has changed.
+ANEW = object()
+
+
 @dataclass(frozen=True, slots=True)
 class Task:
     """Something to do or to answer."""

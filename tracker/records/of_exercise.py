@@ -44,7 +44,7 @@ def exercise_figures(place: Place, *, own_setup: bool = False) -> tuple[Figure, 
     tells of its own.
     """
     exercise = CATALOGUE.get(str(place.at("exercise").value))
-    parts = (_dose, _table, _movement, _body, _gaze, _lids, _standing, _answers, _events)
+    parts = (_dose, _table, _movement, _body, _gaze, _lids, _standing, _answers, _changed, _events)
     found = [figure for part in parts for figure in part(place, exercise)]
     if own_setup and place.at("setup").value is not None:
         found += gaze_at_setup(place.at("setup"), "gaze")
@@ -96,6 +96,23 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from body_figures(place)
     yield from hand_figures(place)
+
+
+#: What can be changed between two sets: key in the summary -> name, unit.
+CHANGED: dict[str, tuple[str, u.Unit]] = {
+    "tempo_bpm": ("Tempo", u.BEATS),
+    "amplitude_deg": ("Amplitude", u.DEGREES),
+}
+
+
+def _changed(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    """What the plan asks for, where a therapist had it changed for this set."""
+    changed = place.at("changed")
+    for key, (name, unit) in CHANGED.items():
+        rows = list(changed.at(key).rows())
+        if rows:
+            make = Making("movement", key, name, unit, "asked")
+            yield make.of(rows[0].span(), "the patient's own pace", "planned")
 
 
 def _table(place: Place, _: Exercise | None) -> Iterator[Figure]:

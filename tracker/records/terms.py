@@ -58,6 +58,9 @@ ARMS: dict[str, str] = {
     "not_sure": "not sure",
 }
 
+#: What can be changed between two sets of a call.
+CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "order"}
+
 EVENTS: dict[str, str] = {
     "head_moved": "head moved along",
     "gaze_off_target": "gaze off target",

@@ -104,8 +104,27 @@ class ExerciseSummary(_Part):
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
     arm: dict[str, Any] | None = None
+    changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
+
+
+class ChangeRow(_Part):
+    """Something that a therapist had changed between two sets of a call."""
+
+    time_s: float
+    entry_id: str
+    what: str
+    before: Any
+    after: Any
+    undone: bool = False
+
+
+class MarkRow(_Part):
+    """A moment that was marked while the session went on."""
+
+    time_s: float
+    entry_id: str | None = None
 
 
 class NotDone(_Part):
@@ -140,6 +159,8 @@ class Summary(_Part):
     ended_because: list[str] = []
     not_done: list[NotDone] = []
     opened: list[str] = []
+    changes: list[ChangeRow] = []
+    marks: list[MarkRow] = []
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -183,6 +204,8 @@ def summarise(record: SessionRecord) -> Summary:
         ended_because=[str(k) for k in record.answers.get("ended_because", [])],
         not_done=[NotDone.model_validate(row) for row in said.not_done_rows(record)],
         opened=said.agreed_of(record),
+        changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
+        marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
     )
 
 
@@ -239,6 +262,7 @@ def exercise_summary(
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
+        changed=said.changed_of(record.answers),
         arm=_asked_only(record.answers, "arm"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
