@@ -39,6 +39,9 @@ def body_figures(
     # Each bend, and each throw, is a cycle of its own.
     by_cycle = channel == "head_reach" or channel_of(channel).turns_each == 1
     out = figures.place_figures(turns, by_cycle=by_cycle)
+    if channel_of(channel).body:
+        # Shoulders have no rest that is known, nor have two hands: only the way is told.
+        del out["amplitude_mm"]
     if channel == "shoulder_lift":
         out["note"] = SHOULDERS_NOTE
         rolls = [direction_of(samples, a.start_s, b.peak_s) for a, b in _rolls(turns)]
