@@ -43,7 +43,7 @@ def cycles_of(
     return samples
 
 
-@pytest.mark.parametrize("every_s", [1 / 15, 0.2])
+@pytest.mark.parametrize("every_s", [1 / 15, 0.12, 0.2])
 def test_a_hundred_sets_are_counted(every_s: float) -> None:
     """Exactly where the arm is looked at as usual, within one where seldom."""
     rng = np.random.default_rng(7)
@@ -51,7 +51,7 @@ def test_a_hundred_sets_are_counted(every_s: float) -> None:
         count = int(rng.integers(3, 12))
         found = near_hand(cycles_of(rng, count, every_s, seen=0.85))
         assert found.cycles is not None and found.side == "right"
-        assert abs(found.cycles - count) <= (every_s > 0.1)
+        assert abs(found.cycles - count) <= (every_s > 0.15)
 
 
 def test_a_hand_that_is_held_or_trembles_does_nothing() -> None:

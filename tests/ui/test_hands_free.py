@@ -318,3 +318,8 @@ def test_whoever_can_stop_by_a_hand_is_told_so(
     assert person.director.plan is not None
     card = card_of(person.director.task, person.director.plan)
     assert ("beside your head" in str(card)) == says
+
+
+def test_near_and_far_looks_at_the_arm_half_as_often(begin: Callable[..., Person]) -> None:
+    person = seated(begin, "near-far")
+    assert person.fake.service.body_on and person.fake.service.body_every_s == 0.12
