@@ -47,16 +47,20 @@ class Movement(_Strict):
         "shoulders_back",
         "shoulders_forward",
         "toss",
+        "reach",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
-    # Height of a rise; lift of a shoulder; of a sway, to each side.
+    # Jumps go up and down, not from side to side.
+    vertical: bool = False
+    # Height of a rise; depth of a bend; lift of a shoulder; of a sway, to each side.
     amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
     # Sway of the neck point that goes on besides, to each side.
     sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
     # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
     near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
     far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0
-    # These rises or rolls (numbered from 0) go only half-way up; these throws stay low.
+    # These rises or rolls (numbered from 0) go only half-way up; these throws stay low; after
+    # these bends one sits up half-way.
     half: list[int] = []
     tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
     repetitions: Annotated[int, Field(ge=1, le=200)] = 8
@@ -106,6 +110,8 @@ class Scenario(_Strict):
     setup_nod_deg: float = 13.0
     movement: Movement = Movement()
     counter_turn: Annotated[float, Field(ge=0, le=1.2)] = 1.0
+    # In the exercise the eyes turn with the head, and not against it.
+    eyes_with_head: bool = False
     glances: list[Glance] = []
     head_helps: HeadHelp | None = None
     shut: list[Span] = []
@@ -126,7 +132,7 @@ class Scenario(_Strict):
 
     @model_validator(mode="after")
     def _half_rises_exist(self) -> Scenario:
-        kinds = ("rise", "shoulders_back", "shoulders_forward", "toss")
+        kinds = ("rise", "shoulders_back", "shoulders_forward", "toss", "reach")
         there = self.movement.repetitions if self.movement.kind in kinds else 0
         if any(not 0 <= number < there for number in self.movement.half):
             raise ValueError(f"movement.half: there are {there} of them, numbered from 0")

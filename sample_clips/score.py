@@ -30,6 +30,8 @@ JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
 #: A chin that sinks, and how fast.
 CHIN_DEG, CHIN_S = 22.0, 0.5
+#: A head bows so far in a bend to the floor.
+BOW_DEG = 25.0
 #: Shares of a rise's time: up, standing, down; the rest is sitting.
 UP, STANDING, DOWN = 0.3, 0.2, 0.3
 
@@ -148,11 +150,16 @@ class Score:
     def _jumping_target(self) -> list[list[float]]:
         rows, last = [], self.centre
         for start, side in self.jumps:
-            place = self._aim(JUMP_DEG * side, 0.0)
+            place = self._jumped_to(side)
             shown = start - LATENCY_S
             rows += [[shown, *last], [shown + 0.001, *place]]
             last = place
         return [[round(float(v), 4) for v in row] for row in rows]
+
+    def _jumped_to(self, side: int) -> Array:
+        """One of the two targets of the jumps: right or up (1), left or down (-1)."""
+        aside, up = (0.0, JUMP_DEG) if self.scenario.movement.vertical else (JUMP_DEG, 0.0)
+        return self._aim(side * aside, side * up)
 
     def _lay_blinks(self, rng: np.random.Generator) -> None:
         if not self.scenario.blinks:
@@ -205,7 +212,10 @@ class Score:
                 size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
                 size * 0.2 * np.sin(1.3 * u),
             )
-        return self._help(t), self._chin(t), 0.0
+        helped, chin = self._help(t), self._chin(t) - BOW_DEG * self._bent(t)
+        if self.scenario.movement.vertical:
+            return 0.0, helped + chin, 0.0
+        return helped, chin, 0.0
 
     def _through_extremes(self, t: float) -> float:
         """From rest through each extreme and back to rest, in half cosines.
@@ -253,7 +263,7 @@ class Score:
             place = place + saccade(t, self.turn_s + 0.1, 12.0) * (self.centre - place)
         for start, side in self.jumps:
             if t >= start:
-                goal = self._aim(JUMP_DEG * side, 0.0)
+                goal = self._jumped_to(side)
                 place = place + saccade(t, start, 2 * JUMP_DEG) * (goal - place)
         if self.scenario.movement.kind == "near_far" and t >= self.start_s:
             place = self._at_distance(self._distance_mm(t))
@@ -362,6 +372,8 @@ class Score:
             moved = soft * move.sway_mm * np.array([across, 0.0, along])
         if move.kind == "rise":
             moved[1] += self._risen(t)
+        elif move.kind == "reach":
+            moved += self._bent(t) * move.amplitude_mm * np.array([0.0, -1.0, 0.4])
         elif move.kind.startswith("sway_"):
             axis = 0 if move.kind == "sway_sideways" else 2
             # The knots are in degrees of the amplitude; here they stand for millimetres.
@@ -379,6 +391,19 @@ class Score:
             height += top * (smooth(u / UP) - smooth((u - UP - STANDING) / DOWN))
         return float(height)
 
+    def _bent(self, t: float) -> float:
+        """How far one is bent down, 0 upright to 1; after some bends one sits up half-way."""
+        move = self.scenario.movement
+        if move.kind != "reach":
+            return 0.0
+        level = 0.0
+        for number, (start, lasts, _) in enumerate(self.cycles):
+            u = (t - start) / lasts
+            up_to = 0.5 if number in move.half else 0.0
+            level += (1.0 - level) * smooth(u / UP)
+            level += (up_to - level) * smooth((u - UP - STANDING) / DOWN)
+        return float(level)
+
     def attitude(self, t: float) -> Attitude:
         """Everything the head does at a time."""
         yaw, pitch, roll = self.head_angles(t)
@@ -386,6 +411,8 @@ class Score:
         rotation = turned(yaw, pitch, roll)
         eyes = (self.head.eyes_mm - self.head.neck_mm) @ rotation.T + self.head.neck_mm + shift
         point = self.looked_at(t)
+        if self.scenario.eyes_with_head and t >= self.start_s:
+            point = eyes.mean(axis=0) + rotation @ self.centre
         off_yaw, off_pitch = self._lag(t)
         if off_yaw or off_pitch:
             away = point - eyes.mean(axis=0)

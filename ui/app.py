@@ -20,7 +20,7 @@ from ui import words
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.handing_over import HandingOver
-from ui.keys import KEYS
+from ui.keys import KEYS, Key
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -208,7 +208,7 @@ class Window(QWidget):
             ),
         }
 
-    def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
+    def _make_shortcuts(self) -> list[tuple[QShortcut, Key]]:
         actions: dict[str, Callable[[], object]] = {
             "stop": self.stop,
             "pause": self.director.pause_or_go_on,
@@ -220,6 +220,13 @@ class Window(QWidget):
             "colours": self.appearance.switch_colours,
             "still": self.appearance.switch_still,
             "share": self.switch_sharing,
+            "mark": self.director.mark_moment,
+            "slower": lambda: self.director.change_coming("tempo", -1),
+            "faster": lambda: self.director.change_coming("tempo", 1),
+            "smaller": lambda: self.director.change_coming("amplitude", -1),
+            "larger": lambda: self.director.change_coming("amplitude", 1),
+            "other_next": lambda: self.director.change_coming("next"),
+            "take_back": lambda: self.director.change_coming("undo"),
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
@@ -231,7 +238,7 @@ class Window(QWidget):
             shortcut.setAutoRepeat(key.action.startswith("text"))
             action = actions[key.action]
             shortcut.activated.connect(lambda act=action: act())
-            made.append((shortcut, key.live_only))
+            made.append((shortcut, key))
         return made
 
     # --- where things are on the screen ---
@@ -282,8 +289,9 @@ class Window(QWidget):
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
-        for shortcut, live_only in self._shortcuts:
-            shortcut.setEnabled(not live_only or page is self.pages["practice"])
+        live, sharing = page is self.pages["practice"], self.director.sharing
+        for shortcut, key in self._shortcuts:
+            shortcut.setEnabled((live or not key.live_only) and (sharing or not key.call_only))
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:

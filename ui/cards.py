@@ -15,6 +15,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of
 from tracker.practice.tasks import (
+    ARMS,
     CLARITY,
     MAX_COUNT,
     AskAfterSet,
@@ -32,7 +33,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import words
-from ui.hands_free import stops_by_sight
+from ui.hands_free import stop_key
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,6 +161,9 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
     if question == "clarity":
         options = tuple(Option(words.say(f"ask.clarity.{c}"), c) for c in CLARITY)
         return Card(title, options=options)
+    if question == "arm":
+        options = tuple(Option(words.say(f"ask.arm.{a}"), a) for a in ARMS)
+        return Card(title, options=options)
     if question == "steadied":
         return _asked("ask.steadied", _yes_no())
     go_on = Option(words.say("ask.go_on"), main=True, act="count")
@@ -172,7 +176,8 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
     """Today's practice at a glance: what comes and how much of it, what waits and why."""
     waits = {entry_id: why for entry_id, why in task.entries if why}
     today = dict(task.entries)
-    coming = [e for e in plan.entries if e.entry_id in today and e.entry_id not in waits]
+    by_id = {e.entry_id: e for e in plan.entries}
+    coming = [by_id[e] for e in today if e in by_id and e not in waits]
     minutes = round(minutes_of(plan, coming, week))
     how = "ask.today.none"
     if coming:
@@ -258,8 +263,8 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card
         lines.append(words.say("ask.place.by_reader"))
         if asked.tempo_bpm is not None:
             lines.append(words.say("ask.place.no_beat"))
-    if stops_by_sight(asked):
-        lines.append(words.say("ask.place.to_stop"))
+    if to_stop := stop_key(asked):
+        lines.append(words.say(to_stop))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
     ready = Option(words.say("ask.place.ready"), main=True, act="in_place")

@@ -121,6 +121,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.rep": QT_TRANSLATE_NOOP("turnpost", "repetition {number}"),
     "desk.rep.turn": QT_TRANSLATE_NOOP("turnpost", "{side} {value}"),
     "desk.rep.invalid": QT_TRANSLATE_NOOP("turnpost", "{what} (marked not valid)"),
+    "desk.marked": QT_TRANSLATE_NOOP("turnpost", "Marked while it went on"),
     "desk.event": QT_TRANSLATE_NOOP("turnpost", "! {what}, {length} s"),
     "desk.notes": QT_TRANSLATE_NOOP("turnpost", "Notes"),
     "desk.note": QT_TRANSLATE_NOOP("turnpost", "{author}, {day}: {text}"),

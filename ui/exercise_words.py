@@ -239,6 +239,7 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.catch_up_jumps": QT_TRANSLATE_NOOP("turnpost", "small jumps of your eyes"),
     "unmeasured.double_image": QT_TRANSLATE_NOOP("turnpost", "if you see two tips"),
     "unmeasured.vergence": QT_TRANSLATE_NOOP("turnpost", "how far your eyes turn in"),
+    "unmeasured.hand_place": QT_TRANSLATE_NOOP("turnpost", "how near your finger really comes"),
     "unmeasured.hand": QT_TRANSLATE_NOOP("turnpost", "your hand"),
     "unmeasured.hands": QT_TRANSLATE_NOOP("turnpost", "your hands"),
     "unmeasured.arm": QT_TRANSLATE_NOOP("turnpost", "which arm you use, if it is out of sight"),

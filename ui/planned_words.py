@@ -95,7 +95,12 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
     ),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
-        "turnpost", "To stop, just sit down, or step out of the picture for a few seconds."
+        "turnpost",
+        "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
+        "for a few seconds.",
+    ),
+    "ask.place.to_stop_hand": QT_TRANSLATE_NOOP(
+        "turnpost", "To stop, hold one hand up beside your head."
     ),
     "ask.place.walking": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not watch this one. Press “Done” when you are through."
@@ -129,6 +134,11 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.steadied.how": QT_TRANSLATE_NOOP(
         "turnpost", "To sway a little is normal. Holding on was right if you needed it."
     ),
+    "ask.arm": QT_TRANSLATE_NOOP("turnpost", "Which arm did you reach with?"),
+    "ask.arm.right": QT_TRANSLATE_NOOP("turnpost", "My right"),
+    "ask.arm.left": QT_TRANSLATE_NOOP("turnpost", "My left"),
+    "ask.arm.both": QT_TRANSLATE_NOOP("turnpost", "Both, in turn"),
+    "ask.arm.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),

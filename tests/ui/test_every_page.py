@@ -130,6 +130,19 @@ def walk_shared(window: Window, fake: FakeWorld) -> Iterator[str]:
     for name in walk_alone(window, fake):
         yield f"call: {name}"
     window.director.again()
+    window.director.stop()
+    window.pages["welcome"].offer(plan_of(TURNS, STAND))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.none_of_these()
+    person.press("1", ENTER)
+    yield "call: today"
+    person.choose("Begin")
+    person.press(Qt.Key.Key_F6)
+    yield "call: between sets"
+    window.director.stop()
+    window.director.again()
     window.switch_sharing()
 
 
@@ -422,6 +435,13 @@ def test_keys_that_stand_on_a_button_are_those_of_the_table(key: Any) -> None:
         "unwell": "ask.unwell",
         "still": "figure.hold",
         "share": "share.open",
+        "mark": "call.mark",
+        "slower": "call.slower",
+        "faster": "call.faster",
+        "smaller": "call.smaller",
+        "larger": "call.larger",
+        "other_next": "call.other_next",
+        "take_back": "call.take_back",
         "sound": "sound.open",
     }
     if key.action in shown:

@@ -159,7 +159,7 @@ class SlowFinder:
         # The body is looked at as often as there is time for: one look is better than none.
         least_s = 0.0 if channel.body else 0.5 * channel.smooth_s
         self._mean = RunningMean(channel.smooth_s, least_s=least_s)
-        self._in_unit = _in_mm if channel.unit == "mm" else list
+        self._in_unit = _ways_in_mm if channel.body else _in_mm if channel.unit == "mm" else list
 
     def feed(self, time_s: float, value: float, /) -> list[Turn]:
         """Take a value, NaN where not measured."""
@@ -185,6 +185,11 @@ def _in_mm(turns: list[Turn]) -> list[Turn]:
         )
         for t in turns
     ]
+
+
+def _ways_in_mm(turns: list[Turn]) -> list[Turn]:
+    """Where shoulders and hands are at rest isn't known, so how far from it isn't either."""
+    return [replace(t, amplitude_mm=nan) for t in _in_mm(turns)]
 
 
 def _finder_of(channel: Channel, known_person: bool) -> Finder:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
 from tracker.plan.asked import SUPPORTS, Asked, asked_of, least_support, options_of
+from tracker.plan.changes import neck_limit_deg
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
 
@@ -167,10 +168,9 @@ def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Fin
         week = max(week, rung.from_week)
         if not {"tempo_bpm", "amplitude_deg"} & rung.model_fields_set:
             yield Finding(("ladder", k), "changes nothing: give tempo_bpm or amplitude_deg")
-    if plan.neck_limit_deg is None:
+    limit = neck_limit_deg(plan, exercise)
+    if limit is None:
         return
-    vertical = exercise.channel == "head_pitch"
-    limit = plan.neck_limit_deg.pitch if vertical else plan.neck_limit_deg.yaw
     asks = [(1, ()), *((r.from_week, ("ladder", k)) for k, r in enumerate(entry.ladder))]
     for from_week, at in asks:
         most = asked_of(entry, from_week).amplitude_deg

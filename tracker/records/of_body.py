@@ -32,6 +32,26 @@ def body_figures(place: Place) -> Iterator[Figure]:
         yield from make.spread(throws)
 
 
+#: What the count of near and far rests on.
+COUNTED_FROM = {
+    "vergence": "how far the eyes turn in",
+    "hand": "the arm that carries the fingertip",
+}
+
+
+def hand_figures(place: Place) -> Iterator[Figure]:
+    """How often the hand came near, and what the counts rest on."""
+    hand = place.at("hand")
+    if hand.value is None:
+        return
+    reason = hand.at("reason").text()
+    make = Making("movement", "hand_cycles", "Near and far by the hand", u.COUNT)
+    yield make.of(hand.at("cycles").number(), reason)
+    sources = [COUNTED_FROM.get(p.text() or "", p.text()) for p in hand.at("counted_from").rows()]
+    told = Making("movement", "counted_from", "Counted from", u.WORDS)
+    yield told.of(" and ".join(s for s in sources if s) or None, "nothing that it is counted from")
+
+
 def _counts(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
     counts = {words: int(found.at(kind).number() or 0) for kind, words in kinds.items()}
     told = ", ".join(f"{words} {count}" for words, count in counts.items() if count)

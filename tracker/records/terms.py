@@ -50,6 +50,17 @@ NOT_DONE: dict[str, str] = {
     "no_clip": "no clip of it",
 }
 
+#: With which arm something was reached for, as asked.
+ARMS: dict[str, str] = {
+    "right": "right",
+    "left": "left",
+    "both": "both, in turn",
+    "not_sure": "not sure",
+}
+
+#: What can be changed between two sets of a call.
+CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "order"}
+
 EVENTS: dict[str, str] = {
     "head_moved": "head moved along",
     "gaze_off_target": "gaze off target",

@@ -9,6 +9,7 @@ from typing import Any
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.counters import SEEN, Counter, channel_of
 from tracker.exercises.events import AT_ONCE, CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
+from tracker.exercises.hands import ArmsOfBends
 from tracker.exercises.watchers import (
     Asked,
     Change,
@@ -64,6 +65,7 @@ class ExerciseRun:
             for spec in (_suited(s, gaze_error_deg) for s in exercise.watchers)
             if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
+        self._arms = ArmsOfBends() if exercise.channel == "head_reach" else None
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
 
@@ -76,6 +78,8 @@ class ExerciseRun:
         self._last_s = sample.time_s
         if is_measured(sample, self.counter.channel):
             self.last_measured_s = sample.time_s
+        if self._arms is not None:
+            self._arms.feed(sample)
         for watcher in self._watchers:
             self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
@@ -98,6 +102,14 @@ class ExerciseRun:
             self._note(watcher, watcher.finish(time_s), time_s)
 
     @property
+    def untold(self) -> tuple[str, ...]:
+        """What the camera could not tell of what was done, and the person can: ``arm``."""
+        arms = [] if self._arms is None else self._arms.arms
+        # Where nothing was seen at all something may have been done all the same.
+        blind = self._arms is not None and not isfinite(self.last_measured_s)
+        return ("arm",) if blind or None in arms else ()
+
+    @property
     def tempo_bpm(self) -> float | None:
         """Tempo of the last turns, None before three of them."""
         last = self.counter.turns[-4:]
@@ -107,6 +119,8 @@ class ExerciseRun:
     def _take(self, turn: Turn, time_s: float) -> None:
         values = {k: _plain(v) for k, v in asdict(turn).items()}
         self._journal.append({"kind": "turn", "number": self.number, **values})
+        if self._arms is not None:
+            self._arms.take(turn)
         asked = self.asked_at(turn.peak_s)
         for watcher in self._watchers:
             self._note(watcher, watcher.turn(turn, asked), time_s + LOOK_AHEAD_S)

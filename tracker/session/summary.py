@@ -20,7 +20,7 @@ from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
-from tracker.session.body_figures import body_figures
+from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
@@ -89,6 +89,7 @@ class ExerciseSummary(_Part):
     head: dict[str, Any] | None
     eyes: dict[str, Any] | None
     body: dict[str, Any] | None = None
+    hand: dict[str, Any] | None = None
     gaze: dict[str, Any] | None
     clarity: dict[str, Any]
     stillness: dict[str, Any] | None
@@ -102,8 +103,28 @@ class ExerciseSummary(_Part):
     setup: dict[str, Any] | None = None
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
+    arm: dict[str, Any] | None = None
+    changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
+
+
+class ChangeRow(_Part):
+    """Something that a therapist had changed between two sets of a call."""
+
+    time_s: float
+    entry_id: str
+    what: str
+    before: Any
+    after: Any
+    undone: bool = False
+
+
+class MarkRow(_Part):
+    """A moment that was marked while the session went on."""
+
+    time_s: float
+    entry_id: str | None = None
 
 
 class NotDone(_Part):
@@ -138,6 +159,8 @@ class Summary(_Part):
     ended_because: list[str] = []
     not_done: list[NotDone] = []
     opened: list[str] = []
+    changes: list[ChangeRow] = []
+    marks: list[MarkRow] = []
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -181,6 +204,8 @@ def summarise(record: SessionRecord) -> Summary:
         ended_because=[str(k) for k in record.answers.get("ended_because", [])],
         not_done=[NotDone.model_validate(row) for row in said.not_done_rows(record)],
         opened=said.agreed_of(record),
+        changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
+        marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
     )
 
 
@@ -219,6 +244,9 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
+        hand=hand_figures(samples, vergence=not not_counted)
+        if exercise.channel == "eye_vergence"
+        else None,
         gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
         if exercise.on_target
         else None,
@@ -234,6 +262,8 @@ def exercise_summary(
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
+        changed=said.changed_of(record.answers),
+        arm=_asked_only(record.answers, "arm"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
     )

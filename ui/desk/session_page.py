@@ -27,7 +27,14 @@ from tracker.records.rows import SessionRow
 from ui import background, theme, words
 from ui.desk.notes_panel import NotesPanel
 from ui.desk.report_button import Reporting
-from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
+from ui.desk.session_data import (
+    SessionView,
+    SetView,
+    events_of,
+    load_session,
+    marks_of,
+    repetitions_of,
+)
 from ui.desk.session_table import note_key
 from ui.desk.session_words import repetition_words, same_exercise
 from ui.desk.small import desk_words, small_button
@@ -281,6 +288,9 @@ class SessionPage(QWidget):
             length = words.number(span.to_s - span.from_s, 1)
             what = telling.event(span.text)
             entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
+        view = self.views[0]
+        for at_s in [] if view is None else marks_of(chosen, view.summary):
+            entries.append((at_s, words.say("desk.marked"), None))
         for time_s, text, number in sorted(entries, key=lambda e: e[0]):
             item = QListWidgetItem(f"{words.say('desk.at', time=words.number(time_s, 1))}  {text}")
             item.setData(_TIME, time_s)

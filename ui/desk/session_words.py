@@ -18,16 +18,24 @@ def same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
     return next(iter(entry or same), None)
 
 
+#: How far a turn went, and as what that is told; of shoulders and hands only the way is known.
+_FAR = (
+    ("amplitude_deg", "amplitude_deg"),
+    ("amplitude_mm", "amplitude_mm"),
+    ("swing_mm", "amplitude_mm"),
+)
+
+
 def repetition_words(row: dict[str, object]) -> str:
     """A repetition: its number, and how far each of its turns went."""
     parts = [words.say("desk.rep", number=row.get("repetition"))]
     turns = row.get("turns")
     rows = turns if isinstance(turns, list) else []
     for turn in (t for t in rows if isinstance(t, dict)):
-        for name in ("amplitude_deg", "amplitude_mm"):
+        for name, like in _FAR:
             value = turn.get(name)
             if isinstance(value, int | float):
-                shown = telling.value(SPECS[name], float(value))
+                shown = telling.value(SPECS[like], float(value))
                 parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
                 break
         else:

@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
 from math import ceil, isfinite
 
 from PySide6.QtCore import Qt
@@ -173,6 +174,8 @@ class PracticePage(QWidget):
                 cue=self.cue.text(),
                 scores=director.scores,
             )
+        if director.just_marked and not board.cue:
+            board = replace(board, cue=words.say("call.marked"))
         share.show_board(self._held.offer(board, time.monotonic()))
         share.outline.setVisible(share.outline_wanted)
         share.outline.show_sample(director.sample)
