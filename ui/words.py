@@ -346,9 +346,15 @@ def has(key: str) -> bool:
 
 
 def say(key: str, **values: object) -> str:
-    """The words for a key, in the user's language, with the values filled in."""
-    text = QCoreApplication.translate(CONTEXT, str(WORDS[key]))
-    return text.format(**values) if values else text
+    """The words for a key, in the user's language, with the values filled in.
+
+    The same English may need other words elsewhere: the key tells the translation which.
+    Whole numbers are written as the language does.
+    """
+    text = QCoreApplication.translate(CONTEXT, str(WORDS[key]), key)
+    if not values:
+        return text
+    return text.format(**{k: number(v) if type(v) is int else v for k, v in values.items()})
 
 
 def say_or(key: str, other: str, **values: object) -> str:

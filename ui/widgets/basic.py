@@ -273,7 +273,7 @@ class Page(QWidget):
 
 
 class Rule(QWidget):
-    """A short line at the left of a paragraph that must be read."""
+    """A short line before a paragraph that must be read."""
 
     def __init__(self, inside: QWidget) -> None:
         super().__init__()
@@ -284,6 +284,6 @@ class Rule(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the line."""
         painter = QPainter(self)
-        painter.fillRect(
-            0, 2, 4, self.height() - 4, self.palette().color(QPalette.ColorRole.Accent)
-        )
+        accent = self.palette().color(QPalette.ColorRole.Accent)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        painter.fillRect(self.width() - 4 if mirrored else 0, 2, 4, self.height() - 4, accent)
