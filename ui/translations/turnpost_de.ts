@@ -6,3697 +6,3697 @@
         <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
-            <translation type="unfinished" />
+            <translation>Wie sah das Ziel aus, während Sie sich bewegten?</translation>
         </message>
         <message>
             <source>Blurred</source>
             <comment>ask.clarity.blurred</comment>
-            <translation type="unfinished" />
+            <translation>Verschwommen</translation>
         </message>
         <message>
             <source>Clear</source>
             <comment>ask.clarity.clear</comment>
-            <translation type="unfinished" />
+            <translation>Klar</translation>
         </message>
         <message>
             <source>I saw two</source>
             <comment>ask.clarity.double</comment>
-            <translation type="unfinished" />
+            <translation>Ich sah zwei</translation>
         </message>
         <message>
             <source>It jumped</source>
             <comment>ask.clarity.jumping</comment>
-            <translation type="unfinished" />
+            <translation>Es sprang</translation>
         </message>
         <message>
             <source>Done</source>
             <comment>ask.done</comment>
-            <translation type="unfinished" />
+            <translation>Fertig</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>ask.dose.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>Augen geschlossen</translation>
         </message>
         <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
-            <translation type="unfinished" />
+            <translation>einmal</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>ask.dose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>{count}-mal</translation>
         </message>
         <message>
             <source>{count} seconds</source>
             <comment>ask.dose.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{count} Sekunden</translation>
         </message>
         <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
-            <translation type="unfinished" />
+            <translation>auf der weichen Matte</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>End for today</source>
             <comment>ask.end</comment>
-            <translation type="unfinished" />
+            <translation>Für heute aufhören</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>ask.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Weiter</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
-            <translation type="unfinished" />
+            <translation>noch {time}</translation>
         </message>
         <message>
             <source>Left out today: {name}. {why}</source>
             <comment>ask.left_out</comment>
-            <translation type="unfinished" />
+            <translation>Heute weggelassen: {name}. {why}</translation>
         </message>
         <message>
             <source>No</source>
             <comment>ask.no</comment>
-            <translation type="unfinished" />
+            <translation>Nein</translation>
         </message>
         <message>
             <source>How many did you do?</source>
             <comment>ask.own_count</comment>
-            <translation type="unfinished" />
+            <translation>Wie viele haben Sie gemacht?</translation>
         </message>
         <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
-            <translation type="unfinished" />
+            <translation>Anzahl</translation>
         </message>
         <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
-            <translation type="unfinished" />
+            <translation>Langsame Taktschläge führen Sie hinein. Drei schnelle Schläge sagen Ihnen, dass es vorbei ist.</translation>
         </message>
         <message>
             <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
             <comment>ask.place.by_reader</comment>
-            <translation type="unfinished" />
+            <translation>Es kommt kein Ton. Der Bildschirm zählt herunter und zeigt, wann es vorbei ist: Ihre Hilfsperson liest Ihnen das vor.</translation>
         </message>
         <message>
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
-            <translation type="unfinished" />
+            <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
             <comment>ask.place.no_beat</comment>
-            <translation type="unfinished" />
+            <translation>Bewegen Sie sich ruhig und gleichmäßig.</translation>
         </message>
         <message>
             <source>You chose to hear nothing. This one is led by sound all the same.</source>
             <comment>ask.place.not_silent</comment>
-            <translation type="unfinished" />
+            <translation>Sie wollten nichts hören. Diese Übung wird trotzdem vom Ton geführt.</translation>
         </message>
         <message>
             <source>I am in place</source>
             <comment>ask.place.ready</comment>
-            <translation type="unfinished" />
+            <translation>Ich bin bereit</translation>
         </message>
         <message>
             <source>First the camera gets to know how you look from here. That takes a minute.</source>
             <comment>ask.place.setup</comment>
-            <translation type="unfinished" />
+            <translation>Zuerst lernt die Kamera, wie Sie von hier aussehen. Das dauert eine Minute.</translation>
         </message>
         <message>
             <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
             <comment>ask.place.sitting</comment>
-            <translation type="unfinished" />
+            <translation>Setzen Sie sich auf einen festen Stuhl, den Bildschirm eine Armlänge vor sich.</translation>
         </message>
         <message>
             <source>Not this one</source>
             <comment>ask.place.skip</comment>
-            <translation type="unfinished" />
+            <translation>Diese nicht</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
             <comment>ask.place.standing</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter.</translation>
         </message>
         <message>
             <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation type="unfinished" />
+            <translation>Zum Aufhören setzen Sie sich einfach hin, oder gehen Sie ein paar Sekunden aus dem Bild.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
             <comment>ask.place.walking</comment>
-            <translation type="unfinished" />
+            <translation>Dabei schaut die Kamera nicht zu. Drücken Sie „Fertig“, wenn Sie durch sind.</translation>
         </message>
         <message>
             <source>Is somebody with you who reads to you?</source>
             <comment>ask.reader</comment>
-            <translation type="unfinished" />
+            <translation>Ist jemand bei Ihnen, der Ihnen vorliest?</translation>
         </message>
         <message>
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
-            <translation type="unfinished" />
+            <translation>Die Person liest die Worte auf dem Bildschirm laut vor und sagt Ihnen, wann Sie aufhören.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
             <comment>ask.reader.silent</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Computer kann keinen Ton abspielen, und was jetzt kommt, wird vom Ton geführt.</translation>
         </message>
         <message>
             <source>A short rest</source>
             <comment>ask.rest</comment>
-            <translation type="unfinished" />
+            <translation>Eine kurze Pause</translation>
         </message>
         <message>
             <source>Go on now</source>
             <comment>ask.rest.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Jetzt weiter</translation>
         </message>
         <message>
             <source>Next: {name}</source>
             <comment>ask.rest.next</comment>
-            <translation type="unfinished" />
+            <translation>Als Nächstes: {name}</translation>
         </message>
         <message>
             <source>Rest until you feel as usual</source>
             <comment>ask.settle</comment>
-            <translation type="unfinished" />
+            <translation>Ruhen Sie aus, bis Sie sich fühlen wie sonst</translation>
         </message>
         <message>
             <source>I feel as usual again</source>
             <comment>ask.settle.done</comment>
-            <translation type="unfinished" />
+            <translation>Ich fühle mich wieder wie sonst</translation>
         </message>
         <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
-            <translation type="unfinished" />
+            <translation>Haben Sie die Taktschläge gerade gehört?</translation>
         </message>
         <message>
             <source>Play again</source>
             <comment>ask.sound.again</comment>
-            <translation type="unfinished" />
+            <translation>Noch einmal spielen</translation>
         </message>
         <message>
             <source>What comes now is led by sound. Turn it up if you need to.</source>
             <comment>ask.sound.how</comment>
-            <translation type="unfinished" />
+            <translation>Was jetzt kommt, wird vom Ton geführt. Stellen Sie ihn lauter, wenn nötig.</translation>
         </message>
         <message>
             <source>Hear the voice</source>
             <comment>ask.sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>Die Stimme hören</translation>
         </message>
         <message>
             <source>Something new may come now</source>
             <comment>ask.stage</comment>
-            <translation type="unfinished" />
+            <translation>Jetzt kann etwas Neues kommen</translation>
         </message>
         <message>
             <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
             <comment>ask.stage.how</comment>
-            <translation type="unfinished" />
+            <translation>Für den nächsten Teil ging es gut genug: {name}. Möchten Sie heute damit beginnen?</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
             <comment>ask.steadied</comment>
-            <translation type="unfinished" />
+            <translation>Mussten Sie sich festhalten?</translation>
         </message>
         <message>
             <source>To sway a little is normal. Holding on was right if you needed it.</source>
             <comment>ask.steadied.how</comment>
-            <translation type="unfinished" />
+            <translation>Ein wenig zu schwanken ist normal. Festhalten war richtig, wenn Sie es brauchten.</translation>
         </message>
         <message>
             <source>Is your corner ready?</source>
             <comment>ask.support.corner_and_chair</comment>
-            <translation type="unfinished" />
+            <translation>Ist Ihre Ecke bereit?</translation>
         </message>
         <message>
             <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.corner_and_chair.how</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Rücken ist zur Ecke. Vor Ihnen steht ein Stuhl, der nicht rollt, zum Festhalten. Der Laptop steht fest, weiter weg, als Ihr Arm reicht, das Kabel aus dem Weg.</translation>
         </message>
         <message>
             <source>The camera can't hold you, and it calls nobody.</source>
             <comment>ask.support.fall</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera kann Sie nicht halten, und sie ruft niemanden an.</translation>
         </message>
         <message>
             <source>Is your helper next to you?</source>
             <comment>ask.support.helper</comment>
-            <translation type="unfinished" />
+            <translation>Ist Ihre Hilfsperson neben Ihnen?</translation>
         </message>
         <message>
             <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.helper.how</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Hilfsperson steht die ganze Zeit so nah, dass eine Hand Sie halten kann. Der Laptop steht fest, weiter weg, als Ihr Arm reicht, das Kabel aus dem Weg.</translation>
         </message>
         <message>
             <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
             <comment>ask.support.shoes</comment>
-            <translation type="unfinished" />
+            <translation>Tragen Sie flache Schuhe mit geschlossener Ferse oder gehen Sie barfuß. Halten Sie den Boden frei.</translation>
         </message>
         <message>
             <source>Your practice today</source>
             <comment>ask.today</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Übungen heute</translation>
         </message>
         <message>
             <source>Begin</source>
             <comment>ask.today.begin</comment>
-            <translation type="unfinished" />
+            <translation>Beginnen</translation>
         </message>
         <message>
             <source>Exercises and rests take about {minutes} minutes.</source>
             <comment>ask.today.how</comment>
-            <translation type="unfinished" />
+            <translation>Übungen und Pausen dauern etwa {minutes} Minuten.</translation>
         </message>
         <message>
             <source>Nothing in your plan can be done today.</source>
             <comment>ask.today.none</comment>
-            <translation type="unfinished" />
+            <translation>Aus Ihrem Plan geht heute nichts.</translation>
         </message>
         <message>
             <source>Not today:</source>
             <comment>ask.today.not</comment>
-            <translation type="unfinished" />
+            <translation>Heute nicht:</translation>
         </message>
         <message>
             <source>{number}.  {name}: {dose}</source>
             <comment>ask.today.row</comment>
-            <translation type="unfinished" />
+            <translation>{number}.  {name}: {dose}</translation>
         </message>
         <message>
             <source>Exercises and rests take about a minute.</source>
             <comment>ask.today.short</comment>
-            <translation type="unfinished" />
+            <translation>Übungen und Pausen dauern etwa eine Minute.</translation>
         </message>
         <message>
             <source>Today: {name}</source>
             <comment>ask.today.stage</comment>
-            <translation type="unfinished" />
+            <translation>Heute: {name}</translation>
         </message>
         <message>
             <source>{name}: {why}</source>
             <comment>ask.today.waits</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {why}</translation>
         </message>
         <message>
             <source>From your therapist: {words}</source>
             <comment>ask.today.words</comment>
-            <translation type="unfinished" />
+            <translation>Von Ihrer Therapiepraxis: {words}</translation>
         </message>
         <message>
             <source>I feel unwell (U)</source>
             <comment>ask.unwell</comment>
-            <translation type="unfinished" />
+            <translation>Mir ist unwohl (U)</translation>
         </message>
         <message>
             <source>I feel unwell, key U</source>
             <comment>ask.unwell_name</comment>
-            <translation type="unfinished" />
+            <translation>Mir ist unwohl, Taste U</translation>
         </message>
         <message>
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
-            <translation type="unfinished" />
+            <translation>Sitzen Sie einen Moment still</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
-            <translation type="unfinished" />
+            <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
         </message>
         <message>
             <source>Yes</source>
             <comment>ask.yes</comment>
-            <translation type="unfinished" />
+            <translation>Ja</translation>
         </message>
         <message>
             <source>Camera</source>
             <comment>camera.choose</comment>
-            <translation type="unfinished" />
+            <translation>Kamera</translation>
         </message>
         <message>
             <source>First camera found</source>
             <comment>camera.default</comment>
-            <translation type="unfinished" />
+            <translation>Erste gefundene Kamera</translation>
         </message>
         <message>
             <source>Use the last set-up</source>
             <comment>camera.kept</comment>
-            <translation type="unfinished" />
+            <translation>Letzte Einrichtung nehmen</translation>
         </message>
         <message>
             <source>Start the set-up</source>
             <comment>camera.next</comment>
-            <translation type="unfinished" />
+            <translation>Einrichtung starten</translation>
         </message>
         <message>
             <source>You, as in a mirror</source>
             <comment>camera.picture</comment>
-            <translation type="unfinished" />
+            <translation>Sie, wie im Spiegel</translation>
         </message>
         <message>
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
-            <translation type="unfinished" />
+            <translation>Kann die Kamera Sie sehen?</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
-            <translation type="unfinished" />
+            <translation>Kamera aus</translation>
         </message>
         <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
-            <translation type="unfinished" />
+            <translation>Kamera an</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
             <comment>care.bend</comment>
-            <translation type="unfinished" />
+            <translation>Wenn sich das Zimmer dreht: festhalten, still sitzen und aufhören.</translation>
         </message>
         <message>
             <source>If the target blurs or jumps, go slower.</source>
             <comment>care.blur</comment>
-            <translation type="unfinished" />
+            <translation>Wenn das Ziel verschwimmt oder springt, werden Sie langsamer.</translation>
         </message>
         <message>
             <source>Put the chair against a wall. It must not have wheels.</source>
             <comment>care.chair</comment>
-            <translation type="unfinished" />
+            <translation>Stellen Sie den Stuhl an eine Wand. Er darf keine Rollen haben.</translation>
         </message>
         <message>
             <source>If you see two tips, stop there. Move your finger back out.</source>
             <comment>care.double</comment>
-            <translation type="unfinished" />
+            <translation>Wenn Sie zwei Spitzen sehen, halten Sie dort an. Führen Sie den Finger wieder weg.</translation>
         </message>
         <message>
             <source>Do not do this if moving or flashing scenes have made you ill before.</source>
             <comment>care.flashes</comment>
-            <translation type="unfinished" />
+            <translation>Machen Sie das nicht, wenn bewegte oder flackernde Bilder Sie schon einmal krank gemacht haben.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
             <comment>care.neck</comment>
-            <translation type="unfinished" />
+            <translation>Bleiben Sie da, wo sich der Nacken gut anfühlt. Hören Sie auf, wenn der Nacken schmerzt oder der Arm kribbelt.</translation>
         </message>
         <message>
             <source>Hand the ball over. Do not throw it.</source>
             <comment>care.partner</comment>
-            <translation type="unfinished" />
+            <translation>Geben Sie den Ball in die Hand. Werfen Sie ihn nicht.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
             <comment>care.settle</comment>
-            <translation type="unfinished" />
+            <translation>Etwas Schwindel gehört dazu. Hören Sie auf, wenn er stark wird oder nicht nachlässt.</translation>
         </message>
         <message>
             <source>It must not hurt. Start small.</source>
             <comment>care.shoulder</comment>
-            <translation type="unfinished" />
+            <translation>Es darf nicht wehtun. Beginnen Sie klein.</translation>
         </message>
         <message>
             <source>Use a firm chair with no wheels. Keep both feet flat.</source>
             <comment>care.slide</comment>
-            <translation type="unfinished" />
+            <translation>Nehmen Sie einen festen Stuhl ohne Rollen. Beide Füße stehen flach auf dem Boden.</translation>
         </message>
         <message>
             <source>Your helper stays within reach of you. The mat must not slip.</source>
             <comment>care.soft</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Hilfsperson bleibt in Reichweite. Die Matte darf nicht rutschen.</translation>
         </message>
         <message>
             <source>Keep one hand on the rail and your eyes open.</source>
             <comment>care.stairs</comment>
-            <translation type="unfinished" />
+            <translation>Eine Hand bleibt am Geländer, die Augen bleiben offen.</translation>
         </message>
         <message>
             <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
             <comment>care.stand</comment>
-            <translation type="unfinished" />
+            <translation>Die Ecke ist hinter Ihnen, ein fester Stuhl oder eine Hilfsperson vor Ihnen. Tragen Sie flache Schuhe oder gehen Sie barfuß.</translation>
         </message>
         <message>
             <source>A little sway is fine. Hold on as soon as you need to.</source>
             <comment>care.steady</comment>
-            <translation type="unfinished" />
+            <translation>Ein wenig Schwanken ist in Ordnung. Halten Sie sich fest, sobald es nötig ist.</translation>
         </message>
         <message>
             <source>Use something soft. Leave it on the floor if it drops.</source>
             <comment>care.toss</comment>
-            <translation type="unfinished" />
+            <translation>Nehmen Sie etwas Weiches. Fällt es herunter, lassen Sie es liegen.</translation>
         </message>
         <message>
             <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
             <comment>care.walk</comment>
-            <translation type="unfinished" />
+            <translation>Räumen Sie den Boden frei. Machen Sie Licht an. Ihre Hilfsperson bleibt an Ihrer Seite.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation type="unfinished" />
+            <translation>Sitzen Sie auf einem festen Stuhl. Zum Stehen brauchen Sie eine Zimmerecke oder eine Hilfsperson in Reichweite.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation type="unfinished" />
+            <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
             <comment>caution.stop</comment>
-            <translation type="unfinished" />
+            <translation>Etwas Schwindel gehört dazu. Hören Sie auf und setzen Sie sich, wenn Ihnen unwohl ist, wenn Sie Schmerzen haben oder wenn der Schwindel nicht nachlässt.</translation>
         </message>
         <message>
             <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
             <comment>caution.therapist</comment>
-            <translation type="unfinished" />
+            <translation>Machen Sie nur, was Ihre Therapiepraxis Ihnen gesagt hat. Turnpost stellt nicht fest, was Sie haben, und wählt Ihre Behandlung nicht aus.</translation>
         </message>
         <message>
             <source>Leave</source>
             <comment>choose.leave</comment>
-            <translation type="unfinished" />
+            <translation>Verlassen</translation>
         </message>
         <message>
             <source>{what}: less</source>
             <comment>choose.less</comment>
-            <translation type="unfinished" />
+            <translation>{what}: weniger</translation>
         </message>
         <message>
             <source>{what}: more</source>
             <comment>choose.more</comment>
-            <translation type="unfinished" />
+            <translation>{what}: mehr</translation>
         </message>
         <message>
             <source>The set-up worked. Choose what your therapist has asked for.</source>
             <comment>choose.ok</comment>
-            <translation type="unfinished" />
+            <translation>Die Einrichtung hat geklappt. Wählen Sie, was Ihre Therapiepraxis Ihnen gesagt hat.</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>choose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholungen</translation>
         </message>
         <message>
             <source>Start exercise</source>
             <comment>choose.start</comment>
-            <translation type="unfinished" />
+            <translation>Übung starten</translation>
         </message>
         <message>
             <source>Target size</source>
             <comment>choose.target</comment>
-            <translation type="unfinished" />
+            <translation>Größe des Ziels</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>choose.target_value</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Beats a minute</source>
             <comment>choose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>Choose an exercise</source>
             <comment>choose.title</comment>
-            <translation type="unfinished" />
+            <translation>Wählen Sie eine Übung</translation>
         </message>
         <message>
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
-            <translation type="unfinished" />
+            <translation>Beispielfilm, keine Kamera</translation>
         </message>
         <message>
             <source>Saving ...</source>
             <comment>close.saving</comment>
-            <translation type="unfinished" />
+            <translation>Wird gespeichert ...</translation>
         </message>
         <message>
             <source>Chin up a little</source>
             <comment>cue.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>Das Kinn etwas höher</translation>
         </message>
         <message>
             <source>Keep your eyes open</source>
             <comment>cue.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>Lassen Sie die Augen offen</translation>
         </message>
         <message>
             <source>Let your eyes go with your head</source>
             <comment>cue.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>Lassen Sie die Augen mit dem Kopf gehen</translation>
         </message>
         <message>
             <source>Keep your eyes closed</source>
             <comment>cue.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>Lassen Sie die Augen zu</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>cue.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>Augen auf das Ziel</translation>
         </message>
         <message>
             <source>Look all the way to the target</source>
             <comment>cue.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie ganz bis zum Ziel</translation>
         </message>
         <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>Den Kopf still halten</translation>
         </message>
         <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>Kommen Sie zurück ins Bild</translation>
         </message>
         <message>
             <source>Not measured just now</source>
             <comment>cue.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>Gerade nicht gemessen</translation>
         </message>
         <message>
             <source>All the way up</source>
             <comment>cue.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>Ganz aufrichten</translation>
         </message>
         <message>
             <source>Are you all right?</source>
             <comment>cue.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>Ist alles in Ordnung?</translation>
         </message>
         <message>
             <source>Let go when you feel steady</source>
             <comment>cue.steadied</comment>
-            <translation type="unfinished" />
+            <translation>Lassen Sie los, wenn Sie sich sicher fühlen</translation>
         </message>
         <message>
             <source>A little higher, above your eyes</source>
             <comment>cue.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>Etwas höher, bis über die Augen</translation>
         </message>
         <message>
             <source>A little slower</source>
             <comment>cue.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>Ein wenig langsamer</translation>
         </message>
         <message>
             <source>A little less far</source>
             <comment>cue.too_large</comment>
-            <translation type="unfinished" />
+            <translation>Etwas weniger weit</translation>
         </message>
         <message>
             <source>A little faster</source>
             <comment>cue.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>Ein wenig schneller</translation>
         </message>
         <message>
             <source>A little further</source>
             <comment>cue.too_small</comment>
-            <translation type="unfinished" />
+            <translation>Ein wenig weiter</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
             <comment>demo.cannot_pause</comment>
-            <translation type="unfinished" />
+            <translation>Der Beispielfilm lässt sich nicht anhalten.</translation>
         </message>
         <message>
             <source>{figure} ◄ affected side</source>
             <comment>desk.affected</comment>
-            <translation type="unfinished" />
+            <translation>{figure} ◄ betroffene Seite</translation>
         </message>
         <message>
             <source>{time} s</source>
             <comment>desk.at</comment>
-            <translation type="unfinished" />
+            <translation>{time} s</translation>
         </message>
         <message>
             <source>millimetres</source>
             <comment>desk.axis.mm</comment>
-            <translation type="unfinished" />
+            <translation>Millimeter</translation>
         </message>
         <message>
             <source>degrees, up is up</source>
             <comment>desk.axis.pitch</comment>
-            <translation type="unfinished" />
+            <translation>Grad, aufwärts ist oben</translation>
         </message>
         <message>
             <source>degrees, right ear down is up</source>
             <comment>desk.axis.roll</comment>
-            <translation type="unfinished" />
+            <translation>Grad, rechtes Ohr gesenkt ist oben</translation>
         </message>
         <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
-            <translation type="unfinished" />
+            <translation>Grad, rechts ist oben</translation>
         </message>
         <message>
             <source>Back (Esc)</source>
             <comment>desk.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück (Esc)</translation>
         </message>
         <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
-            <translation type="unfinished" />
+            <translation>Darunter</translation>
         </message>
         <message>
             <source>no other session</source>
             <comment>desk.beside.none</comment>
-            <translation type="unfinished" />
+            <translation>keine andere Sitzung</translation>
         </message>
         <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
-            <translation type="unfinished" />
+            <translation>▼ gefallen</translation>
         </message>
         <message>
             <source>{text}; {count} left out</source>
             <comment>desk.change.left_out</comment>
-            <translation type="unfinished" />
+            <translation>{text}; {count} ausgelassen</translation>
         </message>
         <message>
             <source>no change beyond ±{least}</source>
             <comment>desk.change.no_change</comment>
-            <translation type="unfinished" />
+            <translation>keine Änderung über ±{least}</translation>
         </message>
         <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
-            <translation type="unfinished" />
+            <translation>▲ gestiegen</translation>
         </message>
         <message>
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
-            <translation type="unfinished" />
+            <translation>zu wenige zum Vergleichen</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
             <comment>desk.change.unlike</comment>
-            <translation type="unfinished" />
+            <translation>nicht vergleichbar: andere Grenzen</translation>
         </message>
         <message>
             <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
             <comment>desk.chart</comment>
-            <translation type="unfinished" />
+            <translation>{measured} von {all} Sitzungen gemessen, davon {doubt} fraglich</translation>
         </message>
         <message>
             <source>Change</source>
             <comment>desk.col.change</comment>
-            <translation type="unfinished" />
+            <translation>Änderung</translation>
         </message>
         <message>
             <source>Figure</source>
             <comment>desk.col.figure</comment>
-            <translation type="unfinished" />
+            <translation>Messwert</translation>
         </message>
         <message>
             <source>At first</source>
             <comment>desk.col.first</comment>
-            <translation type="unfinished" />
+            <translation>Anfangs</translation>
         </message>
         <message>
             <source>Lately</source>
             <comment>desk.col.last</comment>
-            <translation type="unfinished" />
+            <translation>Zuletzt</translation>
         </message>
         <message>
             <source>All sessions</source>
             <comment>desk.col.trend</comment>
-            <translation type="unfinished" />
+            <translation>Alle Sitzungen</translation>
         </message>
         <message>
             <source>Condition: {text}</source>
             <comment>desk.condition</comment>
-            <translation type="unfinished" />
+            <translation>Bedingung: {text}</translation>
         </message>
         <message>
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
-            <translation type="unfinished" />
+            <translation>Das Üben ist bis {day} gezählt.</translation>
         </message>
         <message>
             <source>{before} → {after}</source>
             <comment>desk.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>{before} → {after}</translation>
         </message>
         <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
-            <translation type="unfinished" />
+            <translation>! {what}, {length} s</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
             <comment>desk.failed</comment>
-            <translation type="unfinished" />
+            <translation>Nicht gelesen: {why}</translation>
         </message>
         <message>
             <source>{name}: {value}</source>
             <comment>desk.figure</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {value}</translation>
         </message>
         <message>
             <source>Figures</source>
             <comment>desk.figures</comment>
-            <translation type="unfinished" />
+            <translation>Messwerte</translation>
         </message>
         <message>
             <source>All exercises</source>
             <comment>desk.filter.all</comment>
-            <translation type="unfinished" />
+            <translation>Alle Übungen</translation>
         </message>
         <message>
             <source>Changes only</source>
             <comment>desk.filter.changed</comment>
-            <translation type="unfinished" />
+            <translation>Nur Änderungen</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.filter.exercise</comment>
-            <translation type="unfinished" />
+            <translation>Übung</translation>
         </message>
         <message>
             <source>From</source>
             <comment>desk.filter.from</comment>
-            <translation type="unfinished" />
+            <translation>Von</translation>
         </message>
         <message>
             <source>Show all</source>
             <comment>desk.filter.reset</comment>
-            <translation type="unfinished" />
+            <translation>Alles zeigen</translation>
         </message>
         <message>
             <source>to</source>
             <comment>desk.filter.to</comment>
-            <translation type="unfinished" />
+            <translation>bis</translation>
         </message>
         <message>
             <source>First</source>
             <comment>desk.first</comment>
-            <translation type="unfinished" />
+            <translation>Zuerst</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
             <comment>desk.flag</comment>
-            <translation type="unfinished" />
+            <translation>Fraglich: {why}</translation>
         </message>
         <message>
             <source>{folder}</source>
             <comment>desk.folder</comment>
-            <translation type="unfinished" />
+            <translation>{folder}</translation>
         </message>
         <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Weiterlesen</translation>
         </message>
         <message>
             <source>{value}?</source>
             <comment>desk.in_doubt</comment>
-            <translation type="unfinished" />
+            <translation>{value}?</translation>
         </message>
         <message>
             <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation type="unfinished" />
+            <translation>● gemessen   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
         </message>
         <message>
             <source>last {day}</source>
             <comment>desk.last</comment>
-            <translation type="unfinished" />
+            <translation>zuletzt {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
             <comment>desk.line.eye</comment>
-            <translation type="unfinished" />
+            <translation>Augen im Kopf</translation>
         </message>
         <message>
             <source>neck forward</source>
             <comment>desk.line.fore_aft</comment>
-            <translation type="unfinished" />
+            <translation>Hals nach vorn</translation>
         </message>
         <message>
             <source>gaze</source>
             <comment>desk.line.gaze</comment>
-            <translation type="unfinished" />
+            <translation>Blick</translation>
         </message>
         <message>
             <source>head</source>
             <comment>desk.line.head</comment>
-            <translation type="unfinished" />
+            <translation>Kopf</translation>
         </message>
         <message>
             <source>neck height</source>
             <comment>desk.line.height</comment>
-            <translation type="unfinished" />
+            <translation>Höhe des Halses</translation>
         </message>
         <message>
             <source>{line} not measured</source>
             <comment>desk.line.none</comment>
-            <translation type="unfinished" />
+            <translation>{line} nicht gemessen</translation>
         </message>
         <message>
             <source>neck sideways</source>
             <comment>desk.line.sideways</comment>
-            <translation type="unfinished" />
+            <translation>Hals seitwärts</translation>
         </message>
         <message>
             <source>target</source>
             <comment>desk.line.target</comment>
-            <translation type="unfinished" />
+            <translation>Ziel</translation>
         </message>
         <message>
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
-            <translation type="unfinished" />
+            <translation>{line} {value}</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
             <comment>desk.loading</comment>
-            <translation type="unfinished" />
+            <translation>Die Sitzung wird gelesen ...</translation>
         </message>
         <message>
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
-            <translation type="unfinished" />
+            <translation>Der Ordner wird durchgesehen ...</translation>
         </message>
         <message>
             <source>and {count} more</source>
             <comment>desk.more</comment>
-            <translation type="unfinished" />
+            <translation>und {count} weitere</translation>
         </message>
         <message>
             <source>no plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation type="unfinished" />
+            <translation>kein Plan vorhanden</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
             <comment>desk.no_samples</comment>
-            <translation type="unfinished" />
+            <translation>dieser Ordner hat nur die Zusammenfassung</translation>
         </message>
         <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
-            <translation type="unfinished" />
+            <translation>Die Messdaten dieser Sitzung liegen nicht im Ordner: {why}</translation>
         </message>
         <message>
             <source>There are no sessions in this folder yet.</source>
             <comment>desk.nobody</comment>
-            <translation type="unfinished" />
+            <translation>In diesem Ordner sind noch keine Sitzungen.</translation>
         </message>
         <message>
             <source>not asked</source>
             <comment>desk.not_asked</comment>
-            <translation type="unfinished" />
+            <translation>nicht gefragt</translation>
         </message>
         <message>
             <source>{author}, {day}: {text}</source>
             <comment>desk.note</comment>
-            <translation type="unfinished" />
+            <translation>{author}, {day}: {text}</translation>
         </message>
         <message>
             <source>Add note</source>
             <comment>desk.note.add</comment>
-            <translation type="unfinished" />
+            <translation>Notiz hinzufügen</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>desk.note.failed</comment>
-            <translation type="unfinished" />
+            <translation>Nicht gespeichert: {why}</translation>
         </message>
         <message>
             <source>repetition {number} is not valid {text}</source>
             <comment>desk.note.invalid</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholung {number} ist ungültig {text}</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
             <comment>desk.note.kept</comment>
-            <translation type="unfinished" />
+            <translation>Notizen stehen neben den Messwerten, die sich nie ändern.</translation>
         </message>
         <message>
             <source>Mark repetition not valid</source>
             <comment>desk.note.mark</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholung als ungültig markieren</translation>
         </message>
         <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
-            <translation type="unfinished" />
+            <translation>Noch keine Notizen.</translation>
         </message>
         <message>
             <source>A note on this session</source>
             <comment>desk.note.text</comment>
-            <translation type="unfinished" />
+            <translation>Eine Notiz zu dieser Sitzung</translation>
         </message>
         <message>
             <source>Undo my last note</source>
             <comment>desk.note.undo</comment>
-            <translation type="unfinished" />
+            <translation>Meine letzte Notiz zurücknehmen</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.notes</comment>
-            <translation type="unfinished" />
+            <translation>Notizen</translation>
         </message>
         <message>
             <source>{count}</source>
             <comment>desk.notes_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}</translation>
         </message>
         <message>
             <source>nothing practised</source>
             <comment>desk.nothing_done</comment>
-            <translation type="unfinished" />
+            <translation>nichts geübt</translation>
         </message>
         <message>
             <source>Nothing that needs a look first</source>
             <comment>desk.nothing_first</comment>
-            <translation type="unfinished" />
+            <translation>Nichts, was zuerst einen Blick braucht</translation>
         </message>
         <message>
             <source>Another folder</source>
             <comment>desk.open</comment>
-            <translation type="unfinished" />
+            <translation>Anderer Ordner</translation>
         </message>
         <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
-            <translation type="unfinished" />
+            <translation>Personen, Dringendes zuerst</translation>
         </message>
         <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
-            <translation type="unfinished" />
+            <translation>Üben</translation>
         </message>
         <message>
             <source>{people} people, {sessions} sessions</source>
             <comment>desk.read</comment>
-            <translation type="unfinished" />
+            <translation>Personen: {people}, Sitzungen: {sessions}</translation>
         </message>
         <message>
             <source>Reading {done} of {of} files ...</source>
             <comment>desk.reading</comment>
-            <translation type="unfinished" />
+            <translation>{done} von {of} Dateien gelesen ...</translation>
         </message>
         <message>
             <source>repetition {number}</source>
             <comment>desk.rep</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholung {number}</translation>
         </message>
         <message>
             <source>{what} (marked not valid)</source>
             <comment>desk.rep.invalid</comment>
-            <translation type="unfinished" />
+            <translation>{what} (als ungültig markiert)</translation>
         </message>
         <message>
             <source>{side} {value}</source>
             <comment>desk.rep.turn</comment>
-            <translation type="unfinished" />
+            <translation>{side} {value}</translation>
         </message>
         <message>
             <source>Dizziness</source>
             <comment>desk.scol.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>Schwindel</translation>
         </message>
         <message>
             <source>Exercises</source>
             <comment>desk.scol.done</comment>
-            <translation type="unfinished" />
+            <translation>Übungen</translation>
         </message>
         <message>
             <source>In doubt</source>
             <comment>desk.scol.doubt</comment>
-            <translation type="unfinished" />
+            <translation>Fraglich</translation>
         </message>
         <message>
             <source>How it ended</source>
             <comment>desk.scol.ended</comment>
-            <translation type="unfinished" />
+            <translation>Wie sie endete</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.scol.notes</comment>
-            <translation type="unfinished" />
+            <translation>Notizen</translation>
         </message>
         <message>
             <source>When</source>
             <comment>desk.scol.when</comment>
-            <translation type="unfinished" />
+            <translation>Wann</translation>
         </message>
         <message>
             <source>{person}, {day}</source>
             <comment>desk.session</comment>
-            <translation type="unfinished" />
+            <translation>{person}, {day}</translation>
         </message>
         <message>
             <source>Sessions</source>
             <comment>desk.sessions</comment>
-            <translation type="unfinished" />
+            <translation>Sitzungen</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.set</comment>
-            <translation type="unfinished" />
+            <translation>Übung</translation>
         </message>
         <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation type="unfinished" />
+            <translation>{share} % der vorgesehenen Übungszeiten</translation>
         </message>
         <message>
             <source>Open session</source>
             <comment>desk.show</comment>
-            <translation type="unfinished" />
+            <translation>Sitzung öffnen</translation>
         </message>
         <message>
             <source>Open the session of {day}</source>
             <comment>desk.show_name</comment>
-            <translation type="unfinished" />
+            <translation>Die Sitzung vom {day} öffnen</translation>
         </message>
         <message>
             <source>affected side: both</source>
             <comment>desk.side.both</comment>
-            <translation type="unfinished" />
+            <translation>betroffene Seite: beide</translation>
         </message>
         <message>
             <source>affected side: left</source>
             <comment>desk.side.left</comment>
-            <translation type="unfinished" />
+            <translation>betroffene Seite: links</translation>
         </message>
         <message>
             <source>affected side: right</source>
             <comment>desk.side.right</comment>
-            <translation type="unfinished" />
+            <translation>betroffene Seite: rechts</translation>
         </message>
         <message>
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
-            <translation type="unfinished" />
+            <translation>betroffene Seite nicht bekannt</translation>
         </message>
         <message>
             <source>Stop reading</source>
             <comment>desk.stop</comment>
-            <translation type="unfinished" />
+            <translation>Lesen anhalten</translation>
         </message>
         <message>
             <source>Stopped: only a part of the folder was read ({count} sessions).</source>
             <comment>desk.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Angehalten: Nur ein Teil des Ordners wurde gelesen (Sitzungen: {count}).</translation>
         </message>
         <message>
             <source>Bouts a day. {text}</source>
             <comment>desk.strip</comment>
-            <translation type="unfinished" />
+            <translation>Übungszeiten pro Tag. {text}</translation>
         </message>
         <message>
             <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation type="unfinished" />
+            <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = nur berichtet, leer = vorgesehen, nicht gemacht</translation>
         </message>
         <message>
             <source>Then</source>
             <comment>desk.then</comment>
-            <translation type="unfinished" />
+            <translation>Dann</translation>
         </message>
         <message>
             <source>Review</source>
             <comment>desk.title</comment>
-            <translation type="unfinished" />
+            <translation>Durchsicht</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
-            <translation type="unfinished" />
+            <translation>Kopf, Blick und Ziel über die Zeit</translation>
         </message>
         <message>
             <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
             <comment>desk.trace.how</comment>
-            <translation type="unfinished" />
+            <translation>← → Zeiger, mit Umschalt eine Sekunde; + − Vergrößerung; Bild-Tasten bewegen; Pos1 zeigt die ganze Übung</translation>
         </message>
         <message>
             <source>Trends</source>
             <comment>desk.trends</comment>
-            <translation type="unfinished" />
+            <translation>Verlauf</translation>
         </message>
         <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
-            <translation type="unfinished" />
+            <translation>Nicht lesbare Dateien: {count}</translation>
         </message>
         <message>
             <source>Files that could not be read, and why</source>
             <comment>desk.unread.name</comment>
-            <translation type="unfinished" />
+            <translation>Dateien, die nicht lesbar waren, und warum</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
             <comment>desk.unread.row</comment>
-            <translation type="unfinished" />
+            <translation>{path}: {why}</translation>
         </message>
         <message>
             <source>Repetitions, events</source>
             <comment>desk.what</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholungen, Ereignisse</translation>
         </message>
         <message>
             <source>Whole session</source>
             <comment>desk.whole</comment>
-            <translation type="unfinished" />
+            <translation>Ganze Sitzung</translation>
         </message>
         <message>
             <source>Zoom in</source>
             <comment>desk.zoom_in</comment>
-            <translation type="unfinished" />
+            <translation>Vergrößern</translation>
         </message>
         <message>
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
-            <translation type="unfinished" />
+            <translation>Verkleinern</translation>
         </message>
         <message>
             <source>chin down</source>
             <comment>event.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>Kinn unten</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>event.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>Augen geschlossen</translation>
         </message>
         <message>
             <source>eyes stayed behind</source>
             <comment>event.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>Augen blieben zurück</translation>
         </message>
         <message>
             <source>eyes opened</source>
             <comment>event.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>Augen geöffnet</translation>
         </message>
         <message>
             <source>eyes left the target</source>
             <comment>event.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>Augen nicht auf dem Ziel</translation>
         </message>
         <message>
             <source>eyes stopped short</source>
             <comment>event.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>Augen blieben vor dem Ziel stehen</translation>
         </message>
         <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>Kopf mitbewegt</translation>
         </message>
         <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>nicht im Bild</translation>
         </message>
         <message>
             <source>not measured for a while</source>
             <comment>event.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>eine Zeit lang nicht gemessen</translation>
         </message>
         <message>
             <source>not all the way up</source>
             <comment>event.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>nicht ganz aufgerichtet</translation>
         </message>
         <message>
             <source>once</source>
             <comment>event.once</comment>
-            <translation type="unfinished" />
+            <translation>einmal</translation>
         </message>
         <message>
             <source>{code}</source>
             <comment>event.other</comment>
-            <translation type="unfinished" />
+            <translation>{code}</translation>
         </message>
         <message>
             <source>a sudden drop of the head</source>
             <comment>event.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>ein plötzliches Absinken des Kopfes</translation>
         </message>
         <message>
             <source>throws below the eyes</source>
             <comment>event.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>Würfe unter Augenhöhe</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>event.times</comment>
-            <translation type="unfinished" />
+            <translation>{count}-mal</translation>
         </message>
         <message>
             <source>faster than the beat</source>
             <comment>event.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>schneller als der Takt</translation>
         </message>
         <message>
             <source>turns larger than asked</source>
             <comment>event.too_large</comment>
-            <translation type="unfinished" />
+            <translation>Drehungen größer als vorgegeben</translation>
         </message>
         <message>
             <source>slower than the beat</source>
             <comment>event.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>langsamer als der Takt</translation>
         </message>
         <message>
             <source>turns a little small</source>
             <comment>event.too_small</comment>
-            <translation type="unfinished" />
+            <translation>Drehungen etwas klein</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
             <comment>exercise.ankle-sway</comment>
-            <translation type="unfinished" />
+            <translation>Von den Zehen zu den Fersen</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
             <comment>exercise.ankle-sway.how</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie aufrecht. Neigen Sie sich langsam zu den Zehen, dann zu den Fersen. Bewegen Sie die Fußgelenke, nicht die Hüfte. Schauen Sie geradeaus.</translation>
         </message>
         <message>
             <source>Stands for half a minute</source>
             <comment>exercise.chair-stands-30-s</comment>
-            <translation type="unfinished" />
+            <translation>Eine halbe Minute aufstehen</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
             <comment>exercise.chair-stands-30-s.how</comment>
-            <translation type="unfinished" />
+            <translation>Kreuzen Sie die Arme. Stehen Sie auf und setzen Sie sich wieder, so oft es sicher geht, bis Sie das Ende hören.</translation>
         </message>
         <message>
             <source>Five stands from a chair</source>
             <comment>exercise.chair-stands-five</comment>
-            <translation type="unfinished" />
+            <translation>Fünfmal vom Stuhl aufstehen</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation type="unfinished" />
+            <translation>Kreuzen Sie die Arme. Stehen Sie fünfmal auf und setzen Sie sich wieder, so schnell es sicher geht.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
             <comment>exercise.eyes-side-to-side</comment>
-            <translation type="unfinished" />
+            <translation>Augen hin und her, Kopf still</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-side-to-side.how</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Eyes first, then head</source>
             <comment>exercise.eyes-then-head</comment>
-            <translation type="unfinished" />
+            <translation>Erst die Augen, dann der Kopf</translation>
         </message>
         <message>
             <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
             <comment>exercise.eyes-then-head.how</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie mit den Augen zu einer Marke. Drehen Sie dann den Kopf dorthin. Schauen Sie nun zur anderen Marke und drehen Sie sich wieder.</translation>
         </message>
         <message>
             <source>Move your eyes up and down, head still</source>
             <comment>exercise.eyes-up-down</comment>
-            <translation type="unfinished" />
+            <translation>Augen auf und ab, Kopf still</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
             <comment>exercise.floor-reach</comment>
-            <translation type="unfinished" />
+            <translation>Vom Boden aufheben</translation>
         </message>
         <message>
             <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation type="unfinished" />
+            <translation>Bücken Sie sich und legen Sie etwas Kleines auf den Boden. Richten Sie sich ganz auf. Bücken Sie sich und heben Sie es auf. Richten Sie sich ganz auf. Ihre Augen bleiben darauf. Zehnmal mit dem einen Arm, dann zehnmal mit dem anderen.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
             <comment>exercise.follow-slowly</comment>
-            <translation type="unfinished" />
+            <translation>Dem Ziel mit den Augen folgen</translation>
         </message>
         <message>
             <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
             <comment>exercise.follow-slowly.how</comment>
-            <translation type="unfinished" />
+            <translation>Das Ziel bewegt sich langsam. Ihre Augen gehen mit. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Toss from hand to hand</source>
             <comment>exercise.hand-toss</comment>
-            <translation type="unfinished" />
+            <translation>Von Hand zu Hand werfen</translation>
         </message>
         <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation type="unfinished" />
+            <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen. Sitzen Sie so weit hinten, dass beide Hände im Bild bleiben.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
             <comment>exercise.head-tilts</comment>
-            <translation type="unfinished" />
+            <translation>Den Kopf neigen</translation>
         </message>
         <message>
             <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
             <comment>exercise.head-tilts.how</comment>
-            <translation type="unfinished" />
+            <translation>Neigen Sie das Ohr zur rechten Schulter, dann zur linken. Langsam. Schauen Sie geradeaus.</translation>
         </message>
         <message>
             <source>Look past a moving scene</source>
             <comment>exercise.moving-background</comment>
-            <translation type="unfinished" />
+            <translation>An bewegten Bildern vorbeischauen</translation>
         </message>
         <message>
             <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie auf eine ruhige Marke, während sich das Bild dahinter langsam bewegt. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
             <comment>exercise.near-far</comment>
-            <translation type="unfinished" />
+            <translation>Fingerspitze nah und fern</translation>
         </message>
         <message>
             <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie einen Finger hoch, knapp unter der Kamera. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
             <comment>exercise.near-hold</comment>
-            <translation type="unfinished" />
+            <translation>Augen auf der nahen Fingerspitze halten</translation>
         </message>
         <message>
             <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
             <comment>exercise.near-hold.how</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie einen Finger dort hoch, wo Sie gerade nur eine Spitze sehen. Ihre Augen bleiben darauf. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Nod, eyes on the target</source>
             <comment>exercise.nods-on-target</comment>
-            <translation type="unfinished" />
+            <translation>Nicken, Augen auf dem Ziel</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
             <comment>exercise.nods-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Nicken Sie auf und ab, eine Bewegung pro Taktschlag. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Nod, head and eyes together</source>
             <comment>exercise.nods-together</comment>
-            <translation type="unfinished" />
+            <translation>Nicken, Kopf und Augen zusammen</translation>
         </message>
         <message>
             <source>Look up with head and eyes, then look down. Move once a beat.</source>
             <comment>exercise.nods-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie mit Kopf und Augen nach oben, dann nach unten. Eine Bewegung pro Taktschlag.</translation>
         </message>
         <message>
             <source>Nod while the target moves</source>
             <comment>exercise.nods-x2</comment>
-            <translation type="unfinished" />
+            <translation>Nicken, und das Ziel bewegt sich</translation>
         </message>
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
             <comment>exercise.partner-turns</comment>
-            <translation type="unfinished" />
+            <translation>Zu zweit drehen</translation>
         </message>
         <message>
             <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
             <comment>exercise.partner-turns.how</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie sich zur einen Seite und nehmen Sie der anderen Person den Ball ab. Drehen Sie sich zur anderen Seite und geben Sie ihn zurück.</translation>
         </message>
         <message>
             <source>Turn with your eyes shut</source>
             <comment>exercise.remembered-target</comment>
-            <translation type="unfinished" />
+            <translation>Drehen mit geschlossenen Augen</translation>
         </message>
         <message>
             <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
             <comment>exercise.remembered-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie auf das Ziel. Schließen Sie die Augen und drehen Sie den Kopf. Lassen Sie die Augen dort, wo das Ziel war. Öffnen Sie sie und sehen Sie, ob es stimmt.</translation>
         </message>
         <message>
             <source>Roll your shoulders back</source>
             <comment>exercise.shoulders-back</comment>
-            <translation type="unfinished" />
+            <translation>Schultern nach hinten kreisen</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-back.how</comment>
-            <translation type="unfinished" />
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach hinten und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade. Beide Schultern bleiben im Bild.</translation>
         </message>
         <message>
             <source>Roll your shoulders forward</source>
             <comment>exercise.shoulders-forward</comment>
-            <translation type="unfinished" />
+            <translation>Schultern nach vorn kreisen</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-forward.how</comment>
-            <translation type="unfinished" />
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach vorn und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade. Beide Schultern bleiben im Bild.</translation>
         </message>
         <message>
             <source>Stand up and sit down</source>
             <comment>exercise.sit-to-stand</comment>
-            <translation type="unfinished" />
+            <translation>Aufstehen und hinsetzen</translation>
         </message>
         <message>
             <source>Stand up from your chair, then sit down again. You may use your hands.</source>
             <comment>exercise.sit-to-stand.how</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie vom Stuhl auf und setzen Sie sich wieder hin. Sie dürfen die Hände benutzen.</translation>
         </message>
         <message>
             <source>Up and down the stairs</source>
             <comment>exercise.stairs</comment>
-            <translation type="unfinished" />
+            <translation>Treppauf und treppab</translation>
         </message>
         <message>
             <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
             <comment>exercise.stairs.how</comment>
-            <translation type="unfinished" />
+            <translation>Gehen Sie eine Stufe hinauf und wieder hinunter. Halten Sie sich am Geländer fest. Ihre Hilfsperson bleibt dicht bei Ihnen. Zählen Sie selbst.</translation>
         </message>
         <message>
             <source>Stand in the corner</source>
             <comment>exercise.stand</comment>
-            <translation type="unfinished" />
+            <translation>In der Ecke stehen</translation>
         </message>
         <message>
             <source>Stand and turn your head</source>
             <comment>exercise.stand-head-shake</comment>
-            <translation type="unfinished" />
+            <translation>Stehen und den Kopf drehen</translation>
         </message>
         <message>
             <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie auf der weichen Matte, die Füße so breit wie Ihre Hüfte. Drehen Sie den Kopf im Takt von Seite zu Seite.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
             <comment>exercise.stand-one-leg</comment>
-            <translation type="unfinished" />
+            <translation>Auf einem Bein stehen</translation>
         </message>
         <message>
             <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation type="unfinished" />
+            <translation>Heben Sie einen Fuß etwas an. Stehen Sie still und schauen Sie auf die Marke an der Wand. Wechseln Sie dann das Bein.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
             <comment>exercise.stand-tandem</comment>
-            <translation type="unfinished" />
+            <translation>Stehen, Ferse vor Zehen</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation type="unfinished" />
+            <translation>Setzen Sie einen Fuß genau vor den anderen. Stehen Sie still und schauen Sie auf die Marke an der Wand.</translation>
         </message>
         <message>
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
             <comment>exercise.stand.how</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Schauen Sie auf die Marke an der Wand.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
             <comment>exercise.thumb-together</comment>
-            <translation type="unfinished" />
+            <translation>Dem Daumen folgen, auch mit dem Kopf</translation>
         </message>
         <message>
             <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
             <comment>exercise.thumb-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie den Daumen vor sich. Bewegen Sie ihn von Seite zu Seite. Kopf und Augen gehen mit.</translation>
         </message>
         <message>
             <source>Turn your head, eyes on the target</source>
             <comment>exercise.turns-on-target</comment>
-            <translation type="unfinished" />
+            <translation>Kopf drehen, Augen auf dem Ziel</translation>
         </message>
         <message>
             <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
             <comment>exercise.turns-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie den Kopf von Seite zu Seite, eine Drehung pro Taktschlag. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Turn head and eyes together</source>
             <comment>exercise.turns-together</comment>
-            <translation type="unfinished" />
+            <translation>Kopf und Augen zusammen drehen</translation>
         </message>
         <message>
             <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
             <comment>exercise.turns-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Schauen Sie mit Kopf und Augen nach rechts, dann nach links. Eine Bewegung pro Taktschlag.</translation>
         </message>
         <message>
             <source>Head and target move apart</source>
             <comment>exercise.turns-x2</comment>
-            <translation type="unfinished" />
+            <translation>Kopf und Ziel gehen auseinander</translation>
         </message>
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
             <comment>exercise.walk</comment>
-            <translation type="unfinished" />
+            <translation>Zehn Schritte hin und zurück</translation>
         </message>
         <message>
             <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
-            <translation type="unfinished" />
+            <translation>Gehen Sie zehn Schritte vorwärts, dann zehn Schritte rückwärts. Ihre Hilfsperson geht mit. Zählen Sie Ihre Schritte selbst.</translation>
         </message>
         <message>
             <source>Shift from foot to foot</source>
             <comment>exercise.weight-shift</comment>
-            <translation type="unfinished" />
+            <translation>Von Fuß zu Fuß</translation>
         </message>
         <message>
             <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie auf der weichen Matte. Verlagern Sie Ihr Gewicht auf den einen Fuß, dann auf den anderen. Langsam.</translation>
         </message>
         <message>
             <source>Both</source>
             <comment>eyes.both</comment>
-            <translation type="unfinished" />
+            <translation>Beide</translation>
         </message>
         <message>
             <source>My left</source>
             <comment>eyes.left</comment>
-            <translation type="unfinished" />
+            <translation>Mein linkes</translation>
         </message>
         <message>
             <source>My right</source>
             <comment>eyes.right</comment>
-            <translation type="unfinished" />
+            <translation>Mein rechtes</translation>
         </message>
         <message>
             <source>Which eye shall be watched?</source>
             <comment>eyes.title</comment>
-            <translation type="unfinished" />
+            <translation>Welches Auge soll beobachtet werden?</translation>
         </message>
         <message>
             <source>until it begins</source>
             <comment>far.begins</comment>
-            <translation type="unfinished" />
+            <translation>bis zum Beginn</translation>
         </message>
         <message>
             <source>left</source>
             <comment>far.left</comment>
-            <translation type="unfinished" />
+            <translation>übrig</translation>
         </message>
         <message>
             <source>left, {count} done</source>
             <comment>far.left_done</comment>
-            <translation type="unfinished" />
+            <translation>übrig, {count} gemacht</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>far.of</comment>
-            <translation type="unfinished" />
+            <translation>von {goal}</translation>
         </message>
         <message>
             <source>so far</source>
             <comment>far.so_far</comment>
-            <translation type="unfinished" />
+            <translation>bisher</translation>
         </message>
         <message>
             <source>Target with repetition count</source>
             <comment>field.name</comment>
-            <translation type="unfinished" />
+            <translation>Ziel mit der Zahl der Wiederholungen</translation>
         </message>
         <message>
             <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
             <comment>field.text</comment>
-            <translation type="unfinished" />
+            <translation>{count} Wiederholungen. Links {left}, rechts {right}, {tempo} Taktschläge pro Minute.</translation>
         </message>
         <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
-            <translation type="unfinished" />
+            <translation>Bewegen (S)</translation>
         </message>
         <message>
             <source>Let the drawing move, key S</source>
             <comment>figure.go_name</comment>
-            <translation type="unfinished" />
+            <translation>Die Zeichnung bewegen, Taste S</translation>
         </message>
         <message>
             <source>Hold still (S)</source>
             <comment>figure.hold</comment>
-            <translation type="unfinished" />
+            <translation>Anhalten (S)</translation>
         </message>
         <message>
             <source>Hold the drawing still, key S</source>
             <comment>figure.hold_name</comment>
-            <translation type="unfinished" />
+            <translation>Die Zeichnung anhalten, Taste S</translation>
         </message>
         <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
-            <translation type="unfinished" />
+            <translation>Sie bewegt sich langsam, immer wieder von vorn.</translation>
         </message>
         <message>
             <source>Drawing: {what}</source>
             <comment>figure.name</comment>
-            <translation type="unfinished" />
+            <translation>Zeichnung: {what}</translation>
         </message>
         <message>
             <source>It does not move.</source>
             <comment>figure.still</comment>
-            <translation type="unfinished" />
+            <translation>Sie bewegt sich nicht.</translation>
         </message>
         <message>
             <source>From above</source>
             <comment>figure.view.above</comment>
-            <translation type="unfinished" />
+            <translation>Von oben</translation>
         </message>
         <message>
             <source>From the front</source>
             <comment>figure.view.body_front</comment>
-            <translation type="unfinished" />
+            <translation>Von vorn</translation>
         </message>
         <message>
             <source>As in a mirror</source>
             <comment>figure.view.front</comment>
-            <translation type="unfinished" />
+            <translation>Wie im Spiegel</translation>
         </message>
         <message>
             <source>From the side</source>
             <comment>figure.view.side</comment>
-            <translation type="unfinished" />
+            <translation>Von der Seite</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
-            <translation type="unfinished" />
+            <translation>Ihren Augen konnte die Kamera nicht gut genug folgen. Ihr Kopf wird gemessen, Ihr Blick nicht.</translation>
         </message>
         <message>
             <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
             <comment>finding.other</comment>
-            <translation type="unfinished" />
+            <translation>Die Einrichtung hat eine Schwäche ({key}). Die Zahlen können ungenau sein.</translation>
         </message>
         <message>
             <source>Repeat the set-up with more light if you can.</source>
             <comment>finding.repeat_hint</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholen Sie die Einrichtung mit mehr Licht, wenn Sie können.</translation>
         </message>
         <message>
             <source>What Turnpost does, and what it does not</source>
             <comment>first.about</comment>
-            <translation type="unfinished" />
+            <translation>Was Turnpost tut und was nicht</translation>
         </message>
         <message>
             <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
             <comment>first.about.does</comment>
-            <translation type="unfinished" />
+            <translation>Es schaut durch die Kamera auf Kopf und Augen, während Sie die Übungen machen, die Ihre Therapiepraxis Ihnen gegeben hat. Es zählt, gibt den Takt vor und sagt, wenn etwas nicht stimmt.</translation>
         </message>
         <message>
             <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
             <comment>first.about.not</comment>
-            <translation type="unfinished" />
+            <translation>Es stellt nicht fest, was Sie haben, und es wählt oder ändert Ihre Behandlung nicht. Es kann Sie nicht halten, und es ruft niemanden an.</translation>
         </message>
         <message>
             <source>At the end you get a summary that you can hand to your therapist.</source>
             <comment>first.about.saves</comment>
-            <translation type="unfinished" />
+            <translation>Am Ende bekommen Sie eine Zusammenfassung, die Sie Ihrer Therapiepraxis geben können.</translation>
         </message>
         <message>
             <source>One step back</source>
             <comment>first.before</comment>
-            <translation type="unfinished" />
+            <translation>Einen Schritt zurück</translation>
         </message>
         <message>
             <source>Camera, light and glasses</source>
             <comment>first.camera</comment>
-            <translation type="unfinished" />
+            <translation>Kamera, Licht und Brille</translation>
         </message>
         <message>
             <source>Finish</source>
             <comment>first.finish</comment>
-            <translation type="unfinished" />
+            <translation>Fertig</translation>
         </message>
         <message>
             <source>Skip the rest</source>
             <comment>first.leave</comment>
-            <translation type="unfinished" />
+            <translation>Rest überspringen</translation>
         </message>
         <message>
             <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
             <comment>first.leave_name</comment>
-            <translation type="unfinished" />
+            <translation>Den Rest überspringen; Sie finden die Schritte wieder unter „Kamera, Bildschirm, mehr“</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>first.next</comment>
-            <translation type="unfinished" />
+            <translation>Weiter</translation>
         </message>
         <message>
             <source>First steps</source>
             <comment>first.open</comment>
-            <translation type="unfinished" />
+            <translation>Erste Schritte</translation>
         </message>
         <message>
             <source>The first steps</source>
             <comment>first.overview</comment>
-            <translation type="unfinished" />
+            <translation>Die ersten Schritte</translation>
         </message>
         <message>
             <source>Take any of them again, in any order. Nothing you did is lost.</source>
             <comment>first.overview.how</comment>
-            <translation type="unfinished" />
+            <translation>Sie können jeden davon noch einmal machen, in jeder Reihenfolge. Nichts geht verloren.</translation>
         </message>
         <message>
             <source>What stays with you</source>
             <comment>first.privacy</comment>
-            <translation type="unfinished" />
+            <translation>Was bei Ihnen bleibt</translation>
         </message>
         <message>
             <source>At the top left you always see whether the camera is on.</source>
             <comment>first.privacy.mark</comment>
-            <translation type="unfinished" />
+            <translation>Oben links sehen Sie immer, ob die Kamera an ist.</translation>
         </message>
         <message>
             <source>Step {at} of {of}</source>
             <comment>first.progress</comment>
-            <translation type="unfinished" />
+            <translation>Schritt {at} von {of}</translation>
         </message>
         <message>
             <source>Your place for sitting</source>
             <comment>first.sitting</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Platz zum Sitzen</translation>
         </message>
         <message>
             <source>A firm chair with a back and no wheels, both feet on the floor.</source>
             <comment>first.sitting.chair</comment>
-            <translation type="unfinished" />
+            <translation>Ein fester Stuhl mit Lehne und ohne Rollen, beide Füße auf dem Boden.</translation>
         </message>
         <message>
             <source>A lamp or a window in front of you, not behind you.</source>
             <comment>first.sitting.light</comment>
-            <translation type="unfinished" />
+            <translation>Eine Lampe oder ein Fenster vor Ihnen, nicht hinter Ihnen.</translation>
         </message>
         <message>
             <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
             <comment>first.sitting.screen</comment>
-            <translation type="unfinished" />
+            <translation>Der Bildschirm gerade vor Ihnen, eine Armlänge weg, die Kamera etwa so hoch wie Ihre Augen. Ein paar Bücher unter dem Laptop helfen.</translation>
         </message>
         <message>
             <source>Sound and voice</source>
             <comment>first.sound</comment>
-            <translation type="unfinished" />
+            <translation>Ton und Stimme</translation>
         </message>
         <message>
             <source>Your place for standing</source>
             <comment>first.standing</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Platz zum Stehen</translation>
         </message>
         <message>
             <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
             <comment>first.standing.corner</comment>
-            <translation type="unfinished" />
+            <translation>Eine Zimmerecke hinter Ihnen. Ein schwerer Stuhl ohne Rollen vor Ihnen, so nah, dass Sie die Lehne greifen können.</translation>
         </message>
         <message>
             <source>Where your plan asks for a helper, never stand without one.</source>
             <comment>first.standing.helper</comment>
-            <translation type="unfinished" />
+            <translation>Wo Ihr Plan eine Hilfsperson verlangt, stehen Sie nie ohne sie.</translation>
         </message>
         <message>
             <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
             <comment>first.standing.laptop</comment>
-            <translation type="unfinished" />
+            <translation>Der Laptop auf etwas Hohem und Festem, außerhalb Ihrer Reichweite, das Kabel dort, wo niemand stolpert.</translation>
         </message>
         <message>
             <source>You need it only if your plan has exercises for standing.</source>
             <comment>first.standing.only</comment>
-            <translation type="unfinished" />
+            <translation>Sie brauchen ihn nur, wenn Ihr Plan Übungen im Stehen hat.</translation>
         </message>
         <message>
             <source>When to stop, and when to get help</source>
             <comment>first.stop</comment>
-            <translation type="unfinished" />
+            <translation>Wann Sie aufhören und wann Sie Hilfe holen</translation>
         </message>
         <message>
             <source>Can you read this with ease?</source>
             <comment>first.text</comment>
-            <translation type="unfinished" />
+            <translation>Können Sie das gut lesen?</translation>
         </message>
         <message>
             <source>Colours</source>
             <comment>first.text.colours</comment>
-            <translation type="unfinished" />
+            <translation>Farben</translation>
         </message>
         <message>
             <source>Dark</source>
             <comment>first.text.dark</comment>
-            <translation type="unfinished" />
+            <translation>Dunkel</translation>
         </message>
         <message>
             <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
             <comment>first.text.how</comment>
-            <translation type="unfinished" />
+            <translation>Setzen Sie sich so hin, wie Sie üben werden, und wählen Sie. Die Knöpfe oben rechts tun jederzeit dasselbe.</translation>
         </message>
         <message>
             <source>Language</source>
             <comment>first.text.language</comment>
-            <translation type="unfinished" />
+            <translation>Sprache</translation>
         </message>
         <message>
             <source>Light</source>
             <comment>first.text.light</comment>
-            <translation type="unfinished" />
+            <translation>Hell</translation>
         </message>
         <message>
             <source>Drawings of the exercises</source>
             <comment>first.text.motion</comment>
-            <translation type="unfinished" />
+            <translation>Zeichnungen der Übungen</translation>
         </message>
         <message>
             <source>Move slowly</source>
             <comment>first.text.moving</comment>
-            <translation type="unfinished" />
+            <translation>Langsam bewegt</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>first.text.percent</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Size of the text</source>
             <comment>first.text.size</comment>
-            <translation type="unfinished" />
+            <translation>Größe der Schrift</translation>
         </message>
         <message>
             <source>Hold still</source>
             <comment>first.text.still</comment>
-            <translation type="unfinished" />
+            <translation>Still</translation>
         </message>
         <message>
             <source>No clinician who speaks this language has checked these words yet.</source>
             <comment>first.text.unchecked</comment>
-            <translation type="unfinished" />
+            <translation>Noch keine Fachperson, die Deutsch spricht, hat diese Texte geprüft.</translation>
         </message>
         <message>
             <source>Half a minute to try it</source>
             <comment>first.try</comment>
-            <translation type="unfinished" />
+            <translation>Eine halbe Minute zum Ausprobieren</translation>
         </message>
         <message>
             <source>Try it now</source>
             <comment>first.try.begin</comment>
-            <translation type="unfinished" />
+            <translation>Jetzt ausprobieren</translation>
         </message>
         <message>
             <source>Leave it out if you were not told that you may turn your head.</source>
             <comment>first.try.care</comment>
-            <translation type="unfinished" />
+            <translation>Lassen Sie es weg, wenn man Ihnen nicht gesagt hat, dass Sie den Kopf drehen dürfen.</translation>
         </message>
         <message>
             <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
             <comment>first.try.how</comment>
-            <translation type="unfinished" />
+            <translation>Zuerst kommen ein paar Fragen zu heute. Dann lernt die Kamera Sie kennen, das dauert etwa eine Minute. Dann drehen Sie den Kopf eine halbe Minute lang sanft.</translation>
         </message>
         <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
-            <translation type="unfinished" />
+            <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
-            <translation type="unfinished" />
+            <translation>Ist etwas davon gerade neu?</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>gate.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück</translation>
         </message>
         <message>
             <source>You blacked out</source>
             <comment>gate.blackout</comment>
-            <translation type="unfinished" />
+            <translation>Sie waren ohnmächtig</translation>
         </message>
         <message>
             <source>You can't stand or walk</source>
             <comment>gate.cannot_stand</comment>
-            <translation type="unfinished" />
+            <translation>Sie können nicht stehen oder gehen</translation>
         </message>
         <message>
             <source>Pain in your chest</source>
             <comment>gate.chest_pain</comment>
-            <translation type="unfinished" />
+            <translation>Schmerzen in der Brust</translation>
         </message>
         <message>
             <source>Seeing two of a thing</source>
             <comment>gate.double_vision</comment>
-            <translation type="unfinished" />
+            <translation>Sie sehen doppelt</translation>
         </message>
         <message>
             <source>You had a fall</source>
             <comment>gate.fall</comment>
-            <translation type="unfinished" />
+            <translation>Sie sind gestürzt</translation>
         </message>
         <message>
             <source>You suddenly hear less</source>
             <comment>gate.hearing_loss</comment>
-            <translation type="unfinished" />
+            <translation>Sie hören plötzlich weniger</translation>
         </message>
         <message>
             <source>Mark what is new. If nothing is, press “None of these”.</source>
             <comment>gate.how</comment>
-            <translation type="unfinished" />
+            <translation>Kreuzen Sie an, was neu ist. Wenn nichts neu ist, drücken Sie „Nichts davon“.</translation>
         </message>
         <message>
             <source>Your neck hurts</source>
             <comment>gate.neck_pain</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Nacken schmerzt</translation>
         </message>
         <message>
             <source>None of these</source>
             <comment>gate.none</comment>
-            <translation type="unfinished" />
+            <translation>Nichts davon</translation>
         </message>
         <message>
             <source>Do not practise today. Call your therapist first.</source>
             <comment>gate.outcome.call_therapist</comment>
-            <translation type="unfinished" />
+            <translation>Üben Sie heute nicht. Rufen Sie zuerst Ihre Therapiepraxis an.</translation>
         </message>
         <message>
             <source>Call for emergency help now: {number}. Do not practise today.</source>
             <comment>gate.outcome.emergency</comment>
-            <translation type="unfinished" />
+            <translation>Rufen Sie jetzt den Notruf: {number}. Üben Sie heute nicht.</translation>
         </message>
         <message>
             <source>Call for emergency help now. Do not practise today.</source>
             <comment>gate.outcome.emergency_no_number</comment>
-            <translation type="unfinished" />
+            <translation>Rufen Sie jetzt den Notruf. Üben Sie heute nicht.</translation>
         </message>
         <message>
             <source>For now you practise sitting down.</source>
             <comment>gate.outcome.seated_only</comment>
-            <translation type="unfinished" />
+            <translation>Vorerst üben Sie im Sitzen.</translation>
         </message>
         <message>
             <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie sich fest und sitzen Sie still, bis es aufhört. Das ist alles für heute. Ihre Therapiepraxis sieht das als Erstes.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
             <comment>gate.positional_spin</comment>
-            <translation type="unfinished" />
+            <translation>Kurzer Drehschwindel beim Bücken, beim Hochschauen oder beim Neigen des Kopfes</translation>
         </message>
         <message>
             <source>A sudden bad headache</source>
             <comment>gate.severe_headache</comment>
-            <translation type="unfinished" />
+            <translation>Plötzliche starke Kopfschmerzen</translation>
         </message>
         <message>
             <source>Trouble with speech</source>
             <comment>gate.slurred_speech</comment>
-            <translation type="unfinished" />
+            <translation>Probleme beim Sprechen</translation>
         </message>
         <message>
             <source>Yes, what I marked</source>
             <comment>gate.some</comment>
-            <translation type="unfinished" />
+            <translation>Ja, das Angekreuzte</translation>
         </message>
         <message>
             <source>Your arm tingles</source>
             <comment>gate.tingling_arm</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Arm kribbelt</translation>
         </message>
         <message>
             <source>A dizzy spell not like the usual ones</source>
             <comment>gate.unlike_usual</comment>
-            <translation type="unfinished" />
+            <translation>Ein Schwindel, der anders ist als sonst</translation>
         </message>
         <message>
             <source>A weak or numb face, arm or leg</source>
             <comment>gate.weak_or_numb</comment>
-            <translation type="unfinished" />
+            <translation>Gesicht, Arm oder Bein ist schwach oder taub</translation>
         </message>
         <message>
             <source>None</source>
             <comment>glasses.none</comment>
-            <translation type="unfinished" />
+            <translation>Keine</translation>
         </message>
         <message>
             <source>One strength</source>
             <comment>glasses.single</comment>
-            <translation type="unfinished" />
+            <translation>Eine Stärke</translation>
         </message>
         <message>
             <source>Which glasses do you wear now?</source>
             <comment>glasses.title</comment>
-            <translation type="unfinished" />
+            <translation>Welche Brille tragen Sie jetzt?</translation>
         </message>
         <message>
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>Gleitsicht oder Bifokal</translation>
         </message>
         <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
-            <translation type="unfinished" />
+            <translation>Von Ecke zu Ecke</translation>
         </message>
         <message>
             <source>Top to bottom</source>
             <comment>lens.across.upright</comment>
-            <translation type="unfinished" />
+            <translation>Von oben bis unten</translation>
         </message>
         <message>
             <source>Angle</source>
             <comment>lens.angle</comment>
-            <translation type="unfinished" />
+            <translation>Winkel</translation>
         </message>
         <message>
             <source>{deg} degrees</source>
             <comment>lens.angle.deg</comment>
-            <translation type="unfinished" />
+            <translation>{deg} Grad</translation>
         </message>
         <message>
             <source>Distance to the camera</source>
             <comment>lens.distance</comment>
-            <translation type="unfinished" />
+            <translation>Abstand zur Kamera</translation>
         </message>
         <message>
             <source>{cm} cm</source>
             <comment>lens.distance.cm</comment>
-            <translation type="unfinished" />
+            <translation>{cm} cm</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>lens.distance.none</comment>
-            <translation type="unfinished" />
+            <translation>nicht gemessen</translation>
         </message>
         <message>
             <source>Done, and kept for this camera.</source>
             <comment>lens.done</comment>
-            <translation type="unfinished" />
+            <translation>Fertig, und für diese Kamera aufbewahrt.</translation>
         </message>
         <message>
             <source>Take the usual value</source>
             <comment>lens.forget</comment>
-            <translation type="unfinished" />
+            <translation>Den üblichen Wert nehmen</translation>
         </message>
         <message>
             <source>{views} of {wanted} views. {hint}</source>
             <comment>lens.going_on</comment>
-            <translation type="unfinished" />
+            <translation>{views} von {wanted} Ansichten. {hint}</translation>
         </message>
         <message>
             <source>I see it. Hold it still.</source>
             <comment>lens.hint.sheet_moving</comment>
-            <translation type="unfinished" />
+            <translation>Ich sehe es. Halten Sie es still.</translation>
         </message>
         <message>
             <source>Hold it up so that all four corners show.</source>
             <comment>lens.hint.sheet_none</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie es so hoch, dass alle vier Ecken zu sehen sind.</translation>
         </message>
         <message>
             <source>Good. Now tilt it another way.</source>
             <comment>lens.hint.sheet_same</comment>
-            <translation type="unfinished" />
+            <translation>Gut. Neigen Sie es jetzt anders.</translation>
         </message>
         <message>
             <source>Good. That view is taken.</source>
             <comment>lens.hint.sheet_taken</comment>
-            <translation type="unfinished" />
+            <translation>Gut. Diese Ansicht ist erfasst.</translation>
         </message>
         <message>
             <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
             <comment>lens.how.card</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie eine einfache Bankkarte am Rand, etwa eine Handlänge von der Kamera, vor etwas Dunklerem oder Hellerem. Decken Sie die Nummer ab, wenn Sie mögen: Kein Bild wird gespeichert. Neigen Sie die Karte zu jeder Seite, und halten Sie sie jedes Mal still.</translation>
         </message>
         <message>
             <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
             <comment>lens.how.paper</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie ein weißes Blatt flach an den Rändern vor etwas Dunklerem, etwa eine Armlänge von der Kamera. Neigen Sie es nach oben, nach unten und zu beiden Seiten, und halten Sie es jedes Mal still.</translation>
         </message>
         <message>
             <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
             <comment>lens.how.stated</comment>
-            <translation type="unfinished" />
+            <translation>Nehmen Sie den Winkel aus den Unterlagen der Kamera. Die meisten Hersteller geben ihn von Ecke zu Ecke an.</translation>
         </message>
         <message>
             <source>Keep this angle</source>
             <comment>lens.keep</comment>
-            <translation type="unfinished" />
+            <translation>Diesen Winkel behalten</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
             <comment>lens.known.card</comment>
-            <translation type="unfinished" />
+            <translation>Kamera: {deg} Grad von oben bis unten, mit einer Karte gemessen, plus oder minus {error}.</translation>
         </message>
         <message>
             <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
             <comment>lens.known.default</comment>
-            <translation type="unfinished" />
+            <translation>Kamera: nicht gemessen. Es gelten {deg} Grad, plus oder minus {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
             <comment>lens.known.paper</comment>
-            <translation type="unfinished" />
+            <translation>Kamera: {deg} Grad von oben bis unten, mit einem Blatt gemessen, plus oder minus {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
             <comment>lens.known.stated</comment>
-            <translation type="unfinished" />
+            <translation>Kamera: {deg} Grad von oben bis unten, wie eingegeben, plus oder minus {error}.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>lens.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>Es wurde keine Kamera gefunden.</translation>
         </message>
         <message>
             <source>Camera on, begin</source>
             <comment>lens.start</comment>
-            <translation type="unfinished" />
+            <translation>Kamera an, beginnen</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>lens.stop</comment>
-            <translation type="unfinished" />
+            <translation>Kamera aus</translation>
         </message>
         <message>
             <source>How wide does your camera see?</source>
             <comment>lens.title</comment>
-            <translation type="unfinished" />
+            <translation>Wie viel sieht Ihre Kamera?</translation>
         </message>
         <message>
             <source>What do you measure with?</source>
             <comment>lens.with</comment>
-            <translation type="unfinished" />
+            <translation>Womit messen Sie?</translation>
         </message>
         <message>
             <source>A bank card</source>
             <comment>lens.with.card</comment>
-            <translation type="unfinished" />
+            <translation>Eine Bankkarte</translation>
         </message>
         <message>
             <source>A sheet of A4 paper</source>
             <comment>lens.with.paper</comment>
-            <translation type="unfinished" />
+            <translation>Ein Blatt Papier (A4)</translation>
         </message>
         <message>
             <source>I know the figure</source>
             <comment>lens.with.stated</comment>
-            <translation type="unfinished" />
+            <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
-            <translation type="unfinished" />
+            <translation>Richten Sie die Nase geradeaus und halten Sie still. Ein Ton sagt, wann es weitergeht.</translation>
         </message>
         <message>
             <source>Back to the exercises</source>
             <comment>mark.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück zu den Übungen</translation>
         </message>
         <message>
             <source>Turn slowly back to straight ahead and hold it until the sound.</source>
             <comment>mark.back_ahead</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie sich langsam wieder geradeaus und halten Sie das bis zum Ton.</translation>
         </message>
         <message>
             <source>Begin the check</source>
             <comment>mark.begin</comment>
-            <translation type="unfinished" />
+            <translation>Prüfung beginnen</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>
             <comment>mark.distance</comment>
-            <translation type="unfinished" />
+            <translation>Von Ihren Augen zur Wand</translation>
         </message>
         <message>
             <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
             <comment>mark.found</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera maß {measured} Grad, das Maßband sagt {expected}. Beides kommt in Ihre Ergebnisse.</translation>
         </message>
         <message>
             <source>Your head was not held still long enough at the mark. Try again if you like.</source>
             <comment>mark.gave_up</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Kopf war an der Marke nicht lange genug still. Versuchen Sie es noch einmal, wenn Sie mögen.</translation>
         </message>
         <message>
             <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
             <comment>mark.how</comment>
-            <translation type="unfinished" />
+            <translation>Kleben Sie eine Marke vor sich an die Wand, so hoch wie Ihre Augen und etwas zur Seite. Messen Sie mit einem Maßband von Ihren Augen gerade zur Wand, und von dort an der Wand entlang bis zur Marke. Sie können das weglassen.</translation>
         </message>
         <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie sich langsam, bis die Nase auf die Marke zeigt. Halten Sie das bis zum Ton.</translation>
         </message>
         <message>
             <source>Along the wall to the mark</source>
             <comment>mark.offset</comment>
-            <translation type="unfinished" />
+            <translation>An der Wand entlang zur Marke</translation>
         </message>
         <message>
             <source>Check the measuring</source>
             <comment>mark.open</comment>
-            <translation type="unfinished" />
+            <translation>Das Messen prüfen</translation>
         </message>
         <message>
             <source>This can't be used: {why}.</source>
             <comment>mark.refused</comment>
-            <translation type="unfinished" />
+            <translation>Das lässt sich nicht verwenden: {why}.</translation>
         </message>
         <message>
             <source>Side of the mark</source>
             <comment>mark.side</comment>
-            <translation type="unfinished" />
+            <translation>Seite der Marke</translation>
         </message>
         <message>
             <source>To my left</source>
             <comment>mark.side.left</comment>
-            <translation type="unfinished" />
+            <translation>Links von mir</translation>
         </message>
         <message>
             <source>To my right</source>
             <comment>mark.side.right</comment>
-            <translation type="unfinished" />
+            <translation>Rechts von mir</translation>
         </message>
         <message>
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
-            <translation type="unfinished" />
+            <translation>Wird Ihr Kopf richtig gemessen?</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>
         </message>
         <message>
             <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation type="unfinished" />
+            <translation>Sie haben aufgehört, weil Ihnen unwohl war. Das war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist will see how it went.</source>
             <comment>over.symptom_rule</comment>
-            <translation type="unfinished" />
+            <translation>Ruhen Sie jetzt aus. Ihre Therapiepraxis sieht, wie es ging.</translation>
         </message>
         <message>
             <source>That is all for today</source>
             <comment>over.title</comment>
-            <translation type="unfinished" />
+            <translation>Das ist alles für heute</translation>
         </message>
         <message>
             <source>Show what I did</source>
             <comment>over.to_summary</comment>
-            <translation type="unfinished" />
+            <translation>Zeigen, was ich gemacht habe</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Plan lässt sich nicht verwenden. {why}</translation>
         </message>
         <message>
             <source>Plans (*.json)</source>
             <comment>plan.files</comment>
-            <translation type="unfinished" />
+            <translation>Pläne (*.json)</translation>
         </message>
         <message>
             <source>Your plan: {entries} exercises.</source>
             <comment>plan.named</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Plan: {entries} Übungen.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
-            <translation type="unfinished" />
+            <translation>Einen Plan öffnen</translation>
         </message>
         <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
-            <translation type="unfinished" />
+            <translation>Meinen Plan üben</translation>
         </message>
         <message>
             <source>Seated starter</source>
             <comment>plan.starter</comment>
-            <translation type="unfinished" />
+            <translation>Einstieg im Sitzen</translation>
         </message>
         <message>
             <source>Practise the starter</source>
             <comment>plan.starter_begin</comment>
-            <translation type="unfinished" />
+            <translation>Den Einstieg üben</translation>
         </message>
         <message>
             <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
             <comment>plan.starter_named</comment>
-            <translation type="unfinished" />
+            <translation>Der Einstieg im Sitzen: {entries} Übungen auf dem Stuhl. Machen Sie ihn nur, wenn Ihre Therapiepraxis es gesagt hat.</translation>
         </message>
         <message>
             <source>Try one exercise</source>
             <comment>plan.try</comment>
-            <translation type="unfinished" />
+            <translation>Eine Übung ausprobieren</translation>
         </message>
         <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
-            <translation type="unfinished" />
+            <translation>{low} bis {high} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
-            <translation type="unfinished" />
+            <translation>Etwa {about} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>practice.asked_tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
-            <translation type="unfinished" />
+            <translation>Start in {seconds}</translation>
         </message>
         <message>
             <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
             <comment>practice.disk</comment>
-            <translation type="unfinished" />
+            <translation>Es lässt sich gerade nichts speichern. Machen Sie weiter: Am Ende können Sie speichern.</translation>
         </message>
         <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Weiter (Leertaste)</translation>
         </message>
         <message>
             <source>Not measured: {reason}</source>
             <comment>practice.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>Nicht gemessen: {reason}</translation>
         </message>
         <message>
             <source>{done} of {goal}</source>
             <comment>practice.of</comment>
-            <translation type="unfinished" />
+            <translation>{done} von {goal}</translation>
         </message>
         <message>
             <source>Pause (Space)</source>
             <comment>practice.pause</comment>
-            <translation type="unfinished" />
+            <translation>Pause (Leertaste)</translation>
         </message>
         <message>
             <source>Paused. Rest as long as you like.</source>
             <comment>practice.paused</comment>
-            <translation type="unfinished" />
+            <translation>Pause. Ruhen Sie aus, solange Sie mögen.</translation>
         </message>
         <message>
             <source>Hide me (P)</source>
             <comment>practice.picture_hide</comment>
-            <translation type="unfinished" />
+            <translation>Mich nicht zeigen (P)</translation>
         </message>
         <message>
             <source>Show me (P)</source>
             <comment>practice.picture_show</comment>
-            <translation type="unfinished" />
+            <translation>Mich zeigen (P)</translation>
         </message>
         <message>
             <source>Saving your session ...</source>
             <comment>practice.saving</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Sitzung wird gespeichert ...</translation>
         </message>
         <message>
             <source>Stop (Esc)</source>
             <comment>practice.stop</comment>
-            <translation type="unfinished" />
+            <translation>Stopp (Esc)</translation>
         </message>
         <message>
             <source>Stop at once, key Escape</source>
             <comment>practice.stop_name</comment>
-            <translation type="unfinished" />
+            <translation>Sofort aufhören, Taste Escape</translation>
         </message>
         <message>
             <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
             <comment>privacy</comment>
-            <translation type="unfinished" />
+            <translation>Kein Bild wird gespeichert. Nichts verlässt diesen Computer. Ihre Ergebnisse sind Dateien in Ihrem eigenen Ordner, und Sie können sie löschen.</translation>
         </message>
         <message>
             <source>Turnpost</source>
             <comment>program</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost</translation>
         </message>
         <message>
             <source>Read on ↓</source>
             <comment>read_on</comment>
-            <translation type="unfinished" />
+            <translation>Weiterlesen ↓</translation>
         </message>
         <message>
             <source>your eyes went farther to the side than in the set-up</source>
             <comment>reason.beyond_setup</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Augen gingen weiter zur Seite als bei der Einrichtung</translation>
         </message>
         <message>
             <source>the picture is blurred</source>
             <comment>reason.blurred</comment>
-            <translation type="unfinished" />
+            <translation>das Bild ist unscharf</translation>
         </message>
         <message>
             <source>something covers your face, or the light on it has changed</source>
             <comment>reason.covered</comment>
-            <translation type="unfinished" />
+            <translation>etwas verdeckt Ihr Gesicht, oder das Licht darauf hat sich geändert</translation>
         </message>
         <message>
             <source>your eyes are shut</source>
             <comment>reason.eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Augen sind zu</translation>
         </message>
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
-            <translation type="unfinished" />
+            <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
         </message>
         <message>
             <source>the camera is too slow</source>
             <comment>reason.frame_rate_too_low</comment>
-            <translation type="unfinished" />
+            <translation>die Kamera ist zu langsam</translation>
         </message>
         <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
-            <translation type="unfinished" />
+            <translation>es fehlen Bilder</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>
             <comment>reason.no_body</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Schultern und Hände sind nicht alle zu sehen</translation>
         </message>
         <message>
             <source>your face is not in the picture</source>
             <comment>reason.no_face</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Gesicht ist nicht im Bild</translation>
         </message>
         <message>
             <source>there was no set-up</source>
             <comment>reason.no_setup</comment>
-            <translation type="unfinished" />
+            <translation>es gab keine Einrichtung</translation>
         </message>
         <message>
             <source>there is nothing to measure by</source>
             <comment>reason.other</comment>
-            <translation type="unfinished" />
+            <translation>es gibt nichts, woran man messen kann</translation>
         </message>
         <message>
             <source>the measuring is starting again</source>
             <comment>reason.restarting</comment>
-            <translation type="unfinished" />
+            <translation>das Messen startet gerade neu</translation>
         </message>
         <message>
             <source>no picture comes from the camera</source>
             <comment>reason.silent</comment>
-            <translation type="unfinished" />
+            <translation>von der Kamera kommt kein Bild</translation>
         </message>
         <message>
             <source>it is too dark</source>
             <comment>reason.too_dark</comment>
-            <translation type="unfinished" />
+            <translation>es ist zu dunkel</translation>
         </message>
         <message>
             <source>you are too far away</source>
             <comment>reason.too_far</comment>
-            <translation type="unfinished" />
+            <translation>Sie sind zu weit weg</translation>
         </message>
         <message>
             <source>your head is turned too far</source>
             <comment>reason.turned_too_far</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Kopf ist zu weit gedreht</translation>
         </message>
         <message>
             <source>your glasses change as you nod</source>
             <comment>reason.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Brille wirkt beim Nicken anders</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
-            <translation type="unfinished" />
+            <translation>Ein Teil konnte nicht gespeichert werden: {why}. Er bleibt, wo er ist, und Turnpost fragt beim nächsten Mal wieder.</translation>
         </message>
         <message>
             <source>Ask me next time</source>
             <comment>recover.later</comment>
-            <translation type="unfinished" />
+            <translation>Nächstes Mal fragen</translation>
         </message>
         <message>
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
-            <translation type="unfinished" />
+            <translation>{n} Ihrer Sitzungen brachen vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen insgesamt: {count}.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Sitzung vom {when} brach vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen: {count}.</translation>
         </message>
         <message>
             <source>Good</source>
             <comment>recover.read</comment>
-            <translation type="unfinished" />
+            <translation>Gut</translation>
         </message>
         <message>
             <source>Save what I did</source>
             <comment>recover.save</comment>
-            <translation type="unfinished" />
+            <translation>Speichern, was ich gemacht habe</translation>
         </message>
         <message>
             <source>Saved, and marked as broken off. It is in {folder}</source>
             <comment>recover.saved</comment>
-            <translation type="unfinished" />
+            <translation>Gespeichert und als abgebrochen vermerkt. Es liegt in {folder}</translation>
         </message>
         <message>
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
-            <translation type="unfinished" />
+            <translation>Es wird gespeichert, was Sie gemacht haben ...</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
             <comment>refused.high_start</comment>
-            <translation type="unfinished" />
+            <translation>Ihnen ist heute schwindlig, darum bleiben Sie auf dem Stuhl.</translation>
         </message>
         <message>
             <source>This one comes later.</source>
             <comment>refused.locked</comment>
-            <translation type="unfinished" />
+            <translation>Das kommt später.</translation>
         </message>
         <message>
             <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
             <comment>refused.moving_target</comment>
-            <translation type="unfinished" />
+            <translation>Das kann der Bildschirm noch nicht zeigen. Machen Sie es so, wie Ihre Therapiepraxis es Ihnen gezeigt hat.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
-            <translation type="unfinished" />
+            <translation>Eine Hilfsperson muss neben Ihnen stehen.</translation>
         </message>
         <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
-            <translation type="unfinished" />
+            <translation>Heute wird nicht geübt.</translation>
         </message>
         <message>
             <source>First say how dizzy you are now.</source>
             <comment>refused.no_start_score</comment>
-            <translation type="unfinished" />
+            <translation>Sagen Sie zuerst, wie schwindlig Ihnen jetzt ist.</translation>
         </message>
         <message>
             <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
             <comment>refused.no_voice</comment>
-            <translation type="unfinished" />
+            <translation>Dafür müssen Sie die Stimme hören, oder jemand liest Ihnen vor. Schalten Sie den Ton ein.</translation>
         </message>
         <message>
             <source>Your therapist has not opened this one yet.</source>
             <comment>refused.not_cleared</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Therapiepraxis hat das noch nicht freigegeben.</translation>
         </message>
         <message>
             <source>You left this one out.</source>
             <comment>refused.not_in_place</comment>
-            <translation type="unfinished" />
+            <translation>Das haben Sie weggelassen.</translation>
         </message>
         <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
-            <translation type="unfinished" />
+            <translation>Sie haben vorher aufgehört.</translation>
         </message>
         <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
-            <translation type="unfinished" />
+            <translation>Sagen Sie zuerst, dass Sie etwas oder jemanden zum Festhalten haben.</translation>
         </message>
         <message>
             <source>Begin now.</source>
             <comment>say.begin</comment>
-            <translation type="unfinished" />
+            <translation>Jetzt beginnen.</translation>
         </message>
         <message>
             <source>Come to the screen once you feel steady.</source>
             <comment>say.come</comment>
-            <translation type="unfinished" />
+            <translation>Kommen Sie zum Bildschirm, sobald Sie sich sicher fühlen.</translation>
         </message>
         <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
-            <translation type="unfinished" />
+            <translation>Und Stopp. Diese Übung ist geschafft.</translation>
         </message>
         <message>
             <source>Nobody has been called. If you are hurt, call for help.</source>
             <comment>say.fall</comment>
-            <translation type="unfinished" />
+            <translation>Es wurde niemand angerufen. Wenn Sie verletzt sind, rufen Sie Hilfe.</translation>
         </message>
         <message>
             <source>Half the time is over.</source>
             <comment>say.half</comment>
-            <translation type="unfinished" />
+            <translation>Die Hälfte der Zeit ist um.</translation>
         </message>
         <message>
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
-            <translation type="unfinished" />
+            <translation>Öffnen Sie die Augen.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>
             <comment>say.rest</comment>
-            <translation type="unfinished" />
+            <translation>Ruhen Sie jetzt eine Weile aus.</translation>
         </message>
         <message>
             <source>Shut your eyes.</source>
             <comment>say.shut</comment>
-            <translation type="unfinished" />
+            <translation>Schließen Sie die Augen.</translation>
         </message>
         <message>
             <source>Sit down if you can.</source>
             <comment>say.sit</comment>
-            <translation type="unfinished" />
+            <translation>Setzen Sie sich, wenn Sie können.</translation>
         </message>
         <message>
             <source>It begins in {seconds} seconds.</source>
             <comment>say.soon</comment>
-            <translation type="unfinished" />
+            <translation>Es beginnt in {seconds} Sekunden.</translation>
         </message>
         <message>
             <source>Stand firm.</source>
             <comment>say.stand_firm</comment>
-            <translation type="unfinished" />
+            <translation>Stehen Sie fest.</translation>
         </message>
         <message>
             <source>Stopped.</source>
             <comment>say.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Gestoppt.</translation>
         </message>
         <message>
             <source>This is how I speak to you while you practise.</source>
             <comment>say.test</comment>
-            <translation type="unfinished" />
+            <translation>So spreche ich mit Ihnen, während Sie üben.</translation>
         </message>
         <message>
             <source>Only two more.</source>
             <comment>say.two_left</comment>
-            <translation type="unfinished" />
+            <translation>Nur noch zwei.</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>Wie schwindlig ist Ihnen jetzt?</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>score.done</comment>
-            <translation type="unfinished" />
+            <translation>Weiter</translation>
         </message>
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation type="unfinished" />
+            <translation>Drücken Sie eine Zahl oder nehmen Sie die Pfeiltasten. Für zehn drücken Sie 1, dann 0.</translation>
         </message>
         <message>
             <source>0: not at all</source>
             <comment>score.least</comment>
-            <translation type="unfinished" />
+            <translation>0: gar nicht</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>
             <comment>score.most</comment>
-            <translation type="unfinished" />
+            <translation>10: schlimmer geht es nicht</translation>
         </message>
         <message>
             <source>How sick do you feel now?</source>
             <comment>score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>Wie übel ist Ihnen jetzt?</translation>
         </message>
         <message>
             <source>And how dizzy on the morning after?</source>
             <comment>score.next_morning</comment>
-            <translation type="unfinished" />
+            <translation>Und wie schwindlig war Ihnen am Morgen danach?</translation>
         </message>
         <message>
             <source>After last time: how dizzy were you for the rest of that day?</source>
             <comment>score.rest_of_day</comment>
-            <translation type="unfinished" />
+            <translation>Nach dem letzten Mal: Wie schwindlig war Ihnen den Rest des Tages?</translation>
         </message>
         <message>
             <source>How unsteady do you feel now?</source>
             <comment>score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>Wie unsicher fühlen Sie sich jetzt?</translation>
         </message>
         <message>
             <source>{value} of 10</source>
             <comment>score.value</comment>
-            <translation type="unfinished" />
+            <translation>{value} von 10</translation>
         </message>
         <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
-            <translation type="unfinished" />
+            <translation>Es passt</translation>
         </message>
         <message>
             <source>Forget the measure</source>
             <comment>screen.forget</comment>
-            <translation type="unfinished" />
+            <translation>Das Maß vergessen</translation>
         </message>
         <message>
             <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation type="unfinished" />
+            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Machen Sie die Zeichnung mit den Pfeiltasten so groß wie die Karte.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
             <comment>screen.known.assumed</comment>
-            <translation type="unfinished" />
+            <translation>Bildschirm: nicht gemessen, und er gibt es nicht an. Als Breite gelten {cm} cm.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, measured with a card.</source>
             <comment>screen.known.card</comment>
-            <translation type="unfinished" />
+            <translation>Bildschirm: {cm} cm breit, mit einer Karte gemessen.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, as the screen says of itself.</source>
             <comment>screen.known.screen</comment>
-            <translation type="unfinished" />
+            <translation>Bildschirm: {cm} cm breit, wie er selbst angibt.</translation>
         </message>
         <message>
             <source>Larger</source>
             <comment>screen.larger</comment>
-            <translation type="unfinished" />
+            <translation>Größer</translation>
         </message>
         <message>
             <source>Outline of a card</source>
             <comment>screen.outline</comment>
-            <translation type="unfinished" />
+            <translation>Umriss einer Karte</translation>
         </message>
         <message>
             <source>Smaller</source>
             <comment>screen.smaller</comment>
-            <translation type="unfinished" />
+            <translation>Kleiner</translation>
         </message>
         <message>
             <source>Hold a bank card against the screen</source>
             <comment>screen.title</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie eine Bankkarte an den Bildschirm</translation>
         </message>
         <message>
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
-            <translation type="unfinished" />
+            <translation>{mm} Pixel breit</translation>
         </message>
         <message>
             <source>Close this note</source>
             <comment>second.close</comment>
-            <translation type="unfinished" />
+            <translation>Hinweis schließen</translation>
         </message>
         <message>
             <source>Turnpost is open already</source>
             <comment>second.title</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost ist schon offen</translation>
         </message>
         <message>
             <source>Look for its other window and go on there. Nothing is lost.</source>
             <comment>second.what</comment>
-            <translation type="unfinished" />
+            <translation>Suchen Sie das andere Fenster und machen Sie dort weiter. Nichts ist verloren.</translation>
         </message>
         <message>
             <source>Repeat the set-up</source>
             <comment>setup.again</comment>
-            <translation type="unfinished" />
+            <translation>Einrichtung wiederholen</translation>
         </message>
         <message>
             <source>The set-up did not work.</source>
             <comment>setup.failed</comment>
-            <translation type="unfinished" />
+            <translation>Die Einrichtung hat nicht geklappt.</translation>
         </message>
         <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
-            <translation type="unfinished" />
+            <translation>Danke. Ihre Maße werden berechnet ...</translation>
         </message>
         <message>
             <source>This takes a few seconds. Rest your eyes.</source>
             <comment>setup.fitting_wait</comment>
-            <translation type="unfinished" />
+            <translation>Das dauert ein paar Sekunden. Ruhen Sie die Augen aus.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
-            <translation type="unfinished" />
+            <translation>Folgen Sie dem Ziel mit den Augen. Der Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
             <comment>setup.nod_slowly</comment>
-            <translation type="unfinished" />
+            <translation>Heben Sie den Kopf langsam, dann senken Sie ihn. Die Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.nod_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>zurück zur Mitte</translation>
         </message>
         <message>
             <source>slowly down</source>
             <comment>setup.nod_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>langsam nach unten</translation>
         </message>
         <message>
             <source>slowly up</source>
             <comment>setup.nod_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>langsam nach oben</translation>
         </message>
         <message>
             <source>Set-up, part {part} of {parts}</source>
             <comment>setup.progress</comment>
-            <translation type="unfinished" />
+            <translation>Einrichtung, Teil {part} von {parts}</translation>
         </message>
         <message>
             <source>Getting ready ...</source>
             <comment>setup.ready</comment>
-            <translation type="unfinished" />
+            <translation>Gleich geht es los ...</translation>
         </message>
         <message>
             <source>Keep still and look at the target.</source>
             <comment>setup.rest</comment>
-            <translation type="unfinished" />
+            <translation>Halten Sie still und schauen Sie auf das Ziel.</translation>
         </message>
         <message>
             <source>Set-up done.</source>
             <comment>setup.shortened</comment>
-            <translation type="unfinished" />
+            <translation>Die Einrichtung ist fertig.</translation>
         </message>
         <message>
             <source>Next: {what}</source>
             <comment>setup.soon</comment>
-            <translation type="unfinished" />
+            <translation>Als Nächstes: {what}</translation>
         </message>
         <message>
             <source>Stop</source>
             <comment>setup.stop</comment>
-            <translation type="unfinished" />
+            <translation>Stopp</translation>
         </message>
         <message>
             <source>Set-up</source>
             <comment>setup.title</comment>
-            <translation type="unfinished" />
+            <translation>Einrichtung</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
             <comment>setup.turn_slowly</comment>
-            <translation type="unfinished" />
+            <translation>Drehen Sie den Kopf langsam nach rechts, dann nach links. Die Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.turn_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>zurück zur Mitte</translation>
         </message>
         <message>
             <source>slowly to the left</source>
             <comment>setup.turn_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>langsam nach links</translation>
         </message>
         <message>
             <source>slowly to the right</source>
             <comment>setup.turn_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>langsam nach rechts</translation>
         </message>
         <message>
             <source>After the last set: {scores}</source>
             <comment>share.after</comment>
-            <translation type="unfinished" />
+            <translation>Nach dem letzten Durchgang: {scores}</translation>
         </message>
         <message>
             <source>asked: {what}</source>
             <comment>share.asked</comment>
-            <translation type="unfinished" />
+            <translation>vorgegeben: {what}</translation>
         </message>
         <message>
             <source>Before: {scores}</source>
             <comment>share.before</comment>
-            <translation type="unfinished" />
+            <translation>Vorher: {scores}</translation>
         </message>
         <message>
             <source>Call</source>
             <comment>share.call</comment>
-            <translation type="unfinished" />
+            <translation>Gespräch</translation>
         </message>
         <message>
             <source>Record this call only if everyone in it has agreed.</source>
             <comment>share.consent</comment>
-            <translation type="unfinished" />
+            <translation>Zeichnen Sie dieses Gespräch nur auf, wenn alle darin zugestimmt haben.</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>share.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value} Grad</translation>
         </message>
         <message>
             <source>done</source>
             <comment>share.done</comment>
-            <translation type="unfinished" />
+            <translation>gemacht</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>share.down</comment>
-            <translation type="unfinished" />
+            <translation>Unten</translation>
         </message>
         <message>
             <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
             <comment>share.helper</comment>
-            <translation type="unfinished" />
+            <translation>Im Gespräch ist nur dieses Fenster zu sehen, nicht Sie. Zum Stehen brauchen Sie eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt.</translation>
         </message>
         <message>
             <source>No picture while you share</source>
             <comment>share.hidden</comment>
-            <translation type="unfinished" />
+            <translation>Kein Bild, solange Sie teilen</translation>
         </message>
         <message>
             <source>Hide outline (P)</source>
             <comment>share.hide</comment>
-            <translation type="unfinished" />
+            <translation>Umriss nicht zeigen (P)</translation>
         </message>
         <message>
             <source>Left</source>
             <comment>share.left</comment>
-            <translation type="unfinished" />
+            <translation>Links</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>share.left_s</comment>
-            <translation type="unfinished" />
+            <translation>noch {time}</translation>
         </message>
         <message>
             <source>Figures for the call</source>
             <comment>share.name</comment>
-            <translation type="unfinished" />
+            <translation>Zahlen für das Gespräch</translation>
         </message>
         <message>
             <source>Symptoms: not asked yet</source>
             <comment>share.no_scores</comment>
-            <translation type="unfinished" />
+            <translation>Beschwerden: noch nicht gefragt</translation>
         </message>
         <message>
             <source>Not saved.</source>
             <comment>share.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>Nicht gespeichert.</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>share.of</comment>
-            <translation type="unfinished" />
+            <translation>von {goal}</translation>
         </message>
         <message>
             <source>Layout for a video call (F4)</source>
             <comment>share.open</comment>
-            <translation type="unfinished" />
+            <translation>Ansicht für ein Videogespräch (F4)</translation>
         </message>
         <message>
             <source>Outline of your head, as in a mirror</source>
             <comment>share.outline</comment>
-            <translation type="unfinished" />
+            <translation>Umriss Ihres Kopfes, wie im Spiegel</translation>
         </message>
         <message>
             <source>This plan can't be used. End the sharing layout to read why.</source>
             <comment>share.plan_bad</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Plan lässt sich nicht verwenden. Beenden Sie die Ansicht für das Gespräch, um zu lesen, warum.</translation>
         </message>
         <message>
             <source>Right</source>
             <comment>share.right</comment>
-            <translation type="unfinished" />
+            <translation>Rechts</translation>
         </message>
         <message>
             <source>Saved.</source>
             <comment>share.saved</comment>
-            <translation type="unfinished" />
+            <translation>Gespeichert.</translation>
         </message>
         <message>
             <source>dizziness {value}</source>
             <comment>share.score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>Schwindel {value}</translation>
         </message>
         <message>
             <source>nausea {value}</source>
             <comment>share.score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>Übelkeit {value}</translation>
         </message>
         <message>
             <source>unsteadiness {value}</source>
             <comment>share.score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>Unsicherheit {value}</translation>
         </message>
         <message>
             <source>Show outline (P)</source>
             <comment>share.show</comment>
-            <translation type="unfinished" />
+            <translation>Umriss zeigen (P)</translation>
         </message>
         <message>
             <source>{value} a second</source>
             <comment>share.speed</comment>
-            <translation type="unfinished" />
+            <translation>{value} pro Sekunde</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>share.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
-            <translation type="unfinished" />
+            <translation>nicht zu sehen</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>share.up</comment>
-            <translation type="unfinished" />
+            <translation>Oben</translation>
         </message>
         <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
-            <translation type="unfinished" />
+            <translation>Mit geschlossenen Augen oder im Stehen führt Sie der Ton, was immer Sie hier wählen.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>sound.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück</translation>
         </message>
         <message>
             <source>Beats only</source>
             <comment>sound.beats</comment>
-            <translation type="unfinished" />
+            <translation>Nur den Takt</translation>
         </message>
         <message>
             <source>After a sudden drop of your head the voice always asks how you are.</source>
             <comment>sound.fall</comment>
-            <translation type="unfinished" />
+            <translation>Nach einem plötzlichen Absinken Ihres Kopfes fragt die Stimme immer, wie es Ihnen geht.</translation>
         </message>
         <message>
             <source>This computer can't play a sound.</source>
             <comment>sound.none</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Computer kann keinen Ton abspielen.</translation>
         </message>
         <message>
             <source>Sound: voice, beats or none (Ctrl+M)</source>
             <comment>sound.open</comment>
-            <translation type="unfinished" />
+            <translation>Ton: Stimme, Takt oder nichts (Strg+M)</translation>
         </message>
         <message>
             <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
             <comment>sound.reader</comment>
-            <translation type="unfinished" />
+            <translation>Ein Vorleseprogramm scheint zu laufen. Es liest die Worte vor, und die Stimme schweigt, außer wenn Ihre Augen zu sind.</translation>
         </message>
         <message>
             <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
             <comment>sound.seated</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Wahl gilt, solange Sie mit offenen Augen sitzen. Was gesagt wird, steht auch auf dem Bildschirm.</translation>
         </message>
         <message>
             <source>Nothing</source>
             <comment>sound.silence</comment>
-            <translation type="unfinished" />
+            <translation>Nichts</translation>
         </message>
         <message>
             <source>What do you want to hear?</source>
             <comment>sound.title</comment>
-            <translation type="unfinished" />
+            <translation>Was möchten Sie hören?</translation>
         </message>
         <message>
             <source>Let me hear it</source>
             <comment>sound.try</comment>
-            <translation type="unfinished" />
+            <translation>Zur Probe hören</translation>
         </message>
         <message>
             <source>Voice and beats</source>
             <comment>sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>Stimme und Takt</translation>
         </message>
         <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
-            <translation type="unfinished" />
+            <translation>Noch einmal üben</translation>
         </message>
         <message>
             <source>asked: {asked}</source>
             <comment>summary.asked</comment>
-            <translation type="unfinished" />
+            <translation>vorgegeben: {asked}</translation>
         </message>
         <message>
             <source>Close</source>
             <comment>summary.close</comment>
-            <translation type="unfinished" />
+            <translation>Schließen</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>summary.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value} Grad</translation>
         </message>
         <message>
             <source>{low} to {high} degrees</source>
             <comment>summary.degrees_range</comment>
-            <translation type="unfinished" />
+            <translation>{low} bis {high} Grad</translation>
         </message>
         <message>
             <source>{value} degrees a second</source>
             <comment>summary.degrees_s</comment>
-            <translation type="unfinished" />
+            <translation>{value} Grad pro Sekunde</translation>
         </message>
         <message>
             <source>This was the sample clip, not you.</source>
             <comment>summary.demo</comment>
-            <translation type="unfinished" />
+            <translation>Das war der Beispielfilm, nicht Sie.</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>summary.down</comment>
-            <translation type="unfinished" />
+            <translation>Nach unten</translation>
         </message>
         <message>
             <source>Time for each</source>
             <comment>summary.each</comment>
-            <translation type="unfinished" />
+            <translation>Zeit für jede</translation>
         </message>
         <message>
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
-            <translation type="unfinished" />
+            <translation>Sie haben die ganze Übung gemacht.</translation>
         </message>
         <message>
             <source>Held</source>
             <comment>summary.held</comment>
-            <translation type="unfinished" />
+            <translation>Gehalten</translation>
         </message>
         <message>
             <source>To the left</source>
             <comment>summary.left</comment>
-            <translation type="unfinished" />
+            <translation>Nach links</translation>
         </message>
         <message>
             <source>Left out</source>
             <comment>summary.left_out</comment>
-            <translation type="unfinished" />
+            <translation>Weggelassen</translation>
         </message>
         <message>
             <source>Measured</source>
             <comment>summary.measured</comment>
-            <translation type="unfinished" />
+            <translation>Gemessen</translation>
         </message>
         <message>
             <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
             <comment>summary.not_kept</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Einrichtung konnte nicht aufbewahrt werden ({why}). Nächstes Mal machen Sie sie noch einmal; sonst ist nichts verloren.</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>summary.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>nicht gemessen</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>Nicht gespeichert: {why}</translation>
         </message>
         <message>
             <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
             <comment>summary.not_saved_do</comment>
-            <translation type="unfinished" />
+            <translation>Was Sie gemacht haben, ist noch hier. Schaffen Sie Platz oder wählen Sie einen anderen Ort, bevor Sie dieses Fenster schließen.</translation>
         </message>
         <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
-            <translation type="unfinished" />
+            <translation>nichts Besonderes</translation>
         </message>
         <message>
             <source>Noticed</source>
             <comment>summary.noticed</comment>
-            <translation type="unfinished" />
+            <translation>Aufgefallen</translation>
         </message>
         <message>
             <source>{value} % of the time</source>
             <comment>summary.of_time</comment>
-            <translation type="unfinished" />
+            <translation>{value} % der Zeit</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>summary.on_target</comment>
-            <translation type="unfinished" />
+            <translation>Augen auf dem Ziel</translation>
         </message>
         <message>
             <source>{count}, as you counted</source>
             <comment>summary.own_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}, von Ihnen gezählt</translation>
         </message>
         <message>
             <source>{value} turns a minute</source>
             <comment>summary.per_minute</comment>
-            <translation type="unfinished" />
+            <translation>{value} Drehungen pro Minute</translation>
         </message>
         <message>
             <source>Choose another place</source>
             <comment>summary.place</comment>
-            <translation type="unfinished" />
+            <translation>Anderen Ort wählen</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>summary.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>Wiederholungen</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
-            <translation type="unfinished" />
+            <translation>Noch einmal versuchen</translation>
         </message>
         <message>
             <source>To the right</source>
             <comment>summary.right</comment>
-            <translation type="unfinished" />
+            <translation>Nach rechts</translation>
         </message>
         <message>
             <source>Saved in {folder}</source>
             <comment>summary.saved</comment>
-            <translation type="unfinished" />
+            <translation>Gespeichert in {folder}</translation>
         </message>
         <message>
             <source>{value} seconds</source>
             <comment>summary.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{value} Sekunden</translation>
         </message>
         <message>
             <source>Fastest in a turn</source>
             <comment>summary.speed</comment>
-            <translation type="unfinished" />
+            <translation>Am schnellsten in einer Drehung</translation>
         </message>
         <message>
             <source>You stopped early. What you did is saved and counts.</source>
             <comment>summary.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Sie haben früher aufgehört. Was Sie gemacht haben, ist gespeichert und zählt.</translation>
         </message>
         <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
-            <translation type="unfinished" />
+            <translation>Tempo</translation>
         </message>
         <message>
             <source>Your session</source>
             <comment>summary.title</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Sitzung</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
             <comment>summary.turned_in</comment>
-            <translation type="unfinished" />
+            <translation>Wie weit Ihre Augen sich nach innen drehten</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>summary.up</comment>
-            <translation type="unfinished" />
+            <translation>Nach oben</translation>
         </message>
         <message>
             <source>Light or dark</source>
             <comment>switch_colours</comment>
-            <translation type="unfinished" />
+            <translation>Hell oder dunkel</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>symptoms.not_answered</comment>
-            <translation type="unfinished" />
+            <translation>Wie schwindlig ist Ihnen jetzt?</translation>
         </message>
         <message>
             <source>It takes long to settle. It is enough for today.</source>
             <comment>symptoms.not_settled</comment>
-            <translation type="unfinished" />
+            <translation>Es braucht lange, bis es nachlässt. Es reicht für heute.</translation>
         </message>
         <message>
             <source>That was a lot. It is enough for today.</source>
             <comment>symptoms.score_above</comment>
-            <translation type="unfinished" />
+            <translation>Das war viel. Es reicht für heute.</translation>
         </message>
         <message>
             <source>Rest until you feel as usual.</source>
             <comment>symptoms.settling</comment>
-            <translation type="unfinished" />
+            <translation>Ruhen Sie aus, bis Sie sich fühlen wie sonst.</translation>
         </message>
         <message>
             <source>Larger text</source>
             <comment>text_larger</comment>
-            <translation type="unfinished" />
+            <translation>Größere Schrift</translation>
         </message>
         <message>
             <source>Smaller text</source>
             <comment>text_smaller</comment>
-            <translation type="unfinished" />
+            <translation>Kleinere Schrift</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>tools.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück</translation>
         </message>
         <message>
             <source>Measure the camera</source>
             <comment>tools.lens</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera ausmessen</translation>
         </message>
         <message>
             <source>Camera, screen, more</source>
             <comment>tools.open</comment>
-            <translation type="unfinished" />
+            <translation>Kamera, Bildschirm, mehr</translation>
         </message>
         <message>
             <source>For therapists: review sessions</source>
             <comment>tools.review</comment>
-            <translation type="unfinished" />
+            <translation>Für Therapiepraxen: Sitzungen ansehen</translation>
         </message>
         <message>
             <source>Choose the folder with the sessions</source>
             <comment>tools.review.folder</comment>
-            <translation type="unfinished" />
+            <translation>Wählen Sie den Ordner mit den Sitzungen</translation>
         </message>
         <message>
             <source>Measure the screen</source>
             <comment>tools.screen</comment>
-            <translation type="unfinished" />
+            <translation>Den Bildschirm ausmessen</translation>
         </message>
         <message>
             <source>Camera, screen, and what else there is</source>
             <comment>tools.title</comment>
-            <translation type="unfinished" />
+            <translation>Kamera, Bildschirm und was es sonst gibt</translation>
         </message>
         <message>
             <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
             <comment>tools.why</comment>
-            <translation type="unfinished" />
+            <translation>Zwei Maße machen Ihre Zahlen genauer. Sie nehmen sie einmal. Ohne sie gelten übliche Werte, und Ihre Ergebnisse sagen das.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>trouble.back</comment>
-            <translation type="unfinished" />
+            <translation>Zurück</translation>
         </message>
         <message>
             <source>Another program is using the camera.</source>
             <comment>trouble.busy</comment>
-            <translation type="unfinished" />
+            <translation>Ein anderes Programm benutzt die Kamera.</translation>
         </message>
         <message>
             <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
             <comment>trouble.busy.do</comment>
-            <translation type="unfinished" />
+            <translation>Schließen Sie das andere Programm. In einem Videogespräch: Schalten Sie dort Ihr Video aus und teilen Sie dieses Fenster. Zum Stehen brauchen Sie dann eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt.</translation>
         </message>
         <message>
             <source>Use the sample clip</source>
             <comment>trouble.demo</comment>
-            <translation type="unfinished" />
+            <translation>Beispielfilm nehmen</translation>
         </message>
         <message>
             <source>The camera can't be used.</source>
             <comment>trouble.failed</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera lässt sich nicht benutzen.</translation>
         </message>
         <message>
             <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
-            <translation type="unfinished" />
+            <translation>Versuchen Sie es noch einmal. Wenn es so bleibt, starten Sie mit einer Hilfsperson „turnpost doctor“.</translation>
         </message>
         <message>
             <source>The camera does not answer.</source>
             <comment>trouble.hanging</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera antwortet nicht.</translation>
         </message>
         <message>
             <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
             <comment>trouble.hanging.do</comment>
-            <translation type="unfinished" />
+            <translation>Warten Sie einen Moment. Wenn nichts kommt, ziehen Sie sie ab oder starten Sie den Computer neu.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>trouble.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>Es wurde keine Kamera gefunden.</translation>
         </message>
         <message>
             <source>Plug a camera in, or open its cover or switch, then try again.</source>
             <comment>trouble.no_camera.do</comment>
-            <translation type="unfinished" />
+            <translation>Stecken Sie eine Kamera an oder öffnen Sie ihre Klappe oder ihren Schalter. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
             <source>Turnpost may not use the camera.</source>
             <comment>trouble.no_permission</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost darf die Kamera nicht benutzen.</translation>
         </message>
         <message>
             <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
             <comment>trouble.no_permission.do</comment>
-            <translation type="unfinished" />
+            <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
-            <translation type="unfinished" />
+            <translation>Noch einmal versuchen</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>
             <comment>trouble.unplugged</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera wurde abgezogen.</translation>
         </message>
         <message>
             <source>Plug it in again, then try again.</source>
             <comment>trouble.unplugged.do</comment>
-            <translation type="unfinished" />
+            <translation>Stecken Sie sie wieder an. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
             <source>which arm you use, if it is out of sight</source>
             <comment>unmeasured.arm</comment>
-            <translation type="unfinished" />
+            <translation>welchen Arm Sie nehmen, wenn er nicht zu sehen ist</translation>
         </message>
         <message>
             <source>the scene behind the mark</source>
             <comment>unmeasured.background</comment>
-            <translation type="unfinished" />
+            <translation>das Bild hinter der Marke</translation>
         </message>
         <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
-            <translation type="unfinished" />
+            <translation>wie klar Sie das Ziel sehen</translation>
         </message>
         <message>
             <source>small jumps of your eyes</source>
             <comment>unmeasured.catch_up_jumps</comment>
-            <translation type="unfinished" />
+            <translation>kleine Sprünge Ihrer Augen</translation>
         </message>
         <message>
             <source>how high your chair is</source>
             <comment>unmeasured.chair</comment>
-            <translation type="unfinished" />
+            <translation>wie hoch Ihr Stuhl ist</translation>
         </message>
         <message>
             <source>The camera does not count this. Count for yourself.</source>
             <comment>unmeasured.count</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera zählt das nicht. Zählen Sie selbst.</translation>
         </message>
         <message>
             <source>which way your shoulders roll</source>
             <comment>unmeasured.direction</comment>
-            <translation type="unfinished" />
+            <translation>in welche Richtung Ihre Schultern kreisen</translation>
         </message>
         <message>
             <source>if you see two tips</source>
             <comment>unmeasured.double_image</comment>
-            <translation type="unfinished" />
+            <translation>ob Sie zwei Spitzen sehen</translation>
         </message>
         <message>
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera misst hier nichts. Eine Stimme führt Sie.</translation>
         </message>
         <message>
             <source>if your eyes go first</source>
             <comment>unmeasured.eyes_first</comment>
-            <translation type="unfinished" />
+            <translation>ob die Augen zuerst gehen</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
             <comment>unmeasured.eyes_follow</comment>
-            <translation type="unfinished" />
+            <translation>ob Ihre Augen dem Ball folgen</translation>
         </message>
         <message>
             <source>the moment your eyes open</source>
             <comment>unmeasured.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>der Moment, in dem Ihre Augen aufgehen</translation>
         </message>
         <message>
             <source>your feet</source>
             <comment>unmeasured.feet</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Füße</translation>
         </message>
         <message>
             <source>your eyes while you bend</source>
             <comment>unmeasured.gaze_bent</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Augen, während Sie sich bücken</translation>
         </message>
         <message>
             <source>where your eyes point when they are shut</source>
             <comment>unmeasured.gaze_eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>wohin Ihre Augen zeigen, wenn sie zu sind</translation>
         </message>
         <message>
             <source>eyes that stop short of the target</source>
             <comment>unmeasured.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>Augen, die vor dem Ziel stehen bleiben</translation>
         </message>
         <message>
             <source>your hand</source>
             <comment>unmeasured.hand</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Hand</translation>
         </message>
         <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
-            <translation type="unfinished" />
+            <translation>ein Ziel in Ihrer Hand</translation>
         </message>
         <message>
             <source>your hands</source>
             <comment>unmeasured.hands</comment>
-            <translation type="unfinished" />
+            <translation>Ihre Hände</translation>
         </message>
         <message>
             <source>if you bend at the hips</source>
             <comment>unmeasured.hip_bend</comment>
-            <translation type="unfinished" />
+            <translation>ob Sie in der Hüfte einknicken</translation>
         </message>
         <message>
             <source>the ball itself</source>
             <comment>unmeasured.object</comment>
-            <translation type="unfinished" />
+            <translation>der Ball selbst</translation>
         </message>
         <message>
             <source>how fast your eyes jump</source>
             <comment>unmeasured.peak_speed_of_eyes</comment>
-            <translation type="unfinished" />
+            <translation>wie schnell Ihre Augen springen</translation>
         </message>
         <message>
             <source>how far your eyes go up and down</source>
             <comment>unmeasured.reach_vertical</comment>
-            <translation type="unfinished" />
+            <translation>wie weit Ihre Augen auf und ab gehen</translation>
         </message>
         <message>
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
-            <translation type="unfinished" />
+            <translation>wie hoch Ihre Schultern gehen</translation>
         </message>
         <message>
             <source>if you hold on</source>
             <comment>unmeasured.steadied</comment>
-            <translation type="unfinished" />
+            <translation>ob Sie sich festhalten</translation>
         </message>
         <message>
             <source>how far your eyes turn in</source>
             <comment>unmeasured.vergence</comment>
-            <translation type="unfinished" />
+            <translation>wie weit sich Ihre Augen nach innen drehen</translation>
         </message>
         <message>
             <source>It is too bright. Turn the light a little aside.</source>
             <comment>verdict.bright</comment>
-            <translation type="unfinished" />
+            <translation>Es ist zu hell. Drehen Sie das Licht etwas zur Seite.</translation>
         </message>
         <message>
             <source>It is dark. Put more light in front of you.</source>
             <comment>verdict.dark</comment>
-            <translation type="unfinished" />
+            <translation>Es ist dunkel. Stellen Sie mehr Licht vor sich auf.</translation>
         </message>
         <message>
             <source>You are far away. Come a hand closer.</source>
             <comment>verdict.far</comment>
-            <translation type="unfinished" />
+            <translation>Sie sind weit weg. Kommen Sie eine Handbreit näher.</translation>
         </message>
         <message>
             <source>Good. Your face is well lit and near enough.</source>
             <comment>verdict.good</comment>
-            <translation type="unfinished" />
+            <translation>Gut. Ihr Gesicht ist hell genug und nah genug.</translation>
         </message>
         <message>
             <source>You are very near. Move back by a hand.</source>
             <comment>verdict.near</comment>
-            <translation type="unfinished" />
+            <translation>Sie sind sehr nah. Gehen Sie eine Handbreit zurück.</translation>
         </message>
         <message>
             <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
             <comment>verdict.no_face</comment>
-            <translation type="unfinished" />
+            <translation>Ihr Gesicht ist nicht im Bild. Schauen Sie zum Bildschirm, vor seine Kamera.</translation>
         </message>
         <message>
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
-            <translation type="unfinished" />
+            <translation>Die Kamera wird vorbereitet. Das kann eine halbe Minute dauern.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
-            <translation type="unfinished" />
+            <translation>Die Stimme ist nicht mehr zu hören. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
         </message>
         <message>
             <source>This computer has no voice. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_engine</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Computer hat keine Stimme. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
         </message>
         <message>
             <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_language</comment>
-            <translation type="unfinished" />
+            <translation>Dieser Computer hat keine Stimme für Ihre Sprache. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
         </message>
         <message>
             <source>en</source>
             <comment>voice.language</comment>
-            <translation type="unfinished" />
+            <translation>de</translation>
         </message>
         <message>
             <source>Before you begin</source>
             <comment>welcome.safe</comment>
-            <translation type="unfinished" />
+            <translation>Bevor Sie beginnen</translation>
         </message>
         <message>
             <source>Turn on the camera</source>
             <comment>welcome.start</comment>
-            <translation type="unfinished" />
+            <translation>Kamera einschalten</translation>
         </message>
         <message>
             <source>Start the sample</source>
             <comment>welcome.start_demo</comment>
-            <translation type="unfinished" />
+            <translation>Beispiel starten</translation>
         </message>
         <message>
             <source>Practise with someone watching</source>
             <comment>welcome.title</comment>
-            <translation type="unfinished" />
+            <translation>Üben, und jemand schaut hin</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
             <comment>welcome.what</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost schaut durch die Kamera zu, während Sie die Übungen machen, die Ihre Therapiepraxis Ihnen gegeben hat. Es zählt, gibt den Takt vor und sagt Ihnen, wenn etwas nicht stimmt.</translation>
         </message>
         <message>
             <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
             <comment>welcome.what_demo</comment>
-            <translation type="unfinished" />
+            <translation>Ein kurzer Beispielfilm ersetzt die Kamera. Sie sehen, was man zu Hause sieht: die Einrichtung, eine Übung und die Zusammenfassung.</translation>
         </message>
     </context>
 </TS>

@@ -6,3697 +6,3697 @@
         <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
-            <translation type="unfinished" />
+            <translation>¿Cómo se veía el punto mientras se movía?</translation>
         </message>
         <message>
             <source>Blurred</source>
             <comment>ask.clarity.blurred</comment>
-            <translation type="unfinished" />
+            <translation>Borroso</translation>
         </message>
         <message>
             <source>Clear</source>
             <comment>ask.clarity.clear</comment>
-            <translation type="unfinished" />
+            <translation>Claro</translation>
         </message>
         <message>
             <source>I saw two</source>
             <comment>ask.clarity.double</comment>
-            <translation type="unfinished" />
+            <translation>Vi dos</translation>
         </message>
         <message>
             <source>It jumped</source>
             <comment>ask.clarity.jumping</comment>
-            <translation type="unfinished" />
+            <translation>Saltaba</translation>
         </message>
         <message>
             <source>Done</source>
             <comment>ask.done</comment>
-            <translation type="unfinished" />
+            <translation>Hecho</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>ask.dose.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>ojos cerrados</translation>
         </message>
         <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
-            <translation type="unfinished" />
+            <translation>una vez</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>ask.dose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>{count} veces</translation>
         </message>
         <message>
             <source>{count} seconds</source>
             <comment>ask.dose.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{count} segundos</translation>
         </message>
         <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
-            <translation type="unfinished" />
+            <translation>en la colchoneta blanda</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>End for today</source>
             <comment>ask.end</comment>
-            <translation type="unfinished" />
+            <translation>Terminar por hoy</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>ask.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Seguir</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
-            <translation type="unfinished" />
+            <translation>quedan {time}</translation>
         </message>
         <message>
             <source>Left out today: {name}. {why}</source>
             <comment>ask.left_out</comment>
-            <translation type="unfinished" />
+            <translation>Hoy no se hace: {name}. {why}</translation>
         </message>
         <message>
             <source>No</source>
             <comment>ask.no</comment>
-            <translation type="unfinished" />
+            <translation>No</translation>
         </message>
         <message>
             <source>How many did you do?</source>
             <comment>ask.own_count</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuántas hizo?</translation>
         </message>
         <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
-            <translation type="unfinished" />
+            <translation>Cantidad</translation>
         </message>
         <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
-            <translation type="unfinished" />
+            <translation>Unos golpes lentos le llevan al comienzo. Tres golpes rápidos le dicen que ha terminado.</translation>
         </message>
         <message>
             <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
             <comment>ask.place.by_reader</comment>
-            <translation type="unfinished" />
+            <translation>No suena nada. La pantalla cuenta hacia atrás y muestra cuándo termina: la persona que le ayuda se lo lee.</translation>
         </message>
         <message>
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
-            <translation type="unfinished" />
+            <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
             <comment>ask.place.no_beat</comment>
-            <translation type="unfinished" />
+            <translation>Muévase con calma y sin cambiar de ritmo.</translation>
         </message>
         <message>
             <source>You chose to hear nothing. This one is led by sound all the same.</source>
             <comment>ask.place.not_silent</comment>
-            <translation type="unfinished" />
+            <translation>Usted eligió no oír nada. Este se guía por el sonido de todos modos.</translation>
         </message>
         <message>
             <source>I am in place</source>
             <comment>ask.place.ready</comment>
-            <translation type="unfinished" />
+            <translation>Estoy en mi sitio</translation>
         </message>
         <message>
             <source>First the camera gets to know how you look from here. That takes a minute.</source>
             <comment>ask.place.setup</comment>
-            <translation type="unfinished" />
+            <translation>Primero la cámara aprende cómo se le ve desde aquí. Tarda un minuto.</translation>
         </message>
         <message>
             <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
             <comment>ask.place.sitting</comment>
-            <translation type="unfinished" />
+            <translation>Siéntese en una silla firme, con la pantalla delante a la distancia de un brazo.</translation>
         </message>
         <message>
             <source>Not this one</source>
             <comment>ask.place.skip</comment>
-            <translation type="unfinished" />
+            <translation>Este no</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
             <comment>ask.place.standing</comment>
-            <translation type="unfinished" />
+            <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás.</translation>
         </message>
         <message>
             <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation type="unfinished" />
+            <translation>Para parar, simplemente siéntese, o salga de la imagen unos segundos.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
             <comment>ask.place.walking</comment>
-            <translation type="unfinished" />
+            <translation>La cámara no mira este. Pulse «Hecho» cuando termine.</translation>
         </message>
         <message>
             <source>Is somebody with you who reads to you?</source>
             <comment>ask.reader</comment>
-            <translation type="unfinished" />
+            <translation>¿Hay alguien con usted que le lea?</translation>
         </message>
         <message>
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
-            <translation type="unfinished" />
+            <translation>Esa persona lee en voz alta lo que dice la pantalla y le dice cuándo parar.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
             <comment>ask.reader.silent</comment>
-            <translation type="unfinished" />
+            <translation>Este ordenador no puede tocar sonido, y lo que viene ahora lo guía el sonido.</translation>
         </message>
         <message>
             <source>A short rest</source>
             <comment>ask.rest</comment>
-            <translation type="unfinished" />
+            <translation>Un breve descanso</translation>
         </message>
         <message>
             <source>Go on now</source>
             <comment>ask.rest.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Seguir ya</translation>
         </message>
         <message>
             <source>Next: {name}</source>
             <comment>ask.rest.next</comment>
-            <translation type="unfinished" />
+            <translation>Después: {name}</translation>
         </message>
         <message>
             <source>Rest until you feel as usual</source>
             <comment>ask.settle</comment>
-            <translation type="unfinished" />
+            <translation>Descanse hasta sentirse como siempre</translation>
         </message>
         <message>
             <source>I feel as usual again</source>
             <comment>ask.settle.done</comment>
-            <translation type="unfinished" />
+            <translation>Ya me siento como siempre</translation>
         </message>
         <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
-            <translation type="unfinished" />
+            <translation>¿Ha oído los golpes ahora mismo?</translation>
         </message>
         <message>
             <source>Play again</source>
             <comment>ask.sound.again</comment>
-            <translation type="unfinished" />
+            <translation>Tocar otra vez</translation>
         </message>
         <message>
             <source>What comes now is led by sound. Turn it up if you need to.</source>
             <comment>ask.sound.how</comment>
-            <translation type="unfinished" />
+            <translation>Lo que viene ahora lo guía el sonido. Súbalo si lo necesita.</translation>
         </message>
         <message>
             <source>Hear the voice</source>
             <comment>ask.sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>Oír la voz</translation>
         </message>
         <message>
             <source>Something new may come now</source>
             <comment>ask.stage</comment>
-            <translation type="unfinished" />
+            <translation>Ahora puede venir algo nuevo</translation>
         </message>
         <message>
             <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
             <comment>ask.stage.how</comment>
-            <translation type="unfinished" />
+            <translation>Lo ha hecho bastante bien para la parte siguiente: {name}. ¿Quiere empezarla hoy?</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
             <comment>ask.steadied</comment>
-            <translation type="unfinished" />
+            <translation>¿Tuvo que agarrarse?</translation>
         </message>
         <message>
             <source>To sway a little is normal. Holding on was right if you needed it.</source>
             <comment>ask.steadied.how</comment>
-            <translation type="unfinished" />
+            <translation>Balancearse un poco es normal. Agarrarse estuvo bien si lo necesitaba.</translation>
         </message>
         <message>
             <source>Is your corner ready?</source>
             <comment>ask.support.corner_and_chair</comment>
-            <translation type="unfinished" />
+            <translation>¿Está lista su esquina?</translation>
         </message>
         <message>
             <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.corner_and_chair.how</comment>
-            <translation type="unfinished" />
+            <translation>Está de espaldas a una esquina. Delante hay una silla que no rueda, para agarrarse. El portátil está firme, más lejos de lo que alcanza su brazo, con el cable fuera del paso.</translation>
         </message>
         <message>
             <source>The camera can't hold you, and it calls nobody.</source>
             <comment>ask.support.fall</comment>
-            <translation type="unfinished" />
+            <translation>La cámara no puede sujetarle, y no llama a nadie.</translation>
         </message>
         <message>
             <source>Is your helper next to you?</source>
             <comment>ask.support.helper</comment>
-            <translation type="unfinished" />
+            <translation>¿Está a su lado la persona que le ayuda?</translation>
         </message>
         <message>
             <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.helper.how</comment>
-            <translation type="unfinished" />
+            <translation>La persona que le ayuda está tan cerca que una mano puede sujetarle, todo el tiempo. El portátil está firme, más lejos de lo que alcanza su brazo, con el cable fuera del paso.</translation>
         </message>
         <message>
             <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
             <comment>ask.support.shoes</comment>
-            <translation type="unfinished" />
+            <translation>Lleve zapatos planos con el talón cerrado, o vaya descalzo. Mantenga el suelo despejado.</translation>
         </message>
         <message>
             <source>Your practice today</source>
             <comment>ask.today</comment>
-            <translation type="unfinished" />
+            <translation>Su práctica de hoy</translation>
         </message>
         <message>
             <source>Begin</source>
             <comment>ask.today.begin</comment>
-            <translation type="unfinished" />
+            <translation>Empezar</translation>
         </message>
         <message>
             <source>Exercises and rests take about {minutes} minutes.</source>
             <comment>ask.today.how</comment>
-            <translation type="unfinished" />
+            <translation>Los ejercicios y los descansos duran unos {minutes} minutos.</translation>
         </message>
         <message>
             <source>Nothing in your plan can be done today.</source>
             <comment>ask.today.none</comment>
-            <translation type="unfinished" />
+            <translation>Hoy no se puede hacer nada de su plan.</translation>
         </message>
         <message>
             <source>Not today:</source>
             <comment>ask.today.not</comment>
-            <translation type="unfinished" />
+            <translation>Hoy no:</translation>
         </message>
         <message>
             <source>{number}.  {name}: {dose}</source>
             <comment>ask.today.row</comment>
-            <translation type="unfinished" />
+            <translation>{number}.  {name}: {dose}</translation>
         </message>
         <message>
             <source>Exercises and rests take about a minute.</source>
             <comment>ask.today.short</comment>
-            <translation type="unfinished" />
+            <translation>Los ejercicios y los descansos duran más o menos un minuto.</translation>
         </message>
         <message>
             <source>Today: {name}</source>
             <comment>ask.today.stage</comment>
-            <translation type="unfinished" />
+            <translation>Hoy: {name}</translation>
         </message>
         <message>
             <source>{name}: {why}</source>
             <comment>ask.today.waits</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {why}</translation>
         </message>
         <message>
             <source>From your therapist: {words}</source>
             <comment>ask.today.words</comment>
-            <translation type="unfinished" />
+            <translation>De su terapeuta: {words}</translation>
         </message>
         <message>
             <source>I feel unwell (U)</source>
             <comment>ask.unwell</comment>
-            <translation type="unfinished" />
+            <translation>Me siento mal (U)</translation>
         </message>
         <message>
             <source>I feel unwell, key U</source>
             <comment>ask.unwell_name</comment>
-            <translation type="unfinished" />
+            <translation>Me siento mal, tecla U</translation>
         </message>
         <message>
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
-            <translation type="unfinished" />
+            <translation>Siéntese quieto un momento</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
-            <translation type="unfinished" />
+            <translation>Después dice cómo se siente.</translation>
         </message>
         <message>
             <source>Yes</source>
             <comment>ask.yes</comment>
-            <translation type="unfinished" />
+            <translation>Sí</translation>
         </message>
         <message>
             <source>Camera</source>
             <comment>camera.choose</comment>
-            <translation type="unfinished" />
+            <translation>Cámara</translation>
         </message>
         <message>
             <source>First camera found</source>
             <comment>camera.default</comment>
-            <translation type="unfinished" />
+            <translation>Primera cámara encontrada</translation>
         </message>
         <message>
             <source>Use the last set-up</source>
             <comment>camera.kept</comment>
-            <translation type="unfinished" />
+            <translation>Usar la última preparación</translation>
         </message>
         <message>
             <source>Start the set-up</source>
             <comment>camera.next</comment>
-            <translation type="unfinished" />
+            <translation>Empezar la preparación</translation>
         </message>
         <message>
             <source>You, as in a mirror</source>
             <comment>camera.picture</comment>
-            <translation type="unfinished" />
+            <translation>Usted, como en un espejo</translation>
         </message>
         <message>
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Puede verle la cámara?</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
-            <translation type="unfinished" />
+            <translation>Cámara apagada</translation>
         </message>
         <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
-            <translation type="unfinished" />
+            <translation>Cámara encendida</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
             <comment>care.bend</comment>
-            <translation type="unfinished" />
+            <translation>Si la habitación da vueltas, agárrese, siéntese quieto y pare.</translation>
         </message>
         <message>
             <source>If the target blurs or jumps, go slower.</source>
             <comment>care.blur</comment>
-            <translation type="unfinished" />
+            <translation>Si el punto se ve borroso o salta, vaya más despacio.</translation>
         </message>
         <message>
             <source>Put the chair against a wall. It must not have wheels.</source>
             <comment>care.chair</comment>
-            <translation type="unfinished" />
+            <translation>Ponga la silla contra una pared. No debe tener ruedas.</translation>
         </message>
         <message>
             <source>If you see two tips, stop there. Move your finger back out.</source>
             <comment>care.double</comment>
-            <translation type="unfinished" />
+            <translation>Si ve dos puntas, pare ahí. Vuelva a alejar el dedo.</translation>
         </message>
         <message>
             <source>Do not do this if moving or flashing scenes have made you ill before.</source>
             <comment>care.flashes</comment>
-            <translation type="unfinished" />
+            <translation>No haga esto si las imágenes que se mueven o parpadean le han sentado mal antes.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
             <comment>care.neck</comment>
-            <translation type="unfinished" />
+            <translation>Llegue solo hasta donde su cuello se sienta bien. Pare si le duele el cuello o siente hormigueo en el brazo.</translation>
         </message>
         <message>
             <source>Hand the ball over. Do not throw it.</source>
             <comment>care.partner</comment>
-            <translation type="unfinished" />
+            <translation>Dé la pelota en la mano. No la lance.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
             <comment>care.settle</comment>
-            <translation type="unfinished" />
+            <translation>Es normal sentir algo de mareo. Pare si es fuerte o no se va.</translation>
         </message>
         <message>
             <source>It must not hurt. Start small.</source>
             <comment>care.shoulder</comment>
-            <translation type="unfinished" />
+            <translation>No debe doler. Empiece con poco.</translation>
         </message>
         <message>
             <source>Use a firm chair with no wheels. Keep both feet flat.</source>
             <comment>care.slide</comment>
-            <translation type="unfinished" />
+            <translation>Use una silla firme sin ruedas. Los dos pies planos en el suelo.</translation>
         </message>
         <message>
             <source>Your helper stays within reach of you. The mat must not slip.</source>
             <comment>care.soft</comment>
-            <translation type="unfinished" />
+            <translation>La persona que le ayuda se queda a su alcance. La colchoneta no debe resbalar.</translation>
         </message>
         <message>
             <source>Keep one hand on the rail and your eyes open.</source>
             <comment>care.stairs</comment>
-            <translation type="unfinished" />
+            <translation>Una mano en la barandilla y los ojos abiertos.</translation>
         </message>
         <message>
             <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
             <comment>care.stand</comment>
-            <translation type="unfinished" />
+            <translation>Tenga la esquina detrás y una silla firme o a alguien que le ayude delante. Lleve zapatos planos o vaya descalzo.</translation>
         </message>
         <message>
             <source>A little sway is fine. Hold on as soon as you need to.</source>
             <comment>care.steady</comment>
-            <translation type="unfinished" />
+            <translation>Balancearse un poco está bien. Agárrese en cuanto lo necesite.</translation>
         </message>
         <message>
             <source>Use something soft. Leave it on the floor if it drops.</source>
             <comment>care.toss</comment>
-            <translation type="unfinished" />
+            <translation>Use algo blando. Si cae, déjelo en el suelo.</translation>
         </message>
         <message>
             <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
             <comment>care.walk</comment>
-            <translation type="unfinished" />
+            <translation>Despeje el suelo. Encienda la luz. La persona que le ayuda va a su lado.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation type="unfinished" />
+            <translation>Siéntese en una silla firme. Para estar de pie, tenga a su alcance una esquina o a alguien que le ayude.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation type="unfinished" />
+            <translation>Llame enseguida a emergencias si tiene de repente un dolor de cabeza fuerte, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, desmayo, dolor en el pecho o pérdida repentina de la audición.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
             <comment>caution.stop</comment>
-            <translation type="unfinished" />
+            <translation>Es normal sentir algo de mareo. Pare y siéntese si se siente mal, si tiene dolor o si el mareo no se calma.</translation>
         </message>
         <message>
             <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
             <comment>caution.therapist</comment>
-            <translation type="unfinished" />
+            <translation>Haga solo lo que le ha dicho su terapeuta. Turnpost no averigua qué tiene usted ni elige su tratamiento.</translation>
         </message>
         <message>
             <source>Leave</source>
             <comment>choose.leave</comment>
-            <translation type="unfinished" />
+            <translation>Salir</translation>
         </message>
         <message>
             <source>{what}: less</source>
             <comment>choose.less</comment>
-            <translation type="unfinished" />
+            <translation>{what}: menos</translation>
         </message>
         <message>
             <source>{what}: more</source>
             <comment>choose.more</comment>
-            <translation type="unfinished" />
+            <translation>{what}: más</translation>
         </message>
         <message>
             <source>The set-up worked. Choose what your therapist has asked for.</source>
             <comment>choose.ok</comment>
-            <translation type="unfinished" />
+            <translation>La preparación ha salido bien. Elija lo que le ha pedido su terapeuta.</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>choose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>Repeticiones</translation>
         </message>
         <message>
             <source>Start exercise</source>
             <comment>choose.start</comment>
-            <translation type="unfinished" />
+            <translation>Empezar el ejercicio</translation>
         </message>
         <message>
             <source>Target size</source>
             <comment>choose.target</comment>
-            <translation type="unfinished" />
+            <translation>Tamaño del punto</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>choose.target_value</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Beats a minute</source>
             <comment>choose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>Golpes por minuto</translation>
         </message>
         <message>
             <source>Choose an exercise</source>
             <comment>choose.title</comment>
-            <translation type="unfinished" />
+            <translation>Elija un ejercicio</translation>
         </message>
         <message>
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
-            <translation type="unfinished" />
+            <translation>Vídeo de ejemplo, sin cámara</translation>
         </message>
         <message>
             <source>Saving ...</source>
             <comment>close.saving</comment>
-            <translation type="unfinished" />
+            <translation>Guardando ...</translation>
         </message>
         <message>
             <source>Chin up a little</source>
             <comment>cue.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>La barbilla un poco más alta</translation>
         </message>
         <message>
             <source>Keep your eyes open</source>
             <comment>cue.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>Mantenga los ojos abiertos</translation>
         </message>
         <message>
             <source>Let your eyes go with your head</source>
             <comment>cue.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>Deje que los ojos vayan con la cabeza</translation>
         </message>
         <message>
             <source>Keep your eyes closed</source>
             <comment>cue.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>Mantenga los ojos cerrados</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>cue.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>Los ojos en el punto</translation>
         </message>
         <message>
             <source>Look all the way to the target</source>
             <comment>cue.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>Mire hasta llegar al punto</translation>
         </message>
         <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>La cabeza quieta</translation>
         </message>
         <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>Vuelva a la imagen</translation>
         </message>
         <message>
             <source>Not measured just now</source>
             <comment>cue.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>Ahora mismo no se mide</translation>
         </message>
         <message>
             <source>All the way up</source>
             <comment>cue.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>Enderécese del todo</translation>
         </message>
         <message>
             <source>Are you all right?</source>
             <comment>cue.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>¿Se encuentra bien?</translation>
         </message>
         <message>
             <source>Let go when you feel steady</source>
             <comment>cue.steadied</comment>
-            <translation type="unfinished" />
+            <translation>Suéltese cuando se sienta estable</translation>
         </message>
         <message>
             <source>A little higher, above your eyes</source>
             <comment>cue.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>Un poco más alto, por encima de los ojos</translation>
         </message>
         <message>
             <source>A little slower</source>
             <comment>cue.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>Un poco más despacio</translation>
         </message>
         <message>
             <source>A little less far</source>
             <comment>cue.too_large</comment>
-            <translation type="unfinished" />
+            <translation>Un poco menos lejos</translation>
         </message>
         <message>
             <source>A little faster</source>
             <comment>cue.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>Un poco más rápido</translation>
         </message>
         <message>
             <source>A little further</source>
             <comment>cue.too_small</comment>
-            <translation type="unfinished" />
+            <translation>Un poco más lejos</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
             <comment>demo.cannot_pause</comment>
-            <translation type="unfinished" />
+            <translation>El vídeo de ejemplo no se puede pausar.</translation>
         </message>
         <message>
             <source>{figure} ◄ affected side</source>
             <comment>desk.affected</comment>
-            <translation type="unfinished" />
+            <translation>{figure} ◄ lado afectado</translation>
         </message>
         <message>
             <source>{time} s</source>
             <comment>desk.at</comment>
-            <translation type="unfinished" />
+            <translation>{time} s</translation>
         </message>
         <message>
             <source>millimetres</source>
             <comment>desk.axis.mm</comment>
-            <translation type="unfinished" />
+            <translation>milímetros</translation>
         </message>
         <message>
             <source>degrees, up is up</source>
             <comment>desk.axis.pitch</comment>
-            <translation type="unfinished" />
+            <translation>grados, arriba es arriba</translation>
         </message>
         <message>
             <source>degrees, right ear down is up</source>
             <comment>desk.axis.roll</comment>
-            <translation type="unfinished" />
+            <translation>grados, oreja derecha abajo es arriba</translation>
         </message>
         <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
-            <translation type="unfinished" />
+            <translation>grados, derecha es arriba</translation>
         </message>
         <message>
             <source>Back (Esc)</source>
             <comment>desk.back</comment>
-            <translation type="unfinished" />
+            <translation>Atrás (Esc)</translation>
         </message>
         <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
-            <translation type="unfinished" />
+            <translation>Debajo</translation>
         </message>
         <message>
             <source>no other session</source>
             <comment>desk.beside.none</comment>
-            <translation type="unfinished" />
+            <translation>ninguna otra sesión</translation>
         </message>
         <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
-            <translation type="unfinished" />
+            <translation>▼ bajó</translation>
         </message>
         <message>
             <source>{text}; {count} left out</source>
             <comment>desk.change.left_out</comment>
-            <translation type="unfinished" />
+            <translation>{text}; {count} sin contar</translation>
         </message>
         <message>
             <source>no change beyond ±{least}</source>
             <comment>desk.change.no_change</comment>
-            <translation type="unfinished" />
+            <translation>sin cambio mayor de ±{least}</translation>
         </message>
         <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
-            <translation type="unfinished" />
+            <translation>▲ subió</translation>
         </message>
         <message>
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
-            <translation type="unfinished" />
+            <translation>demasiado pocos para comparar</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
             <comment>desk.change.unlike</comment>
-            <translation type="unfinished" />
+            <translation>no comparable: otros límites</translation>
         </message>
         <message>
             <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
             <comment>desk.chart</comment>
-            <translation type="unfinished" />
+            <translation>{measured} de {all} sesiones medidas, {doubt} de ellas en duda</translation>
         </message>
         <message>
             <source>Change</source>
             <comment>desk.col.change</comment>
-            <translation type="unfinished" />
+            <translation>Cambio</translation>
         </message>
         <message>
             <source>Figure</source>
             <comment>desk.col.figure</comment>
-            <translation type="unfinished" />
+            <translation>Valor</translation>
         </message>
         <message>
             <source>At first</source>
             <comment>desk.col.first</comment>
-            <translation type="unfinished" />
+            <translation>Al principio</translation>
         </message>
         <message>
             <source>Lately</source>
             <comment>desk.col.last</comment>
-            <translation type="unfinished" />
+            <translation>Últimamente</translation>
         </message>
         <message>
             <source>All sessions</source>
             <comment>desk.col.trend</comment>
-            <translation type="unfinished" />
+            <translation>Todas las sesiones</translation>
         </message>
         <message>
             <source>Condition: {text}</source>
             <comment>desk.condition</comment>
-            <translation type="unfinished" />
+            <translation>Condición: {text}</translation>
         </message>
         <message>
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
-            <translation type="unfinished" />
+            <translation>La práctica está contada hasta el {day}.</translation>
         </message>
         <message>
             <source>{before} → {after}</source>
             <comment>desk.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>{before} → {after}</translation>
         </message>
         <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
-            <translation type="unfinished" />
+            <translation>! {what}, {length} s</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
             <comment>desk.failed</comment>
-            <translation type="unfinished" />
+            <translation>No leído: {why}</translation>
         </message>
         <message>
             <source>{name}: {value}</source>
             <comment>desk.figure</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {value}</translation>
         </message>
         <message>
             <source>Figures</source>
             <comment>desk.figures</comment>
-            <translation type="unfinished" />
+            <translation>Valores</translation>
         </message>
         <message>
             <source>All exercises</source>
             <comment>desk.filter.all</comment>
-            <translation type="unfinished" />
+            <translation>Todos los ejercicios</translation>
         </message>
         <message>
             <source>Changes only</source>
             <comment>desk.filter.changed</comment>
-            <translation type="unfinished" />
+            <translation>Solo cambios</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.filter.exercise</comment>
-            <translation type="unfinished" />
+            <translation>Ejercicio</translation>
         </message>
         <message>
             <source>From</source>
             <comment>desk.filter.from</comment>
-            <translation type="unfinished" />
+            <translation>Desde</translation>
         </message>
         <message>
             <source>Show all</source>
             <comment>desk.filter.reset</comment>
-            <translation type="unfinished" />
+            <translation>Mostrar todo</translation>
         </message>
         <message>
             <source>to</source>
             <comment>desk.filter.to</comment>
-            <translation type="unfinished" />
+            <translation>hasta</translation>
         </message>
         <message>
             <source>First</source>
             <comment>desk.first</comment>
-            <translation type="unfinished" />
+            <translation>Primero</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
             <comment>desk.flag</comment>
-            <translation type="unfinished" />
+            <translation>En duda: {why}</translation>
         </message>
         <message>
             <source>{folder}</source>
             <comment>desk.folder</comment>
-            <translation type="unfinished" />
+            <translation>{folder}</translation>
         </message>
         <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Seguir leyendo</translation>
         </message>
         <message>
             <source>{value}?</source>
             <comment>desk.in_doubt</comment>
-            <translation type="unfinished" />
+            <translation>{value}?</translation>
         </message>
         <message>
             <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation type="unfinished" />
+            <translation>● medido   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
         </message>
         <message>
             <source>last {day}</source>
             <comment>desk.last</comment>
-            <translation type="unfinished" />
+            <translation>última {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
             <comment>desk.line.eye</comment>
-            <translation type="unfinished" />
+            <translation>ojos en la cabeza</translation>
         </message>
         <message>
             <source>neck forward</source>
             <comment>desk.line.fore_aft</comment>
-            <translation type="unfinished" />
+            <translation>cuello hacia delante</translation>
         </message>
         <message>
             <source>gaze</source>
             <comment>desk.line.gaze</comment>
-            <translation type="unfinished" />
+            <translation>mirada</translation>
         </message>
         <message>
             <source>head</source>
             <comment>desk.line.head</comment>
-            <translation type="unfinished" />
+            <translation>cabeza</translation>
         </message>
         <message>
             <source>neck height</source>
             <comment>desk.line.height</comment>
-            <translation type="unfinished" />
+            <translation>altura del cuello</translation>
         </message>
         <message>
             <source>{line} not measured</source>
             <comment>desk.line.none</comment>
-            <translation type="unfinished" />
+            <translation>{line} no medido</translation>
         </message>
         <message>
             <source>neck sideways</source>
             <comment>desk.line.sideways</comment>
-            <translation type="unfinished" />
+            <translation>cuello hacia los lados</translation>
         </message>
         <message>
             <source>target</source>
             <comment>desk.line.target</comment>
-            <translation type="unfinished" />
+            <translation>punto</translation>
         </message>
         <message>
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
-            <translation type="unfinished" />
+            <translation>{line} {value}</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
             <comment>desk.loading</comment>
-            <translation type="unfinished" />
+            <translation>Leyendo la sesión ...</translation>
         </message>
         <message>
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
-            <translation type="unfinished" />
+            <translation>Mirando la carpeta ...</translation>
         </message>
         <message>
             <source>and {count} more</source>
             <comment>desk.more</comment>
-            <translation type="unfinished" />
+            <translation>y {count} más</translation>
         </message>
         <message>
             <source>no plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation type="unfinished" />
+            <translation>sin plan disponible</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
             <comment>desk.no_samples</comment>
-            <translation type="unfinished" />
+            <translation>esta carpeta solo tiene el resumen</translation>
         </message>
         <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
-            <translation type="unfinished" />
+            <translation>Los datos medidos de esta sesión no están en la carpeta: {why}</translation>
         </message>
         <message>
             <source>There are no sessions in this folder yet.</source>
             <comment>desk.nobody</comment>
-            <translation type="unfinished" />
+            <translation>Todavía no hay sesiones en esta carpeta.</translation>
         </message>
         <message>
             <source>not asked</source>
             <comment>desk.not_asked</comment>
-            <translation type="unfinished" />
+            <translation>sin preguntar</translation>
         </message>
         <message>
             <source>{author}, {day}: {text}</source>
             <comment>desk.note</comment>
-            <translation type="unfinished" />
+            <translation>{author}, {day}: {text}</translation>
         </message>
         <message>
             <source>Add note</source>
             <comment>desk.note.add</comment>
-            <translation type="unfinished" />
+            <translation>Añadir nota</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>desk.note.failed</comment>
-            <translation type="unfinished" />
+            <translation>No guardado: {why}</translation>
         </message>
         <message>
             <source>repetition {number} is not valid {text}</source>
             <comment>desk.note.invalid</comment>
-            <translation type="unfinished" />
+            <translation>la repetición {number} no es válida {text}</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
             <comment>desk.note.kept</comment>
-            <translation type="unfinished" />
+            <translation>Las notas están junto a los valores medidos, que nunca cambian.</translation>
         </message>
         <message>
             <source>Mark repetition not valid</source>
             <comment>desk.note.mark</comment>
-            <translation type="unfinished" />
+            <translation>Marcar repetición como no válida</translation>
         </message>
         <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
-            <translation type="unfinished" />
+            <translation>Todavía no hay notas.</translation>
         </message>
         <message>
             <source>A note on this session</source>
             <comment>desk.note.text</comment>
-            <translation type="unfinished" />
+            <translation>Una nota sobre esta sesión</translation>
         </message>
         <message>
             <source>Undo my last note</source>
             <comment>desk.note.undo</comment>
-            <translation type="unfinished" />
+            <translation>Deshacer mi última nota</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.notes</comment>
-            <translation type="unfinished" />
+            <translation>Notas</translation>
         </message>
         <message>
             <source>{count}</source>
             <comment>desk.notes_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}</translation>
         </message>
         <message>
             <source>nothing practised</source>
             <comment>desk.nothing_done</comment>
-            <translation type="unfinished" />
+            <translation>nada practicado</translation>
         </message>
         <message>
             <source>Nothing that needs a look first</source>
             <comment>desk.nothing_first</comment>
-            <translation type="unfinished" />
+            <translation>Nada que haya que mirar primero</translation>
         </message>
         <message>
             <source>Another folder</source>
             <comment>desk.open</comment>
-            <translation type="unfinished" />
+            <translation>Otra carpeta</translation>
         </message>
         <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
-            <translation type="unfinished" />
+            <translation>Personas, primero lo más urgente</translation>
         </message>
         <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
-            <translation type="unfinished" />
+            <translation>Práctica</translation>
         </message>
         <message>
             <source>{people} people, {sessions} sessions</source>
             <comment>desk.read</comment>
-            <translation type="unfinished" />
+            <translation>Personas: {people}, sesiones: {sessions}</translation>
         </message>
         <message>
             <source>Reading {done} of {of} files ...</source>
             <comment>desk.reading</comment>
-            <translation type="unfinished" />
+            <translation>Leyendo {done} de {of} archivos ...</translation>
         </message>
         <message>
             <source>repetition {number}</source>
             <comment>desk.rep</comment>
-            <translation type="unfinished" />
+            <translation>repetición {number}</translation>
         </message>
         <message>
             <source>{what} (marked not valid)</source>
             <comment>desk.rep.invalid</comment>
-            <translation type="unfinished" />
+            <translation>{what} (marcada como no válida)</translation>
         </message>
         <message>
             <source>{side} {value}</source>
             <comment>desk.rep.turn</comment>
-            <translation type="unfinished" />
+            <translation>{side} {value}</translation>
         </message>
         <message>
             <source>Dizziness</source>
             <comment>desk.scol.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>Mareo</translation>
         </message>
         <message>
             <source>Exercises</source>
             <comment>desk.scol.done</comment>
-            <translation type="unfinished" />
+            <translation>Ejercicios</translation>
         </message>
         <message>
             <source>In doubt</source>
             <comment>desk.scol.doubt</comment>
-            <translation type="unfinished" />
+            <translation>En duda</translation>
         </message>
         <message>
             <source>How it ended</source>
             <comment>desk.scol.ended</comment>
-            <translation type="unfinished" />
+            <translation>Cómo terminó</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.scol.notes</comment>
-            <translation type="unfinished" />
+            <translation>Notas</translation>
         </message>
         <message>
             <source>When</source>
             <comment>desk.scol.when</comment>
-            <translation type="unfinished" />
+            <translation>Cuándo</translation>
         </message>
         <message>
             <source>{person}, {day}</source>
             <comment>desk.session</comment>
-            <translation type="unfinished" />
+            <translation>{person}, {day}</translation>
         </message>
         <message>
             <source>Sessions</source>
             <comment>desk.sessions</comment>
-            <translation type="unfinished" />
+            <translation>Sesiones</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.set</comment>
-            <translation type="unfinished" />
+            <translation>Ejercicio</translation>
         </message>
         <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation type="unfinished" />
+            <translation>{share} % de las prácticas pedidas</translation>
         </message>
         <message>
             <source>Open session</source>
             <comment>desk.show</comment>
-            <translation type="unfinished" />
+            <translation>Abrir sesión</translation>
         </message>
         <message>
             <source>Open the session of {day}</source>
             <comment>desk.show_name</comment>
-            <translation type="unfinished" />
+            <translation>Abrir la sesión del {day}</translation>
         </message>
         <message>
             <source>affected side: both</source>
             <comment>desk.side.both</comment>
-            <translation type="unfinished" />
+            <translation>lado afectado: los dos</translation>
         </message>
         <message>
             <source>affected side: left</source>
             <comment>desk.side.left</comment>
-            <translation type="unfinished" />
+            <translation>lado afectado: izquierdo</translation>
         </message>
         <message>
             <source>affected side: right</source>
             <comment>desk.side.right</comment>
-            <translation type="unfinished" />
+            <translation>lado afectado: derecho</translation>
         </message>
         <message>
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
-            <translation type="unfinished" />
+            <translation>lado afectado desconocido</translation>
         </message>
         <message>
             <source>Stop reading</source>
             <comment>desk.stop</comment>
-            <translation type="unfinished" />
+            <translation>Dejar de leer</translation>
         </message>
         <message>
             <source>Stopped: only a part of the folder was read ({count} sessions).</source>
             <comment>desk.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Detenido: solo se leyó una parte de la carpeta (sesiones: {count}).</translation>
         </message>
         <message>
             <source>Bouts a day. {text}</source>
             <comment>desk.strip</comment>
-            <translation type="unfinished" />
+            <translation>Prácticas por día. {text}</translation>
         </message>
         <message>
             <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation type="unfinished" />
+            <translation>una casilla por práctica: llena = medida, media = solo comunicada, vacía = pedida, no hecha</translation>
         </message>
         <message>
             <source>Then</source>
             <comment>desk.then</comment>
-            <translation type="unfinished" />
+            <translation>Después</translation>
         </message>
         <message>
             <source>Review</source>
             <comment>desk.title</comment>
-            <translation type="unfinished" />
+            <translation>Revisión</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
-            <translation type="unfinished" />
+            <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
         </message>
         <message>
             <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
             <comment>desk.trace.how</comment>
-            <translation type="unfinished" />
+            <translation>← → cursor, con Mayús un segundo; + − ampliación; las teclas de página mueven; Inicio muestra el ejercicio entero</translation>
         </message>
         <message>
             <source>Trends</source>
             <comment>desk.trends</comment>
-            <translation type="unfinished" />
+            <translation>Tendencias</translation>
         </message>
         <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
-            <translation type="unfinished" />
+            <translation>Archivos que no se pudieron leer: {count}</translation>
         </message>
         <message>
             <source>Files that could not be read, and why</source>
             <comment>desk.unread.name</comment>
-            <translation type="unfinished" />
+            <translation>Archivos que no se pudieron leer, y por qué</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
             <comment>desk.unread.row</comment>
-            <translation type="unfinished" />
+            <translation>{path}: {why}</translation>
         </message>
         <message>
             <source>Repetitions, events</source>
             <comment>desk.what</comment>
-            <translation type="unfinished" />
+            <translation>Repeticiones, sucesos</translation>
         </message>
         <message>
             <source>Whole session</source>
             <comment>desk.whole</comment>
-            <translation type="unfinished" />
+            <translation>Sesión entera</translation>
         </message>
         <message>
             <source>Zoom in</source>
             <comment>desk.zoom_in</comment>
-            <translation type="unfinished" />
+            <translation>Ampliar</translation>
         </message>
         <message>
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
-            <translation type="unfinished" />
+            <translation>Reducir</translation>
         </message>
         <message>
             <source>chin down</source>
             <comment>event.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>barbilla baja</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>event.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>ojos cerrados</translation>
         </message>
         <message>
             <source>eyes stayed behind</source>
             <comment>event.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>los ojos se quedaron atrás</translation>
         </message>
         <message>
             <source>eyes opened</source>
             <comment>event.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>ojos abiertos</translation>
         </message>
         <message>
             <source>eyes left the target</source>
             <comment>event.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>los ojos dejaron el punto</translation>
         </message>
         <message>
             <source>eyes stopped short</source>
             <comment>event.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>los ojos no llegaron</translation>
         </message>
         <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>la cabeza se movió también</translation>
         </message>
         <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>fuera de la imagen</translation>
         </message>
         <message>
             <source>not measured for a while</source>
             <comment>event.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>sin medir durante un rato</translation>
         </message>
         <message>
             <source>not all the way up</source>
             <comment>event.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>no del todo derecho</translation>
         </message>
         <message>
             <source>once</source>
             <comment>event.once</comment>
-            <translation type="unfinished" />
+            <translation>una vez</translation>
         </message>
         <message>
             <source>{code}</source>
             <comment>event.other</comment>
-            <translation type="unfinished" />
+            <translation>{code}</translation>
         </message>
         <message>
             <source>a sudden drop of the head</source>
             <comment>event.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>una bajada repentina de la cabeza</translation>
         </message>
         <message>
             <source>throws below the eyes</source>
             <comment>event.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>lanzamientos por debajo de los ojos</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>event.times</comment>
-            <translation type="unfinished" />
+            <translation>{count} veces</translation>
         </message>
         <message>
             <source>faster than the beat</source>
             <comment>event.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>más rápido que el ritmo</translation>
         </message>
         <message>
             <source>turns larger than asked</source>
             <comment>event.too_large</comment>
-            <translation type="unfinished" />
+            <translation>giros mayores de lo pedido</translation>
         </message>
         <message>
             <source>slower than the beat</source>
             <comment>event.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>más lento que el ritmo</translation>
         </message>
         <message>
             <source>turns a little small</source>
             <comment>event.too_small</comment>
-            <translation type="unfinished" />
+            <translation>giros un poco pequeños</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
             <comment>exercise.ankle-sway</comment>
-            <translation type="unfinished" />
+            <translation>De los dedos de los pies a los talones</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
             <comment>exercise.ankle-sway.how</comment>
-            <translation type="unfinished" />
+            <translation>Póngase bien derecho. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mire al frente.</translation>
         </message>
         <message>
             <source>Stands for half a minute</source>
             <comment>exercise.chair-stands-30-s</comment>
-            <translation type="unfinished" />
+            <translation>Levantarse durante medio minuto</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
             <comment>exercise.chair-stands-30-s.how</comment>
-            <translation type="unfinished" />
+            <translation>Cruce los brazos. Levántese y siéntese tantas veces como sea seguro, hasta que oiga el final.</translation>
         </message>
         <message>
             <source>Five stands from a chair</source>
             <comment>exercise.chair-stands-five</comment>
-            <translation type="unfinished" />
+            <translation>Cinco veces de la silla</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation type="unfinished" />
+            <translation>Cruce los brazos. Levántese y siéntese cinco veces, tan rápido como sea seguro.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
             <comment>exercise.eyes-side-to-side</comment>
-            <translation type="unfinished" />
+            <translation>Ojos a los lados, cabeza quieta</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-side-to-side.how</comment>
-            <translation type="unfinished" />
+            <translation>Sus ojos saltan al punto con cada golpe. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Eyes first, then head</source>
             <comment>exercise.eyes-then-head</comment>
-            <translation type="unfinished" />
+            <translation>Primero los ojos, luego la cabeza</translation>
         </message>
         <message>
             <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
             <comment>exercise.eyes-then-head.how</comment>
-            <translation type="unfinished" />
+            <translation>Mire una marca con los ojos. Luego gire la cabeza hacia ella. Ahora mire la otra marca y vuelva a girar.</translation>
         </message>
         <message>
             <source>Move your eyes up and down, head still</source>
             <comment>exercise.eyes-up-down</comment>
-            <translation type="unfinished" />
+            <translation>Ojos arriba y abajo, cabeza quieta</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation type="unfinished" />
+            <translation>Sus ojos saltan al punto con cada golpe. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
             <comment>exercise.floor-reach</comment>
-            <translation type="unfinished" />
+            <translation>Recoger del suelo</translation>
         </message>
         <message>
             <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation type="unfinished" />
+            <translation>Agáchese y deje algo pequeño en el suelo. Siéntese derecho. Agáchese y recójalo. Siéntese derecho. Sus ojos se quedan en ello. Haga diez con un brazo, luego diez con el otro.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
             <comment>exercise.follow-slowly</comment>
-            <translation type="unfinished" />
+            <translation>Seguir el punto con los ojos</translation>
         </message>
         <message>
             <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
             <comment>exercise.follow-slowly.how</comment>
-            <translation type="unfinished" />
+            <translation>El punto se mueve despacio. Sus ojos van con él. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Toss from hand to hand</source>
             <comment>exercise.hand-toss</comment>
-            <translation type="unfinished" />
+            <translation>Lanzar de mano a mano</translation>
         </message>
         <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation type="unfinished" />
+            <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra. Siéntese bastante atrás para que las dos manos queden en la imagen.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
             <comment>exercise.head-tilts</comment>
-            <translation type="unfinished" />
+            <translation>Inclinar la cabeza</translation>
         </message>
         <message>
             <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
             <comment>exercise.head-tilts.how</comment>
-            <translation type="unfinished" />
+            <translation>Incline la oreja hacia el hombro derecho, luego hacia el izquierdo. Vaya despacio. Mire al frente.</translation>
         </message>
         <message>
             <source>Look past a moving scene</source>
             <comment>exercise.moving-background</comment>
-            <translation type="unfinished" />
+            <translation>Mirar con un fondo que se mueve</translation>
         </message>
         <message>
             <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation type="unfinished" />
+            <translation>Mire una marca quieta mientras el fondo se mueve despacio. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
             <comment>exercise.near-far</comment>
-            <translation type="unfinished" />
+            <translation>La punta del dedo, cerca y lejos</translation>
         </message>
         <message>
             <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation type="unfinished" />
+            <translation>Levante un dedo, justo debajo de la cámara. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
             <comment>exercise.near-hold</comment>
-            <translation type="unfinished" />
+            <translation>Mantener los ojos en una punta cercana</translation>
         </message>
         <message>
             <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
             <comment>exercise.near-hold.how</comment>
-            <translation type="unfinished" />
+            <translation>Levante un dedo donde vea una sola punta. Mantenga los ojos en ella. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Nod, eyes on the target</source>
             <comment>exercise.nods-on-target</comment>
-            <translation type="unfinished" />
+            <translation>Cabeza arriba y abajo, ojos en el punto</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
             <comment>exercise.nods-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Mueva la cabeza arriba y abajo, un movimiento por golpe. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Nod, head and eyes together</source>
             <comment>exercise.nods-together</comment>
-            <translation type="unfinished" />
+            <translation>Arriba y abajo, cabeza y ojos juntos</translation>
         </message>
         <message>
             <source>Look up with head and eyes, then look down. Move once a beat.</source>
             <comment>exercise.nods-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Mire hacia arriba con la cabeza y los ojos, luego hacia abajo. Un movimiento por golpe.</translation>
         </message>
         <message>
             <source>Nod while the target moves</source>
             <comment>exercise.nods-x2</comment>
-            <translation type="unfinished" />
+            <translation>Arriba y abajo mientras el punto se mueve</translation>
         </message>
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
             <comment>exercise.partner-turns</comment>
-            <translation type="unfinished" />
+            <translation>Girar con otra persona</translation>
         </message>
         <message>
             <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
             <comment>exercise.partner-turns.how</comment>
-            <translation type="unfinished" />
+            <translation>Gire hacia un lado y tome la pelota de la otra persona. Gire hacia el otro lado y devuélvasela.</translation>
         </message>
         <message>
             <source>Turn with your eyes shut</source>
             <comment>exercise.remembered-target</comment>
-            <translation type="unfinished" />
+            <translation>Girar con los ojos cerrados</translation>
         </message>
         <message>
             <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
             <comment>exercise.remembered-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Mire el punto. Cierre los ojos y gire la cabeza. Deje los ojos donde estaba el punto. Ábralos y vea si acertó.</translation>
         </message>
         <message>
             <source>Roll your shoulders back</source>
             <comment>exercise.shoulders-back</comment>
-            <translation type="unfinished" />
+            <translation>Hombros en círculo hacia atrás</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-back.how</comment>
-            <translation type="unfinished" />
+            <translation>Suba los dos hombros, llévelos hacia atrás y déjelos caer. Vaya despacio. Mantenga la cabeza recta. Los dos hombros se quedan en la imagen.</translation>
         </message>
         <message>
             <source>Roll your shoulders forward</source>
             <comment>exercise.shoulders-forward</comment>
-            <translation type="unfinished" />
+            <translation>Hombros en círculo hacia delante</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-forward.how</comment>
-            <translation type="unfinished" />
+            <translation>Suba los dos hombros, llévelos hacia delante y déjelos caer. Vaya despacio. Mantenga la cabeza recta. Los dos hombros se quedan en la imagen.</translation>
         </message>
         <message>
             <source>Stand up and sit down</source>
             <comment>exercise.sit-to-stand</comment>
-            <translation type="unfinished" />
+            <translation>Levantarse y sentarse</translation>
         </message>
         <message>
             <source>Stand up from your chair, then sit down again. You may use your hands.</source>
             <comment>exercise.sit-to-stand.how</comment>
-            <translation type="unfinished" />
+            <translation>Levántese de la silla y vuelva a sentarse. Puede usar las manos.</translation>
         </message>
         <message>
             <source>Up and down the stairs</source>
             <comment>exercise.stairs</comment>
-            <translation type="unfinished" />
+            <translation>Subir y bajar la escalera</translation>
         </message>
         <message>
             <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
             <comment>exercise.stairs.how</comment>
-            <translation type="unfinished" />
+            <translation>Suba un escalón y vuelva a bajar. Agárrese a la barandilla. La persona que le ayuda se queda cerca. Cuente usted.</translation>
         </message>
         <message>
             <source>Stand in the corner</source>
             <comment>exercise.stand</comment>
-            <translation type="unfinished" />
+            <translation>De pie en la esquina</translation>
         </message>
         <message>
             <source>Stand and turn your head</source>
             <comment>exercise.stand-head-shake</comment>
-            <translation type="unfinished" />
+            <translation>De pie y girar la cabeza</translation>
         </message>
         <message>
             <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation type="unfinished" />
+            <translation>Póngase de pie en la colchoneta blanda, con los pies tan separados como las caderas. Gire la cabeza de un lado a otro con el ritmo.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
             <comment>exercise.stand-one-leg</comment>
-            <translation type="unfinished" />
+            <translation>De pie sobre una pierna</translation>
         </message>
         <message>
             <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation type="unfinished" />
+            <translation>Levante un poco un pie. Quédese quieto y mire la marca en la pared. Luego cambie de pierna.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
             <comment>exercise.stand-tandem</comment>
-            <translation type="unfinished" />
+            <translation>De pie, talón con punta</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation type="unfinished" />
+            <translation>Ponga un pie justo delante del otro. Quédese quieto y mire la marca en la pared.</translation>
         </message>
         <message>
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
             <comment>exercise.stand.how</comment>
-            <translation type="unfinished" />
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mire la marca en la pared.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
             <comment>exercise.thumb-together</comment>
-            <translation type="unfinished" />
+            <translation>Seguir el pulgar, también con la cabeza</translation>
         </message>
         <message>
             <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
             <comment>exercise.thumb-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Ponga el pulgar delante de usted. Muévalo de un lado a otro. La cabeza y los ojos van con él.</translation>
         </message>
         <message>
             <source>Turn your head, eyes on the target</source>
             <comment>exercise.turns-on-target</comment>
-            <translation type="unfinished" />
+            <translation>Gire la cabeza, ojos en el punto</translation>
         </message>
         <message>
             <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
             <comment>exercise.turns-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>Gire la cabeza de un lado a otro, un giro por golpe. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Turn head and eyes together</source>
             <comment>exercise.turns-together</comment>
-            <translation type="unfinished" />
+            <translation>Gire la cabeza y los ojos juntos</translation>
         </message>
         <message>
             <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
             <comment>exercise.turns-together.how</comment>
-            <translation type="unfinished" />
+            <translation>Mire a la derecha con la cabeza y los ojos, luego a la izquierda. Un movimiento por golpe.</translation>
         </message>
         <message>
             <source>Head and target move apart</source>
             <comment>exercise.turns-x2</comment>
-            <translation type="unfinished" />
+            <translation>La cabeza y el punto se separan</translation>
         </message>
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
             <comment>exercise.walk</comment>
-            <translation type="unfinished" />
+            <translation>Diez pasos de ida y vuelta</translation>
         </message>
         <message>
             <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
-            <translation type="unfinished" />
+            <translation>Dé diez pasos hacia delante, luego diez hacia atrás. La persona que le ayuda camina con usted. Cuente usted sus pasos.</translation>
         </message>
         <message>
             <source>Shift from foot to foot</source>
             <comment>exercise.weight-shift</comment>
-            <translation type="unfinished" />
+            <translation>De un pie al otro</translation>
         </message>
         <message>
             <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation type="unfinished" />
+            <translation>Póngase de pie en la colchoneta blanda. Ponga el peso en un pie, luego en el otro. Vaya despacio.</translation>
         </message>
         <message>
             <source>Both</source>
             <comment>eyes.both</comment>
-            <translation type="unfinished" />
+            <translation>Los dos</translation>
         </message>
         <message>
             <source>My left</source>
             <comment>eyes.left</comment>
-            <translation type="unfinished" />
+            <translation>Mi izquierdo</translation>
         </message>
         <message>
             <source>My right</source>
             <comment>eyes.right</comment>
-            <translation type="unfinished" />
+            <translation>Mi derecho</translation>
         </message>
         <message>
             <source>Which eye shall be watched?</source>
             <comment>eyes.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Qué ojo se observa?</translation>
         </message>
         <message>
             <source>until it begins</source>
             <comment>far.begins</comment>
-            <translation type="unfinished" />
+            <translation>para empezar</translation>
         </message>
         <message>
             <source>left</source>
             <comment>far.left</comment>
-            <translation type="unfinished" />
+            <translation>por hacer</translation>
         </message>
         <message>
             <source>left, {count} done</source>
             <comment>far.left_done</comment>
-            <translation type="unfinished" />
+            <translation>por hacer, {count} hechas</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>far.of</comment>
-            <translation type="unfinished" />
+            <translation>de {goal}</translation>
         </message>
         <message>
             <source>so far</source>
             <comment>far.so_far</comment>
-            <translation type="unfinished" />
+            <translation>hasta ahora</translation>
         </message>
         <message>
             <source>Target with repetition count</source>
             <comment>field.name</comment>
-            <translation type="unfinished" />
+            <translation>Punto con el número de repeticiones</translation>
         </message>
         <message>
             <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
             <comment>field.text</comment>
-            <translation type="unfinished" />
+            <translation>{count} repeticiones. Izquierda {left}, derecha {right}, {tempo} golpes por minuto.</translation>
         </message>
         <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
-            <translation type="unfinished" />
+            <translation>Mover (S)</translation>
         </message>
         <message>
             <source>Let the drawing move, key S</source>
             <comment>figure.go_name</comment>
-            <translation type="unfinished" />
+            <translation>Dejar que el dibujo se mueva, tecla S</translation>
         </message>
         <message>
             <source>Hold still (S)</source>
             <comment>figure.hold</comment>
-            <translation type="unfinished" />
+            <translation>Detener (S)</translation>
         </message>
         <message>
             <source>Hold the drawing still, key S</source>
             <comment>figure.hold_name</comment>
-            <translation type="unfinished" />
+            <translation>Detener el dibujo, tecla S</translation>
         </message>
         <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
-            <translation type="unfinished" />
+            <translation>Se mueve despacio, una y otra vez.</translation>
         </message>
         <message>
             <source>Drawing: {what}</source>
             <comment>figure.name</comment>
-            <translation type="unfinished" />
+            <translation>Dibujo: {what}</translation>
         </message>
         <message>
             <source>It does not move.</source>
             <comment>figure.still</comment>
-            <translation type="unfinished" />
+            <translation>No se mueve.</translation>
         </message>
         <message>
             <source>From above</source>
             <comment>figure.view.above</comment>
-            <translation type="unfinished" />
+            <translation>Desde arriba</translation>
         </message>
         <message>
             <source>From the front</source>
             <comment>figure.view.body_front</comment>
-            <translation type="unfinished" />
+            <translation>De frente</translation>
         </message>
         <message>
             <source>As in a mirror</source>
             <comment>figure.view.front</comment>
-            <translation type="unfinished" />
+            <translation>Como en un espejo</translation>
         </message>
         <message>
             <source>From the side</source>
             <comment>figure.view.side</comment>
-            <translation type="unfinished" />
+            <translation>De lado</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
-            <translation type="unfinished" />
+            <translation>No se pudieron seguir bien sus ojos. Se mide su cabeza, pero no su mirada.</translation>
         </message>
         <message>
             <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
             <comment>finding.other</comment>
-            <translation type="unfinished" />
+            <translation>La preparación tiene un punto débil ({key}). Los números pueden ser aproximados.</translation>
         </message>
         <message>
             <source>Repeat the set-up with more light if you can.</source>
             <comment>finding.repeat_hint</comment>
-            <translation type="unfinished" />
+            <translation>Si puede, repita la preparación con más luz.</translation>
         </message>
         <message>
             <source>What Turnpost does, and what it does not</source>
             <comment>first.about</comment>
-            <translation type="unfinished" />
+            <translation>Qué hace Turnpost y qué no</translation>
         </message>
         <message>
             <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
             <comment>first.about.does</comment>
-            <translation type="unfinished" />
+            <translation>Mira su cabeza y sus ojos por la cámara mientras usted hace los ejercicios que le ha dado su terapeuta. Cuenta, marca el ritmo y avisa cuando algo no va bien.</translation>
         </message>
         <message>
             <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
             <comment>first.about.not</comment>
-            <translation type="unfinished" />
+            <translation>No averigua qué tiene usted, y no elige ni cambia su tratamiento. No puede sujetarle, y no llama a nadie.</translation>
         </message>
         <message>
             <source>At the end you get a summary that you can hand to your therapist.</source>
             <comment>first.about.saves</comment>
-            <translation type="unfinished" />
+            <translation>Al final recibe un resumen que puede entregar a su terapeuta.</translation>
         </message>
         <message>
             <source>One step back</source>
             <comment>first.before</comment>
-            <translation type="unfinished" />
+            <translation>Un paso atrás</translation>
         </message>
         <message>
             <source>Camera, light and glasses</source>
             <comment>first.camera</comment>
-            <translation type="unfinished" />
+            <translation>Cámara, luz y gafas</translation>
         </message>
         <message>
             <source>Finish</source>
             <comment>first.finish</comment>
-            <translation type="unfinished" />
+            <translation>Terminar</translation>
         </message>
         <message>
             <source>Skip the rest</source>
             <comment>first.leave</comment>
-            <translation type="unfinished" />
+            <translation>Saltar el resto</translation>
         </message>
         <message>
             <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
             <comment>first.leave_name</comment>
-            <translation type="unfinished" />
+            <translation>Saltar el resto; encontrará estos pasos otra vez en «Cámara, pantalla, más»</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>first.next</comment>
-            <translation type="unfinished" />
+            <translation>Seguir</translation>
         </message>
         <message>
             <source>First steps</source>
             <comment>first.open</comment>
-            <translation type="unfinished" />
+            <translation>Primeros pasos</translation>
         </message>
         <message>
             <source>The first steps</source>
             <comment>first.overview</comment>
-            <translation type="unfinished" />
+            <translation>Los primeros pasos</translation>
         </message>
         <message>
             <source>Take any of them again, in any order. Nothing you did is lost.</source>
             <comment>first.overview.how</comment>
-            <translation type="unfinished" />
+            <translation>Repita cualquiera de ellos, en el orden que quiera. No se pierde nada.</translation>
         </message>
         <message>
             <source>What stays with you</source>
             <comment>first.privacy</comment>
-            <translation type="unfinished" />
+            <translation>Lo que se queda con usted</translation>
         </message>
         <message>
             <source>At the top left you always see whether the camera is on.</source>
             <comment>first.privacy.mark</comment>
-            <translation type="unfinished" />
+            <translation>Arriba a la izquierda ve siempre si la cámara está encendida.</translation>
         </message>
         <message>
             <source>Step {at} of {of}</source>
             <comment>first.progress</comment>
-            <translation type="unfinished" />
+            <translation>Paso {at} de {of}</translation>
         </message>
         <message>
             <source>Your place for sitting</source>
             <comment>first.sitting</comment>
-            <translation type="unfinished" />
+            <translation>Su sitio para estar sentado</translation>
         </message>
         <message>
             <source>A firm chair with a back and no wheels, both feet on the floor.</source>
             <comment>first.sitting.chair</comment>
-            <translation type="unfinished" />
+            <translation>Una silla firme con respaldo y sin ruedas, los dos pies en el suelo.</translation>
         </message>
         <message>
             <source>A lamp or a window in front of you, not behind you.</source>
             <comment>first.sitting.light</comment>
-            <translation type="unfinished" />
+            <translation>Una lámpara o una ventana delante de usted, no detrás.</translation>
         </message>
         <message>
             <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
             <comment>first.sitting.screen</comment>
-            <translation type="unfinished" />
+            <translation>La pantalla justo enfrente, a la distancia de un brazo, con la cámara más o menos a la altura de sus ojos. Ayuda poner unos libros debajo del portátil.</translation>
         </message>
         <message>
             <source>Sound and voice</source>
             <comment>first.sound</comment>
-            <translation type="unfinished" />
+            <translation>Sonido y voz</translation>
         </message>
         <message>
             <source>Your place for standing</source>
             <comment>first.standing</comment>
-            <translation type="unfinished" />
+            <translation>Su sitio para estar de pie</translation>
         </message>
         <message>
             <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
             <comment>first.standing.corner</comment>
-            <translation type="unfinished" />
+            <translation>Una esquina de la habitación detrás de usted. Una silla pesada sin ruedas delante, tan cerca que pueda agarrar el respaldo.</translation>
         </message>
         <message>
             <source>Where your plan asks for a helper, never stand without one.</source>
             <comment>first.standing.helper</comment>
-            <translation type="unfinished" />
+            <translation>Donde su plan pide a alguien que le ayude, nunca esté de pie sin esa persona.</translation>
         </message>
         <message>
             <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
             <comment>first.standing.laptop</comment>
-            <translation type="unfinished" />
+            <translation>El portátil sobre algo alto y firme, fuera de su alcance, con el cable donde nadie tropiece.</translation>
         </message>
         <message>
             <source>You need it only if your plan has exercises for standing.</source>
             <comment>first.standing.only</comment>
-            <translation type="unfinished" />
+            <translation>Solo lo necesita si su plan tiene ejercicios de pie.</translation>
         </message>
         <message>
             <source>When to stop, and when to get help</source>
             <comment>first.stop</comment>
-            <translation type="unfinished" />
+            <translation>Cuándo parar y cuándo pedir ayuda</translation>
         </message>
         <message>
             <source>Can you read this with ease?</source>
             <comment>first.text</comment>
-            <translation type="unfinished" />
+            <translation>¿Puede leer esto sin esfuerzo?</translation>
         </message>
         <message>
             <source>Colours</source>
             <comment>first.text.colours</comment>
-            <translation type="unfinished" />
+            <translation>Colores</translation>
         </message>
         <message>
             <source>Dark</source>
             <comment>first.text.dark</comment>
-            <translation type="unfinished" />
+            <translation>Oscuro</translation>
         </message>
         <message>
             <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
             <comment>first.text.how</comment>
-            <translation type="unfinished" />
+            <translation>Siéntese como lo hará al practicar, y elija. Los botones de arriba a la derecha hacen lo mismo en cualquier momento.</translation>
         </message>
         <message>
             <source>Language</source>
             <comment>first.text.language</comment>
-            <translation type="unfinished" />
+            <translation>Idioma</translation>
         </message>
         <message>
             <source>Light</source>
             <comment>first.text.light</comment>
-            <translation type="unfinished" />
+            <translation>Claro</translation>
         </message>
         <message>
             <source>Drawings of the exercises</source>
             <comment>first.text.motion</comment>
-            <translation type="unfinished" />
+            <translation>Dibujos de los ejercicios</translation>
         </message>
         <message>
             <source>Move slowly</source>
             <comment>first.text.moving</comment>
-            <translation type="unfinished" />
+            <translation>Se mueven despacio</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>first.text.percent</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Size of the text</source>
             <comment>first.text.size</comment>
-            <translation type="unfinished" />
+            <translation>Tamaño de la letra</translation>
         </message>
         <message>
             <source>Hold still</source>
             <comment>first.text.still</comment>
-            <translation type="unfinished" />
+            <translation>Quietos</translation>
         </message>
         <message>
             <source>No clinician who speaks this language has checked these words yet.</source>
             <comment>first.text.unchecked</comment>
-            <translation type="unfinished" />
+            <translation>Ningún profesional clínico que hable español ha revisado todavía estos textos.</translation>
         </message>
         <message>
             <source>Half a minute to try it</source>
             <comment>first.try</comment>
-            <translation type="unfinished" />
+            <translation>Medio minuto para probar</translation>
         </message>
         <message>
             <source>Try it now</source>
             <comment>first.try.begin</comment>
-            <translation type="unfinished" />
+            <translation>Probar ahora</translation>
         </message>
         <message>
             <source>Leave it out if you were not told that you may turn your head.</source>
             <comment>first.try.care</comment>
-            <translation type="unfinished" />
+            <translation>No lo haga si nadie le ha dicho que puede girar la cabeza.</translation>
         </message>
         <message>
             <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
             <comment>first.try.how</comment>
-            <translation type="unfinished" />
+            <translation>Primero vienen unas preguntas sobre hoy. Después la cámara le conoce, que tarda más o menos un minuto. Después gira la cabeza suavemente durante medio minuto.</translation>
         </message>
         <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
-            <translation type="unfinished" />
+            <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
-            <translation type="unfinished" />
+            <translation>¿Hay algo de esto nuevo ahora mismo?</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>gate.back</comment>
-            <translation type="unfinished" />
+            <translation>Atrás</translation>
         </message>
         <message>
             <source>You blacked out</source>
             <comment>gate.blackout</comment>
-            <translation type="unfinished" />
+            <translation>Perdió el conocimiento</translation>
         </message>
         <message>
             <source>You can't stand or walk</source>
             <comment>gate.cannot_stand</comment>
-            <translation type="unfinished" />
+            <translation>No puede estar de pie o caminar</translation>
         </message>
         <message>
             <source>Pain in your chest</source>
             <comment>gate.chest_pain</comment>
-            <translation type="unfinished" />
+            <translation>Dolor en el pecho</translation>
         </message>
         <message>
             <source>Seeing two of a thing</source>
             <comment>gate.double_vision</comment>
-            <translation type="unfinished" />
+            <translation>Ve doble</translation>
         </message>
         <message>
             <source>You had a fall</source>
             <comment>gate.fall</comment>
-            <translation type="unfinished" />
+            <translation>Se ha caído</translation>
         </message>
         <message>
             <source>You suddenly hear less</source>
             <comment>gate.hearing_loss</comment>
-            <translation type="unfinished" />
+            <translation>De repente oye menos</translation>
         </message>
         <message>
             <source>Mark what is new. If nothing is, press “None of these”.</source>
             <comment>gate.how</comment>
-            <translation type="unfinished" />
+            <translation>Marque lo que sea nuevo. Si no hay nada, pulse «Nada de esto».</translation>
         </message>
         <message>
             <source>Your neck hurts</source>
             <comment>gate.neck_pain</comment>
-            <translation type="unfinished" />
+            <translation>Le duele el cuello</translation>
         </message>
         <message>
             <source>None of these</source>
             <comment>gate.none</comment>
-            <translation type="unfinished" />
+            <translation>Nada de esto</translation>
         </message>
         <message>
             <source>Do not practise today. Call your therapist first.</source>
             <comment>gate.outcome.call_therapist</comment>
-            <translation type="unfinished" />
+            <translation>No practique hoy. Llame antes a su terapeuta.</translation>
         </message>
         <message>
             <source>Call for emergency help now: {number}. Do not practise today.</source>
             <comment>gate.outcome.emergency</comment>
-            <translation type="unfinished" />
+            <translation>Llame ahora a emergencias: {number}. No practique hoy.</translation>
         </message>
         <message>
             <source>Call for emergency help now. Do not practise today.</source>
             <comment>gate.outcome.emergency_no_number</comment>
-            <translation type="unfinished" />
+            <translation>Llame ahora a emergencias. No practique hoy.</translation>
         </message>
         <message>
             <source>For now you practise sitting down.</source>
             <comment>gate.outcome.seated_only</comment>
-            <translation type="unfinished" />
+            <translation>Por ahora practica sentado.</translation>
         </message>
         <message>
             <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation type="unfinished" />
+            <translation>Agárrese y siéntese quieto hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
             <comment>gate.positional_spin</comment>
-            <translation type="unfinished" />
+            <translation>Todo da vueltas un momento al agacharse, mirar arriba o inclinar la cabeza</translation>
         </message>
         <message>
             <source>A sudden bad headache</source>
             <comment>gate.severe_headache</comment>
-            <translation type="unfinished" />
+            <translation>Un dolor de cabeza fuerte y repentino</translation>
         </message>
         <message>
             <source>Trouble with speech</source>
             <comment>gate.slurred_speech</comment>
-            <translation type="unfinished" />
+            <translation>Dificultad para hablar</translation>
         </message>
         <message>
             <source>Yes, what I marked</source>
             <comment>gate.some</comment>
-            <translation type="unfinished" />
+            <translation>Sí, lo que marqué</translation>
         </message>
         <message>
             <source>Your arm tingles</source>
             <comment>gate.tingling_arm</comment>
-            <translation type="unfinished" />
+            <translation>Siente hormigueo en el brazo</translation>
         </message>
         <message>
             <source>A dizzy spell not like the usual ones</source>
             <comment>gate.unlike_usual</comment>
-            <translation type="unfinished" />
+            <translation>Un mareo distinto de los de siempre</translation>
         </message>
         <message>
             <source>A weak or numb face, arm or leg</source>
             <comment>gate.weak_or_numb</comment>
-            <translation type="unfinished" />
+            <translation>La cara, un brazo o una pierna débil o dormida</translation>
         </message>
         <message>
             <source>None</source>
             <comment>glasses.none</comment>
-            <translation type="unfinished" />
+            <translation>Ninguna</translation>
         </message>
         <message>
             <source>One strength</source>
             <comment>glasses.single</comment>
-            <translation type="unfinished" />
+            <translation>De una graduación</translation>
         </message>
         <message>
             <source>Which glasses do you wear now?</source>
             <comment>glasses.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Qué gafas lleva ahora?</translation>
         </message>
         <message>
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>Bifocales o progresivas</translation>
         </message>
         <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
-            <translation type="unfinished" />
+            <translation>De esquina a esquina</translation>
         </message>
         <message>
             <source>Top to bottom</source>
             <comment>lens.across.upright</comment>
-            <translation type="unfinished" />
+            <translation>De arriba abajo</translation>
         </message>
         <message>
             <source>Angle</source>
             <comment>lens.angle</comment>
-            <translation type="unfinished" />
+            <translation>Ángulo</translation>
         </message>
         <message>
             <source>{deg} degrees</source>
             <comment>lens.angle.deg</comment>
-            <translation type="unfinished" />
+            <translation>{deg} grados</translation>
         </message>
         <message>
             <source>Distance to the camera</source>
             <comment>lens.distance</comment>
-            <translation type="unfinished" />
+            <translation>Distancia a la cámara</translation>
         </message>
         <message>
             <source>{cm} cm</source>
             <comment>lens.distance.cm</comment>
-            <translation type="unfinished" />
+            <translation>{cm} cm</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>lens.distance.none</comment>
-            <translation type="unfinished" />
+            <translation>sin medir</translation>
         </message>
         <message>
             <source>Done, and kept for this camera.</source>
             <comment>lens.done</comment>
-            <translation type="unfinished" />
+            <translation>Hecho, y conservado para esta cámara.</translation>
         </message>
         <message>
             <source>Take the usual value</source>
             <comment>lens.forget</comment>
-            <translation type="unfinished" />
+            <translation>Tomar el valor habitual</translation>
         </message>
         <message>
             <source>{views} of {wanted} views. {hint}</source>
             <comment>lens.going_on</comment>
-            <translation type="unfinished" />
+            <translation>{views} de {wanted} vistas. {hint}</translation>
         </message>
         <message>
             <source>I see it. Hold it still.</source>
             <comment>lens.hint.sheet_moving</comment>
-            <translation type="unfinished" />
+            <translation>La veo. Manténgala quieta.</translation>
         </message>
         <message>
             <source>Hold it up so that all four corners show.</source>
             <comment>lens.hint.sheet_none</comment>
-            <translation type="unfinished" />
+            <translation>Levántela de modo que se vean las cuatro esquinas.</translation>
         </message>
         <message>
             <source>Good. Now tilt it another way.</source>
             <comment>lens.hint.sheet_same</comment>
-            <translation type="unfinished" />
+            <translation>Bien. Ahora inclínela de otra manera.</translation>
         </message>
         <message>
             <source>Good. That view is taken.</source>
             <comment>lens.hint.sheet_taken</comment>
-            <translation type="unfinished" />
+            <translation>Bien. Esa vista ya está.</translation>
         </message>
         <message>
             <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
             <comment>lens.how.card</comment>
-            <translation type="unfinished" />
+            <translation>Sostenga una tarjeta bancaria sencilla por el borde, más o menos a una mano de la cámara, delante de algo más oscuro o más claro. Tape el número si quiere: no se guarda ninguna imagen. Inclínela a cada lado, y cada vez manténgala quieta.</translation>
         </message>
         <message>
             <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
             <comment>lens.how.paper</comment>
-            <translation type="unfinished" />
+            <translation>Sostenga una hoja blanca lisa por los bordes, delante de algo más oscuro, más o menos a un brazo de la cámara. Inclínela hacia arriba, hacia abajo y a los dos lados, y cada vez manténgala quieta.</translation>
         </message>
         <message>
             <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
             <comment>lens.how.stated</comment>
-            <translation type="unfinished" />
+            <translation>Tome el ángulo de los papeles de la cámara. La mayoría de los fabricantes lo dan de esquina a esquina.</translation>
         </message>
         <message>
             <source>Keep this angle</source>
             <comment>lens.keep</comment>
-            <translation type="unfinished" />
+            <translation>Conservar este ángulo</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
             <comment>lens.known.card</comment>
-            <translation type="unfinished" />
+            <translation>Cámara: {deg} grados de arriba abajo, medida con una tarjeta, con un margen de {error}.</translation>
         </message>
         <message>
             <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
             <comment>lens.known.default</comment>
-            <translation type="unfinished" />
+            <translation>Cámara: sin medir. Se toman {deg} grados, con un margen de {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
             <comment>lens.known.paper</comment>
-            <translation type="unfinished" />
+            <translation>Cámara: {deg} grados de arriba abajo, medida con una hoja, con un margen de {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
             <comment>lens.known.stated</comment>
-            <translation type="unfinished" />
+            <translation>Cámara: {deg} grados de arriba abajo, según lo escrito, con un margen de {error}.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>lens.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>No se encontró ninguna cámara.</translation>
         </message>
         <message>
             <source>Camera on, begin</source>
             <comment>lens.start</comment>
-            <translation type="unfinished" />
+            <translation>Cámara encendida, empezar</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>lens.stop</comment>
-            <translation type="unfinished" />
+            <translation>Apagar la cámara</translation>
         </message>
         <message>
             <source>How wide does your camera see?</source>
             <comment>lens.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuánto abarca su cámara?</translation>
         </message>
         <message>
             <source>What do you measure with?</source>
             <comment>lens.with</comment>
-            <translation type="unfinished" />
+            <translation>¿Con qué mide?</translation>
         </message>
         <message>
             <source>A bank card</source>
             <comment>lens.with.card</comment>
-            <translation type="unfinished" />
+            <translation>Una tarjeta bancaria</translation>
         </message>
         <message>
             <source>A sheet of A4 paper</source>
             <comment>lens.with.paper</comment>
-            <translation type="unfinished" />
+            <translation>Una hoja de papel A4</translation>
         </message>
         <message>
             <source>I know the figure</source>
             <comment>lens.with.stated</comment>
-            <translation type="unfinished" />
+            <translation>Conozco el número</translation>
         </message>
         <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
-            <translation type="unfinished" />
+            <translation>Apunte la nariz al frente y no se mueva. Un sonido dice cuándo seguir.</translation>
         </message>
         <message>
             <source>Back to the exercises</source>
             <comment>mark.back</comment>
-            <translation type="unfinished" />
+            <translation>Volver a los ejercicios</translation>
         </message>
         <message>
             <source>Turn slowly back to straight ahead and hold it until the sound.</source>
             <comment>mark.back_ahead</comment>
-            <translation type="unfinished" />
+            <translation>Vuelva despacio a mirar al frente y quédese así hasta el sonido.</translation>
         </message>
         <message>
             <source>Begin the check</source>
             <comment>mark.begin</comment>
-            <translation type="unfinished" />
+            <translation>Empezar la comprobación</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>
             <comment>mark.distance</comment>
-            <translation type="unfinished" />
+            <translation>De sus ojos a la pared</translation>
         </message>
         <message>
             <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
             <comment>mark.found</comment>
-            <translation type="unfinished" />
+            <translation>La cámara leyó {measured} grados, la cinta dice {expected}. Los dos van a sus resultados.</translation>
         </message>
         <message>
             <source>Your head was not held still long enough at the mark. Try again if you like.</source>
             <comment>mark.gave_up</comment>
-            <translation type="unfinished" />
+            <translation>Su cabeza no estuvo quieta el tiempo suficiente en la marca. Pruebe otra vez si quiere.</translation>
         </message>
         <message>
             <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
             <comment>mark.how</comment>
-            <translation type="unfinished" />
+            <translation>Pegue una marca en la pared delante de usted, a la altura de sus ojos y hacia un lado. Mida con una cinta desde sus ojos recto hasta la pared, y desde allí a lo largo de la pared hasta la marca. Puede no hacer esto.</translation>
         </message>
         <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
-            <translation type="unfinished" />
+            <translation>Gire despacio hasta que su nariz apunte a la marca. Quédese así hasta el sonido.</translation>
         </message>
         <message>
             <source>Along the wall to the mark</source>
             <comment>mark.offset</comment>
-            <translation type="unfinished" />
+            <translation>Por la pared hasta la marca</translation>
         </message>
         <message>
             <source>Check the measuring</source>
             <comment>mark.open</comment>
-            <translation type="unfinished" />
+            <translation>Comprobar la medición</translation>
         </message>
         <message>
             <source>This can't be used: {why}.</source>
             <comment>mark.refused</comment>
-            <translation type="unfinished" />
+            <translation>Esto no se puede usar: {why}.</translation>
         </message>
         <message>
             <source>Side of the mark</source>
             <comment>mark.side</comment>
-            <translation type="unfinished" />
+            <translation>Lado de la marca</translation>
         </message>
         <message>
             <source>To my left</source>
             <comment>mark.side.left</comment>
-            <translation type="unfinished" />
+            <translation>A mi izquierda</translation>
         </message>
         <message>
             <source>To my right</source>
             <comment>mark.side.right</comment>
-            <translation type="unfinished" />
+            <translation>A mi derecha</translation>
         </message>
         <message>
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Se mide bien su cabeza?</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o está herido, pida ayuda ahora.</translation>
         </message>
         <message>
             <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation type="unfinished" />
+            <translation>Paró porque se sentía mal. Hizo bien. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist will see how it went.</source>
             <comment>over.symptom_rule</comment>
-            <translation type="unfinished" />
+            <translation>Descanse ahora. Su terapeuta verá cómo ha ido.</translation>
         </message>
         <message>
             <source>That is all for today</source>
             <comment>over.title</comment>
-            <translation type="unfinished" />
+            <translation>Eso es todo por hoy</translation>
         </message>
         <message>
             <source>Show what I did</source>
             <comment>over.to_summary</comment>
-            <translation type="unfinished" />
+            <translation>Mostrar lo que hice</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
-            <translation type="unfinished" />
+            <translation>Este plan no se puede usar. {why}</translation>
         </message>
         <message>
             <source>Plans (*.json)</source>
             <comment>plan.files</comment>
-            <translation type="unfinished" />
+            <translation>Planes (*.json)</translation>
         </message>
         <message>
             <source>Your plan: {entries} exercises.</source>
             <comment>plan.named</comment>
-            <translation type="unfinished" />
+            <translation>Su plan: {entries} ejercicios.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
-            <translation type="unfinished" />
+            <translation>Abrir un plan</translation>
         </message>
         <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
-            <translation type="unfinished" />
+            <translation>Practicar mi plan</translation>
         </message>
         <message>
             <source>Seated starter</source>
             <comment>plan.starter</comment>
-            <translation type="unfinished" />
+            <translation>Comienzo sentado</translation>
         </message>
         <message>
             <source>Practise the starter</source>
             <comment>plan.starter_begin</comment>
-            <translation type="unfinished" />
+            <translation>Practicar el comienzo</translation>
         </message>
         <message>
             <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
             <comment>plan.starter_named</comment>
-            <translation type="unfinished" />
+            <translation>El comienzo sentado: {entries} ejercicios en una silla. Hágalo solo si se lo ha dicho su terapeuta.</translation>
         </message>
         <message>
             <source>Try one exercise</source>
             <comment>plan.try</comment>
-            <translation type="unfinished" />
+            <translation>Probar un ejercicio</translation>
         </message>
         <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
-            <translation type="unfinished" />
+            <translation>De {low} a {high} grados a cada lado, {tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
-            <translation type="unfinished" />
+            <translation>Unos {about} grados a cada lado, {tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>practice.asked_tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
-            <translation type="unfinished" />
+            <translation>Empieza en {seconds}</translation>
         </message>
         <message>
             <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
             <comment>practice.disk</comment>
-            <translation type="unfinished" />
+            <translation>Ahora mismo no se puede guardar nada. Siga: podrá guardar al final.</translation>
         </message>
         <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
-            <translation type="unfinished" />
+            <translation>Seguir (Espacio)</translation>
         </message>
         <message>
             <source>Not measured: {reason}</source>
             <comment>practice.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>No se mide: {reason}</translation>
         </message>
         <message>
             <source>{done} of {goal}</source>
             <comment>practice.of</comment>
-            <translation type="unfinished" />
+            <translation>{done} de {goal}</translation>
         </message>
         <message>
             <source>Pause (Space)</source>
             <comment>practice.pause</comment>
-            <translation type="unfinished" />
+            <translation>Pausa (Espacio)</translation>
         </message>
         <message>
             <source>Paused. Rest as long as you like.</source>
             <comment>practice.paused</comment>
-            <translation type="unfinished" />
+            <translation>En pausa. Descanse todo lo que quiera.</translation>
         </message>
         <message>
             <source>Hide me (P)</source>
             <comment>practice.picture_hide</comment>
-            <translation type="unfinished" />
+            <translation>Ocultarme (P)</translation>
         </message>
         <message>
             <source>Show me (P)</source>
             <comment>practice.picture_show</comment>
-            <translation type="unfinished" />
+            <translation>Mostrarme (P)</translation>
         </message>
         <message>
             <source>Saving your session ...</source>
             <comment>practice.saving</comment>
-            <translation type="unfinished" />
+            <translation>Guardando su sesión ...</translation>
         </message>
         <message>
             <source>Stop (Esc)</source>
             <comment>practice.stop</comment>
-            <translation type="unfinished" />
+            <translation>Parar (Esc)</translation>
         </message>
         <message>
             <source>Stop at once, key Escape</source>
             <comment>practice.stop_name</comment>
-            <translation type="unfinished" />
+            <translation>Parar enseguida, tecla Escape</translation>
         </message>
         <message>
             <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
             <comment>privacy</comment>
-            <translation type="unfinished" />
+            <translation>No se guarda ninguna imagen. Nada sale de este ordenador. Sus resultados son archivos en su propia carpeta, y usted puede borrarlos.</translation>
         </message>
         <message>
             <source>Turnpost</source>
             <comment>program</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost</translation>
         </message>
         <message>
             <source>Read on ↓</source>
             <comment>read_on</comment>
-            <translation type="unfinished" />
+            <translation>Seguir leyendo ↓</translation>
         </message>
         <message>
             <source>your eyes went farther to the side than in the set-up</source>
             <comment>reason.beyond_setup</comment>
-            <translation type="unfinished" />
+            <translation>sus ojos fueron más hacia el lado que en la preparación</translation>
         </message>
         <message>
             <source>the picture is blurred</source>
             <comment>reason.blurred</comment>
-            <translation type="unfinished" />
+            <translation>la imagen está borrosa</translation>
         </message>
         <message>
             <source>something covers your face, or the light on it has changed</source>
             <comment>reason.covered</comment>
-            <translation type="unfinished" />
+            <translation>algo le tapa la cara, o su luz ha cambiado</translation>
         </message>
         <message>
             <source>your eyes are shut</source>
             <comment>reason.eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>sus ojos están cerrados</translation>
         </message>
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
-            <translation type="unfinished" />
+            <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
         </message>
         <message>
             <source>the camera is too slow</source>
             <comment>reason.frame_rate_too_low</comment>
-            <translation type="unfinished" />
+            <translation>la cámara es demasiado lenta</translation>
         </message>
         <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
-            <translation type="unfinished" />
+            <translation>faltan imágenes</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>
             <comment>reason.no_body</comment>
-            <translation type="unfinished" />
+            <translation>no se ven del todo sus hombros y sus manos</translation>
         </message>
         <message>
             <source>your face is not in the picture</source>
             <comment>reason.no_face</comment>
-            <translation type="unfinished" />
+            <translation>su cara no está en la imagen</translation>
         </message>
         <message>
             <source>there was no set-up</source>
             <comment>reason.no_setup</comment>
-            <translation type="unfinished" />
+            <translation>no hubo preparación</translation>
         </message>
         <message>
             <source>there is nothing to measure by</source>
             <comment>reason.other</comment>
-            <translation type="unfinished" />
+            <translation>no hay con qué medir</translation>
         </message>
         <message>
             <source>the measuring is starting again</source>
             <comment>reason.restarting</comment>
-            <translation type="unfinished" />
+            <translation>la medición está empezando de nuevo</translation>
         </message>
         <message>
             <source>no picture comes from the camera</source>
             <comment>reason.silent</comment>
-            <translation type="unfinished" />
+            <translation>no llega imagen de la cámara</translation>
         </message>
         <message>
             <source>it is too dark</source>
             <comment>reason.too_dark</comment>
-            <translation type="unfinished" />
+            <translation>está demasiado oscuro</translation>
         </message>
         <message>
             <source>you are too far away</source>
             <comment>reason.too_far</comment>
-            <translation type="unfinished" />
+            <translation>está demasiado lejos</translation>
         </message>
         <message>
             <source>your head is turned too far</source>
             <comment>reason.turned_too_far</comment>
-            <translation type="unfinished" />
+            <translation>su cabeza está demasiado girada</translation>
         </message>
         <message>
             <source>your glasses change as you nod</source>
             <comment>reason.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>sus gafas cambian cuando mueve la cabeza arriba y abajo</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
-            <translation type="unfinished" />
+            <translation>Una parte no se pudo guardar: {why}. Se queda donde está, y Turnpost volverá a preguntar la próxima vez.</translation>
         </message>
         <message>
             <source>Ask me next time</source>
             <comment>recover.later</comment>
-            <translation type="unfinished" />
+            <translation>Preguntar la próxima vez</translation>
         </message>
         <message>
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
-            <translation type="unfinished" />
+            <translation>{n} de sus sesiones se interrumpieron antes del final. Lo que hizo hasta entonces se conserva. Repeticiones en total: {count}.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
-            <translation type="unfinished" />
+            <translation>Su sesión del {when} se interrumpió antes del final. Lo que hizo hasta entonces se conserva. Repeticiones: {count}.</translation>
         </message>
         <message>
             <source>Good</source>
             <comment>recover.read</comment>
-            <translation type="unfinished" />
+            <translation>Bien</translation>
         </message>
         <message>
             <source>Save what I did</source>
             <comment>recover.save</comment>
-            <translation type="unfinished" />
+            <translation>Guardar lo que hice</translation>
         </message>
         <message>
             <source>Saved, and marked as broken off. It is in {folder}</source>
             <comment>recover.saved</comment>
-            <translation type="unfinished" />
+            <translation>Guardado y marcado como interrumpido. Está en {folder}</translation>
         </message>
         <message>
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
-            <translation type="unfinished" />
+            <translation>Guardando lo que hizo ...</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
             <comment>refused.high_start</comment>
-            <translation type="unfinished" />
+            <translation>Hoy se siente mareado, así que se queda en la silla.</translation>
         </message>
         <message>
             <source>This one comes later.</source>
             <comment>refused.locked</comment>
-            <translation type="unfinished" />
+            <translation>Este viene más adelante.</translation>
         </message>
         <message>
             <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
             <comment>refused.moving_target</comment>
-            <translation type="unfinished" />
+            <translation>La pantalla todavía no puede mostrar este. Hágalo como le enseñó su terapeuta.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
-            <translation type="unfinished" />
+            <translation>Alguien que le ayude tiene que estar a su lado.</translation>
         </message>
         <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
-            <translation type="unfinished" />
+            <translation>Hoy no hay práctica.</translation>
         </message>
         <message>
             <source>First say how dizzy you are now.</source>
             <comment>refused.no_start_score</comment>
-            <translation type="unfinished" />
+            <translation>Diga primero cuánto mareo siente ahora.</translation>
         </message>
         <message>
             <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
             <comment>refused.no_voice</comment>
-            <translation type="unfinished" />
+            <translation>Para esto necesita oír la voz, o a alguien que le lea. Encienda el sonido.</translation>
         </message>
         <message>
             <source>Your therapist has not opened this one yet.</source>
             <comment>refused.not_cleared</comment>
-            <translation type="unfinished" />
+            <translation>Su terapeuta todavía no ha abierto este.</translation>
         </message>
         <message>
             <source>You left this one out.</source>
             <comment>refused.not_in_place</comment>
-            <translation type="unfinished" />
+            <translation>Dejó este sin hacer.</translation>
         </message>
         <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
-            <translation type="unfinished" />
+            <translation>Paró antes de llegar a este.</translation>
         </message>
         <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
-            <translation type="unfinished" />
+            <translation>Diga primero que tiene algo o a alguien a quien agarrarse.</translation>
         </message>
         <message>
             <source>Begin now.</source>
             <comment>say.begin</comment>
-            <translation type="unfinished" />
+            <translation>Empiece ahora.</translation>
         </message>
         <message>
             <source>Come to the screen once you feel steady.</source>
             <comment>say.come</comment>
-            <translation type="unfinished" />
+            <translation>Venga a la pantalla cuando se sienta estable.</translation>
         </message>
         <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
-            <translation type="unfinished" />
+            <translation>Y pare. Este está hecho.</translation>
         </message>
         <message>
             <source>Nobody has been called. If you are hurt, call for help.</source>
             <comment>say.fall</comment>
-            <translation type="unfinished" />
+            <translation>No se ha llamado a nadie. Si está herido, pida ayuda.</translation>
         </message>
         <message>
             <source>Half the time is over.</source>
             <comment>say.half</comment>
-            <translation type="unfinished" />
+            <translation>Ha pasado la mitad del tiempo.</translation>
         </message>
         <message>
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
-            <translation type="unfinished" />
+            <translation>Abra los ojos.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>
             <comment>say.rest</comment>
-            <translation type="unfinished" />
+            <translation>Ahora descanse un rato.</translation>
         </message>
         <message>
             <source>Shut your eyes.</source>
             <comment>say.shut</comment>
-            <translation type="unfinished" />
+            <translation>Cierre los ojos.</translation>
         </message>
         <message>
             <source>Sit down if you can.</source>
             <comment>say.sit</comment>
-            <translation type="unfinished" />
+            <translation>Siéntese si puede.</translation>
         </message>
         <message>
             <source>It begins in {seconds} seconds.</source>
             <comment>say.soon</comment>
-            <translation type="unfinished" />
+            <translation>Empieza en {seconds} segundos.</translation>
         </message>
         <message>
             <source>Stand firm.</source>
             <comment>say.stand_firm</comment>
-            <translation type="unfinished" />
+            <translation>Póngase firme.</translation>
         </message>
         <message>
             <source>Stopped.</source>
             <comment>say.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Parado.</translation>
         </message>
         <message>
             <source>This is how I speak to you while you practise.</source>
             <comment>say.test</comment>
-            <translation type="unfinished" />
+            <translation>Así le hablo mientras practica.</translation>
         </message>
         <message>
             <source>Only two more.</source>
             <comment>say.two_left</comment>
-            <translation type="unfinished" />
+            <translation>Solo dos más.</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuánto mareo siente ahora?</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>score.done</comment>
-            <translation type="unfinished" />
+            <translation>Seguir</translation>
         </message>
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation type="unfinished" />
+            <translation>Pulse un número o use las flechas. Para diez pulse 1 y luego 0.</translation>
         </message>
         <message>
             <source>0: not at all</source>
             <comment>score.least</comment>
-            <translation type="unfinished" />
+            <translation>0: nada</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>
             <comment>score.most</comment>
-            <translation type="unfinished" />
+            <translation>10: no puede ser peor</translation>
         </message>
         <message>
             <source>How sick do you feel now?</source>
             <comment>score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuántas náuseas siente ahora?</translation>
         </message>
         <message>
             <source>And how dizzy on the morning after?</source>
             <comment>score.next_morning</comment>
-            <translation type="unfinished" />
+            <translation>¿Y cuánto mareo tuvo a la mañana siguiente?</translation>
         </message>
         <message>
             <source>After last time: how dizzy were you for the rest of that day?</source>
             <comment>score.rest_of_day</comment>
-            <translation type="unfinished" />
+            <translation>Después de la última vez: ¿cuánto mareo tuvo el resto de ese día?</translation>
         </message>
         <message>
             <source>How unsteady do you feel now?</source>
             <comment>score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuánta inestabilidad siente ahora?</translation>
         </message>
         <message>
             <source>{value} of 10</source>
             <comment>score.value</comment>
-            <translation type="unfinished" />
+            <translation>{value} de 10</translation>
         </message>
         <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
-            <translation type="unfinished" />
+            <translation>Coincide</translation>
         </message>
         <message>
             <source>Forget the measure</source>
             <comment>screen.forget</comment>
-            <translation type="unfinished" />
+            <translation>Olvidar la medida</translation>
         </message>
         <message>
             <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation type="unfinished" />
+            <translation>Ponga su esquina superior izquierda sobre la del dibujo. Con las flechas, haga el dibujo tan grande como la tarjeta.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
             <comment>screen.known.assumed</comment>
-            <translation type="unfinished" />
+            <translation>Pantalla: sin medir, y ella no lo dice. Se toman {cm} cm de ancho.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, measured with a card.</source>
             <comment>screen.known.card</comment>
-            <translation type="unfinished" />
+            <translation>Pantalla: {cm} cm de ancho, medida con una tarjeta.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, as the screen says of itself.</source>
             <comment>screen.known.screen</comment>
-            <translation type="unfinished" />
+            <translation>Pantalla: {cm} cm de ancho, según dice ella misma.</translation>
         </message>
         <message>
             <source>Larger</source>
             <comment>screen.larger</comment>
-            <translation type="unfinished" />
+            <translation>Más grande</translation>
         </message>
         <message>
             <source>Outline of a card</source>
             <comment>screen.outline</comment>
-            <translation type="unfinished" />
+            <translation>Contorno de una tarjeta</translation>
         </message>
         <message>
             <source>Smaller</source>
             <comment>screen.smaller</comment>
-            <translation type="unfinished" />
+            <translation>Más pequeño</translation>
         </message>
         <message>
             <source>Hold a bank card against the screen</source>
             <comment>screen.title</comment>
-            <translation type="unfinished" />
+            <translation>Ponga una tarjeta bancaria contra la pantalla</translation>
         </message>
         <message>
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
-            <translation type="unfinished" />
+            <translation>{mm} píxeles de ancho</translation>
         </message>
         <message>
             <source>Close this note</source>
             <comment>second.close</comment>
-            <translation type="unfinished" />
+            <translation>Cerrar este aviso</translation>
         </message>
         <message>
             <source>Turnpost is open already</source>
             <comment>second.title</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost ya está abierto</translation>
         </message>
         <message>
             <source>Look for its other window and go on there. Nothing is lost.</source>
             <comment>second.what</comment>
-            <translation type="unfinished" />
+            <translation>Busque su otra ventana y siga allí. No se ha perdido nada.</translation>
         </message>
         <message>
             <source>Repeat the set-up</source>
             <comment>setup.again</comment>
-            <translation type="unfinished" />
+            <translation>Repetir la preparación</translation>
         </message>
         <message>
             <source>The set-up did not work.</source>
             <comment>setup.failed</comment>
-            <translation type="unfinished" />
+            <translation>La preparación no ha salido bien.</translation>
         </message>
         <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
-            <translation type="unfinished" />
+            <translation>Gracias. Calculando sus medidas ...</translation>
         </message>
         <message>
             <source>This takes a few seconds. Rest your eyes.</source>
             <comment>setup.fitting_wait</comment>
-            <translation type="unfinished" />
+            <translation>Tarda unos segundos. Descanse los ojos.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
-            <translation type="unfinished" />
+            <translation>Siga el punto con los ojos. Mantenga la cabeza quieta.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
             <comment>setup.nod_slowly</comment>
-            <translation type="unfinished" />
+            <translation>Mueva la cabeza despacio hacia arriba, luego hacia abajo. Mantenga los ojos en el punto.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.nod_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>de vuelta al centro</translation>
         </message>
         <message>
             <source>slowly down</source>
             <comment>setup.nod_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>despacio hacia abajo</translation>
         </message>
         <message>
             <source>slowly up</source>
             <comment>setup.nod_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>despacio hacia arriba</translation>
         </message>
         <message>
             <source>Set-up, part {part} of {parts}</source>
             <comment>setup.progress</comment>
-            <translation type="unfinished" />
+            <translation>Preparación, parte {part} de {parts}</translation>
         </message>
         <message>
             <source>Getting ready ...</source>
             <comment>setup.ready</comment>
-            <translation type="unfinished" />
+            <translation>Preparando ...</translation>
         </message>
         <message>
             <source>Keep still and look at the target.</source>
             <comment>setup.rest</comment>
-            <translation type="unfinished" />
+            <translation>Quédese quieto y mire el punto.</translation>
         </message>
         <message>
             <source>Set-up done.</source>
             <comment>setup.shortened</comment>
-            <translation type="unfinished" />
+            <translation>Preparación terminada.</translation>
         </message>
         <message>
             <source>Next: {what}</source>
             <comment>setup.soon</comment>
-            <translation type="unfinished" />
+            <translation>Ahora viene: {what}</translation>
         </message>
         <message>
             <source>Stop</source>
             <comment>setup.stop</comment>
-            <translation type="unfinished" />
+            <translation>Parar</translation>
         </message>
         <message>
             <source>Set-up</source>
             <comment>setup.title</comment>
-            <translation type="unfinished" />
+            <translation>Preparación</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
             <comment>setup.turn_slowly</comment>
-            <translation type="unfinished" />
+            <translation>Gire la cabeza despacio a la derecha, luego a la izquierda. Mantenga los ojos en el punto.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.turn_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>de vuelta al centro</translation>
         </message>
         <message>
             <source>slowly to the left</source>
             <comment>setup.turn_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>despacio a la izquierda</translation>
         </message>
         <message>
             <source>slowly to the right</source>
             <comment>setup.turn_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>despacio a la derecha</translation>
         </message>
         <message>
             <source>After the last set: {scores}</source>
             <comment>share.after</comment>
-            <translation type="unfinished" />
+            <translation>Después de la última serie: {scores}</translation>
         </message>
         <message>
             <source>asked: {what}</source>
             <comment>share.asked</comment>
-            <translation type="unfinished" />
+            <translation>pedido: {what}</translation>
         </message>
         <message>
             <source>Before: {scores}</source>
             <comment>share.before</comment>
-            <translation type="unfinished" />
+            <translation>Antes: {scores}</translation>
         </message>
         <message>
             <source>Call</source>
             <comment>share.call</comment>
-            <translation type="unfinished" />
+            <translation>Llamada</translation>
         </message>
         <message>
             <source>Record this call only if everyone in it has agreed.</source>
             <comment>share.consent</comment>
-            <translation type="unfinished" />
+            <translation>Grabe esta llamada solo si todas las personas que están en ella han dicho que sí.</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>share.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value} grados</translation>
         </message>
         <message>
             <source>done</source>
             <comment>share.done</comment>
-            <translation type="unfinished" />
+            <translation>hechas</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>share.down</comment>
-            <translation type="unfinished" />
+            <translation>Abajo</translation>
         </message>
         <message>
             <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
             <comment>share.helper</comment>
-            <translation type="unfinished" />
+            <translation>En la llamada solo se ve esta ventana, no a usted. Para estar de pie necesita a alguien que le ayude en la habitación, o un segundo aparato que le muestre.</translation>
         </message>
         <message>
             <source>No picture while you share</source>
             <comment>share.hidden</comment>
-            <translation type="unfinished" />
+            <translation>Sin imagen mientras comparte</translation>
         </message>
         <message>
             <source>Hide outline (P)</source>
             <comment>share.hide</comment>
-            <translation type="unfinished" />
+            <translation>Ocultar contorno (P)</translation>
         </message>
         <message>
             <source>Left</source>
             <comment>share.left</comment>
-            <translation type="unfinished" />
+            <translation>Izquierda</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>share.left_s</comment>
-            <translation type="unfinished" />
+            <translation>quedan {time}</translation>
         </message>
         <message>
             <source>Figures for the call</source>
             <comment>share.name</comment>
-            <translation type="unfinished" />
+            <translation>Números para la llamada</translation>
         </message>
         <message>
             <source>Symptoms: not asked yet</source>
             <comment>share.no_scores</comment>
-            <translation type="unfinished" />
+            <translation>Síntomas: aún sin preguntar</translation>
         </message>
         <message>
             <source>Not saved.</source>
             <comment>share.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>No guardado.</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>share.of</comment>
-            <translation type="unfinished" />
+            <translation>de {goal}</translation>
         </message>
         <message>
             <source>Layout for a video call (F4)</source>
             <comment>share.open</comment>
-            <translation type="unfinished" />
+            <translation>Vista para una videollamada (F4)</translation>
         </message>
         <message>
             <source>Outline of your head, as in a mirror</source>
             <comment>share.outline</comment>
-            <translation type="unfinished" />
+            <translation>Contorno de su cabeza, como en un espejo</translation>
         </message>
         <message>
             <source>This plan can't be used. End the sharing layout to read why.</source>
             <comment>share.plan_bad</comment>
-            <translation type="unfinished" />
+            <translation>Este plan no se puede usar. Termine la vista para la llamada para leer por qué.</translation>
         </message>
         <message>
             <source>Right</source>
             <comment>share.right</comment>
-            <translation type="unfinished" />
+            <translation>Derecha</translation>
         </message>
         <message>
             <source>Saved.</source>
             <comment>share.saved</comment>
-            <translation type="unfinished" />
+            <translation>Guardado.</translation>
         </message>
         <message>
             <source>dizziness {value}</source>
             <comment>share.score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>mareo {value}</translation>
         </message>
         <message>
             <source>nausea {value}</source>
             <comment>share.score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>náuseas {value}</translation>
         </message>
         <message>
             <source>unsteadiness {value}</source>
             <comment>share.score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>inestabilidad {value}</translation>
         </message>
         <message>
             <source>Show outline (P)</source>
             <comment>share.show</comment>
-            <translation type="unfinished" />
+            <translation>Mostrar contorno (P)</translation>
         </message>
         <message>
             <source>{value} a second</source>
             <comment>share.speed</comment>
-            <translation type="unfinished" />
+            <translation>{value} por segundo</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>share.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
-            <translation type="unfinished" />
+            <translation>no se ve</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>share.up</comment>
-            <translation type="unfinished" />
+            <translation>Arriba</translation>
         </message>
         <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
-            <translation type="unfinished" />
+            <translation>Con los ojos cerrados, o de pie, le guía el sonido, elija lo que elija aquí.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>sound.back</comment>
-            <translation type="unfinished" />
+            <translation>Atrás</translation>
         </message>
         <message>
             <source>Beats only</source>
             <comment>sound.beats</comment>
-            <translation type="unfinished" />
+            <translation>Solo golpes</translation>
         </message>
         <message>
             <source>After a sudden drop of your head the voice always asks how you are.</source>
             <comment>sound.fall</comment>
-            <translation type="unfinished" />
+            <translation>Después de una bajada repentina de su cabeza la voz siempre pregunta cómo está.</translation>
         </message>
         <message>
             <source>This computer can't play a sound.</source>
             <comment>sound.none</comment>
-            <translation type="unfinished" />
+            <translation>Este ordenador no puede tocar sonido.</translation>
         </message>
         <message>
             <source>Sound: voice, beats or none (Ctrl+M)</source>
             <comment>sound.open</comment>
-            <translation type="unfinished" />
+            <translation>Sonido: voz, golpes o nada (Ctrl+M)</translation>
         </message>
         <message>
             <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
             <comment>sound.reader</comment>
-            <translation type="unfinished" />
+            <translation>Parece que hay un lector de pantalla en marcha. Él lee las palabras, y la voz calla salvo cuando tiene los ojos cerrados.</translation>
         </message>
         <message>
             <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
             <comment>sound.seated</comment>
-            <translation type="unfinished" />
+            <translation>Su elección vale mientras está sentado con los ojos abiertos. Lo que se dice también está en la pantalla.</translation>
         </message>
         <message>
             <source>Nothing</source>
             <comment>sound.silence</comment>
-            <translation type="unfinished" />
+            <translation>Nada</translation>
         </message>
         <message>
             <source>What do you want to hear?</source>
             <comment>sound.title</comment>
-            <translation type="unfinished" />
+            <translation>¿Qué quiere oír?</translation>
         </message>
         <message>
             <source>Let me hear it</source>
             <comment>sound.try</comment>
-            <translation type="unfinished" />
+            <translation>Déjeme oírlo</translation>
         </message>
         <message>
             <source>Voice and beats</source>
             <comment>sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>Voz y golpes</translation>
         </message>
         <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
-            <translation type="unfinished" />
+            <translation>Practicar otra vez</translation>
         </message>
         <message>
             <source>asked: {asked}</source>
             <comment>summary.asked</comment>
-            <translation type="unfinished" />
+            <translation>pedido: {asked}</translation>
         </message>
         <message>
             <source>Close</source>
             <comment>summary.close</comment>
-            <translation type="unfinished" />
+            <translation>Cerrar</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>summary.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value} grados</translation>
         </message>
         <message>
             <source>{low} to {high} degrees</source>
             <comment>summary.degrees_range</comment>
-            <translation type="unfinished" />
+            <translation>de {low} a {high} grados</translation>
         </message>
         <message>
             <source>{value} degrees a second</source>
             <comment>summary.degrees_s</comment>
-            <translation type="unfinished" />
+            <translation>{value} grados por segundo</translation>
         </message>
         <message>
             <source>This was the sample clip, not you.</source>
             <comment>summary.demo</comment>
-            <translation type="unfinished" />
+            <translation>Esto era el vídeo de ejemplo, no usted.</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>summary.down</comment>
-            <translation type="unfinished" />
+            <translation>Abajo</translation>
         </message>
         <message>
             <source>Time for each</source>
             <comment>summary.each</comment>
-            <translation type="unfinished" />
+            <translation>Tiempo de cada una</translation>
         </message>
         <message>
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
-            <translation type="unfinished" />
+            <translation>Ha hecho todo el ejercicio.</translation>
         </message>
         <message>
             <source>Held</source>
             <comment>summary.held</comment>
-            <translation type="unfinished" />
+            <translation>Mantenido</translation>
         </message>
         <message>
             <source>To the left</source>
             <comment>summary.left</comment>
-            <translation type="unfinished" />
+            <translation>A la izquierda</translation>
         </message>
         <message>
             <source>Left out</source>
             <comment>summary.left_out</comment>
-            <translation type="unfinished" />
+            <translation>Sin hacer</translation>
         </message>
         <message>
             <source>Measured</source>
             <comment>summary.measured</comment>
-            <translation type="unfinished" />
+            <translation>Medido</translation>
         </message>
         <message>
             <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
             <comment>summary.not_kept</comment>
-            <translation type="unfinished" />
+            <translation>Su preparación no se pudo conservar ({why}). La próxima vez la hará de nuevo; no se ha perdido nada más.</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>summary.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>no medido</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>No guardado: {why}</translation>
         </message>
         <message>
             <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
             <comment>summary.not_saved_do</comment>
-            <translation type="unfinished" />
+            <translation>Lo que hizo sigue aquí. Haga sitio, o elija otro lugar, antes de cerrar esta ventana.</translation>
         </message>
         <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
-            <translation type="unfinished" />
+            <translation>nada especial</translation>
         </message>
         <message>
             <source>Noticed</source>
             <comment>summary.noticed</comment>
-            <translation type="unfinished" />
+            <translation>Observado</translation>
         </message>
         <message>
             <source>{value} % of the time</source>
             <comment>summary.of_time</comment>
-            <translation type="unfinished" />
+            <translation>{value} % del tiempo</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>summary.on_target</comment>
-            <translation type="unfinished" />
+            <translation>Ojos en el punto</translation>
         </message>
         <message>
             <source>{count}, as you counted</source>
             <comment>summary.own_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}, según su cuenta</translation>
         </message>
         <message>
             <source>{value} turns a minute</source>
             <comment>summary.per_minute</comment>
-            <translation type="unfinished" />
+            <translation>{value} giros por minuto</translation>
         </message>
         <message>
             <source>Choose another place</source>
             <comment>summary.place</comment>
-            <translation type="unfinished" />
+            <translation>Elegir otro lugar</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>summary.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>Repeticiones</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
-            <translation type="unfinished" />
+            <translation>Probar otra vez</translation>
         </message>
         <message>
             <source>To the right</source>
             <comment>summary.right</comment>
-            <translation type="unfinished" />
+            <translation>A la derecha</translation>
         </message>
         <message>
             <source>Saved in {folder}</source>
             <comment>summary.saved</comment>
-            <translation type="unfinished" />
+            <translation>Guardado en {folder}</translation>
         </message>
         <message>
             <source>{value} seconds</source>
             <comment>summary.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{value} segundos</translation>
         </message>
         <message>
             <source>Fastest in a turn</source>
             <comment>summary.speed</comment>
-            <translation type="unfinished" />
+            <translation>Lo más rápido en un giro</translation>
         </message>
         <message>
             <source>You stopped early. What you did is saved and counts.</source>
             <comment>summary.stopped</comment>
-            <translation type="unfinished" />
+            <translation>Ha parado antes. Lo que hizo está guardado y cuenta.</translation>
         </message>
         <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
-            <translation type="unfinished" />
+            <translation>Ritmo</translation>
         </message>
         <message>
             <source>Your session</source>
             <comment>summary.title</comment>
-            <translation type="unfinished" />
+            <translation>Su sesión</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
             <comment>summary.turned_in</comment>
-            <translation type="unfinished" />
+            <translation>Cuánto giraron sus ojos hacia dentro</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>summary.up</comment>
-            <translation type="unfinished" />
+            <translation>Arriba</translation>
         </message>
         <message>
             <source>Light or dark</source>
             <comment>switch_colours</comment>
-            <translation type="unfinished" />
+            <translation>Claro u oscuro</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>symptoms.not_answered</comment>
-            <translation type="unfinished" />
+            <translation>¿Cuánto mareo siente ahora?</translation>
         </message>
         <message>
             <source>It takes long to settle. It is enough for today.</source>
             <comment>symptoms.not_settled</comment>
-            <translation type="unfinished" />
+            <translation>Tarda mucho en calmarse. Es suficiente por hoy.</translation>
         </message>
         <message>
             <source>That was a lot. It is enough for today.</source>
             <comment>symptoms.score_above</comment>
-            <translation type="unfinished" />
+            <translation>Eso ha sido mucho. Es suficiente por hoy.</translation>
         </message>
         <message>
             <source>Rest until you feel as usual.</source>
             <comment>symptoms.settling</comment>
-            <translation type="unfinished" />
+            <translation>Descanse hasta sentirse como siempre.</translation>
         </message>
         <message>
             <source>Larger text</source>
             <comment>text_larger</comment>
-            <translation type="unfinished" />
+            <translation>Letra más grande</translation>
         </message>
         <message>
             <source>Smaller text</source>
             <comment>text_smaller</comment>
-            <translation type="unfinished" />
+            <translation>Letra más pequeña</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>tools.back</comment>
-            <translation type="unfinished" />
+            <translation>Atrás</translation>
         </message>
         <message>
             <source>Measure the camera</source>
             <comment>tools.lens</comment>
-            <translation type="unfinished" />
+            <translation>Medir la cámara</translation>
         </message>
         <message>
             <source>Camera, screen, more</source>
             <comment>tools.open</comment>
-            <translation type="unfinished" />
+            <translation>Cámara, pantalla, más</translation>
         </message>
         <message>
             <source>For therapists: review sessions</source>
             <comment>tools.review</comment>
-            <translation type="unfinished" />
+            <translation>Para terapeutas: revisar sesiones</translation>
         </message>
         <message>
             <source>Choose the folder with the sessions</source>
             <comment>tools.review.folder</comment>
-            <translation type="unfinished" />
+            <translation>Elija la carpeta con las sesiones</translation>
         </message>
         <message>
             <source>Measure the screen</source>
             <comment>tools.screen</comment>
-            <translation type="unfinished" />
+            <translation>Medir la pantalla</translation>
         </message>
         <message>
             <source>Camera, screen, and what else there is</source>
             <comment>tools.title</comment>
-            <translation type="unfinished" />
+            <translation>Cámara, pantalla y qué más hay</translation>
         </message>
         <message>
             <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
             <comment>tools.why</comment>
-            <translation type="unfinished" />
+            <translation>Dos medidas hacen más exactos sus números. Se toman una sola vez. Sin ellas se usan valores habituales, y sus resultados lo dicen.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>trouble.back</comment>
-            <translation type="unfinished" />
+            <translation>Atrás</translation>
         </message>
         <message>
             <source>Another program is using the camera.</source>
             <comment>trouble.busy</comment>
-            <translation type="unfinished" />
+            <translation>Otro programa está usando la cámara.</translation>
         </message>
         <message>
             <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
             <comment>trouble.busy.do</comment>
-            <translation type="unfinished" />
+            <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces a alguien que le ayude en la habitación, o un segundo aparato que le muestre.</translation>
         </message>
         <message>
             <source>Use the sample clip</source>
             <comment>trouble.demo</comment>
-            <translation type="unfinished" />
+            <translation>Usar el vídeo de ejemplo</translation>
         </message>
         <message>
             <source>The camera can't be used.</source>
             <comment>trouble.failed</comment>
-            <translation type="unfinished" />
+            <translation>No se puede usar la cámara.</translation>
         </message>
         <message>
             <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
-            <translation type="unfinished" />
+            <translation>Pruebe otra vez. Si sigue igual, ejecute «turnpost doctor» con alguien que le ayude.</translation>
         </message>
         <message>
             <source>The camera does not answer.</source>
             <comment>trouble.hanging</comment>
-            <translation type="unfinished" />
+            <translation>La cámara no responde.</translation>
         </message>
         <message>
             <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
             <comment>trouble.hanging.do</comment>
-            <translation type="unfinished" />
+            <translation>Espere un momento. Si no llega nada, desconéctela o reinicie el ordenador.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>trouble.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>No se encontró ninguna cámara.</translation>
         </message>
         <message>
             <source>Plug a camera in, or open its cover or switch, then try again.</source>
             <comment>trouble.no_camera.do</comment>
-            <translation type="unfinished" />
+            <translation>Conecte una cámara, o abra su tapa o su interruptor, y pruebe otra vez.</translation>
         </message>
         <message>
             <source>Turnpost may not use the camera.</source>
             <comment>trouble.no_permission</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost no tiene permiso para usar la cámara.</translation>
         </message>
         <message>
             <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
             <comment>trouble.no_permission.do</comment>
-            <translation type="unfinished" />
+            <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad», y pruebe otra vez.</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
-            <translation type="unfinished" />
+            <translation>Probar otra vez</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>
             <comment>trouble.unplugged</comment>
-            <translation type="unfinished" />
+            <translation>La cámara se ha desconectado.</translation>
         </message>
         <message>
             <source>Plug it in again, then try again.</source>
             <comment>trouble.unplugged.do</comment>
-            <translation type="unfinished" />
+            <translation>Vuelva a conectarla y pruebe otra vez.</translation>
         </message>
         <message>
             <source>which arm you use, if it is out of sight</source>
             <comment>unmeasured.arm</comment>
-            <translation type="unfinished" />
+            <translation>qué brazo usa, si no se ve</translation>
         </message>
         <message>
             <source>the scene behind the mark</source>
             <comment>unmeasured.background</comment>
-            <translation type="unfinished" />
+            <translation>el fondo detrás de la marca</translation>
         </message>
         <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
-            <translation type="unfinished" />
+            <translation>lo claro que ve el punto</translation>
         </message>
         <message>
             <source>small jumps of your eyes</source>
             <comment>unmeasured.catch_up_jumps</comment>
-            <translation type="unfinished" />
+            <translation>pequeños saltos de sus ojos</translation>
         </message>
         <message>
             <source>how high your chair is</source>
             <comment>unmeasured.chair</comment>
-            <translation type="unfinished" />
+            <translation>la altura de su silla</translation>
         </message>
         <message>
             <source>The camera does not count this. Count for yourself.</source>
             <comment>unmeasured.count</comment>
-            <translation type="unfinished" />
+            <translation>La cámara no cuenta esto. Cuente usted.</translation>
         </message>
         <message>
             <source>which way your shoulders roll</source>
             <comment>unmeasured.direction</comment>
-            <translation type="unfinished" />
+            <translation>hacia qué lado giran sus hombros</translation>
         </message>
         <message>
             <source>if you see two tips</source>
             <comment>unmeasured.double_image</comment>
-            <translation type="unfinished" />
+            <translation>si ve dos puntas</translation>
         </message>
         <message>
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
-            <translation type="unfinished" />
+            <translation>La cámara no mide nada aquí. Le guía la voz.</translation>
         </message>
         <message>
             <source>if your eyes go first</source>
             <comment>unmeasured.eyes_first</comment>
-            <translation type="unfinished" />
+            <translation>si sus ojos van primero</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
             <comment>unmeasured.eyes_follow</comment>
-            <translation type="unfinished" />
+            <translation>si sus ojos siguen la pelota</translation>
         </message>
         <message>
             <source>the moment your eyes open</source>
             <comment>unmeasured.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>el momento en que se abren sus ojos</translation>
         </message>
         <message>
             <source>your feet</source>
             <comment>unmeasured.feet</comment>
-            <translation type="unfinished" />
+            <translation>sus pies</translation>
         </message>
         <message>
             <source>your eyes while you bend</source>
             <comment>unmeasured.gaze_bent</comment>
-            <translation type="unfinished" />
+            <translation>sus ojos mientras se agacha</translation>
         </message>
         <message>
             <source>where your eyes point when they are shut</source>
             <comment>unmeasured.gaze_eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>hacia dónde apuntan sus ojos cerrados</translation>
         </message>
         <message>
             <source>eyes that stop short of the target</source>
             <comment>unmeasured.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>ojos que no llegan al punto</translation>
         </message>
         <message>
             <source>your hand</source>
             <comment>unmeasured.hand</comment>
-            <translation type="unfinished" />
+            <translation>su mano</translation>
         </message>
         <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
-            <translation type="unfinished" />
+            <translation>un punto en su mano</translation>
         </message>
         <message>
             <source>your hands</source>
             <comment>unmeasured.hands</comment>
-            <translation type="unfinished" />
+            <translation>sus manos</translation>
         </message>
         <message>
             <source>if you bend at the hips</source>
             <comment>unmeasured.hip_bend</comment>
-            <translation type="unfinished" />
+            <translation>si dobla las caderas</translation>
         </message>
         <message>
             <source>the ball itself</source>
             <comment>unmeasured.object</comment>
-            <translation type="unfinished" />
+            <translation>la pelota misma</translation>
         </message>
         <message>
             <source>how fast your eyes jump</source>
             <comment>unmeasured.peak_speed_of_eyes</comment>
-            <translation type="unfinished" />
+            <translation>a qué velocidad saltan sus ojos</translation>
         </message>
         <message>
             <source>how far your eyes go up and down</source>
             <comment>unmeasured.reach_vertical</comment>
-            <translation type="unfinished" />
+            <translation>hasta dónde van sus ojos arriba y abajo</translation>
         </message>
         <message>
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
-            <translation type="unfinished" />
+            <translation>hasta qué altura suben sus hombros</translation>
         </message>
         <message>
             <source>if you hold on</source>
             <comment>unmeasured.steadied</comment>
-            <translation type="unfinished" />
+            <translation>si se agarra</translation>
         </message>
         <message>
             <source>how far your eyes turn in</source>
             <comment>unmeasured.vergence</comment>
-            <translation type="unfinished" />
+            <translation>cuánto giran sus ojos hacia dentro</translation>
         </message>
         <message>
             <source>It is too bright. Turn the light a little aside.</source>
             <comment>verdict.bright</comment>
-            <translation type="unfinished" />
+            <translation>Hay demasiada luz. Gire la lámpara un poco hacia un lado.</translation>
         </message>
         <message>
             <source>It is dark. Put more light in front of you.</source>
             <comment>verdict.dark</comment>
-            <translation type="unfinished" />
+            <translation>Está oscuro. Ponga más luz delante de usted.</translation>
         </message>
         <message>
             <source>You are far away. Come a hand closer.</source>
             <comment>verdict.far</comment>
-            <translation type="unfinished" />
+            <translation>Está lejos. Acérquese un palmo.</translation>
         </message>
         <message>
             <source>Good. Your face is well lit and near enough.</source>
             <comment>verdict.good</comment>
-            <translation type="unfinished" />
+            <translation>Bien. Su cara tiene buena luz y está bastante cerca.</translation>
         </message>
         <message>
             <source>You are very near. Move back by a hand.</source>
             <comment>verdict.near</comment>
-            <translation type="unfinished" />
+            <translation>Está muy cerca. Aléjese un palmo.</translation>
         </message>
         <message>
             <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
             <comment>verdict.no_face</comment>
-            <translation type="unfinished" />
+            <translation>Su cara no está en la imagen. Mire hacia la pantalla, delante de su cámara.</translation>
         </message>
         <message>
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
-            <translation type="unfinished" />
+            <translation>Preparando la cámara. Puede tardar medio minuto.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
-            <translation type="unfinished" />
+            <translation>La voz ya no se oye. Le guían los golpes y las palabras de la pantalla.</translation>
         </message>
         <message>
             <source>This computer has no voice. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_engine</comment>
-            <translation type="unfinished" />
+            <translation>Este ordenador no tiene voz. Le guían los golpes y las palabras de la pantalla.</translation>
         </message>
         <message>
             <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_language</comment>
-            <translation type="unfinished" />
+            <translation>Este ordenador no tiene voz en su idioma. Le guían los golpes y las palabras de la pantalla.</translation>
         </message>
         <message>
             <source>en</source>
             <comment>voice.language</comment>
-            <translation type="unfinished" />
+            <translation>es</translation>
         </message>
         <message>
             <source>Before you begin</source>
             <comment>welcome.safe</comment>
-            <translation type="unfinished" />
+            <translation>Antes de empezar</translation>
         </message>
         <message>
             <source>Turn on the camera</source>
             <comment>welcome.start</comment>
-            <translation type="unfinished" />
+            <translation>Encender la cámara</translation>
         </message>
         <message>
             <source>Start the sample</source>
             <comment>welcome.start_demo</comment>
-            <translation type="unfinished" />
+            <translation>Empezar el ejemplo</translation>
         </message>
         <message>
             <source>Practise with someone watching</source>
             <comment>welcome.title</comment>
-            <translation type="unfinished" />
+            <translation>Practique con alguien que mira</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
             <comment>welcome.what</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost mira por la cámara mientras usted hace los ejercicios que le ha dado su terapeuta. Cuenta, marca el ritmo y le avisa cuando algo no va bien.</translation>
         </message>
         <message>
             <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
             <comment>welcome.what_demo</comment>
-            <translation type="unfinished" />
+            <translation>Un vídeo corto de ejemplo ocupa el lugar de la cámara. Usted ve lo que se vería en casa: la preparación, un ejercicio y el resumen.</translation>
         </message>
     </context>
 </TS>
