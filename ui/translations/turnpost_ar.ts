@@ -6,3697 +6,3697 @@
         <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
-            <translation type="unfinished" />
+            <translation>كيف بدا الهدف وأنت تتحرك؟</translation>
         </message>
         <message>
             <source>Blurred</source>
             <comment>ask.clarity.blurred</comment>
-            <translation type="unfinished" />
+            <translation>غير واضح</translation>
         </message>
         <message>
             <source>Clear</source>
             <comment>ask.clarity.clear</comment>
-            <translation type="unfinished" />
+            <translation>واضحًا</translation>
         </message>
         <message>
             <source>I saw two</source>
             <comment>ask.clarity.double</comment>
-            <translation type="unfinished" />
+            <translation>رأيت اثنين</translation>
         </message>
         <message>
             <source>It jumped</source>
             <comment>ask.clarity.jumping</comment>
-            <translation type="unfinished" />
+            <translation>كان يقفز</translation>
         </message>
         <message>
             <source>Done</source>
             <comment>ask.done</comment>
-            <translation type="unfinished" />
+            <translation>تم</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>ask.dose.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>العينان مغمضتان</translation>
         </message>
         <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
-            <translation type="unfinished" />
+            <translation>مرة واحدة</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>ask.dose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>عدد المرات {count}</translation>
         </message>
         <message>
             <source>{count} seconds</source>
             <comment>ask.dose.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{count} من الثواني</translation>
         </message>
         <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
-            <translation type="unfinished" />
+            <translation>على الحصيرة اللينة</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>End for today</source>
             <comment>ask.end</comment>
-            <translation type="unfinished" />
+            <translation>إنهاء اليوم</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>ask.go_on</comment>
-            <translation type="unfinished" />
+            <translation>متابعة</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
-            <translation type="unfinished" />
+            <translation>بقي {time}</translation>
         </message>
         <message>
             <source>Left out today: {name}. {why}</source>
             <comment>ask.left_out</comment>
-            <translation type="unfinished" />
+            <translation>لن يُفعل اليوم: {name}. {why}</translation>
         </message>
         <message>
             <source>No</source>
             <comment>ask.no</comment>
-            <translation type="unfinished" />
+            <translation>لا</translation>
         </message>
         <message>
             <source>How many did you do?</source>
             <comment>ask.own_count</comment>
-            <translation type="unfinished" />
+            <translation>كم مرة فعلت؟</translation>
         </message>
         <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
-            <translation type="unfinished" />
+            <translation>العدد</translation>
         </message>
         <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
-            <translation type="unfinished" />
+            <translation>تقودك نقرات بطيئة إلى البداية. وثلاث نقرات سريعة تخبرك بأنه انتهى.</translation>
         </message>
         <message>
             <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
             <comment>ask.place.by_reader</comment>
-            <translation type="unfinished" />
+            <translation>لا يوجد صوت. تعدّ الشاشة تنازليًا وتُظهر متى ينتهي: من يساعدك يقرأ لك ذلك.</translation>
         </message>
         <message>
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
-            <translation type="unfinished" />
+            <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
             <comment>ask.place.no_beat</comment>
-            <translation type="unfinished" />
+            <translation>تحرك بهدوء وبسرعة ثابتة.</translation>
         </message>
         <message>
             <source>You chose to hear nothing. This one is led by sound all the same.</source>
             <comment>ask.place.not_silent</comment>
-            <translation type="unfinished" />
+            <translation>اخترت ألا تسمع شيئًا. ومع ذلك يقود الصوت هذا التمرين.</translation>
         </message>
         <message>
             <source>I am in place</source>
             <comment>ask.place.ready</comment>
-            <translation type="unfinished" />
+            <translation>أنا في مكاني</translation>
         </message>
         <message>
             <source>First the camera gets to know how you look from here. That takes a minute.</source>
             <comment>ask.place.setup</comment>
-            <translation type="unfinished" />
+            <translation>تتعرف الكاميرا أولًا على شكلك من هنا. يستغرق ذلك دقيقة.</translation>
         </message>
         <message>
             <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
             <comment>ask.place.sitting</comment>
-            <translation type="unfinished" />
+            <translation>اجلس على كرسي ثابت، والشاشة أمامك على بعد ذراع.</translation>
         </message>
         <message>
             <source>Not this one</source>
             <comment>ask.place.skip</comment>
-            <translation type="unfinished" />
+            <translation>ليس هذا</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
             <comment>ask.place.standing</comment>
-            <translation type="unfinished" />
+            <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها.</translation>
         </message>
         <message>
             <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation type="unfinished" />
+            <translation>للتوقف، اجلس فقط، أو اخرج من الصورة بضع ثوانٍ.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
             <comment>ask.place.walking</comment>
-            <translation type="unfinished" />
+            <translation>لا تتابع الكاميرا هذا. اضغط «تم» عندما تنتهي.</translation>
         </message>
         <message>
             <source>Is somebody with you who reads to you?</source>
             <comment>ask.reader</comment>
-            <translation type="unfinished" />
+            <translation>هل معك شخص يقرأ لك؟</translation>
         </message>
         <message>
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
-            <translation type="unfinished" />
+            <translation>يقرأ الكلمات التي على الشاشة بصوت عالٍ ويقول لك متى تتوقف.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
             <comment>ask.reader.silent</comment>
-            <translation type="unfinished" />
+            <translation>لا يستطيع هذا الحاسوب تشغيل الصوت، وما يأتي الآن يقوده الصوت.</translation>
         </message>
         <message>
             <source>A short rest</source>
             <comment>ask.rest</comment>
-            <translation type="unfinished" />
+            <translation>راحة قصيرة</translation>
         </message>
         <message>
             <source>Go on now</source>
             <comment>ask.rest.go_on</comment>
-            <translation type="unfinished" />
+            <translation>متابعة الآن</translation>
         </message>
         <message>
             <source>Next: {name}</source>
             <comment>ask.rest.next</comment>
-            <translation type="unfinished" />
+            <translation>التالي: {name}</translation>
         </message>
         <message>
             <source>Rest until you feel as usual</source>
             <comment>ask.settle</comment>
-            <translation type="unfinished" />
+            <translation>استرح حتى تشعر كالمعتاد</translation>
         </message>
         <message>
             <source>I feel as usual again</source>
             <comment>ask.settle.done</comment>
-            <translation type="unfinished" />
+            <translation>أشعر كالمعتاد من جديد</translation>
         </message>
         <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
-            <translation type="unfinished" />
+            <translation>هل سمعت النقرات الآن؟</translation>
         </message>
         <message>
             <source>Play again</source>
             <comment>ask.sound.again</comment>
-            <translation type="unfinished" />
+            <translation>تشغيل مرة أخرى</translation>
         </message>
         <message>
             <source>What comes now is led by sound. Turn it up if you need to.</source>
             <comment>ask.sound.how</comment>
-            <translation type="unfinished" />
+            <translation>ما يأتي الآن يقوده الصوت. ارفع الصوت إن احتجت.</translation>
         </message>
         <message>
             <source>Hear the voice</source>
             <comment>ask.sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>سماع الصوت</translation>
         </message>
         <message>
             <source>Something new may come now</source>
             <comment>ask.stage</comment>
-            <translation type="unfinished" />
+            <translation>قد يأتي الآن شيء جديد</translation>
         </message>
         <message>
             <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
             <comment>ask.stage.how</comment>
-            <translation type="unfinished" />
+            <translation>كان أداؤك جيدًا بما يكفي للجزء التالي: {name}. هل تريد أن تبدأ به اليوم؟</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
             <comment>ask.steadied</comment>
-            <translation type="unfinished" />
+            <translation>هل اضطررت إلى الإمساك بشيء؟</translation>
         </message>
         <message>
             <source>To sway a little is normal. Holding on was right if you needed it.</source>
             <comment>ask.steadied.how</comment>
-            <translation type="unfinished" />
+            <translation>التمايل القليل طبيعي. وكان الإمساك صحيحًا إن احتجت إليه.</translation>
         </message>
         <message>
             <source>Is your corner ready?</source>
             <comment>ask.support.corner_and_chair</comment>
-            <translation type="unfinished" />
+            <translation>هل ركنك جاهز؟</translation>
         </message>
         <message>
             <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.corner_and_chair.how</comment>
-            <translation type="unfinished" />
+            <translation>ظهرك إلى الركن. وأمامك كرسي لا يتدحرج، لتمسك به. والحاسوب المحمول ثابت، أبعد مما تصل إليه ذراعك، وسلكه بعيد عن الطريق.</translation>
         </message>
         <message>
             <source>The camera can't hold you, and it calls nobody.</source>
             <comment>ask.support.fall</comment>
-            <translation type="unfinished" />
+            <translation>لا تستطيع الكاميرا أن تمسك بك، ولا تتصل بأحد.</translation>
         </message>
         <message>
             <source>Is your helper next to you?</source>
             <comment>ask.support.helper</comment>
-            <translation type="unfinished" />
+            <translation>هل من يساعدك بجانبك؟</translation>
         </message>
         <message>
             <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
             <comment>ask.support.helper.how</comment>
-            <translation type="unfinished" />
+            <translation>يقف من يساعدك قريبًا بحيث تستطيع يده أن تمسكك، طوال الوقت. والحاسوب المحمول ثابت، أبعد مما تصل إليه ذراعك، وسلكه بعيد عن الطريق.</translation>
         </message>
         <message>
             <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
             <comment>ask.support.shoes</comment>
-            <translation type="unfinished" />
+            <translation>البس حذاء مسطحًا مغلق الكعب، أو قف حافيًا. أبقِ الأرض خالية.</translation>
         </message>
         <message>
             <source>Your practice today</source>
             <comment>ask.today</comment>
-            <translation type="unfinished" />
+            <translation>تمرينك اليوم</translation>
         </message>
         <message>
             <source>Begin</source>
             <comment>ask.today.begin</comment>
-            <translation type="unfinished" />
+            <translation>بدء</translation>
         </message>
         <message>
             <source>Exercises and rests take about {minutes} minutes.</source>
             <comment>ask.today.how</comment>
-            <translation type="unfinished" />
+            <translation>تستغرق التمارين وفترات الراحة نحو {minutes} من الدقائق.</translation>
         </message>
         <message>
             <source>Nothing in your plan can be done today.</source>
             <comment>ask.today.none</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن اليوم فعل شيء من خطتك.</translation>
         </message>
         <message>
             <source>Not today:</source>
             <comment>ask.today.not</comment>
-            <translation type="unfinished" />
+            <translation>ليس اليوم:</translation>
         </message>
         <message>
             <source>{number}.  {name}: {dose}</source>
             <comment>ask.today.row</comment>
-            <translation type="unfinished" />
+            <translation>{number}.  {name}: {dose}</translation>
         </message>
         <message>
             <source>Exercises and rests take about a minute.</source>
             <comment>ask.today.short</comment>
-            <translation type="unfinished" />
+            <translation>تستغرق التمارين وفترات الراحة نحو دقيقة.</translation>
         </message>
         <message>
             <source>Today: {name}</source>
             <comment>ask.today.stage</comment>
-            <translation type="unfinished" />
+            <translation>اليوم: {name}</translation>
         </message>
         <message>
             <source>{name}: {why}</source>
             <comment>ask.today.waits</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {why}</translation>
         </message>
         <message>
             <source>From your therapist: {words}</source>
             <comment>ask.today.words</comment>
-            <translation type="unfinished" />
+            <translation>من معالجك: {words}</translation>
         </message>
         <message>
             <source>I feel unwell (U)</source>
             <comment>ask.unwell</comment>
-            <translation type="unfinished" />
+            <translation>أشعر بسوء (U)</translation>
         </message>
         <message>
             <source>I feel unwell, key U</source>
             <comment>ask.unwell_name</comment>
-            <translation type="unfinished" />
+            <translation>أشعر بسوء، المفتاح U</translation>
         </message>
         <message>
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
-            <translation type="unfinished" />
+            <translation>اجلس ثابتًا لحظة</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
-            <translation type="unfinished" />
+            <translation>ثم تقول كيف تشعر.</translation>
         </message>
         <message>
             <source>Yes</source>
             <comment>ask.yes</comment>
-            <translation type="unfinished" />
+            <translation>نعم</translation>
         </message>
         <message>
             <source>Camera</source>
             <comment>camera.choose</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا</translation>
         </message>
         <message>
             <source>First camera found</source>
             <comment>camera.default</comment>
-            <translation type="unfinished" />
+            <translation>أول كاميرا وُجدت</translation>
         </message>
         <message>
             <source>Use the last set-up</source>
             <comment>camera.kept</comment>
-            <translation type="unfinished" />
+            <translation>استخدام آخر إعداد</translation>
         </message>
         <message>
             <source>Start the set-up</source>
             <comment>camera.next</comment>
-            <translation type="unfinished" />
+            <translation>بدء الإعداد</translation>
         </message>
         <message>
             <source>You, as in a mirror</source>
             <comment>camera.picture</comment>
-            <translation type="unfinished" />
+            <translation>أنت، كما في المرآة</translation>
         </message>
         <message>
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
-            <translation type="unfinished" />
+            <translation>هل تراك الكاميرا؟</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا مطفأة</translation>
         </message>
         <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا تعمل</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
             <comment>care.bend</comment>
-            <translation type="unfinished" />
+            <translation>إذا دارت بك الغرفة، فأمسك بشيء، واجلس ثابتًا، وتوقف.</translation>
         </message>
         <message>
             <source>If the target blurs or jumps, go slower.</source>
             <comment>care.blur</comment>
-            <translation type="unfinished" />
+            <translation>إذا صار الهدف غير واضح أو قفز، فأبطئ.</translation>
         </message>
         <message>
             <source>Put the chair against a wall. It must not have wheels.</source>
             <comment>care.chair</comment>
-            <translation type="unfinished" />
+            <translation>ضع الكرسي إلى الجدار. يجب أن يكون بلا عجلات.</translation>
         </message>
         <message>
             <source>If you see two tips, stop there. Move your finger back out.</source>
             <comment>care.double</comment>
-            <translation type="unfinished" />
+            <translation>إذا رأيت طرفين فتوقف هناك. أبعد إصبعك من جديد.</translation>
         </message>
         <message>
             <source>Do not do this if moving or flashing scenes have made you ill before.</source>
             <comment>care.flashes</comment>
-            <translation type="unfinished" />
+            <translation>لا تفعل هذا إذا أتعبتك من قبل مشاهد متحركة أو وامضة.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
             <comment>care.neck</comment>
-            <translation type="unfinished" />
+            <translation>ابقَ حيث ترتاح رقبتك. توقف إذا آلمتك رقبتك أو شعرت بوخز في ذراعك.</translation>
         </message>
         <message>
             <source>Hand the ball over. Do not throw it.</source>
             <comment>care.partner</comment>
-            <translation type="unfinished" />
+            <translation>سلّم الكرة باليد. لا ترمها.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
             <comment>care.settle</comment>
-            <translation type="unfinished" />
+            <translation>بعض الدوخة متوقع. توقف إذا اشتدت أو لم تذهب.</translation>
         </message>
         <message>
             <source>It must not hurt. Start small.</source>
             <comment>care.shoulder</comment>
-            <translation type="unfinished" />
+            <translation>يجب ألا يؤلمك. ابدأ بحركة صغيرة.</translation>
         </message>
         <message>
             <source>Use a firm chair with no wheels. Keep both feet flat.</source>
             <comment>care.slide</comment>
-            <translation type="unfinished" />
+            <translation>استخدم كرسيًا ثابتًا بلا عجلات. أبقِ قدميك على الأرض.</translation>
         </message>
         <message>
             <source>Your helper stays within reach of you. The mat must not slip.</source>
             <comment>care.soft</comment>
-            <translation type="unfinished" />
+            <translation>يبقى من يساعدك في متناول يدك. يجب ألا تنزلق الحصيرة.</translation>
         </message>
         <message>
             <source>Keep one hand on the rail and your eyes open.</source>
             <comment>care.stairs</comment>
-            <translation type="unfinished" />
+            <translation>أبقِ يدًا على الدرابزين، وعينيك مفتوحتين.</translation>
         </message>
         <message>
             <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
             <comment>care.stand</comment>
-            <translation type="unfinished" />
+            <translation>ليكن الركن خلفك، وكرسي ثابت أو شخص يساعدك أمامك. البس حذاء مسطحًا أو قف حافيًا.</translation>
         </message>
         <message>
             <source>A little sway is fine. Hold on as soon as you need to.</source>
             <comment>care.steady</comment>
-            <translation type="unfinished" />
+            <translation>التمايل القليل لا بأس به. أمسك بشيء حالما تحتاج إلى ذلك.</translation>
         </message>
         <message>
             <source>Use something soft. Leave it on the floor if it drops.</source>
             <comment>care.toss</comment>
-            <translation type="unfinished" />
+            <translation>استخدم شيئًا لينًا. اتركه على الأرض إذا سقط.</translation>
         </message>
         <message>
             <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
             <comment>care.walk</comment>
-            <translation type="unfinished" />
+            <translation>أخلِ الأرض. أضئ النور. ليبقَ من يساعدك إلى جانبك.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation type="unfinished" />
+            <translation>اجلس على كرسي ثابت. وللوقوف، ليكن بقربك ركن أو شخص يساعدك في متناول يدك.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation type="unfinished" />
+            <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
             <comment>caution.stop</comment>
-            <translation type="unfinished" />
+            <translation>بعض الدوخة متوقع. توقف واجلس إذا شعرت بسوء، أو إذا تألمت، أو إذا لم تهدأ الدوخة.</translation>
         </message>
         <message>
             <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
             <comment>caution.therapist</comment>
-            <translation type="unfinished" />
+            <translation>افعل فقط ما قاله لك معالجك. لا يكتشف Turnpost ما بك، ولا يختار علاجك.</translation>
         </message>
         <message>
             <source>Leave</source>
             <comment>choose.leave</comment>
-            <translation type="unfinished" />
+            <translation>خروج</translation>
         </message>
         <message>
             <source>{what}: less</source>
             <comment>choose.less</comment>
-            <translation type="unfinished" />
+            <translation>{what}: أقل</translation>
         </message>
         <message>
             <source>{what}: more</source>
             <comment>choose.more</comment>
-            <translation type="unfinished" />
+            <translation>{what}: أكثر</translation>
         </message>
         <message>
             <source>The set-up worked. Choose what your therapist has asked for.</source>
             <comment>choose.ok</comment>
-            <translation type="unfinished" />
+            <translation>نجح الإعداد. اختر ما طلبه منك معالجك.</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>choose.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>عدد المرات</translation>
         </message>
         <message>
             <source>Start exercise</source>
             <comment>choose.start</comment>
-            <translation type="unfinished" />
+            <translation>بدء التمرين</translation>
         </message>
         <message>
             <source>Target size</source>
             <comment>choose.target</comment>
-            <translation type="unfinished" />
+            <translation>حجم الهدف</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>choose.target_value</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Beats a minute</source>
             <comment>choose.tempo</comment>
-            <translation type="unfinished" />
+            <translation>النقرات في الدقيقة</translation>
         </message>
         <message>
             <source>Choose an exercise</source>
             <comment>choose.title</comment>
-            <translation type="unfinished" />
+            <translation>اختر تمرينًا</translation>
         </message>
         <message>
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
-            <translation type="unfinished" />
+            <translation>مقطع مثال، بلا كاميرا</translation>
         </message>
         <message>
             <source>Saving ...</source>
             <comment>close.saving</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ الحفظ ...</translation>
         </message>
         <message>
             <source>Chin up a little</source>
             <comment>cue.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>ارفع ذقنك قليلًا</translation>
         </message>
         <message>
             <source>Keep your eyes open</source>
             <comment>cue.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>أبقِ عينيك مفتوحتين</translation>
         </message>
         <message>
             <source>Let your eyes go with your head</source>
             <comment>cue.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>دع عينيك تتحركان مع رأسك</translation>
         </message>
         <message>
             <source>Keep your eyes closed</source>
             <comment>cue.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>أبقِ عينيك مغمضتين</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>cue.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>عيناك على الهدف</translation>
         </message>
         <message>
             <source>Look all the way to the target</source>
             <comment>cue.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>انظر حتى تصل إلى الهدف</translation>
         </message>
         <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>أبقِ رأسك ثابتًا</translation>
         </message>
         <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>عُد إلى الصورة</translation>
         </message>
         <message>
             <source>Not measured just now</source>
             <comment>cue.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>لا يُقاس الآن</translation>
         </message>
         <message>
             <source>All the way up</source>
             <comment>cue.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>استقم تمامًا</translation>
         </message>
         <message>
             <source>Are you all right?</source>
             <comment>cue.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>هل أنت بخير؟</translation>
         </message>
         <message>
             <source>Let go when you feel steady</source>
             <comment>cue.steadied</comment>
-            <translation type="unfinished" />
+            <translation>اترك يدك عندما تشعر بالثبات</translation>
         </message>
         <message>
             <source>A little higher, above your eyes</source>
             <comment>cue.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>أعلى قليلًا، فوق عينيك</translation>
         </message>
         <message>
             <source>A little slower</source>
             <comment>cue.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>أبطأ قليلًا</translation>
         </message>
         <message>
             <source>A little less far</source>
             <comment>cue.too_large</comment>
-            <translation type="unfinished" />
+            <translation>أقل بعدًا قليلًا</translation>
         </message>
         <message>
             <source>A little faster</source>
             <comment>cue.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>أسرع قليلًا</translation>
         </message>
         <message>
             <source>A little further</source>
             <comment>cue.too_small</comment>
-            <translation type="unfinished" />
+            <translation>أبعد قليلًا</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
             <comment>demo.cannot_pause</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن إيقاف مقطع المثال مؤقتًا.</translation>
         </message>
         <message>
             <source>{figure} ◄ affected side</source>
             <comment>desk.affected</comment>
-            <translation type="unfinished" />
+            <translation>{figure} ◄ الجهة المصابة</translation>
         </message>
         <message>
             <source>{time} s</source>
             <comment>desk.at</comment>
-            <translation type="unfinished" />
+            <translation>{time} ث</translation>
         </message>
         <message>
             <source>millimetres</source>
             <comment>desk.axis.mm</comment>
-            <translation type="unfinished" />
+            <translation>ملليمتر</translation>
         </message>
         <message>
             <source>degrees, up is up</source>
             <comment>desk.axis.pitch</comment>
-            <translation type="unfinished" />
+            <translation>درجات، الأعلى إلى أعلى</translation>
         </message>
         <message>
             <source>degrees, right ear down is up</source>
             <comment>desk.axis.roll</comment>
-            <translation type="unfinished" />
+            <translation>درجات، الأذن اليمنى منخفضة إلى أعلى</translation>
         </message>
         <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
-            <translation type="unfinished" />
+            <translation>درجات، اليمين إلى أعلى</translation>
         </message>
         <message>
             <source>Back (Esc)</source>
             <comment>desk.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع (Esc)</translation>
         </message>
         <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
-            <translation type="unfinished" />
+            <translation>تحتها</translation>
         </message>
         <message>
             <source>no other session</source>
             <comment>desk.beside.none</comment>
-            <translation type="unfinished" />
+            <translation>لا جلسة أخرى</translation>
         </message>
         <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
-            <translation type="unfinished" />
+            <translation>▼ انخفض</translation>
         </message>
         <message>
             <source>{text}; {count} left out</source>
             <comment>desk.change.left_out</comment>
-            <translation type="unfinished" />
+            <translation>{text}؛ لم يُحسب {count}</translation>
         </message>
         <message>
             <source>no change beyond ±{least}</source>
             <comment>desk.change.no_change</comment>
-            <translation type="unfinished" />
+            <translation>لا تغير يتجاوز ±{least}</translation>
         </message>
         <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
-            <translation type="unfinished" />
+            <translation>▲ ارتفع</translation>
         </message>
         <message>
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
-            <translation type="unfinished" />
+            <translation>أقل من أن تُقارن</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
             <comment>desk.change.unlike</comment>
-            <translation type="unfinished" />
+            <translation>غير قابل للمقارنة: حدود أخرى</translation>
         </message>
         <message>
             <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
             <comment>desk.chart</comment>
-            <translation type="unfinished" />
+            <translation>قيست {measured} من {all} جلسات، منها {doubt} مشكوك فيها</translation>
         </message>
         <message>
             <source>Change</source>
             <comment>desk.col.change</comment>
-            <translation type="unfinished" />
+            <translation>التغير</translation>
         </message>
         <message>
             <source>Figure</source>
             <comment>desk.col.figure</comment>
-            <translation type="unfinished" />
+            <translation>القيمة</translation>
         </message>
         <message>
             <source>At first</source>
             <comment>desk.col.first</comment>
-            <translation type="unfinished" />
+            <translation>في البداية</translation>
         </message>
         <message>
             <source>Lately</source>
             <comment>desk.col.last</comment>
-            <translation type="unfinished" />
+            <translation>مؤخرًا</translation>
         </message>
         <message>
             <source>All sessions</source>
             <comment>desk.col.trend</comment>
-            <translation type="unfinished" />
+            <translation>كل الجلسات</translation>
         </message>
         <message>
             <source>Condition: {text}</source>
             <comment>desk.condition</comment>
-            <translation type="unfinished" />
+            <translation>الظرف: {text}</translation>
         </message>
         <message>
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
-            <translation type="unfinished" />
+            <translation>حُسب التمرين حتى {day}.</translation>
         </message>
         <message>
             <source>{before} → {after}</source>
             <comment>desk.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>{before} ← {after}</translation>
         </message>
         <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
-            <translation type="unfinished" />
+            <translation>! {what}، {length} ث</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
             <comment>desk.failed</comment>
-            <translation type="unfinished" />
+            <translation>لم يُقرأ: {why}</translation>
         </message>
         <message>
             <source>{name}: {value}</source>
             <comment>desk.figure</comment>
-            <translation type="unfinished" />
+            <translation>{name}: {value}</translation>
         </message>
         <message>
             <source>Figures</source>
             <comment>desk.figures</comment>
-            <translation type="unfinished" />
+            <translation>القيم</translation>
         </message>
         <message>
             <source>All exercises</source>
             <comment>desk.filter.all</comment>
-            <translation type="unfinished" />
+            <translation>كل التمارين</translation>
         </message>
         <message>
             <source>Changes only</source>
             <comment>desk.filter.changed</comment>
-            <translation type="unfinished" />
+            <translation>التغيرات فقط</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.filter.exercise</comment>
-            <translation type="unfinished" />
+            <translation>التمرين</translation>
         </message>
         <message>
             <source>From</source>
             <comment>desk.filter.from</comment>
-            <translation type="unfinished" />
+            <translation>من</translation>
         </message>
         <message>
             <source>Show all</source>
             <comment>desk.filter.reset</comment>
-            <translation type="unfinished" />
+            <translation>عرض الكل</translation>
         </message>
         <message>
             <source>to</source>
             <comment>desk.filter.to</comment>
-            <translation type="unfinished" />
+            <translation>إلى</translation>
         </message>
         <message>
             <source>First</source>
             <comment>desk.first</comment>
-            <translation type="unfinished" />
+            <translation>أولًا</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
             <comment>desk.flag</comment>
-            <translation type="unfinished" />
+            <translation>مشكوك فيه: {why}</translation>
         </message>
         <message>
             <source>{folder}</source>
             <comment>desk.folder</comment>
-            <translation type="unfinished" />
+            <translation>{folder}</translation>
         </message>
         <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
-            <translation type="unfinished" />
+            <translation>متابعة القراءة</translation>
         </message>
         <message>
             <source>{value}?</source>
             <comment>desk.in_doubt</comment>
-            <translation type="unfinished" />
+            <translation>{value}؟</translation>
         </message>
         <message>
             <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation type="unfinished" />
+            <translation>● قيس   ○ أو ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الشريط: المطلوب   (متوسطات حتى خمس جلسات)</translation>
         </message>
         <message>
             <source>last {day}</source>
             <comment>desk.last</comment>
-            <translation type="unfinished" />
+            <translation>آخرها {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
             <comment>desk.line.eye</comment>
-            <translation type="unfinished" />
+            <translation>العينان في الرأس</translation>
         </message>
         <message>
             <source>neck forward</source>
             <comment>desk.line.fore_aft</comment>
-            <translation type="unfinished" />
+            <translation>العنق أمامًا</translation>
         </message>
         <message>
             <source>gaze</source>
             <comment>desk.line.gaze</comment>
-            <translation type="unfinished" />
+            <translation>النظر</translation>
         </message>
         <message>
             <source>head</source>
             <comment>desk.line.head</comment>
-            <translation type="unfinished" />
+            <translation>الرأس</translation>
         </message>
         <message>
             <source>neck height</source>
             <comment>desk.line.height</comment>
-            <translation type="unfinished" />
+            <translation>ارتفاع العنق</translation>
         </message>
         <message>
             <source>{line} not measured</source>
             <comment>desk.line.none</comment>
-            <translation type="unfinished" />
+            <translation>{line} لم يُقس</translation>
         </message>
         <message>
             <source>neck sideways</source>
             <comment>desk.line.sideways</comment>
-            <translation type="unfinished" />
+            <translation>العنق جانبًا</translation>
         </message>
         <message>
             <source>target</source>
             <comment>desk.line.target</comment>
-            <translation type="unfinished" />
+            <translation>الهدف</translation>
         </message>
         <message>
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
-            <translation type="unfinished" />
+            <translation>{line} {value}</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
             <comment>desk.loading</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ قراءة الجلسة ...</translation>
         </message>
         <message>
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ النظر في المجلد ...</translation>
         </message>
         <message>
             <source>and {count} more</source>
             <comment>desk.more</comment>
-            <translation type="unfinished" />
+            <translation>و{count} غيرها</translation>
         </message>
         <message>
             <source>no plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation type="unfinished" />
+            <translation>لا توجد خطة متاحة</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
             <comment>desk.no_samples</comment>
-            <translation type="unfinished" />
+            <translation>في هذا المجلد الملخص فقط</translation>
         </message>
         <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
-            <translation type="unfinished" />
+            <translation>البيانات المقيسة لهذه الجلسة ليست في المجلد: {why}</translation>
         </message>
         <message>
             <source>There are no sessions in this folder yet.</source>
             <comment>desk.nobody</comment>
-            <translation type="unfinished" />
+            <translation>لا توجد جلسات في هذا المجلد بعد.</translation>
         </message>
         <message>
             <source>not asked</source>
             <comment>desk.not_asked</comment>
-            <translation type="unfinished" />
+            <translation>لم يُسأل</translation>
         </message>
         <message>
             <source>{author}, {day}: {text}</source>
             <comment>desk.note</comment>
-            <translation type="unfinished" />
+            <translation>{author}، {day}: {text}</translation>
         </message>
         <message>
             <source>Add note</source>
             <comment>desk.note.add</comment>
-            <translation type="unfinished" />
+            <translation>إضافة ملاحظة</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>desk.note.failed</comment>
-            <translation type="unfinished" />
+            <translation>لم يُحفظ: {why}</translation>
         </message>
         <message>
             <source>repetition {number} is not valid {text}</source>
             <comment>desk.note.invalid</comment>
-            <translation type="unfinished" />
+            <translation>المرة {number} غير صالحة {text}</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
             <comment>desk.note.kept</comment>
-            <translation type="unfinished" />
+            <translation>تبقى الملاحظات بجانب القيم المقيسة التي لا تتغير أبدًا.</translation>
         </message>
         <message>
             <source>Mark repetition not valid</source>
             <comment>desk.note.mark</comment>
-            <translation type="unfinished" />
+            <translation>تعليم المرة غير صالحة</translation>
         </message>
         <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
-            <translation type="unfinished" />
+            <translation>لا ملاحظات بعد.</translation>
         </message>
         <message>
             <source>A note on this session</source>
             <comment>desk.note.text</comment>
-            <translation type="unfinished" />
+            <translation>ملاحظة على هذه الجلسة</translation>
         </message>
         <message>
             <source>Undo my last note</source>
             <comment>desk.note.undo</comment>
-            <translation type="unfinished" />
+            <translation>التراجع عن ملاحظتي الأخيرة</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.notes</comment>
-            <translation type="unfinished" />
+            <translation>ملاحظات</translation>
         </message>
         <message>
             <source>{count}</source>
             <comment>desk.notes_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}</translation>
         </message>
         <message>
             <source>nothing practised</source>
             <comment>desk.nothing_done</comment>
-            <translation type="unfinished" />
+            <translation>لم يُتمرن على شيء</translation>
         </message>
         <message>
             <source>Nothing that needs a look first</source>
             <comment>desk.nothing_first</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء يحتاج إلى نظرة أولًا</translation>
         </message>
         <message>
             <source>Another folder</source>
             <comment>desk.open</comment>
-            <translation type="unfinished" />
+            <translation>مجلد آخر</translation>
         </message>
         <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
-            <translation type="unfinished" />
+            <translation>الأشخاص، والأكثر إلحاحًا أولًا</translation>
         </message>
         <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
-            <translation type="unfinished" />
+            <translation>التمرن</translation>
         </message>
         <message>
             <source>{people} people, {sessions} sessions</source>
             <comment>desk.read</comment>
-            <translation type="unfinished" />
+            <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>
         </message>
         <message>
             <source>Reading {done} of {of} files ...</source>
             <comment>desk.reading</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ قراءة الملفات: {done} من {of} ...</translation>
         </message>
         <message>
             <source>repetition {number}</source>
             <comment>desk.rep</comment>
-            <translation type="unfinished" />
+            <translation>المرة {number}</translation>
         </message>
         <message>
             <source>{what} (marked not valid)</source>
             <comment>desk.rep.invalid</comment>
-            <translation type="unfinished" />
+            <translation>{what} (مُعلَّمة غير صالحة)</translation>
         </message>
         <message>
             <source>{side} {value}</source>
             <comment>desk.rep.turn</comment>
-            <translation type="unfinished" />
+            <translation>{side} {value}</translation>
         </message>
         <message>
             <source>Dizziness</source>
             <comment>desk.scol.dizzy</comment>
-            <translation type="unfinished" />
+            <translation>الدوخة</translation>
         </message>
         <message>
             <source>Exercises</source>
             <comment>desk.scol.done</comment>
-            <translation type="unfinished" />
+            <translation>التمارين</translation>
         </message>
         <message>
             <source>In doubt</source>
             <comment>desk.scol.doubt</comment>
-            <translation type="unfinished" />
+            <translation>مشكوك فيه</translation>
         </message>
         <message>
             <source>How it ended</source>
             <comment>desk.scol.ended</comment>
-            <translation type="unfinished" />
+            <translation>كيف انتهت</translation>
         </message>
         <message>
             <source>Notes</source>
             <comment>desk.scol.notes</comment>
-            <translation type="unfinished" />
+            <translation>ملاحظات</translation>
         </message>
         <message>
             <source>When</source>
             <comment>desk.scol.when</comment>
-            <translation type="unfinished" />
+            <translation>متى</translation>
         </message>
         <message>
             <source>{person}, {day}</source>
             <comment>desk.session</comment>
-            <translation type="unfinished" />
+            <translation>{person}، {day}</translation>
         </message>
         <message>
             <source>Sessions</source>
             <comment>desk.sessions</comment>
-            <translation type="unfinished" />
+            <translation>الجلسات</translation>
         </message>
         <message>
             <source>Exercise</source>
             <comment>desk.set</comment>
-            <translation type="unfinished" />
+            <translation>التمرين</translation>
         </message>
         <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation type="unfinished" />
+            <translation>{share} % من التمرينات المطلوبة</translation>
         </message>
         <message>
             <source>Open session</source>
             <comment>desk.show</comment>
-            <translation type="unfinished" />
+            <translation>فتح الجلسة</translation>
         </message>
         <message>
             <source>Open the session of {day}</source>
             <comment>desk.show_name</comment>
-            <translation type="unfinished" />
+            <translation>فتح جلسة {day}</translation>
         </message>
         <message>
             <source>affected side: both</source>
             <comment>desk.side.both</comment>
-            <translation type="unfinished" />
+            <translation>الجهة المصابة: كلتاهما</translation>
         </message>
         <message>
             <source>affected side: left</source>
             <comment>desk.side.left</comment>
-            <translation type="unfinished" />
+            <translation>الجهة المصابة: اليسرى</translation>
         </message>
         <message>
             <source>affected side: right</source>
             <comment>desk.side.right</comment>
-            <translation type="unfinished" />
+            <translation>الجهة المصابة: اليمنى</translation>
         </message>
         <message>
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
-            <translation type="unfinished" />
+            <translation>الجهة المصابة غير معروفة</translation>
         </message>
         <message>
             <source>Stop reading</source>
             <comment>desk.stop</comment>
-            <translation type="unfinished" />
+            <translation>إيقاف القراءة</translation>
         </message>
         <message>
             <source>Stopped: only a part of the folder was read ({count} sessions).</source>
             <comment>desk.stopped</comment>
-            <translation type="unfinished" />
+            <translation>توقفت: لم يُقرأ إلا جزء من المجلد (عدد الجلسات: {count}).</translation>
         </message>
         <message>
             <source>Bouts a day. {text}</source>
             <comment>desk.strip</comment>
-            <translation type="unfinished" />
+            <translation>التمرينات كل يوم. {text}</translation>
         </message>
         <message>
             <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation type="unfinished" />
+            <translation>مربع لكل تمرين: ممتلئ = قيس، نصف = أُبلغ عنه فقط، فارغ = مطلوب ولم يُفعل</translation>
         </message>
         <message>
             <source>Then</source>
             <comment>desk.then</comment>
-            <translation type="unfinished" />
+            <translation>ثم</translation>
         </message>
         <message>
             <source>Review</source>
             <comment>desk.title</comment>
-            <translation type="unfinished" />
+            <translation>مراجعة</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
-            <translation type="unfinished" />
+            <translation>الرأس والنظر والهدف عبر الزمن</translation>
         </message>
         <message>
             <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
             <comment>desk.trace.how</comment>
-            <translation type="unfinished" />
+            <translation>← → المؤشر، ومع Shift ثانية؛ + − التكبير؛ مفاتيح الصفحة تحرك؛ Home يعرض التمرين كله</translation>
         </message>
         <message>
             <source>Trends</source>
             <comment>desk.trends</comment>
-            <translation type="unfinished" />
+            <translation>التطور</translation>
         </message>
         <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
-            <translation type="unfinished" />
+            <translation>ملفات تعذرت قراءتها: {count}</translation>
         </message>
         <message>
             <source>Files that could not be read, and why</source>
             <comment>desk.unread.name</comment>
-            <translation type="unfinished" />
+            <translation>ملفات تعذرت قراءتها، والسبب</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
             <comment>desk.unread.row</comment>
-            <translation type="unfinished" />
+            <translation>{path}: {why}</translation>
         </message>
         <message>
             <source>Repetitions, events</source>
             <comment>desk.what</comment>
-            <translation type="unfinished" />
+            <translation>المرات والأحداث</translation>
         </message>
         <message>
             <source>Whole session</source>
             <comment>desk.whole</comment>
-            <translation type="unfinished" />
+            <translation>الجلسة كلها</translation>
         </message>
         <message>
             <source>Zoom in</source>
             <comment>desk.zoom_in</comment>
-            <translation type="unfinished" />
+            <translation>تكبير</translation>
         </message>
         <message>
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
-            <translation type="unfinished" />
+            <translation>تصغير</translation>
         </message>
         <message>
             <source>chin down</source>
             <comment>event.chin_down</comment>
-            <translation type="unfinished" />
+            <translation>الذقن منخفض</translation>
         </message>
         <message>
             <source>eyes closed</source>
             <comment>event.eyes_closed</comment>
-            <translation type="unfinished" />
+            <translation>أُغمضت العينان</translation>
         </message>
         <message>
             <source>eyes stayed behind</source>
             <comment>event.eyes_not_with_head</comment>
-            <translation type="unfinished" />
+            <translation>تأخرت العينان</translation>
         </message>
         <message>
             <source>eyes opened</source>
             <comment>event.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>فُتحت العينان</translation>
         </message>
         <message>
             <source>eyes left the target</source>
             <comment>event.gaze_off_target</comment>
-            <translation type="unfinished" />
+            <translation>تركت العينان الهدف</translation>
         </message>
         <message>
             <source>eyes stopped short</source>
             <comment>event.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>توقفت العينان قبل الهدف</translation>
         </message>
         <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
-            <translation type="unfinished" />
+            <translation>تحرك الرأس أيضًا</translation>
         </message>
         <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
-            <translation type="unfinished" />
+            <translation>خارج الصورة</translation>
         </message>
         <message>
             <source>not measured for a while</source>
             <comment>event.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>لم يُقس لبعض الوقت</translation>
         </message>
         <message>
             <source>not all the way up</source>
             <comment>event.not_upright</comment>
-            <translation type="unfinished" />
+            <translation>لم يستقم تمامًا</translation>
         </message>
         <message>
             <source>once</source>
             <comment>event.once</comment>
-            <translation type="unfinished" />
+            <translation>(مرة واحدة)</translation>
         </message>
         <message>
             <source>{code}</source>
             <comment>event.other</comment>
-            <translation type="unfinished" />
+            <translation>{code}</translation>
         </message>
         <message>
             <source>a sudden drop of the head</source>
             <comment>event.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>هبوط مفاجئ للرأس</translation>
         </message>
         <message>
             <source>throws below the eyes</source>
             <comment>event.throw_low</comment>
-            <translation type="unfinished" />
+            <translation>رميات تحت مستوى العينين</translation>
         </message>
         <message>
             <source>{count} times</source>
             <comment>event.times</comment>
-            <translation type="unfinished" />
+            <translation>(عدد المرات: {count})</translation>
         </message>
         <message>
             <source>faster than the beat</source>
             <comment>event.too_fast</comment>
-            <translation type="unfinished" />
+            <translation>أسرع من الإيقاع</translation>
         </message>
         <message>
             <source>turns larger than asked</source>
             <comment>event.too_large</comment>
-            <translation type="unfinished" />
+            <translation>حركات أكبر من المطلوب</translation>
         </message>
         <message>
             <source>slower than the beat</source>
             <comment>event.too_slow</comment>
-            <translation type="unfinished" />
+            <translation>أبطأ من الإيقاع</translation>
         </message>
         <message>
             <source>turns a little small</source>
             <comment>event.too_small</comment>
-            <translation type="unfinished" />
+            <translation>حركات صغيرة قليلًا</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
             <comment>exercise.ankle-sway</comment>
-            <translation type="unfinished" />
+            <translation>مِل من أصابع القدم إلى الكعب</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
             <comment>exercise.ankle-sway.how</comment>
-            <translation type="unfinished" />
+            <translation>قف مستقيمًا. مِل ببطء نحو أصابع قدميك، ثم نحو كعبيك. اثنِ كاحليك لا وركيك. انظر إلى الأمام.</translation>
         </message>
         <message>
             <source>Stands for half a minute</source>
             <comment>exercise.chair-stands-30-s</comment>
-            <translation type="unfinished" />
+            <translation>قف واجلس نصف دقيقة</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
             <comment>exercise.chair-stands-30-s.how</comment>
-            <translation type="unfinished" />
+            <translation>اشبك ذراعيك على صدرك. قف واجلس بقدر ما هو آمن، حتى تسمع النهاية.</translation>
         </message>
         <message>
             <source>Five stands from a chair</source>
             <comment>exercise.chair-stands-five</comment>
-            <translation type="unfinished" />
+            <translation>قف عن الكرسي خمس مرات</translation>
         </message>
         <message>
             <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation type="unfinished" />
+            <translation>اشبك ذراعيك على صدرك. قف واجلس خمس مرات، بأسرع ما هو آمن.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
             <comment>exercise.eyes-side-to-side</comment>
-            <translation type="unfinished" />
+            <translation>حرّك عينيك إلى الجانبين، والرأس ثابت</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-side-to-side.how</comment>
-            <translation type="unfinished" />
+            <translation>تقفز عيناك إلى الهدف مع كل نقرة. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Eyes first, then head</source>
             <comment>exercise.eyes-then-head</comment>
-            <translation type="unfinished" />
+            <translation>العينان أولًا ثم الرأس</translation>
         </message>
         <message>
             <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
             <comment>exercise.eyes-then-head.how</comment>
-            <translation type="unfinished" />
+            <translation>انظر إلى علامة بعينيك. ثم أدر رأسك إليها. انظر الآن إلى العلامة الأخرى، وأدر رأسك من جديد.</translation>
         </message>
         <message>
             <source>Move your eyes up and down, head still</source>
             <comment>exercise.eyes-up-down</comment>
-            <translation type="unfinished" />
+            <translation>حرّك عينيك إلى أعلى وأسفل، والرأس ثابت</translation>
         </message>
         <message>
             <source>Your eyes jump to the target at each beat. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation type="unfinished" />
+            <translation>تقفز عيناك إلى الهدف مع كل نقرة. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
             <comment>exercise.floor-reach</comment>
-            <translation type="unfinished" />
+            <translation>التقط شيئًا من الأرض</translation>
         </message>
         <message>
             <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation type="unfinished" />
+            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. كرر ذلك عشر مرات بذراع، ثم عشر مرات بالأخرى.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
             <comment>exercise.follow-slowly</comment>
-            <translation type="unfinished" />
+            <translation>اتبع الهدف بعينيك</translation>
         </message>
         <message>
             <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
             <comment>exercise.follow-slowly.how</comment>
-            <translation type="unfinished" />
+            <translation>يتحرك الهدف ببطء. تتبعه عيناك. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Toss from hand to hand</source>
             <comment>exercise.hand-toss</comment>
-            <translation type="unfinished" />
+            <translation>ارمِ من يد إلى يد</translation>
         </message>
         <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation type="unfinished" />
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. اجلس بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
             <comment>exercise.head-tilts</comment>
-            <translation type="unfinished" />
+            <translation>أمِل رأسك</translation>
         </message>
         <message>
             <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
             <comment>exercise.head-tilts.how</comment>
-            <translation type="unfinished" />
+            <translation>أمِل أذنك نحو كتفك الأيمن، ثم نحو الأيسر. تحرك ببطء. انظر إلى الأمام.</translation>
         </message>
         <message>
             <source>Look past a moving scene</source>
             <comment>exercise.moving-background</comment>
-            <translation type="unfinished" />
+            <translation>انظر وخلف العلامة مشهد متحرك</translation>
         </message>
         <message>
             <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation type="unfinished" />
+            <translation>انظر إلى علامة ثابتة بينما يتحرك المشهد خلفها ببطء. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
             <comment>exercise.near-far</comment>
-            <translation type="unfinished" />
+            <translation>طرف الإصبع قريبًا وبعيدًا</translation>
         </message>
         <message>
             <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation type="unfinished" />
+            <translation>ارفع إصبعًا واحدًا تحت الكاميرا مباشرة. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
             <comment>exercise.near-hold</comment>
-            <translation type="unfinished" />
+            <translation>ثبّت عينيك على طرف قريب</translation>
         </message>
         <message>
             <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
             <comment>exercise.near-hold.how</comment>
-            <translation type="unfinished" />
+            <translation>ارفع إصبعًا حيث ترى طرفًا واحدًا فقط. أبقِ عينيك عليه. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Nod, eyes on the target</source>
             <comment>exercise.nods-on-target</comment>
-            <translation type="unfinished" />
+            <translation>الرأس إلى أعلى وأسفل، والعينان على الهدف</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
             <comment>exercise.nods-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>حرّك رأسك إلى أعلى وأسفل، حركة واحدة مع كل نقرة. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Nod, head and eyes together</source>
             <comment>exercise.nods-together</comment>
-            <translation type="unfinished" />
+            <translation>الرأس والعينان معًا إلى أعلى وأسفل</translation>
         </message>
         <message>
             <source>Look up with head and eyes, then look down. Move once a beat.</source>
             <comment>exercise.nods-together.how</comment>
-            <translation type="unfinished" />
+            <translation>انظر إلى أعلى برأسك وعينيك، ثم انظر إلى أسفل. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
             <source>Nod while the target moves</source>
             <comment>exercise.nods-x2</comment>
-            <translation type="unfinished" />
+            <translation>الرأس إلى أعلى وأسفل والهدف يتحرك</translation>
         </message>
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
             <comment>exercise.partner-turns</comment>
-            <translation type="unfinished" />
+            <translation>استدر مع شخص آخر</translation>
         </message>
         <message>
             <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
             <comment>exercise.partner-turns.how</comment>
-            <translation type="unfinished" />
+            <translation>استدر إلى جانب وخذ الكرة من الشخص الآخر. استدر إلى الجانب الآخر وأعدها إليه.</translation>
         </message>
         <message>
             <source>Turn with your eyes shut</source>
             <comment>exercise.remembered-target</comment>
-            <translation type="unfinished" />
+            <translation>أدر رأسك وعيناك مغمضتان</translation>
         </message>
         <message>
             <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
             <comment>exercise.remembered-target.how</comment>
-            <translation type="unfinished" />
+            <translation>انظر إلى الهدف. أغمض عينيك وأدر رأسك. أبقِ عينيك حيث كان الهدف. افتحهما وانظر هل أصبت.</translation>
         </message>
         <message>
             <source>Roll your shoulders back</source>
             <comment>exercise.shoulders-back</comment>
-            <translation type="unfinished" />
+            <translation>أدر كتفيك إلى الخلف</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-back.how</comment>
-            <translation type="unfinished" />
+            <translation>ارفع كتفيك، وأدرهما إلى الخلف، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا. أبقِ كتفيك في الصورة.</translation>
         </message>
         <message>
             <source>Roll your shoulders forward</source>
             <comment>exercise.shoulders-forward</comment>
-            <translation type="unfinished" />
+            <translation>أدر كتفيك إلى الأمام</translation>
         </message>
         <message>
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
             <comment>exercise.shoulders-forward.how</comment>
-            <translation type="unfinished" />
+            <translation>ارفع كتفيك، وأدرهما إلى الأمام، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا. أبقِ كتفيك في الصورة.</translation>
         </message>
         <message>
             <source>Stand up and sit down</source>
             <comment>exercise.sit-to-stand</comment>
-            <translation type="unfinished" />
+            <translation>قف ثم اجلس</translation>
         </message>
         <message>
             <source>Stand up from your chair, then sit down again. You may use your hands.</source>
             <comment>exercise.sit-to-stand.how</comment>
-            <translation type="unfinished" />
+            <translation>قم عن الكرسي، ثم اجلس من جديد. يمكنك استخدام يديك.</translation>
         </message>
         <message>
             <source>Up and down the stairs</source>
             <comment>exercise.stairs</comment>
-            <translation type="unfinished" />
+            <translation>اصعد الدرج وانزل</translation>
         </message>
         <message>
             <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
             <comment>exercise.stairs.how</comment>
-            <translation type="unfinished" />
+            <translation>اصعد درجة واحدة ثم انزل. أمسك الدرابزين. يبقى من يساعدك قريبًا منك. عُدّ بنفسك.</translation>
         </message>
         <message>
             <source>Stand in the corner</source>
             <comment>exercise.stand</comment>
-            <translation type="unfinished" />
+            <translation>قف في الركن</translation>
         </message>
         <message>
             <source>Stand and turn your head</source>
             <comment>exercise.stand-head-shake</comment>
-            <translation type="unfinished" />
+            <translation>قف وأدر رأسك</translation>
         </message>
         <message>
             <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation type="unfinished" />
+            <translation>قف على الحصيرة اللينة، وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
             <comment>exercise.stand-one-leg</comment>
-            <translation type="unfinished" />
+            <translation>قف على ساق واحدة</translation>
         </message>
         <message>
             <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation type="unfinished" />
+            <translation>ارفع قدمًا قليلًا. قف ثابتًا وانظر إلى العلامة على الجدار. ثم بدّل الساق.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
             <comment>exercise.stand-tandem</comment>
-            <translation type="unfinished" />
+            <translation>قف والكعب أمام الأصابع</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation type="unfinished" />
+            <translation>ضع قدمًا أمام الأخرى مباشرة. قف ثابتًا وانظر إلى العلامة على الجدار.</translation>
         </message>
         <message>
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
             <comment>exercise.stand.how</comment>
-            <translation type="unfinished" />
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. انظر إلى العلامة على الجدار.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
             <comment>exercise.thumb-together</comment>
-            <translation type="unfinished" />
+            <translation>اتبع إبهامك، والرأس معه</translation>
         </message>
         <message>
             <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
             <comment>exercise.thumb-together.how</comment>
-            <translation type="unfinished" />
+            <translation>مُدّ إبهامك أمامك. حرّكه من جانب إلى جانب. يتبعه رأسك وعيناك.</translation>
         </message>
         <message>
             <source>Turn your head, eyes on the target</source>
             <comment>exercise.turns-on-target</comment>
-            <translation type="unfinished" />
+            <translation>أدر رأسك، والعينان على الهدف</translation>
         </message>
         <message>
             <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
             <comment>exercise.turns-on-target.how</comment>
-            <translation type="unfinished" />
+            <translation>أدر رأسك من جانب إلى جانب، حركة واحدة مع كل نقرة. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Turn head and eyes together</source>
             <comment>exercise.turns-together</comment>
-            <translation type="unfinished" />
+            <translation>أدر الرأس والعينين معًا</translation>
         </message>
         <message>
             <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
             <comment>exercise.turns-together.how</comment>
-            <translation type="unfinished" />
+            <translation>انظر إلى اليمين برأسك وعينيك، ثم إلى اليسار. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
             <source>Head and target move apart</source>
             <comment>exercise.turns-x2</comment>
-            <translation type="unfinished" />
+            <translation>الرأس والهدف يفترقان</translation>
         </message>
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished" />
+            <translation>أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
             <comment>exercise.walk</comment>
-            <translation type="unfinished" />
+            <translation>امشِ عشر خطوات ثم عُد</translation>
         </message>
         <message>
             <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
-            <translation type="unfinished" />
+            <translation>امشِ عشر خطوات إلى الأمام، ثم عشر خطوات إلى الخلف. يمشي معك من يساعدك. عُدّ خطواتك بنفسك.</translation>
         </message>
         <message>
             <source>Shift from foot to foot</source>
             <comment>exercise.weight-shift</comment>
-            <translation type="unfinished" />
+            <translation>انقل وزنك من قدم إلى قدم</translation>
         </message>
         <message>
             <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation type="unfinished" />
+            <translation>قف على الحصيرة اللينة. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
         </message>
         <message>
             <source>Both</source>
             <comment>eyes.both</comment>
-            <translation type="unfinished" />
+            <translation>العينان</translation>
         </message>
         <message>
             <source>My left</source>
             <comment>eyes.left</comment>
-            <translation type="unfinished" />
+            <translation>اليسرى</translation>
         </message>
         <message>
             <source>My right</source>
             <comment>eyes.right</comment>
-            <translation type="unfinished" />
+            <translation>اليمنى</translation>
         </message>
         <message>
             <source>Which eye shall be watched?</source>
             <comment>eyes.title</comment>
-            <translation type="unfinished" />
+            <translation>أي عين تُراقَب؟</translation>
         </message>
         <message>
             <source>until it begins</source>
             <comment>far.begins</comment>
-            <translation type="unfinished" />
+            <translation>حتى البداية</translation>
         </message>
         <message>
             <source>left</source>
             <comment>far.left</comment>
-            <translation type="unfinished" />
+            <translation>باقٍ</translation>
         </message>
         <message>
             <source>left, {count} done</source>
             <comment>far.left_done</comment>
-            <translation type="unfinished" />
+            <translation>باقٍ، تم {count}</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>far.of</comment>
-            <translation type="unfinished" />
+            <translation>من {goal}</translation>
         </message>
         <message>
             <source>so far</source>
             <comment>far.so_far</comment>
-            <translation type="unfinished" />
+            <translation>حتى الآن</translation>
         </message>
         <message>
             <source>Target with repetition count</source>
             <comment>field.name</comment>
-            <translation type="unfinished" />
+            <translation>الهدف مع عدد المرات</translation>
         </message>
         <message>
             <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
             <comment>field.text</comment>
-            <translation type="unfinished" />
+            <translation>عدد المرات {count}. اليسار {left}، اليمين {right}، {tempo} نقرة في الدقيقة.</translation>
         </message>
         <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
-            <translation type="unfinished" />
+            <translation>تحريك (S)</translation>
         </message>
         <message>
             <source>Let the drawing move, key S</source>
             <comment>figure.go_name</comment>
-            <translation type="unfinished" />
+            <translation>تحريك الرسم، المفتاح S</translation>
         </message>
         <message>
             <source>Hold still (S)</source>
             <comment>figure.hold</comment>
-            <translation type="unfinished" />
+            <translation>تثبيت (S)</translation>
         </message>
         <message>
             <source>Hold the drawing still, key S</source>
             <comment>figure.hold_name</comment>
-            <translation type="unfinished" />
+            <translation>تثبيت الرسم، المفتاح S</translation>
         </message>
         <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
-            <translation type="unfinished" />
+            <translation>يتحرك ببطء، مرة بعد مرة.</translation>
         </message>
         <message>
             <source>Drawing: {what}</source>
             <comment>figure.name</comment>
-            <translation type="unfinished" />
+            <translation>رسم: {what}</translation>
         </message>
         <message>
             <source>It does not move.</source>
             <comment>figure.still</comment>
-            <translation type="unfinished" />
+            <translation>لا يتحرك.</translation>
         </message>
         <message>
             <source>From above</source>
             <comment>figure.view.above</comment>
-            <translation type="unfinished" />
+            <translation>من الأعلى</translation>
         </message>
         <message>
             <source>From the front</source>
             <comment>figure.view.body_front</comment>
-            <translation type="unfinished" />
+            <translation>من الأمام</translation>
         </message>
         <message>
             <source>As in a mirror</source>
             <comment>figure.view.front</comment>
-            <translation type="unfinished" />
+            <translation>كما في المرآة</translation>
         </message>
         <message>
             <source>From the side</source>
             <comment>figure.view.side</comment>
-            <translation type="unfinished" />
+            <translation>من الجانب</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
-            <translation type="unfinished" />
+            <translation>لم يمكن تتبع عينيك جيدًا بما يكفي. يُقاس رأسك، ولا يُقاس اتجاه نظرك.</translation>
         </message>
         <message>
             <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
             <comment>finding.other</comment>
-            <translation type="unfinished" />
+            <translation>في الإعداد نقطة ضعف ({key}). قد تكون الأرقام تقريبية.</translation>
         </message>
         <message>
             <source>Repeat the set-up with more light if you can.</source>
             <comment>finding.repeat_hint</comment>
-            <translation type="unfinished" />
+            <translation>أعد الإعداد مع ضوء أكثر إن استطعت.</translation>
         </message>
         <message>
             <source>What Turnpost does, and what it does not</source>
             <comment>first.about</comment>
-            <translation type="unfinished" />
+            <translation>ما يفعله Turnpost وما لا يفعله</translation>
         </message>
         <message>
             <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
             <comment>first.about.does</comment>
-            <translation type="unfinished" />
+            <translation>يتابع رأسك وعينيك عبر الكاميرا وأنت تؤدي التمارين التي أعطاك إياها معالجك. يعدّ، ويحفظ الإيقاع، ويقول عندما لا يسير شيء كما يجب.</translation>
         </message>
         <message>
             <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
             <comment>first.about.not</comment>
-            <translation type="unfinished" />
+            <translation>لا يكتشف ما بك، ولا يختار علاجك ولا يغيره. لا يستطيع أن يمسك بك، ولا يتصل بأحد.</translation>
         </message>
         <message>
             <source>At the end you get a summary that you can hand to your therapist.</source>
             <comment>first.about.saves</comment>
-            <translation type="unfinished" />
+            <translation>في النهاية تحصل على ملخص يمكنك أن تسلمه لمعالجك.</translation>
         </message>
         <message>
             <source>One step back</source>
             <comment>first.before</comment>
-            <translation type="unfinished" />
+            <translation>خطوة إلى الوراء</translation>
         </message>
         <message>
             <source>Camera, light and glasses</source>
             <comment>first.camera</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا والضوء والنظارة</translation>
         </message>
         <message>
             <source>Finish</source>
             <comment>first.finish</comment>
-            <translation type="unfinished" />
+            <translation>إنهاء</translation>
         </message>
         <message>
             <source>Skip the rest</source>
             <comment>first.leave</comment>
-            <translation type="unfinished" />
+            <translation>تخطي الباقي</translation>
         </message>
         <message>
             <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
             <comment>first.leave_name</comment>
-            <translation type="unfinished" />
+            <translation>تخطي الباقي؛ تجد هذه الخطوات من جديد تحت «الكاميرا والشاشة وغيرهما»</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>first.next</comment>
-            <translation type="unfinished" />
+            <translation>متابعة</translation>
         </message>
         <message>
             <source>First steps</source>
             <comment>first.open</comment>
-            <translation type="unfinished" />
+            <translation>الخطوات الأولى</translation>
         </message>
         <message>
             <source>The first steps</source>
             <comment>first.overview</comment>
-            <translation type="unfinished" />
+            <translation>الخطوات الأولى</translation>
         </message>
         <message>
             <source>Take any of them again, in any order. Nothing you did is lost.</source>
             <comment>first.overview.how</comment>
-            <translation type="unfinished" />
+            <translation>كرر أيًا منها، بأي ترتيب. لا يضيع شيء مما فعلته.</translation>
         </message>
         <message>
             <source>What stays with you</source>
             <comment>first.privacy</comment>
-            <translation type="unfinished" />
+            <translation>ما يبقى عندك</translation>
         </message>
         <message>
             <source>At the top left you always see whether the camera is on.</source>
             <comment>first.privacy.mark</comment>
-            <translation type="unfinished" />
+            <translation>في أعلى اليمين ترى دائمًا هل الكاميرا تعمل.</translation>
         </message>
         <message>
             <source>Step {at} of {of}</source>
             <comment>first.progress</comment>
-            <translation type="unfinished" />
+            <translation>الخطوة {at} من {of}</translation>
         </message>
         <message>
             <source>Your place for sitting</source>
             <comment>first.sitting</comment>
-            <translation type="unfinished" />
+            <translation>مكانك للجلوس</translation>
         </message>
         <message>
             <source>A firm chair with a back and no wheels, both feet on the floor.</source>
             <comment>first.sitting.chair</comment>
-            <translation type="unfinished" />
+            <translation>كرسي ثابت له ظهر وبلا عجلات، والقدمان على الأرض.</translation>
         </message>
         <message>
             <source>A lamp or a window in front of you, not behind you.</source>
             <comment>first.sitting.light</comment>
-            <translation type="unfinished" />
+            <translation>مصباح أو نافذة أمامك، لا خلفك.</translation>
         </message>
         <message>
             <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
             <comment>first.sitting.screen</comment>
-            <translation type="unfinished" />
+            <translation>الشاشة أمامك مباشرة على بعد ذراع، والكاميرا بارتفاع عينيك تقريبًا. وضع بعض الكتب تحت الحاسوب المحمول يساعد.</translation>
         </message>
         <message>
             <source>Sound and voice</source>
             <comment>first.sound</comment>
-            <translation type="unfinished" />
+            <translation>الصوت والكلام</translation>
         </message>
         <message>
             <source>Your place for standing</source>
             <comment>first.standing</comment>
-            <translation type="unfinished" />
+            <translation>مكانك للوقوف</translation>
         </message>
         <message>
             <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
             <comment>first.standing.corner</comment>
-            <translation type="unfinished" />
+            <translation>ركن من الغرفة خلفك. وكرسي ثقيل بلا عجلات أمامك، قريب بحيث تستطيع أن تمسك ظهره.</translation>
         </message>
         <message>
             <source>Where your plan asks for a helper, never stand without one.</source>
             <comment>first.standing.helper</comment>
-            <translation type="unfinished" />
+            <translation>حيث تطلب خطتك شخصًا يساعدك، لا تقف أبدًا من دونه.</translation>
         </message>
         <message>
             <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
             <comment>first.standing.laptop</comment>
-            <translation type="unfinished" />
+            <translation>الحاسوب المحمول على شيء مرتفع وثابت، خارج متناول يدك، وسلكه حيث لا يتعثر به أحد.</translation>
         </message>
         <message>
             <source>You need it only if your plan has exercises for standing.</source>
             <comment>first.standing.only</comment>
-            <translation type="unfinished" />
+            <translation>تحتاج إليه فقط إذا كان في خطتك تمارين للوقوف.</translation>
         </message>
         <message>
             <source>When to stop, and when to get help</source>
             <comment>first.stop</comment>
-            <translation type="unfinished" />
+            <translation>متى تتوقف، ومتى تطلب المساعدة</translation>
         </message>
         <message>
             <source>Can you read this with ease?</source>
             <comment>first.text</comment>
-            <translation type="unfinished" />
+            <translation>هل تقرأ هذا بسهولة؟</translation>
         </message>
         <message>
             <source>Colours</source>
             <comment>first.text.colours</comment>
-            <translation type="unfinished" />
+            <translation>الألوان</translation>
         </message>
         <message>
             <source>Dark</source>
             <comment>first.text.dark</comment>
-            <translation type="unfinished" />
+            <translation>داكن</translation>
         </message>
         <message>
             <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
             <comment>first.text.how</comment>
-            <translation type="unfinished" />
+            <translation>اجلس كما ستجلس عند التمرين، واختر. الأزرار في أعلى اليسار تفعل الشيء نفسه في أي وقت.</translation>
         </message>
         <message>
             <source>Language</source>
             <comment>first.text.language</comment>
-            <translation type="unfinished" />
+            <translation>اللغة</translation>
         </message>
         <message>
             <source>Light</source>
             <comment>first.text.light</comment>
-            <translation type="unfinished" />
+            <translation>فاتح</translation>
         </message>
         <message>
             <source>Drawings of the exercises</source>
             <comment>first.text.motion</comment>
-            <translation type="unfinished" />
+            <translation>رسوم التمارين</translation>
         </message>
         <message>
             <source>Move slowly</source>
             <comment>first.text.moving</comment>
-            <translation type="unfinished" />
+            <translation>تتحرك ببطء</translation>
         </message>
         <message>
             <source>{percent} %</source>
             <comment>first.text.percent</comment>
-            <translation type="unfinished" />
+            <translation>{percent} %</translation>
         </message>
         <message>
             <source>Size of the text</source>
             <comment>first.text.size</comment>
-            <translation type="unfinished" />
+            <translation>حجم النص</translation>
         </message>
         <message>
             <source>Hold still</source>
             <comment>first.text.still</comment>
-            <translation type="unfinished" />
+            <translation>ثابتة</translation>
         </message>
         <message>
             <source>No clinician who speaks this language has checked these words yet.</source>
             <comment>first.text.unchecked</comment>
-            <translation type="unfinished" />
+            <translation>لم يراجع هذه النصوص بعدُ مختص سريري يتكلم العربية.</translation>
         </message>
         <message>
             <source>Half a minute to try it</source>
             <comment>first.try</comment>
-            <translation type="unfinished" />
+            <translation>نصف دقيقة للتجربة</translation>
         </message>
         <message>
             <source>Try it now</source>
             <comment>first.try.begin</comment>
-            <translation type="unfinished" />
+            <translation>جرّب الآن</translation>
         </message>
         <message>
             <source>Leave it out if you were not told that you may turn your head.</source>
             <comment>first.try.care</comment>
-            <translation type="unfinished" />
+            <translation>اترك هذا إذا لم يُقل لك إنه يجوز لك أن تدير رأسك.</translation>
         </message>
         <message>
             <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
             <comment>first.try.how</comment>
-            <translation type="unfinished" />
+            <translation>تأتي أولًا بعض الأسئلة عن اليوم. ثم تتعرف عليك الكاميرا، ويستغرق ذلك نحو دقيقة. ثم تدير رأسك برفق نصف دقيقة.</translation>
         </message>
         <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
-            <translation type="unfinished" />
+            <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
-            <translation type="unfinished" />
+            <translation>هل ظهر شيء من هذا الآن؟</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>gate.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع</translation>
         </message>
         <message>
             <source>You blacked out</source>
             <comment>gate.blackout</comment>
-            <translation type="unfinished" />
+            <translation>فقدت الوعي</translation>
         </message>
         <message>
             <source>You can't stand or walk</source>
             <comment>gate.cannot_stand</comment>
-            <translation type="unfinished" />
+            <translation>لا تستطيع الوقوف أو المشي</translation>
         </message>
         <message>
             <source>Pain in your chest</source>
             <comment>gate.chest_pain</comment>
-            <translation type="unfinished" />
+            <translation>ألم في صدرك</translation>
         </message>
         <message>
             <source>Seeing two of a thing</source>
             <comment>gate.double_vision</comment>
-            <translation type="unfinished" />
+            <translation>ترى الشيء شيئين</translation>
         </message>
         <message>
             <source>You had a fall</source>
             <comment>gate.fall</comment>
-            <translation type="unfinished" />
+            <translation>سقطت</translation>
         </message>
         <message>
             <source>You suddenly hear less</source>
             <comment>gate.hearing_loss</comment>
-            <translation type="unfinished" />
+            <translation>صرت فجأة تسمع أقل</translation>
         </message>
         <message>
             <source>Mark what is new. If nothing is, press “None of these”.</source>
             <comment>gate.how</comment>
-            <translation type="unfinished" />
+            <translation>ضع علامة على ما هو جديد. وإذا لم يكن شيء جديدًا، فاضغط «لا شيء من هذا».</translation>
         </message>
         <message>
             <source>Your neck hurts</source>
             <comment>gate.neck_pain</comment>
-            <translation type="unfinished" />
+            <translation>رقبتك تؤلمك</translation>
         </message>
         <message>
             <source>None of these</source>
             <comment>gate.none</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء من هذا</translation>
         </message>
         <message>
             <source>Do not practise today. Call your therapist first.</source>
             <comment>gate.outcome.call_therapist</comment>
-            <translation type="unfinished" />
+            <translation>لا تتمرن اليوم. اتصل بمعالجك أولًا.</translation>
         </message>
         <message>
             <source>Call for emergency help now: {number}. Do not practise today.</source>
             <comment>gate.outcome.emergency</comment>
-            <translation type="unfinished" />
+            <translation>اتصل بالطوارئ الآن: {number}. لا تتمرن اليوم.</translation>
         </message>
         <message>
             <source>Call for emergency help now. Do not practise today.</source>
             <comment>gate.outcome.emergency_no_number</comment>
-            <translation type="unfinished" />
+            <translation>اتصل بالطوارئ الآن. لا تتمرن اليوم.</translation>
         </message>
         <message>
             <source>For now you practise sitting down.</source>
             <comment>gate.outcome.seated_only</comment>
-            <translation type="unfinished" />
+            <translation>تتمرن الآن وأنت جالس.</translation>
         </message>
         <message>
             <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation type="unfinished" />
+            <translation>أمسك بشيء واجلس ثابتًا حتى يتوقف. هذا كل شيء لليوم. سيرى معالجك هذا أولًا.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
             <comment>gate.positional_spin</comment>
-            <translation type="unfinished" />
+            <translation>دوران قصير عندما تنحني أو تنظر إلى أعلى أو تميل رأسك</translation>
         </message>
         <message>
             <source>A sudden bad headache</source>
             <comment>gate.severe_headache</comment>
-            <translation type="unfinished" />
+            <translation>صداع شديد مفاجئ</translation>
         </message>
         <message>
             <source>Trouble with speech</source>
             <comment>gate.slurred_speech</comment>
-            <translation type="unfinished" />
+            <translation>صعوبة في الكلام</translation>
         </message>
         <message>
             <source>Yes, what I marked</source>
             <comment>gate.some</comment>
-            <translation type="unfinished" />
+            <translation>نعم، ما وضعت عليه علامة</translation>
         </message>
         <message>
             <source>Your arm tingles</source>
             <comment>gate.tingling_arm</comment>
-            <translation type="unfinished" />
+            <translation>وخز في ذراعك</translation>
         </message>
         <message>
             <source>A dizzy spell not like the usual ones</source>
             <comment>gate.unlike_usual</comment>
-            <translation type="unfinished" />
+            <translation>نوبة دوخة لا تشبه المعتاد</translation>
         </message>
         <message>
             <source>A weak or numb face, arm or leg</source>
             <comment>gate.weak_or_numb</comment>
-            <translation type="unfinished" />
+            <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
         </message>
         <message>
             <source>None</source>
             <comment>glasses.none</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء</translation>
         </message>
         <message>
             <source>One strength</source>
             <comment>glasses.single</comment>
-            <translation type="unfinished" />
+            <translation>بقوة واحدة</translation>
         </message>
         <message>
             <source>Which glasses do you wear now?</source>
             <comment>glasses.title</comment>
-            <translation type="unfinished" />
+            <translation>أي نظارة تلبس الآن؟</translation>
         </message>
         <message>
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>ثنائية أو متعددة البؤر</translation>
         </message>
         <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
-            <translation type="unfinished" />
+            <translation>من ركن إلى ركن</translation>
         </message>
         <message>
             <source>Top to bottom</source>
             <comment>lens.across.upright</comment>
-            <translation type="unfinished" />
+            <translation>من أعلى إلى أسفل</translation>
         </message>
         <message>
             <source>Angle</source>
             <comment>lens.angle</comment>
-            <translation type="unfinished" />
+            <translation>الزاوية</translation>
         </message>
         <message>
             <source>{deg} degrees</source>
             <comment>lens.angle.deg</comment>
-            <translation type="unfinished" />
+            <translation>{deg}°</translation>
         </message>
         <message>
             <source>Distance to the camera</source>
             <comment>lens.distance</comment>
-            <translation type="unfinished" />
+            <translation>البعد عن الكاميرا</translation>
         </message>
         <message>
             <source>{cm} cm</source>
             <comment>lens.distance.cm</comment>
-            <translation type="unfinished" />
+            <translation>{cm} سم</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>lens.distance.none</comment>
-            <translation type="unfinished" />
+            <translation>لم يُقس</translation>
         </message>
         <message>
             <source>Done, and kept for this camera.</source>
             <comment>lens.done</comment>
-            <translation type="unfinished" />
+            <translation>تم، وحُفظ لهذه الكاميرا.</translation>
         </message>
         <message>
             <source>Take the usual value</source>
             <comment>lens.forget</comment>
-            <translation type="unfinished" />
+            <translation>أخذ القيمة المعتادة</translation>
         </message>
         <message>
             <source>{views} of {wanted} views. {hint}</source>
             <comment>lens.going_on</comment>
-            <translation type="unfinished" />
+            <translation>{views} من {wanted} لقطات. {hint}</translation>
         </message>
         <message>
             <source>I see it. Hold it still.</source>
             <comment>lens.hint.sheet_moving</comment>
-            <translation type="unfinished" />
+            <translation>أراها. أبقها ثابتة.</translation>
         </message>
         <message>
             <source>Hold it up so that all four corners show.</source>
             <comment>lens.hint.sheet_none</comment>
-            <translation type="unfinished" />
+            <translation>ارفعها بحيث تظهر الزوايا الأربع كلها.</translation>
         </message>
         <message>
             <source>Good. Now tilt it another way.</source>
             <comment>lens.hint.sheet_same</comment>
-            <translation type="unfinished" />
+            <translation>جيد. أمِلها الآن بطريقة أخرى.</translation>
         </message>
         <message>
             <source>Good. That view is taken.</source>
             <comment>lens.hint.sheet_taken</comment>
-            <translation type="unfinished" />
+            <translation>جيد. أُخذت هذه اللقطة.</translation>
         </message>
         <message>
             <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
             <comment>lens.how.card</comment>
-            <translation type="unfinished" />
+            <translation>أمسك بطاقة مصرفية بسيطة من حافتها، على بعد كف تقريبًا من الكاميرا، أمام شيء أغمق أو أفتح. غطِّ رقمها إن شئت: لا تُحفظ أي صورة. أمِلها إلى كل جهة، وأبقها ثابتة كل مرة.</translation>
         </message>
         <message>
             <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
             <comment>lens.how.paper</comment>
-            <translation type="unfinished" />
+            <translation>أمسك ورقة بيضاء مستوية من حوافها أمام شيء أغمق، على بعد ذراع تقريبًا من الكاميرا. أمِلها إلى أعلى وإلى أسفل وإلى الجانبين، وأبقها ثابتة كل مرة.</translation>
         </message>
         <message>
             <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
             <comment>lens.how.stated</comment>
-            <translation type="unfinished" />
+            <translation>خذ الزاوية من أوراق الكاميرا. يذكرها معظم الصانعين من زاوية إلى زاوية.</translation>
         </message>
         <message>
             <source>Keep this angle</source>
             <comment>lens.keep</comment>
-            <translation type="unfinished" />
+            <translation>الاحتفاظ بهذه الزاوية</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
             <comment>lens.known.card</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، قيست ببطاقة، بزيادة أو نقص {error}.</translation>
         </message>
         <message>
             <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
             <comment>lens.known.default</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا: لم تُقس. يُؤخذ {deg} درجة، بزيادة أو نقص {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
             <comment>lens.known.paper</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، قيست بورقة، بزيادة أو نقص {error}.</translation>
         </message>
         <message>
             <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
             <comment>lens.known.stated</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، كما كُتب، بزيادة أو نقص {error}.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>lens.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>لم توجد أي كاميرا.</translation>
         </message>
         <message>
             <source>Camera on, begin</source>
             <comment>lens.start</comment>
-            <translation type="unfinished" />
+            <translation>تشغيل الكاميرا والبدء</translation>
         </message>
         <message>
             <source>Camera off</source>
             <comment>lens.stop</comment>
-            <translation type="unfinished" />
+            <translation>إطفاء الكاميرا</translation>
         </message>
         <message>
             <source>How wide does your camera see?</source>
             <comment>lens.title</comment>
-            <translation type="unfinished" />
+            <translation>ما مدى اتساع رؤية الكاميرا؟</translation>
         </message>
         <message>
             <source>What do you measure with?</source>
             <comment>lens.with</comment>
-            <translation type="unfinished" />
+            <translation>بماذا تقيس؟</translation>
         </message>
         <message>
             <source>A bank card</source>
             <comment>lens.with.card</comment>
-            <translation type="unfinished" />
+            <translation>بطاقة مصرفية</translation>
         </message>
         <message>
             <source>A sheet of A4 paper</source>
             <comment>lens.with.paper</comment>
-            <translation type="unfinished" />
+            <translation>ورقة A4</translation>
         </message>
         <message>
             <source>I know the figure</source>
             <comment>lens.with.stated</comment>
-            <translation type="unfinished" />
+            <translation>أعرف الرقم</translation>
         </message>
         <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
-            <translation type="unfinished" />
+            <translation>وجّه أنفك إلى الأمام مباشرة واثبت. يخبرك صوت متى تتابع.</translation>
         </message>
         <message>
             <source>Back to the exercises</source>
             <comment>mark.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع إلى التمارين</translation>
         </message>
         <message>
             <source>Turn slowly back to straight ahead and hold it until the sound.</source>
             <comment>mark.back_ahead</comment>
-            <translation type="unfinished" />
+            <translation>عُد ببطء إلى الأمام مباشرة واثبت حتى تسمع الصوت.</translation>
         </message>
         <message>
             <source>Begin the check</source>
             <comment>mark.begin</comment>
-            <translation type="unfinished" />
+            <translation>بدء التحقق</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>
             <comment>mark.distance</comment>
-            <translation type="unfinished" />
+            <translation>من عينيك إلى الجدار</translation>
         </message>
         <message>
             <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
             <comment>mark.found</comment>
-            <translation type="unfinished" />
+            <translation>قرأت الكاميرا {measured} درجة، ويقول الشريط {expected}. يدخل كلاهما في نتائجك.</translation>
         </message>
         <message>
             <source>Your head was not held still long enough at the mark. Try again if you like.</source>
             <comment>mark.gave_up</comment>
-            <translation type="unfinished" />
+            <translation>لم يبقَ رأسك ثابتًا عند العلامة مدة كافية. حاول مرة أخرى إن شئت.</translation>
         </message>
         <message>
             <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
             <comment>mark.how</comment>
-            <translation type="unfinished" />
+            <translation>ألصق علامة على الجدار أمامك، بارتفاع عينيك وإلى جانب. قِس بشريط من عينيك مباشرة إلى الجدار، ومن هناك على الجدار إلى العلامة. يمكنك ترك هذا.</translation>
         </message>
         <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
-            <translation type="unfinished" />
+            <translation>استدر ببطء حتى يشير أنفك إلى العلامة. اثبت حتى تسمع الصوت.</translation>
         </message>
         <message>
             <source>Along the wall to the mark</source>
             <comment>mark.offset</comment>
-            <translation type="unfinished" />
+            <translation>على الجدار إلى العلامة</translation>
         </message>
         <message>
             <source>Check the measuring</source>
             <comment>mark.open</comment>
-            <translation type="unfinished" />
+            <translation>التحقق من القياس</translation>
         </message>
         <message>
             <source>This can't be used: {why}.</source>
             <comment>mark.refused</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن استخدام هذا: {why}.</translation>
         </message>
         <message>
             <source>Side of the mark</source>
             <comment>mark.side</comment>
-            <translation type="unfinished" />
+            <translation>جهة العلامة</translation>
         </message>
         <message>
             <source>To my left</source>
             <comment>mark.side.left</comment>
-            <translation type="unfinished" />
+            <translation>إلى يساري</translation>
         </message>
         <message>
             <source>To my right</source>
             <comment>mark.side.right</comment>
-            <translation type="unfinished" />
+            <translation>إلى يميني</translation>
         </message>
         <message>
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
-            <translation type="unfinished" />
+            <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
-            <translation type="unfinished" />
+            <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. إذا سقطت أو أُصبت، فاطلب المساعدة الآن.</translation>
         </message>
         <message>
             <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation type="unfinished" />
+            <translation>توقفت لأنك شعرت بسوء. كان ذلك صحيحًا. اجلس واسترح. إذا لم تتحسن، فاطلب المساعدة.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist will see how it went.</source>
             <comment>over.symptom_rule</comment>
-            <translation type="unfinished" />
+            <translation>استرح الآن. سيرى معالجك كيف كان الأمر.</translation>
         </message>
         <message>
             <source>That is all for today</source>
             <comment>over.title</comment>
-            <translation type="unfinished" />
+            <translation>هذا كل شيء لليوم</translation>
         </message>
         <message>
             <source>Show what I did</source>
             <comment>over.to_summary</comment>
-            <translation type="unfinished" />
+            <translation>عرض ما فعلته</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن استخدام هذه الخطة. {why}</translation>
         </message>
         <message>
             <source>Plans (*.json)</source>
             <comment>plan.files</comment>
-            <translation type="unfinished" />
+            <translation>الخطط (*.json)</translation>
         </message>
         <message>
             <source>Your plan: {entries} exercises.</source>
             <comment>plan.named</comment>
-            <translation type="unfinished" />
+            <translation>خطتك: عدد التمارين {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
-            <translation type="unfinished" />
+            <translation>فتح خطة</translation>
         </message>
         <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
-            <translation type="unfinished" />
+            <translation>التمرن حسب خطتي</translation>
         </message>
         <message>
             <source>Seated starter</source>
             <comment>plan.starter</comment>
-            <translation type="unfinished" />
+            <translation>بداية مع الجلوس</translation>
         </message>
         <message>
             <source>Practise the starter</source>
             <comment>plan.starter_begin</comment>
-            <translation type="unfinished" />
+            <translation>التمرن على البداية</translation>
         </message>
         <message>
             <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
             <comment>plan.starter_named</comment>
-            <translation type="unfinished" />
+            <translation>البداية مع الجلوس: عدد التمارين على الكرسي {entries}. افعلها فقط إذا قال لك معالجك ذلك.</translation>
         </message>
         <message>
             <source>Try one exercise</source>
             <comment>plan.try</comment>
-            <translation type="unfinished" />
+            <translation>تجربة تمرين واحد</translation>
         </message>
         <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
-            <translation type="unfinished" />
+            <translation>من {low} إلى {high} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
-            <translation type="unfinished" />
+            <translation>نحو {about} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>practice.asked_tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
-            <translation type="unfinished" />
+            <translation>يبدأ بعد {seconds}</translation>
         </message>
         <message>
             <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
             <comment>practice.disk</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن الحفظ الآن. تابع: يمكنك الحفظ في النهاية.</translation>
         </message>
         <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
-            <translation type="unfinished" />
+            <translation>متابعة (المسافة)</translation>
         </message>
         <message>
             <source>Not measured: {reason}</source>
             <comment>practice.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>لا يُقاس: {reason}</translation>
         </message>
         <message>
             <source>{done} of {goal}</source>
             <comment>practice.of</comment>
-            <translation type="unfinished" />
+            <translation>{done} من {goal}</translation>
         </message>
         <message>
             <source>Pause (Space)</source>
             <comment>practice.pause</comment>
-            <translation type="unfinished" />
+            <translation>توقف قليلًا (المسافة)</translation>
         </message>
         <message>
             <source>Paused. Rest as long as you like.</source>
             <comment>practice.paused</comment>
-            <translation type="unfinished" />
+            <translation>توقف مؤقت. استرح كما تشاء.</translation>
         </message>
         <message>
             <source>Hide me (P)</source>
             <comment>practice.picture_hide</comment>
-            <translation type="unfinished" />
+            <translation>أخفني (P)</translation>
         </message>
         <message>
             <source>Show me (P)</source>
             <comment>practice.picture_show</comment>
-            <translation type="unfinished" />
+            <translation>أظهرني (P)</translation>
         </message>
         <message>
             <source>Saving your session ...</source>
             <comment>practice.saving</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ حفظ جلستك ...</translation>
         </message>
         <message>
             <source>Stop (Esc)</source>
             <comment>practice.stop</comment>
-            <translation type="unfinished" />
+            <translation>إيقاف (Esc)</translation>
         </message>
         <message>
             <source>Stop at once, key Escape</source>
             <comment>practice.stop_name</comment>
-            <translation type="unfinished" />
+            <translation>إيقاف فوري، المفتاح Escape</translation>
         </message>
         <message>
             <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
             <comment>privacy</comment>
-            <translation type="unfinished" />
+            <translation>لا تُحفظ أي صورة. لا يخرج شيء من هذا الحاسوب. نتائجك ملفات في مجلدك أنت، ويمكنك حذفها.</translation>
         </message>
         <message>
             <source>Turnpost</source>
             <comment>program</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost</translation>
         </message>
         <message>
             <source>Read on ↓</source>
             <comment>read_on</comment>
-            <translation type="unfinished" />
+            <translation>تابع القراءة ↓</translation>
         </message>
         <message>
             <source>your eyes went farther to the side than in the set-up</source>
             <comment>reason.beyond_setup</comment>
-            <translation type="unfinished" />
+            <translation>ذهبت عيناك إلى الجانب أبعد مما كان في الإعداد</translation>
         </message>
         <message>
             <source>the picture is blurred</source>
             <comment>reason.blurred</comment>
-            <translation type="unfinished" />
+            <translation>الصورة غير واضحة</translation>
         </message>
         <message>
             <source>something covers your face, or the light on it has changed</source>
             <comment>reason.covered</comment>
-            <translation type="unfinished" />
+            <translation>شيء يغطي وجهك، أو تغير الضوء عليه</translation>
         </message>
         <message>
             <source>your eyes are shut</source>
             <comment>reason.eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>عيناك مغمضتان</translation>
         </message>
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
-            <translation type="unfinished" />
+            <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
         </message>
         <message>
             <source>the camera is too slow</source>
             <comment>reason.frame_rate_too_low</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا بطيئة جدًا</translation>
         </message>
         <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
-            <translation type="unfinished" />
+            <translation>هناك صور ناقصة</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>
             <comment>reason.no_body</comment>
-            <translation type="unfinished" />
+            <translation>لا يظهر كتفاك ويداك كلها</translation>
         </message>
         <message>
             <source>your face is not in the picture</source>
             <comment>reason.no_face</comment>
-            <translation type="unfinished" />
+            <translation>وجهك ليس في الصورة</translation>
         </message>
         <message>
             <source>there was no set-up</source>
             <comment>reason.no_setup</comment>
-            <translation type="unfinished" />
+            <translation>لم يكن هناك إعداد</translation>
         </message>
         <message>
             <source>there is nothing to measure by</source>
             <comment>reason.other</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء يمكن القياس به</translation>
         </message>
         <message>
             <source>the measuring is starting again</source>
             <comment>reason.restarting</comment>
-            <translation type="unfinished" />
+            <translation>يبدأ القياس من جديد</translation>
         </message>
         <message>
             <source>no picture comes from the camera</source>
             <comment>reason.silent</comment>
-            <translation type="unfinished" />
+            <translation>لا تأتي صورة من الكاميرا</translation>
         </message>
         <message>
             <source>it is too dark</source>
             <comment>reason.too_dark</comment>
-            <translation type="unfinished" />
+            <translation>المكان مظلم جدًا</translation>
         </message>
         <message>
             <source>you are too far away</source>
             <comment>reason.too_far</comment>
-            <translation type="unfinished" />
+            <translation>أنت بعيد جدًا</translation>
         </message>
         <message>
             <source>your head is turned too far</source>
             <comment>reason.turned_too_far</comment>
-            <translation type="unfinished" />
+            <translation>رأسك مُدار كثيرًا</translation>
         </message>
         <message>
             <source>your glasses change as you nod</source>
             <comment>reason.varifocal</comment>
-            <translation type="unfinished" />
+            <translation>نظارتك تتغير مع حركة رأسك إلى الأعلى والأسفل</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
-            <translation type="unfinished" />
+            <translation>تعذر حفظ جزء منها: {why}. يبقى في مكانه، ويسألك Turnpost مرة أخرى في المرة القادمة.</translation>
         </message>
         <message>
             <source>Ask me next time</source>
             <comment>recover.later</comment>
-            <translation type="unfinished" />
+            <translation>اسألني في المرة القادمة</translation>
         </message>
         <message>
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
-            <translation type="unfinished" />
+            <translation>عدد جلساتك التي انقطعت قبل نهايتها: {n}. ما فعلته حتى ذلك الحين محفوظ. عدد المرات كلها: {count}.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
-            <translation type="unfinished" />
+            <translation>انقطعت جلستك بتاريخ {when} قبل نهايتها. ما فعلته حتى ذلك الحين محفوظ. عدد المرات: {count}.</translation>
         </message>
         <message>
             <source>Good</source>
             <comment>recover.read</comment>
-            <translation type="unfinished" />
+            <translation>حسنًا</translation>
         </message>
         <message>
             <source>Save what I did</source>
             <comment>recover.save</comment>
-            <translation type="unfinished" />
+            <translation>احفظ ما فعلته</translation>
         </message>
         <message>
             <source>Saved, and marked as broken off. It is in {folder}</source>
             <comment>recover.saved</comment>
-            <translation type="unfinished" />
+            <translation>حُفظت، مع علامة أنها انقطعت. هي في {folder}</translation>
         </message>
         <message>
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ حفظ ما فعلته ...</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
             <comment>refused.high_start</comment>
-            <translation type="unfinished" />
+            <translation>تشعر بالدوخة اليوم، لذلك تبقى على كرسيك.</translation>
         </message>
         <message>
             <source>This one comes later.</source>
             <comment>refused.locked</comment>
-            <translation type="unfinished" />
+            <translation>هذا يأتي لاحقًا.</translation>
         </message>
         <message>
             <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
             <comment>refused.moving_target</comment>
-            <translation type="unfinished" />
+            <translation>لا تستطيع الشاشة عرض هذا بعد. افعله كما أراك معالجك.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
-            <translation type="unfinished" />
+            <translation>يجب أن يقف بجانبك شخص يساعدك.</translation>
         </message>
         <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
-            <translation type="unfinished" />
+            <translation>لا تمرين اليوم.</translation>
         </message>
         <message>
             <source>First say how dizzy you are now.</source>
             <comment>refused.no_start_score</comment>
-            <translation type="unfinished" />
+            <translation>قل أولًا كم تشعر بالدوخة الآن.</translation>
         </message>
         <message>
             <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
             <comment>refused.no_voice</comment>
-            <translation type="unfinished" />
+            <translation>تحتاج لهذا إلى سماع الصوت، أو إلى شخص يقرأ لك. شغّل الصوت.</translation>
         </message>
         <message>
             <source>Your therapist has not opened this one yet.</source>
             <comment>refused.not_cleared</comment>
-            <translation type="unfinished" />
+            <translation>لم يفتح معالجك هذا بعد.</translation>
         </message>
         <message>
             <source>You left this one out.</source>
             <comment>refused.not_in_place</comment>
-            <translation type="unfinished" />
+            <translation>تركت هذا.</translation>
         </message>
         <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
-            <translation type="unfinished" />
+            <translation>توقفت قبل هذا.</translation>
         </message>
         <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
-            <translation type="unfinished" />
+            <translation>قل أولًا إن عندك شيئًا أو شخصًا تمسك به.</translation>
         </message>
         <message>
             <source>Begin now.</source>
             <comment>say.begin</comment>
-            <translation type="unfinished" />
+            <translation>ابدأ الآن.</translation>
         </message>
         <message>
             <source>Come to the screen once you feel steady.</source>
             <comment>say.come</comment>
-            <translation type="unfinished" />
+            <translation>تعال إلى الشاشة عندما تشعر بالثبات.</translation>
         </message>
         <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
-            <translation type="unfinished" />
+            <translation>والآن توقف. انتهى هذا التمرين.</translation>
         </message>
         <message>
             <source>Nobody has been called. If you are hurt, call for help.</source>
             <comment>say.fall</comment>
-            <translation type="unfinished" />
+            <translation>لم يُتصل بأحد. إذا أُصبت، فاطلب المساعدة.</translation>
         </message>
         <message>
             <source>Half the time is over.</source>
             <comment>say.half</comment>
-            <translation type="unfinished" />
+            <translation>مضى نصف الوقت.</translation>
         </message>
         <message>
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
-            <translation type="unfinished" />
+            <translation>افتح عينيك.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>
             <comment>say.rest</comment>
-            <translation type="unfinished" />
+            <translation>استرح الآن قليلًا.</translation>
         </message>
         <message>
             <source>Shut your eyes.</source>
             <comment>say.shut</comment>
-            <translation type="unfinished" />
+            <translation>أغمض عينيك.</translation>
         </message>
         <message>
             <source>Sit down if you can.</source>
             <comment>say.sit</comment>
-            <translation type="unfinished" />
+            <translation>اجلس إن استطعت.</translation>
         </message>
         <message>
             <source>It begins in {seconds} seconds.</source>
             <comment>say.soon</comment>
-            <translation type="unfinished" />
+            <translation>يبدأ بعد {seconds} من الثواني.</translation>
         </message>
         <message>
             <source>Stand firm.</source>
             <comment>say.stand_firm</comment>
-            <translation type="unfinished" />
+            <translation>قف بثبات.</translation>
         </message>
         <message>
             <source>Stopped.</source>
             <comment>say.stopped</comment>
-            <translation type="unfinished" />
+            <translation>توقف التمرين.</translation>
         </message>
         <message>
             <source>This is how I speak to you while you practise.</source>
             <comment>say.test</comment>
-            <translation type="unfinished" />
+            <translation>هكذا أتكلم معك وأنت تتمرن.</translation>
         </message>
         <message>
             <source>Only two more.</source>
             <comment>say.two_left</comment>
-            <translation type="unfinished" />
+            <translation>بقيت مرتان فقط.</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>كم تشعر بالدوخة الآن؟</translation>
         </message>
         <message>
             <source>Go on</source>
             <comment>score.done</comment>
-            <translation type="unfinished" />
+            <translation>متابعة</translation>
         </message>
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation type="unfinished" />
+            <translation>اضغط رقمًا، أو استخدم مفاتيح الأسهم. للعشرة اضغط ١ ثم ٠.</translation>
         </message>
         <message>
             <source>0: not at all</source>
             <comment>score.least</comment>
-            <translation type="unfinished" />
+            <translation>٠: لا شيء</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>
             <comment>score.most</comment>
-            <translation type="unfinished" />
+            <translation>١٠: لا يمكن أن يكون أسوأ</translation>
         </message>
         <message>
             <source>How sick do you feel now?</source>
             <comment>score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>كم تشعر بالغثيان الآن؟</translation>
         </message>
         <message>
             <source>And how dizzy on the morning after?</source>
             <comment>score.next_morning</comment>
-            <translation type="unfinished" />
+            <translation>وكم شعرت بالدوخة في الصباح التالي؟</translation>
         </message>
         <message>
             <source>After last time: how dizzy were you for the rest of that day?</source>
             <comment>score.rest_of_day</comment>
-            <translation type="unfinished" />
+            <translation>بعد المرة الأخيرة: كم شعرت بالدوخة بقية ذلك اليوم؟</translation>
         </message>
         <message>
             <source>How unsteady do you feel now?</source>
             <comment>score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>كم تشعر بعدم الثبات الآن؟</translation>
         </message>
         <message>
             <source>{value} of 10</source>
             <comment>score.value</comment>
-            <translation type="unfinished" />
+            <translation>{value} من ١٠</translation>
         </message>
         <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
-            <translation type="unfinished" />
+            <translation>مطابق</translation>
         </message>
         <message>
             <source>Forget the measure</source>
             <comment>screen.forget</comment>
-            <translation type="unfinished" />
+            <translation>نسيان القياس</translation>
         </message>
         <message>
             <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation type="unfinished" />
+            <translation>ضع زاويتها العليا اليسرى على زاوية الرسم. اجعل الرسم بحجم البطاقة بمفاتيح الأسهم.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
             <comment>screen.known.assumed</comment>
-            <translation type="unfinished" />
+            <translation>الشاشة: لم تُقس، ولا تقول عرضها. يُؤخذ {cm} سم عرضًا لها.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, measured with a card.</source>
             <comment>screen.known.card</comment>
-            <translation type="unfinished" />
+            <translation>الشاشة: عرضها {cm} سم، قيست ببطاقة.</translation>
         </message>
         <message>
             <source>Screen: {cm} cm wide, as the screen says of itself.</source>
             <comment>screen.known.screen</comment>
-            <translation type="unfinished" />
+            <translation>الشاشة: عرضها {cm} سم، كما تقول هي.</translation>
         </message>
         <message>
             <source>Larger</source>
             <comment>screen.larger</comment>
-            <translation type="unfinished" />
+            <translation>أكبر</translation>
         </message>
         <message>
             <source>Outline of a card</source>
             <comment>screen.outline</comment>
-            <translation type="unfinished" />
+            <translation>حدود بطاقة</translation>
         </message>
         <message>
             <source>Smaller</source>
             <comment>screen.smaller</comment>
-            <translation type="unfinished" />
+            <translation>أصغر</translation>
         </message>
         <message>
             <source>Hold a bank card against the screen</source>
             <comment>screen.title</comment>
-            <translation type="unfinished" />
+            <translation>ضع بطاقة مصرفية على الشاشة</translation>
         </message>
         <message>
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
-            <translation type="unfinished" />
+            <translation>العرض {mm} بكسل</translation>
         </message>
         <message>
             <source>Close this note</source>
             <comment>second.close</comment>
-            <translation type="unfinished" />
+            <translation>إغلاق هذا التنبيه</translation>
         </message>
         <message>
             <source>Turnpost is open already</source>
             <comment>second.title</comment>
-            <translation type="unfinished" />
+            <translation>Turnpost مفتوح من قبل</translation>
         </message>
         <message>
             <source>Look for its other window and go on there. Nothing is lost.</source>
             <comment>second.what</comment>
-            <translation type="unfinished" />
+            <translation>ابحث عن نافذته الأخرى وتابع هناك. لم يضع شيء.</translation>
         </message>
         <message>
             <source>Repeat the set-up</source>
             <comment>setup.again</comment>
-            <translation type="unfinished" />
+            <translation>إعادة الإعداد</translation>
         </message>
         <message>
             <source>The set-up did not work.</source>
             <comment>setup.failed</comment>
-            <translation type="unfinished" />
+            <translation>لم ينجح الإعداد.</translation>
         </message>
         <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
-            <translation type="unfinished" />
+            <translation>شكرًا. يجري حساب قياساتك ...</translation>
         </message>
         <message>
             <source>This takes a few seconds. Rest your eyes.</source>
             <comment>setup.fitting_wait</comment>
-            <translation type="unfinished" />
+            <translation>يستغرق هذا بضع ثوانٍ. أرح عينيك.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
-            <translation type="unfinished" />
+            <translation>اتبع الهدف بعينيك. أبقِ رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
             <comment>setup.nod_slowly</comment>
-            <translation type="unfinished" />
+            <translation>حرّك رأسك ببطء إلى الأعلى، ثم إلى الأسفل. أبقِ عينيك على الهدف.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.nod_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>عودة إلى الوسط</translation>
         </message>
         <message>
             <source>slowly down</source>
             <comment>setup.nod_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>ببطء إلى الأسفل</translation>
         </message>
         <message>
             <source>slowly up</source>
             <comment>setup.nod_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>ببطء إلى الأعلى</translation>
         </message>
         <message>
             <source>Set-up, part {part} of {parts}</source>
             <comment>setup.progress</comment>
-            <translation type="unfinished" />
+            <translation>الإعداد، الجزء {part} من {parts}</translation>
         </message>
         <message>
             <source>Getting ready ...</source>
             <comment>setup.ready</comment>
-            <translation type="unfinished" />
+            <translation>جارٍ التجهيز ...</translation>
         </message>
         <message>
             <source>Keep still and look at the target.</source>
             <comment>setup.rest</comment>
-            <translation type="unfinished" />
+            <translation>ابقَ ثابتًا وانظر إلى الهدف.</translation>
         </message>
         <message>
             <source>Set-up done.</source>
             <comment>setup.shortened</comment>
-            <translation type="unfinished" />
+            <translation>تم الإعداد.</translation>
         </message>
         <message>
             <source>Next: {what}</source>
             <comment>setup.soon</comment>
-            <translation type="unfinished" />
+            <translation>التالي: {what}</translation>
         </message>
         <message>
             <source>Stop</source>
             <comment>setup.stop</comment>
-            <translation type="unfinished" />
+            <translation>إيقاف</translation>
         </message>
         <message>
             <source>Set-up</source>
             <comment>setup.title</comment>
-            <translation type="unfinished" />
+            <translation>الإعداد</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
             <comment>setup.turn_slowly</comment>
-            <translation type="unfinished" />
+            <translation>أدر رأسك ببطء إلى اليمين، ثم إلى اليسار. أبقِ عينيك على الهدف.</translation>
         </message>
         <message>
             <source>back to the middle</source>
             <comment>setup.turn_slowly.back</comment>
-            <translation type="unfinished" />
+            <translation>عودة إلى الوسط</translation>
         </message>
         <message>
             <source>slowly to the left</source>
             <comment>setup.turn_slowly.minus</comment>
-            <translation type="unfinished" />
+            <translation>ببطء إلى اليسار</translation>
         </message>
         <message>
             <source>slowly to the right</source>
             <comment>setup.turn_slowly.plus</comment>
-            <translation type="unfinished" />
+            <translation>ببطء إلى اليمين</translation>
         </message>
         <message>
             <source>After the last set: {scores}</source>
             <comment>share.after</comment>
-            <translation type="unfinished" />
+            <translation>بعد آخر مجموعة: {scores}</translation>
         </message>
         <message>
             <source>asked: {what}</source>
             <comment>share.asked</comment>
-            <translation type="unfinished" />
+            <translation>المطلوب: {what}</translation>
         </message>
         <message>
             <source>Before: {scores}</source>
             <comment>share.before</comment>
-            <translation type="unfinished" />
+            <translation>قبل: {scores}</translation>
         </message>
         <message>
             <source>Call</source>
             <comment>share.call</comment>
-            <translation type="unfinished" />
+            <translation>مكالمة</translation>
         </message>
         <message>
             <source>Record this call only if everyone in it has agreed.</source>
             <comment>share.consent</comment>
-            <translation type="unfinished" />
+            <translation>لا تسجل هذه المكالمة إلا إذا وافق كل من فيها.</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>share.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value}°</translation>
         </message>
         <message>
             <source>done</source>
             <comment>share.done</comment>
-            <translation type="unfinished" />
+            <translation>تم</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>share.down</comment>
-            <translation type="unfinished" />
+            <translation>الأسفل</translation>
         </message>
         <message>
             <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
             <comment>share.helper</comment>
-            <translation type="unfinished" />
+            <translation>في المكالمة تُرى هذه النافذة فقط، لا أنت. للوقوف تحتاج إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك.</translation>
         </message>
         <message>
             <source>No picture while you share</source>
             <comment>share.hidden</comment>
-            <translation type="unfinished" />
+            <translation>لا صورة أثناء المشاركة</translation>
         </message>
         <message>
             <source>Hide outline (P)</source>
             <comment>share.hide</comment>
-            <translation type="unfinished" />
+            <translation>إخفاء الحدود (P)</translation>
         </message>
         <message>
             <source>Left</source>
             <comment>share.left</comment>
-            <translation type="unfinished" />
+            <translation>اليسار</translation>
         </message>
         <message>
             <source>{time} left</source>
             <comment>share.left_s</comment>
-            <translation type="unfinished" />
+            <translation>بقي {time}</translation>
         </message>
         <message>
             <source>Figures for the call</source>
             <comment>share.name</comment>
-            <translation type="unfinished" />
+            <translation>أرقام للمكالمة</translation>
         </message>
         <message>
             <source>Symptoms: not asked yet</source>
             <comment>share.no_scores</comment>
-            <translation type="unfinished" />
+            <translation>الأعراض: لم يُسأل عنها بعد</translation>
         </message>
         <message>
             <source>Not saved.</source>
             <comment>share.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>لم تُحفظ.</translation>
         </message>
         <message>
             <source>of {goal}</source>
             <comment>share.of</comment>
-            <translation type="unfinished" />
+            <translation>من {goal}</translation>
         </message>
         <message>
             <source>Layout for a video call (F4)</source>
             <comment>share.open</comment>
-            <translation type="unfinished" />
+            <translation>عرض لمكالمة الفيديو (F4)</translation>
         </message>
         <message>
             <source>Outline of your head, as in a mirror</source>
             <comment>share.outline</comment>
-            <translation type="unfinished" />
+            <translation>حدود رأسك، كما في المرآة</translation>
         </message>
         <message>
             <source>This plan can't be used. End the sharing layout to read why.</source>
             <comment>share.plan_bad</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن استخدام هذه الخطة. أنهِ عرض المكالمة لتقرأ السبب.</translation>
         </message>
         <message>
             <source>Right</source>
             <comment>share.right</comment>
-            <translation type="unfinished" />
+            <translation>اليمين</translation>
         </message>
         <message>
             <source>Saved.</source>
             <comment>share.saved</comment>
-            <translation type="unfinished" />
+            <translation>حُفظت.</translation>
         </message>
         <message>
             <source>dizziness {value}</source>
             <comment>share.score.dizziness</comment>
-            <translation type="unfinished" />
+            <translation>الدوخة {value}</translation>
         </message>
         <message>
             <source>nausea {value}</source>
             <comment>share.score.nausea</comment>
-            <translation type="unfinished" />
+            <translation>الغثيان {value}</translation>
         </message>
         <message>
             <source>unsteadiness {value}</source>
             <comment>share.score.unsteadiness</comment>
-            <translation type="unfinished" />
+            <translation>عدم الثبات {value}</translation>
         </message>
         <message>
             <source>Show outline (P)</source>
             <comment>share.show</comment>
-            <translation type="unfinished" />
+            <translation>إظهار الحدود (P)</translation>
         </message>
         <message>
             <source>{value} a second</source>
             <comment>share.speed</comment>
-            <translation type="unfinished" />
+            <translation>{value} في الثانية</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
             <comment>share.tempo</comment>
-            <translation type="unfinished" />
+            <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
-            <translation type="unfinished" />
+            <translation>لا يُرى</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>share.up</comment>
-            <translation type="unfinished" />
+            <translation>الأعلى</translation>
         </message>
         <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
-            <translation type="unfinished" />
+            <translation>عندما تكون عيناك مغمضتين، أو عندما تقف، يقودك الصوت مهما اخترت هنا.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>sound.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع</translation>
         </message>
         <message>
             <source>Beats only</source>
             <comment>sound.beats</comment>
-            <translation type="unfinished" />
+            <translation>نقرات فقط</translation>
         </message>
         <message>
             <source>After a sudden drop of your head the voice always asks how you are.</source>
             <comment>sound.fall</comment>
-            <translation type="unfinished" />
+            <translation>بعد هبوط مفاجئ لرأسك يسألك الصوت دائمًا عن حالك.</translation>
         </message>
         <message>
             <source>This computer can't play a sound.</source>
             <comment>sound.none</comment>
-            <translation type="unfinished" />
+            <translation>لا يستطيع هذا الحاسوب تشغيل الصوت.</translation>
         </message>
         <message>
             <source>Sound: voice, beats or none (Ctrl+M)</source>
             <comment>sound.open</comment>
-            <translation type="unfinished" />
+            <translation>الصوت: كلام أو نقرات أو لا شيء (Ctrl+M)</translation>
         </message>
         <message>
             <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
             <comment>sound.reader</comment>
-            <translation type="unfinished" />
+            <translation>يبدو أن قارئ شاشة يعمل. هو يقرأ الكلمات، ويصمت الصوت إلا عندما تكون عيناك مغمضتين.</translation>
         </message>
         <message>
             <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
             <comment>sound.seated</comment>
-            <translation type="unfinished" />
+            <translation>يسري اختيارك ما دمت جالسًا وعيناك مفتوحتان. وما يُقال يظهر أيضًا على الشاشة.</translation>
         </message>
         <message>
             <source>Nothing</source>
             <comment>sound.silence</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء</translation>
         </message>
         <message>
             <source>What do you want to hear?</source>
             <comment>sound.title</comment>
-            <translation type="unfinished" />
+            <translation>ماذا تريد أن تسمع؟</translation>
         </message>
         <message>
             <source>Let me hear it</source>
             <comment>sound.try</comment>
-            <translation type="unfinished" />
+            <translation>أسمعني</translation>
         </message>
         <message>
             <source>Voice and beats</source>
             <comment>sound.voice</comment>
-            <translation type="unfinished" />
+            <translation>كلام ونقرات</translation>
         </message>
         <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
-            <translation type="unfinished" />
+            <translation>التمرين مرة أخرى</translation>
         </message>
         <message>
             <source>asked: {asked}</source>
             <comment>summary.asked</comment>
-            <translation type="unfinished" />
+            <translation>المطلوب: {asked}</translation>
         </message>
         <message>
             <source>Close</source>
             <comment>summary.close</comment>
-            <translation type="unfinished" />
+            <translation>إغلاق</translation>
         </message>
         <message>
             <source>{value} degrees</source>
             <comment>summary.degrees</comment>
-            <translation type="unfinished" />
+            <translation>{value}°</translation>
         </message>
         <message>
             <source>{low} to {high} degrees</source>
             <comment>summary.degrees_range</comment>
-            <translation type="unfinished" />
+            <translation>من {low} إلى {high} درجة</translation>
         </message>
         <message>
             <source>{value} degrees a second</source>
             <comment>summary.degrees_s</comment>
-            <translation type="unfinished" />
+            <translation>{value}° في الثانية</translation>
         </message>
         <message>
             <source>This was the sample clip, not you.</source>
             <comment>summary.demo</comment>
-            <translation type="unfinished" />
+            <translation>كان هذا مقطع المثال، ولم تكن أنت.</translation>
         </message>
         <message>
             <source>Down</source>
             <comment>summary.down</comment>
-            <translation type="unfinished" />
+            <translation>إلى الأسفل</translation>
         </message>
         <message>
             <source>Time for each</source>
             <comment>summary.each</comment>
-            <translation type="unfinished" />
+            <translation>زمن كل مرة</translation>
         </message>
         <message>
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
-            <translation type="unfinished" />
+            <translation>أديت التمرين كله.</translation>
         </message>
         <message>
             <source>Held</source>
             <comment>summary.held</comment>
-            <translation type="unfinished" />
+            <translation>مدة الثبات</translation>
         </message>
         <message>
             <source>To the left</source>
             <comment>summary.left</comment>
-            <translation type="unfinished" />
+            <translation>إلى اليسار</translation>
         </message>
         <message>
             <source>Left out</source>
             <comment>summary.left_out</comment>
-            <translation type="unfinished" />
+            <translation>لم يُفعل</translation>
         </message>
         <message>
             <source>Measured</source>
             <comment>summary.measured</comment>
-            <translation type="unfinished" />
+            <translation>ما قيس</translation>
         </message>
         <message>
             <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
             <comment>summary.not_kept</comment>
-            <translation type="unfinished" />
+            <translation>تعذر الاحتفاظ بإعدادك ({why}). ستعيده في المرة القادمة؛ ولم يضع شيء آخر.</translation>
         </message>
         <message>
             <source>not measured</source>
             <comment>summary.not_measured</comment>
-            <translation type="unfinished" />
+            <translation>لم يُقس</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
-            <translation type="unfinished" />
+            <translation>لم تُحفظ: {why}</translation>
         </message>
         <message>
             <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
             <comment>summary.not_saved_do</comment>
-            <translation type="unfinished" />
+            <translation>ما فعلته ما زال هنا. أفسح مكانًا، أو اختر مكانًا آخر، قبل أن تغلق هذه النافذة.</translation>
         </message>
         <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
-            <translation type="unfinished" />
+            <translation>لا شيء يُذكر</translation>
         </message>
         <message>
             <source>Noticed</source>
             <comment>summary.noticed</comment>
-            <translation type="unfinished" />
+            <translation>ما لوحظ</translation>
         </message>
         <message>
             <source>{value} % of the time</source>
             <comment>summary.of_time</comment>
-            <translation type="unfinished" />
+            <translation>{value} % من الوقت</translation>
         </message>
         <message>
             <source>Eyes on the target</source>
             <comment>summary.on_target</comment>
-            <translation type="unfinished" />
+            <translation>العينان على الهدف</translation>
         </message>
         <message>
             <source>{count}, as you counted</source>
             <comment>summary.own_count</comment>
-            <translation type="unfinished" />
+            <translation>{count}، كما عددت</translation>
         </message>
         <message>
             <source>{value} turns a minute</source>
             <comment>summary.per_minute</comment>
-            <translation type="unfinished" />
+            <translation>{value} حركة في الدقيقة</translation>
         </message>
         <message>
             <source>Choose another place</source>
             <comment>summary.place</comment>
-            <translation type="unfinished" />
+            <translation>اختيار مكان آخر</translation>
         </message>
         <message>
             <source>Repetitions</source>
             <comment>summary.repetitions</comment>
-            <translation type="unfinished" />
+            <translation>عدد المرات</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
-            <translation type="unfinished" />
+            <translation>حاول مرة أخرى</translation>
         </message>
         <message>
             <source>To the right</source>
             <comment>summary.right</comment>
-            <translation type="unfinished" />
+            <translation>إلى اليمين</translation>
         </message>
         <message>
             <source>Saved in {folder}</source>
             <comment>summary.saved</comment>
-            <translation type="unfinished" />
+            <translation>حُفظت في {folder}</translation>
         </message>
         <message>
             <source>{value} seconds</source>
             <comment>summary.seconds</comment>
-            <translation type="unfinished" />
+            <translation>{value} من الثواني</translation>
         </message>
         <message>
             <source>Fastest in a turn</source>
             <comment>summary.speed</comment>
-            <translation type="unfinished" />
+            <translation>أسرع ما في الحركة</translation>
         </message>
         <message>
             <source>You stopped early. What you did is saved and counts.</source>
             <comment>summary.stopped</comment>
-            <translation type="unfinished" />
+            <translation>توقفت قبل النهاية. ما فعلته محفوظ ومحسوب.</translation>
         </message>
         <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
-            <translation type="unfinished" />
+            <translation>الإيقاع</translation>
         </message>
         <message>
             <source>Your session</source>
             <comment>summary.title</comment>
-            <translation type="unfinished" />
+            <translation>جلستك</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
             <comment>summary.turned_in</comment>
-            <translation type="unfinished" />
+            <translation>كم التفّت عيناك إلى الداخل</translation>
         </message>
         <message>
             <source>Up</source>
             <comment>summary.up</comment>
-            <translation type="unfinished" />
+            <translation>إلى الأعلى</translation>
         </message>
         <message>
             <source>Light or dark</source>
             <comment>switch_colours</comment>
-            <translation type="unfinished" />
+            <translation>فاتح أو داكن</translation>
         </message>
         <message>
             <source>How dizzy are you now?</source>
             <comment>symptoms.not_answered</comment>
-            <translation type="unfinished" />
+            <translation>كم تشعر بالدوخة الآن؟</translation>
         </message>
         <message>
             <source>It takes long to settle. It is enough for today.</source>
             <comment>symptoms.not_settled</comment>
-            <translation type="unfinished" />
+            <translation>يطول الأمر حتى تهدأ. يكفي لليوم.</translation>
         </message>
         <message>
             <source>That was a lot. It is enough for today.</source>
             <comment>symptoms.score_above</comment>
-            <translation type="unfinished" />
+            <translation>كان ذلك كثيرًا. يكفي لليوم.</translation>
         </message>
         <message>
             <source>Rest until you feel as usual.</source>
             <comment>symptoms.settling</comment>
-            <translation type="unfinished" />
+            <translation>استرح حتى تشعر كالمعتاد.</translation>
         </message>
         <message>
             <source>Larger text</source>
             <comment>text_larger</comment>
-            <translation type="unfinished" />
+            <translation>نص أكبر</translation>
         </message>
         <message>
             <source>Smaller text</source>
             <comment>text_smaller</comment>
-            <translation type="unfinished" />
+            <translation>نص أصغر</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>tools.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع</translation>
         </message>
         <message>
             <source>Measure the camera</source>
             <comment>tools.lens</comment>
-            <translation type="unfinished" />
+            <translation>قياس الكاميرا</translation>
         </message>
         <message>
             <source>Camera, screen, more</source>
             <comment>tools.open</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا والشاشة وغيرهما</translation>
         </message>
         <message>
             <source>For therapists: review sessions</source>
             <comment>tools.review</comment>
-            <translation type="unfinished" />
+            <translation>للمعالجين: مراجعة الجلسات</translation>
         </message>
         <message>
             <source>Choose the folder with the sessions</source>
             <comment>tools.review.folder</comment>
-            <translation type="unfinished" />
+            <translation>اختر المجلد الذي فيه الجلسات</translation>
         </message>
         <message>
             <source>Measure the screen</source>
             <comment>tools.screen</comment>
-            <translation type="unfinished" />
+            <translation>قياس الشاشة</translation>
         </message>
         <message>
             <source>Camera, screen, and what else there is</source>
             <comment>tools.title</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا والشاشة وما يوجد غيرهما</translation>
         </message>
         <message>
             <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
             <comment>tools.why</comment>
-            <translation type="unfinished" />
+            <translation>قياسان يجعلان أرقامك أدق. تأخذهما مرة واحدة. من دونهما تُستخدم قيم معتادة، وتذكر نتائجك ذلك.</translation>
         </message>
         <message>
             <source>Back</source>
             <comment>trouble.back</comment>
-            <translation type="unfinished" />
+            <translation>رجوع</translation>
         </message>
         <message>
             <source>Another program is using the camera.</source>
             <comment>trouble.busy</comment>
-            <translation type="unfinished" />
+            <translation>برنامج آخر يستخدم الكاميرا.</translation>
         </message>
         <message>
             <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
             <comment>trouble.busy.do</comment>
-            <translation type="unfinished" />
+            <translation>أغلق البرنامج الآخر. وفي مكالمة الفيديو، أوقف الفيديو هناك وشارك هذه النافذة. وللوقوف تحتاج عندئذ إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك.</translation>
         </message>
         <message>
             <source>Use the sample clip</source>
             <comment>trouble.demo</comment>
-            <translation type="unfinished" />
+            <translation>استخدم مقطع المثال</translation>
         </message>
         <message>
             <source>The camera can't be used.</source>
             <comment>trouble.failed</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن استخدام الكاميرا.</translation>
         </message>
         <message>
             <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
-            <translation type="unfinished" />
+            <translation>حاول مرة أخرى. إذا بقي الأمر كذلك، شغّل الأمر «turnpost doctor» مع شخص يساعدك.</translation>
         </message>
         <message>
             <source>The camera does not answer.</source>
             <comment>trouble.hanging</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا لا تستجيب.</translation>
         </message>
         <message>
             <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
             <comment>trouble.hanging.do</comment>
-            <translation type="unfinished" />
+            <translation>انتظر لحظة. إذا لم يأتِ شيء، افصلها أو أعد تشغيل الحاسوب.</translation>
         </message>
         <message>
             <source>No camera was found.</source>
             <comment>trouble.no_camera</comment>
-            <translation type="unfinished" />
+            <translation>لم توجد أي كاميرا.</translation>
         </message>
         <message>
             <source>Plug a camera in, or open its cover or switch, then try again.</source>
             <comment>trouble.no_camera.do</comment>
-            <translation type="unfinished" />
+            <translation>صِل كاميرا، أو افتح غطاءها أو مفتاحها، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
             <source>Turnpost may not use the camera.</source>
             <comment>trouble.no_permission</comment>
-            <translation type="unfinished" />
+            <translation>لا يُسمح لبرنامج Turnpost باستخدام الكاميرا.</translation>
         </message>
         <message>
             <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
             <comment>trouble.no_permission.do</comment>
-            <translation type="unfinished" />
+            <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية»، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
-            <translation type="unfinished" />
+            <translation>حاول مرة أخرى</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>
             <comment>trouble.unplugged</comment>
-            <translation type="unfinished" />
+            <translation>فُصلت الكاميرا.</translation>
         </message>
         <message>
             <source>Plug it in again, then try again.</source>
             <comment>trouble.unplugged.do</comment>
-            <translation type="unfinished" />
+            <translation>صِلها من جديد، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
             <source>which arm you use, if it is out of sight</source>
             <comment>unmeasured.arm</comment>
-            <translation type="unfinished" />
+            <translation>أي ذراع تستخدم، إذا كانت لا تُرى</translation>
         </message>
         <message>
             <source>the scene behind the mark</source>
             <comment>unmeasured.background</comment>
-            <translation type="unfinished" />
+            <translation>المشهد خلف العلامة</translation>
         </message>
         <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
-            <translation type="unfinished" />
+            <translation>مدى وضوح الهدف لك</translation>
         </message>
         <message>
             <source>small jumps of your eyes</source>
             <comment>unmeasured.catch_up_jumps</comment>
-            <translation type="unfinished" />
+            <translation>قفزات صغيرة لعينيك</translation>
         </message>
         <message>
             <source>how high your chair is</source>
             <comment>unmeasured.chair</comment>
-            <translation type="unfinished" />
+            <translation>ارتفاع كرسيك</translation>
         </message>
         <message>
             <source>The camera does not count this. Count for yourself.</source>
             <comment>unmeasured.count</comment>
-            <translation type="unfinished" />
+            <translation>الكاميرا لا تعدّ هذا. عُدّ بنفسك.</translation>
         </message>
         <message>
             <source>which way your shoulders roll</source>
             <comment>unmeasured.direction</comment>
-            <translation type="unfinished" />
+            <translation>اتجاه دوران كتفيك</translation>
         </message>
         <message>
             <source>if you see two tips</source>
             <comment>unmeasured.double_image</comment>
-            <translation type="unfinished" />
+            <translation>هل ترى طرفين</translation>
         </message>
         <message>
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
-            <translation type="unfinished" />
+            <translation>لا تقيس الكاميرا شيئًا هنا. يقودك الصوت.</translation>
         </message>
         <message>
             <source>if your eyes go first</source>
             <comment>unmeasured.eyes_first</comment>
-            <translation type="unfinished" />
+            <translation>هل تسبق عيناك</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
             <comment>unmeasured.eyes_follow</comment>
-            <translation type="unfinished" />
+            <translation>هل تتبع عيناك الكرة</translation>
         </message>
         <message>
             <source>the moment your eyes open</source>
             <comment>unmeasured.eyes_opened</comment>
-            <translation type="unfinished" />
+            <translation>لحظة انفتاح عينيك</translation>
         </message>
         <message>
             <source>your feet</source>
             <comment>unmeasured.feet</comment>
-            <translation type="unfinished" />
+            <translation>قدماك</translation>
         </message>
         <message>
             <source>your eyes while you bend</source>
             <comment>unmeasured.gaze_bent</comment>
-            <translation type="unfinished" />
+            <translation>عيناك وأنت منحنٍ</translation>
         </message>
         <message>
             <source>where your eyes point when they are shut</source>
             <comment>unmeasured.gaze_eyes_shut</comment>
-            <translation type="unfinished" />
+            <translation>إلى أين تتجه عيناك وهما مغمضتان</translation>
         </message>
         <message>
             <source>eyes that stop short of the target</source>
             <comment>unmeasured.gaze_short</comment>
-            <translation type="unfinished" />
+            <translation>عينان تتوقفان قبل الهدف</translation>
         </message>
         <message>
             <source>your hand</source>
             <comment>unmeasured.hand</comment>
-            <translation type="unfinished" />
+            <translation>يدك</translation>
         </message>
         <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
-            <translation type="unfinished" />
+            <translation>هدف في يدك</translation>
         </message>
         <message>
             <source>your hands</source>
             <comment>unmeasured.hands</comment>
-            <translation type="unfinished" />
+            <translation>يداك</translation>
         </message>
         <message>
             <source>if you bend at the hips</source>
             <comment>unmeasured.hip_bend</comment>
-            <translation type="unfinished" />
+            <translation>هل تنحني عند الوركين</translation>
         </message>
         <message>
             <source>the ball itself</source>
             <comment>unmeasured.object</comment>
-            <translation type="unfinished" />
+            <translation>الكرة نفسها</translation>
         </message>
         <message>
             <source>how fast your eyes jump</source>
             <comment>unmeasured.peak_speed_of_eyes</comment>
-            <translation type="unfinished" />
+            <translation>سرعة قفز عينيك</translation>
         </message>
         <message>
             <source>how far your eyes go up and down</source>
             <comment>unmeasured.reach_vertical</comment>
-            <translation type="unfinished" />
+            <translation>مدى حركة عينيك إلى أعلى وأسفل</translation>
         </message>
         <message>
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
-            <translation type="unfinished" />
+            <translation>مدى ارتفاع كتفيك</translation>
         </message>
         <message>
             <source>if you hold on</source>
             <comment>unmeasured.steadied</comment>
-            <translation type="unfinished" />
+            <translation>هل تمسك بشيء</translation>
         </message>
         <message>
             <source>how far your eyes turn in</source>
             <comment>unmeasured.vergence</comment>
-            <translation type="unfinished" />
+            <translation>كم تلتفّ عيناك إلى الداخل</translation>
         </message>
         <message>
             <source>It is too bright. Turn the light a little aside.</source>
             <comment>verdict.bright</comment>
-            <translation type="unfinished" />
+            <translation>الضوء قوي جدًا. أدر الضوء قليلًا إلى الجانب.</translation>
         </message>
         <message>
             <source>It is dark. Put more light in front of you.</source>
             <comment>verdict.dark</comment>
-            <translation type="unfinished" />
+            <translation>المكان مظلم. ضع ضوءًا أكثر أمامك.</translation>
         </message>
         <message>
             <source>You are far away. Come a hand closer.</source>
             <comment>verdict.far</comment>
-            <translation type="unfinished" />
+            <translation>أنت بعيد. اقترب بقدر كف اليد.</translation>
         </message>
         <message>
             <source>Good. Your face is well lit and near enough.</source>
             <comment>verdict.good</comment>
-            <translation type="unfinished" />
+            <translation>جيد. وجهك مضاء جيدًا وقريب بما يكفي.</translation>
         </message>
         <message>
             <source>You are very near. Move back by a hand.</source>
             <comment>verdict.near</comment>
-            <translation type="unfinished" />
+            <translation>أنت قريب جدًا. ابتعد بقدر كف اليد.</translation>
         </message>
         <message>
             <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
             <comment>verdict.no_face</comment>
-            <translation type="unfinished" />
+            <translation>وجهك ليس في الصورة. واجه الشاشة، أمام الكاميرا.</translation>
         </message>
         <message>
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
-            <translation type="unfinished" />
+            <translation>يجري تجهيز الكاميرا. قد يستغرق ذلك نصف دقيقة.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
-            <translation type="unfinished" />
+            <translation>لم يعد الصوت المتكلم يُسمع. تقودك النقرات والكلمات على الشاشة.</translation>
         </message>
         <message>
             <source>This computer has no voice. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_engine</comment>
-            <translation type="unfinished" />
+            <translation>ليس في هذا الحاسوب صوت متكلم. تقودك النقرات والكلمات على الشاشة.</translation>
         </message>
         <message>
             <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.no_language</comment>
-            <translation type="unfinished" />
+            <translation>ليس في هذا الحاسوب صوت متكلم بلغتك. تقودك النقرات والكلمات على الشاشة.</translation>
         </message>
         <message>
             <source>en</source>
             <comment>voice.language</comment>
-            <translation type="unfinished" />
+            <translation>ar</translation>
         </message>
         <message>
             <source>Before you begin</source>
             <comment>welcome.safe</comment>
-            <translation type="unfinished" />
+            <translation>قبل أن تبدأ</translation>
         </message>
         <message>
             <source>Turn on the camera</source>
             <comment>welcome.start</comment>
-            <translation type="unfinished" />
+            <translation>تشغيل الكاميرا</translation>
         </message>
         <message>
             <source>Start the sample</source>
             <comment>welcome.start_demo</comment>
-            <translation type="unfinished" />
+            <translation>بدء المثال</translation>
         </message>
         <message>
             <source>Practise with someone watching</source>
             <comment>welcome.title</comment>
-            <translation type="unfinished" />
+            <translation>تمرّن وهناك من يتابعك</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
             <comment>welcome.what</comment>
-            <translation type="unfinished" />
+            <translation>يتابعك Turnpost عبر الكاميرا وأنت تؤدي التمارين التي أعطاك إياها معالجك. يعدّ، ويحفظ الإيقاع، وينبهك عندما لا يسير شيء كما يجب.</translation>
         </message>
         <message>
             <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
             <comment>welcome.what_demo</comment>
-            <translation type="unfinished" />
+            <translation>يحل مقطع مثال قصير محل الكاميرا. ترى ما يراه الشخص في بيته: الإعداد، ثم تمرينًا، ثم الملخص.</translation>
         </message>
     </context>
 </TS>

@@ -266,7 +266,7 @@
         <message>
             <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
             <comment>ask.support.shoes</comment>
-            <translation>Lleve zapatos planos con el talón cerrado, o vaya descalzo. Mantenga el suelo despejado.</translation>
+            <translation>Lleve zapatos planos con el talón cerrado, o vaya sin zapatos. Mantenga el suelo despejado.</translation>
         </message>
         <message>
             <source>Your practice today</source>
@@ -331,7 +331,7 @@
         <message>
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
-            <translation>Siéntese quieto un momento</translation>
+            <translation>Siéntese sin moverse un momento</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
@@ -386,7 +386,7 @@
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
             <comment>care.bend</comment>
-            <translation>Si la habitación da vueltas, agárrese, siéntese quieto y pare.</translation>
+            <translation>Si la habitación da vueltas, agárrese, siéntese sin moverse y pare.</translation>
         </message>
         <message>
             <source>If the target blurs or jumps, go slower.</source>
@@ -446,7 +446,7 @@
         <message>
             <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
             <comment>care.stand</comment>
-            <translation>Tenga la esquina detrás y una silla firme o a alguien que le ayude delante. Lleve zapatos planos o vaya descalzo.</translation>
+            <translation>Tenga la esquina detrás y una silla firme o a alguien que le ayude delante. Lleve zapatos planos o vaya sin zapatos.</translation>
         </message>
         <message>
             <source>A little sway is fine. Hold on as soon as you need to.</source>
@@ -1236,7 +1236,7 @@
         <message>
             <source>not all the way up</source>
             <comment>event.not_upright</comment>
-            <translation>no del todo derecho</translation>
+            <translation>sin enderezarse del todo</translation>
         </message>
         <message>
             <source>once</source>
@@ -1291,7 +1291,7 @@
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
             <comment>exercise.ankle-sway.how</comment>
-            <translation>Póngase bien derecho. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mire al frente.</translation>
+            <translation>Póngase de pie, bien recto el cuerpo. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mire al frente.</translation>
         </message>
         <message>
             <source>Stands for half a minute</source>
@@ -1351,7 +1351,7 @@
         <message>
             <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation>Agáchese y deje algo pequeño en el suelo. Siéntese derecho. Agáchese y recójalo. Siéntese derecho. Sus ojos se quedan en ello. Haga diez con un brazo, luego diez con el otro.</translation>
+            <translation>Agáchese y deje algo pequeño en el suelo. Enderécese. Agáchese y recójalo. Enderécese. Sus ojos se quedan en ello. Haga diez con un brazo, luego diez con el otro.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
@@ -1526,7 +1526,7 @@
         <message>
             <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation>Levante un poco un pie. Quédese quieto y mire la marca en la pared. Luego cambie de pierna.</translation>
+            <translation>Levante un poco un pie. No se mueva y mire la marca en la pared. Luego cambie de pierna.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
@@ -1536,7 +1536,7 @@
         <message>
             <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation>Ponga un pie justo delante del otro. Quédese quieto y mire la marca en la pared.</translation>
+            <translation>Ponga un pie justo delante del otro. No se mueva y mire la marca en la pared.</translation>
         </message>
         <message>
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
@@ -1811,7 +1811,7 @@
         <message>
             <source>Your place for sitting</source>
             <comment>first.sitting</comment>
-            <translation>Su sitio para estar sentado</translation>
+            <translation>Su sitio para sentarse</translation>
         </message>
         <message>
             <source>A firm chair with a back and no wheels, both feet on the floor.</source>
@@ -2021,12 +2021,12 @@
         <message>
             <source>For now you practise sitting down.</source>
             <comment>gate.outcome.seated_only</comment>
-            <translation>Por ahora practica sentado.</translation>
+            <translation>Por ahora practica en la silla.</translation>
         </message>
         <message>
             <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation>Agárrese y siéntese quieto hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero.</translation>
+            <translation>Agárrese y siéntese sin moverse hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
@@ -2316,7 +2316,7 @@
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
-            <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o está herido, pida ayuda ahora.</translation>
+            <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
         </message>
         <message>
             <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
@@ -2366,7 +2366,7 @@
         <message>
             <source>Seated starter</source>
             <comment>plan.starter</comment>
-            <translation>Comienzo sentado</translation>
+            <translation>Comienzo en la silla</translation>
         </message>
         <message>
             <source>Practise the starter</source>
@@ -2376,7 +2376,7 @@
         <message>
             <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
             <comment>plan.starter_named</comment>
-            <translation>El comienzo sentado: {entries} ejercicios en una silla. Hágalo solo si se lo ha dicho su terapeuta.</translation>
+            <translation>El comienzo en la silla: {entries} ejercicios. Hágalo solo si se lo ha dicho su terapeuta.</translation>
         </message>
         <message>
             <source>Try one exercise</source>
@@ -2601,7 +2601,7 @@
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
             <comment>refused.high_start</comment>
-            <translation>Hoy se siente mareado, así que se queda en la silla.</translation>
+            <translation>Hoy siente mareo, así que se queda en la silla.</translation>
         </message>
         <message>
             <source>This one comes later.</source>
@@ -2671,7 +2671,7 @@
         <message>
             <source>Nobody has been called. If you are hurt, call for help.</source>
             <comment>say.fall</comment>
-            <translation>No se ha llamado a nadie. Si está herido, pida ayuda.</translation>
+            <translation>No se ha llamado a nadie. Si se ha hecho daño, pida ayuda.</translation>
         </message>
         <message>
             <source>Half the time is over.</source>
@@ -2901,7 +2901,7 @@
         <message>
             <source>Keep still and look at the target.</source>
             <comment>setup.rest</comment>
-            <translation>Quédese quieto y mire el punto.</translation>
+            <translation>No se mueva y mire el punto.</translation>
         </message>
         <message>
             <source>Set-up done.</source>
@@ -3131,7 +3131,7 @@
         <message>
             <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
             <comment>sound.seated</comment>
-            <translation>Su elección vale mientras está sentado con los ojos abiertos. Lo que se dice también está en la pantalla.</translation>
+            <translation>Su elección vale mientras está en la silla con los ojos abiertos. Lo que se dice también está en la pantalla.</translation>
         </message>
         <message>
             <source>Nothing</source>
