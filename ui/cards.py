@@ -298,7 +298,7 @@ def name_of(name: str, plan: Plan) -> str:
     """Words for a stage or an entry."""
     for stage in plan.stages:
         if stage.stage_id == name:
-            return stage.name
+            return words.told(stage.name)
     for entry in plan.entries:
         if entry.entry_id == name and entry.exercise in CATALOGUE:
             return words.say(f"exercise.{entry.exercise}")

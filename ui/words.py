@@ -7,6 +7,9 @@ sentences, verbs on buttons.
 
 from __future__ import annotations
 
+import re
+from functools import cache
+
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.desk_words import DESK_WORDS
@@ -16,6 +19,7 @@ from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.share_words import SHARE_WORDS
+from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -337,6 +341,7 @@ WORDS: dict[str, object] = {
     **SHARE_WORDS,
     **TOOLS_WORDS,
     **DESK_WORDS,
+    **TOLD_WORDS,
 }
 
 
@@ -360,6 +365,24 @@ def say(key: str, **values: object) -> str:
 def say_or(key: str, other: str, **values: object) -> str:
     """The words for a key, or those for another where there are none."""
     return say(key, **values) if key in WORDS else say(other, **values)
+
+
+@cache
+def _told() -> tuple[tuple[str, re.Pattern[str]], ...]:
+    """Key and form of every sentence that may come from below."""
+    return tuple(
+        (key, re.compile(re.sub(r"\\{(\w+)\\}", r"(?P<\1>.+)", re.escape(str(text))), re.DOTALL))
+        for key, text in TOLD_WORDS.items()
+    )
+
+
+def told(text: str) -> str:
+    """A sentence that came in English, in the user's language; an unknown one as it came."""
+    for key, form in _told():
+        found = form.fullmatch(text)
+        if found:
+            return say(key, **found.groupdict())
+    return text
 
 
 def reason(key: str) -> str:

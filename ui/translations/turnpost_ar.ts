@@ -3369,6 +3369,116 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>توقف القياس أثناء استخدام الإعداد</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>تبدو عيناك مختلفتين عن المرة الماضية؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>وجهك مظلم أو غير واضح بحيث لا يمكن قياسه؛ الضوء الأكثر يساعد</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>لم يُرَ وجهك مدة كافية في الإعداد؛ أعد الإعداد</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>هذه كاميرا غير كاميرا الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>أنت أبعد بكثير عن الكاميرا مما كنت في الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>أنت أقرب بكثير إلى الكاميرا مما كنت في الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>لم يُرَ وجهك مدة كافية؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>الإعداد السابق لا يناسب هذا الوجه أو هذا الضوء؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>ما رفعته له شكل آخر؛ استخدم شيئًا مستويًا كاملًا</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>كانت مواجهة للكاميرا أكثر مما يجب؛ أمِلها أكثر، إلى عدة جهات</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>لم يُرَ شيء لقياسه؛ ارفعها بحيث تظهر الزوايا الأربع كلها</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>لا توجد كاميرا ترى بهذا الاتساع أو بهذا الضيق؛ قِس مرة أخرى</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أقرب إلى الداخل</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أبعد إلى الخارج</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>لا يُقاس شيء</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>الجسم، مع الجلوس</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>العينان والرأس، مع الجلوس</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>الوقوف على أرض ثابتة</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>الوقوف على سطح لين</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>المشي</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>لم يمكن استخدام الإعداد ({why})</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>رجوع</translation>

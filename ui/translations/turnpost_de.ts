@@ -3369,6 +3369,116 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>das Messen brach ab, während die Einrichtung ausgewertet wurde</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>Ihre Augen sehen anders aus als beim letzten Mal; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>Ihr Gesicht ist zu dunkel oder zu unscharf zum Messen; mehr Licht hilft</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>Ihr Gesicht war in der Einrichtung nicht lange genug zu sehen; machen Sie sie noch einmal</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>das ist eine andere Kamera als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>Sie sitzen viel weiter von der Kamera weg als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>Sie sitzen viel näher an der Kamera als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>Ihr Gesicht war nicht lange genug zu sehen; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>die letzte Einrichtung passt nicht zu diesem Gesicht oder diesem Licht; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>was Sie hochhielten, hat eine andere Form; nehmen Sie etwas Flaches, Ganzes</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>Sie hielten es zu gerade zur Kamera; neigen Sie es mehr, zu mehreren Seiten</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>es war nichts zum Messen zu sehen; halten Sie es so hoch, dass alle vier Ecken zu sehen sind</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>keine Webcam sieht so weit oder so eng; messen Sie noch einmal</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach innen</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach außen</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>es wird nichts gemessen</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>Körper, im Sitzen</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>Augen und Kopf, im Sitzen</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>Stehen, fester Boden</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>Stehen, weicher Boden</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>Gehen</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>die Einrichtung ließ sich nicht verwenden ({why})</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Zurück</translation>

@@ -3369,6 +3369,116 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>la medición se interrumpió mientras se usaba la preparación</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>sus ojos se ven distintos de la última vez; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>su cara está demasiado oscura o borrosa para medirla; ayuda tener más luz</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>su cara no se vio el tiempo suficiente en la preparación; hágala otra vez</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>esta es otra cámara que la de la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>está mucho más lejos de la cámara que en la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>está mucho más cerca de la cámara que en la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>su cara no se vio el tiempo suficiente; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>la última preparación no va con esta cara o esta luz; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>lo que levantó tiene otra forma; use algo liso y entero</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>la sostuvo demasiado recta hacia la cámara; inclínela más, hacia varios lados</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>no se vio nada que medir; levántela de modo que se vean las cuatro esquinas</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>ninguna cámara web ve tan ancho o tan estrecho; mida otra vez</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>la marca pediría un giro de {turn} grados; póngala más hacia dentro</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>la marca pediría un giro de {turn} grados; póngala más hacia fuera</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>no se está midiendo nada</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>Cuerpo, en la silla</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>Ojos y cabeza, en la silla</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>De pie, suelo firme</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>De pie, suelo blando</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>Caminar</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>la preparación no se pudo usar ({why})</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Atrás</translation>

@@ -1,0 +1,244 @@
+"""Languages: everything that is seen or heard comes through translation, and nothing is cut."""
+
+from __future__ import annotations
+
+import ast
+import re
+from collections.abc import Iterator
+from itertools import product
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QLocale, Qt, QTranslator
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
+
+import calibration
+from tests.ui.fakes import FakeWorld, Make
+from tests.ui.patient import Person
+from tests.ui.test_every_page import WALKS, pages
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.plan.starter import starter_plan
+from ui import words
+from ui.app import Window
+from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, hush, language_of, speak
+from ui.session_flow import Phase
+from ui.told_words import TOLD_WORDS
+from ui.translating import brought_up, compiled, faults, file_of, read, sources, write
+from ui.widgets.choices import OneOf
+from ui.widgets.field import TargetField
+from ui.widgets.scale import Scale
+
+TRANSLATED = [code for code in CODES if code != SOURCE]
+
+
+# --- the files ---
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_nothing_is_untranslated(code: str) -> None:
+    assert not faults(read(file_of(code)), sources())
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_compiled_file_is_that_of_the_words(code: str) -> None:
+    assert (FOLDER / f"turnpost_{code}.qm").read_bytes() == compiled(code)
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_file_is_as_the_script_writes_it(code: str, tmp_path: Path) -> None:
+    path = tmp_path / "again.ts"
+    write(path, code, brought_up(read(file_of(code)), sources()))
+    assert path.read_text(encoding="utf-8") == file_of(code).read_text(encoding="utf-8")
+
+
+def test_new_changed_and_lost_words_are_told(tmp_path: Path) -> None:
+    path = tmp_path / "a.ts"
+    old = {("c", "same"): "Stay {n}", ("c", "new_words"): "Once", ("c", "gone"): "Gone"}
+    texts = brought_up({}, old)
+    assert len(faults(texts, old)) == 3
+    done = {k: type(t)(t.source, f"x {t.source}", True) for k, t in texts.items()}
+    write(path, "de", done)
+    assert read(path) == done
+    wanted = {("c", "same"): "Stay {n}", ("c", "new_words"): "Other", ("c", "added"): "More"}
+    assert len(faults(done, wanted)) == 3
+    after = brought_up(done, wanted)
+    assert after["c", "same"].finished and not after["c", "new_words"].finished
+    assert after.keys() == wanted.keys() and len(faults(after, wanted)) == 2
+
+
+@pytest.mark.parametrize("wrong", ["Zwei von", "{m} von {goal}", ""])
+def test_a_field_that_is_missing_is_told(wrong: str) -> None:
+    wanted = {("c", "k"): "{n} of {goal}"}
+    (text,) = brought_up({}, wanted).values()
+    assert faults({("c", "k"): type(text)(text.source, wrong, True)}, wanted)
+
+
+def test_an_unfinished_text_is_not_shown(tmp_path: Path) -> None:
+    """Rather the English than an older meaning."""
+    changed = {("turnpost", "ask.yes"): "Yes, please"}
+    path = tmp_path / "a.ts"
+    write(path, "de", brought_up(read(file_of("de")), changed))
+    from ui.translating import compile_to
+
+    compile_to(path, path.with_suffix(".qm"))
+    translator = QTranslator()
+    translator.load(str(path.with_suffix(".qm")))
+    assert not translator.translate("turnpost", "Yes, please", "ask.yes")
+
+
+# --- every word goes through it ---
+
+
+class Marked(QTranslator):
+    """A language that puts its words between two marks."""
+
+    def isEmpty(self) -> bool:
+        return False
+
+    def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:
+        return f"⟦{text}⟧" if context == words.CONTEXT else ""
+
+
+@pytest.fixture
+def marked() -> Iterator[None]:
+    app = QApplication.instance()
+    assert app is not None
+    translator = Marked()
+    app.installTranslator(translator)
+    yield
+    app.removeTranslator(translator)
+
+
+#: What is no word: units and names of keys and devices, and the languages' own names.
+_NO_WORDS = {"cm", "Test camera", "A +", "A −", "A", *(name for _, name in LANGUAGES)}
+
+
+def unmarked(text: str) -> str:
+    """What is left of a text without its marked parts, numbers and signs."""
+    while True:
+        less = re.sub(r"⟦[^⟦⟧]*⟧", "", text)
+        if less == text:
+            break
+        text = less
+    return re.sub(r"[^\w ]|\d|_", "", text).strip()
+
+
+def texts_of(window: Window) -> Iterator[str]:
+    """All that is seen of a window, and that a screen reader would say of it."""
+    for widget in window.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        yield widget.accessibleName()
+        yield widget.accessibleDescription()
+        yield widget.toolTip()
+        if isinstance(widget, QLabel | QAbstractButton):
+            yield widget.text()
+        if isinstance(widget, TargetField):
+            yield widget.hint
+    yield window.windowTitle()
+
+
+@pytest.mark.slow
+@pytest.mark.usefixtures("marked")
+@pytest.mark.parametrize("which", sorted(WALKS))
+def test_every_text_that_is_seen_goes_through_translation(
+    make: Make, fake: FakeWorld, which: str, tmp_path: Path
+) -> None:
+    window = make()
+    looked, faults = 0, set()
+    for name in pages(window, fake, which):
+        for text in texts_of(window):
+            looked += bool(text)
+            left = unmarked(text.replace(str(tmp_path), ""))
+            if left and left not in _NO_WORDS and text not in _NO_WORDS:
+                faults.add(f"{name}: {text!r}")
+    assert looked > 100
+    assert not faults
+
+
+def test_a_text_beside_translation_would_be_found() -> None:
+    assert unmarked("⟦Go on⟧ 12 °, ⟦{a} of ⟦b⟧⟧") == ""
+    assert unmarked("⟦Go on⟧ now") == "now"
+
+
+# --- what comes from below ---
+
+
+def _refusals() -> set[str]:
+    """Forms of the sentences that calibration refuses with, fields as ``{}``."""
+    found = set()
+    folder = Path(calibration.__file__).parent
+    for name in ("face_template", "fit", "lens_fit", "mark", "measurer", "reuse"):
+        tree = ast.parse((folder / f"{name}.py").read_text(encoding="utf-8"))
+        named = {
+            n.targets[0].id: n.value.value
+            for n in tree.body
+            if isinstance(n, ast.Assign)
+            and isinstance(n.targets[0], ast.Name)
+            and isinstance(n.value, ast.Constant)
+        }
+        for node in ast.walk(tree):
+            called = isinstance(node, ast.Call) and getattr(node.func, "id", "") == "InputError"
+            if called:
+                found.add(_form(node.args[0], named))
+    return found
+
+
+def _form(node: ast.expr, named: dict[str, Any]) -> str:
+    if isinstance(node, ast.Constant):
+        return str(node.value)
+    assert isinstance(node, ast.JoinedStr)
+    parts = []
+    for part in node.values:
+        if isinstance(part, ast.Constant):
+            parts.append(str(part.value))
+        else:
+            assert isinstance(part, ast.FormattedValue)
+            name = part.value.id if isinstance(part.value, ast.Name) else ""
+            parts.append(str(named.get(name, "{}")))
+    return "".join(parts)
+
+
+def test_every_refusal_of_a_set_up_has_words() -> None:
+    refusals = _refusals()
+    assert len(refusals) >= 10
+    told = [str(text) for text in TOLD_WORDS.values()]
+    for form in refusals:
+        # A field of theirs may hold a word or a number.
+        like = re.compile(re.escape(form).replace(r"\{\}", ".+"))
+        assert any(like.fullmatch(text) for text in told), form
+
+
+def test_a_sentence_from_below_is_said_in_the_language_chosen(make: Make) -> None:
+    make(language="de")
+    text = "the mark would ask for a turn of 42 degrees; put it farther in"
+    assert words.told(text) == words.say("told.mark_in", turn="42") != text
+    assert words.told("No space left on device") == "No space left on device"
+
+
+def test_stages_of_the_starter_have_words() -> None:
+    assert {s.name for s in starter_plan().stages} <= set(TOLD_WORDS.values())
+
+
+# --- every page in every language ---
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    ("language", "percent", "which"), list(product(TRANSLATED, (100, 200), sorted(WALKS)))
+)
+def test_nothing_is_cut_in_any_language(
+    make: Make, fake: FakeWorld, language: str, percent: int, which: str
+) -> None:
+    window = make(percent=percent, language=language)
+    folder = OUTPUT / "languages"
+    folder.mkdir(parents=True, exist_ok=True)
+    faults = []
+    for k, name in enumerate(pages(window, fake, which)):
+        picture: QPixmap = window.grab()
+        slug = re.sub(r"\W+", "-", name)
+        picture.save(str(folder / f"{language}-{percent}-{which}-{k:02d}-{slug}.png"))
+        faults += [f"{name}: {fault}" for fault in cut_in(window)]
+    assert not faults
