@@ -204,7 +204,7 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
 
 def _amount(entry: Entry, week: int) -> str:
     """The dose of an entry without its tempo."""
-    return ", ".join(_dose_parts(asked_of(entry, week), tempo=False))
+    return words.row_of(_dose_parts(asked_of(entry, week), tempo=False))
 
 
 def dose_words(asked: Asked, *, tempo: bool = True) -> str:

@@ -32,9 +32,16 @@ def language_of(chosen: str) -> str:
     return systems if systems in CODES else SOURCE
 
 
-def locale_of(code: str) -> QLocale:
+#: Where the language is not one of the user's country: in Arabic with the digits that every
+#: keyboard has.
+_ELSEWHERE = {"ar": "ar_001"}
+
+
+def locale_of(code: str, territory: QLocale.Country | None = None) -> QLocale:
     """How numbers and dates are written: in the language's way, as in the user's country."""
-    return QLocale(QLocale(code).language(), QLocale.system().territory())
+    country = QLocale.system().territory() if territory is None else territory
+    found = QLocale(QLocale(code).language(), country)
+    return found if found.territory() == country else QLocale(_ELSEWHERE.get(code, code))
 
 
 def speak(app: QApplication, code: str) -> None:

@@ -8,6 +8,7 @@ sentences, verbs on buttons.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import cache
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
@@ -34,6 +35,8 @@ WORDS: dict[str, object] = {
     "text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
     "switch_colours": QT_TRANSLATE_NOOP("turnpost", "Light or dark"),
+    # between the parts of a line
+    "comma": QT_TRANSLATE_NOOP("turnpost", ","),
     "read_on": QT_TRANSLATE_NOOP("turnpost", "Read on ↓"),
     # welcome
     "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Practise with someone watching"),
@@ -356,7 +359,7 @@ def say(key: str, **values: object) -> str:
     The same English may need other words elsewhere: the key tells the translation which.
     Whole numbers are written as the language does.
     """
-    text = QCoreApplication.translate(CONTEXT, str(WORDS[key]), key)
+    text = in_digits(QCoreApplication.translate(CONTEXT, str(WORDS[key]), key))
     if not values:
         return text
     return text.format(**{k: number(v) if type(v) is int else v for k, v in values.items()})
@@ -381,13 +384,27 @@ def told(text: str) -> str:
     for key, form in _told():
         found = form.fullmatch(text)
         if found:
-            return say(key, **found.groupdict())
+            parts = found.groupdict()
+            return say(key, **{k: int(v) if v.isdecimal() else v for k, v in parts.items()})
     return text
+
+
+def row_of(parts: Iterable[str]) -> str:
+    """Parts of a line, with the language's comma between them."""
+    return f"{say('comma')} ".join(parts)
 
 
 def reason(key: str) -> str:
     """Why something is not measured, in words."""
     return say_or(f"reason.{key}", "reason.other")
+
+
+def in_digits(text: str) -> str:
+    """A text with its digits as the user's country writes them; those of F4 or A4 stay."""
+    zero = QLocale().zeroDigit()
+    if zero == "0":
+        return text
+    return re.sub(r"(?<![A-Za-z])[0-9]", lambda d: chr(ord(zero) + int(d[0])), text)
 
 
 def number(value: float, decimals: int = 0) -> str:

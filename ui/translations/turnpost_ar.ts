@@ -544,6 +544,11 @@
             <translation>جارٍ الحفظ ...</translation>
         </message>
         <message>
+            <source>,</source>
+            <comment>comma</comment>
+            <translation>،</translation>
+        </message>
+        <message>
             <source>Chin up a little</source>
             <comment>cue.chin_down</comment>
             <translation>ارفع ذقنك قليلًا</translation>
@@ -2736,17 +2741,17 @@
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation>اضغط رقمًا، أو استخدم مفاتيح الأسهم. للعشرة اضغط ١ ثم ٠.</translation>
+            <translation>اضغط رقمًا، أو استخدم مفاتيح الأسهم. للعشرة اضغط 1 ثم 0.</translation>
         </message>
         <message>
             <source>0: not at all</source>
             <comment>score.least</comment>
-            <translation>٠: لا شيء</translation>
+            <translation>0: لا شيء</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>
             <comment>score.most</comment>
-            <translation>١٠: لا يمكن أن يكون أسوأ</translation>
+            <translation>10: لا يمكن أن يكون أسوأ</translation>
         </message>
         <message>
             <source>How sick do you feel now?</source>
@@ -2771,7 +2776,7 @@
         <message>
             <source>{value} of 10</source>
             <comment>score.value</comment>
-            <translation>{value} من ١٠</translation>
+            <translation>{value} من 10</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -544,6 +544,11 @@
             <translation>Guardando ...</translation>
         </message>
         <message>
+            <source>,</source>
+            <comment>comma</comment>
+            <translation>,</translation>
+        </message>
+        <message>
             <source>Chin up a little</source>
             <comment>cue.chin_down</comment>
             <translation>La barbilla un poco más alta</translation>

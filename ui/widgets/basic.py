@@ -278,7 +278,8 @@ class Rule(QWidget):
     def __init__(self, inside: QWidget) -> None:
         super().__init__()
         row = QHBoxLayout(self)
-        row.setContentsMargins(theme.M, 0, 0, 0)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        row.setContentsMargins(0 if mirrored else theme.M, 0, theme.M if mirrored else 0, 0)
         row.addWidget(inside)
 
     def paintEvent(self, event: QPaintEvent) -> None:
