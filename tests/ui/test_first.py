@@ -19,6 +19,7 @@ from ui import words
 from ui.figures.places import PLACES
 from ui.first_try import try_plan
 from ui.languages import LANGUAGES
+from ui.pages import first as first_page
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
 
