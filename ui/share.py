@@ -184,7 +184,8 @@ def symptom_words(scores: tuple[str, Mapping[str, Any]] | None) -> str:
     ]
     if not parts:
         return words.say("share.no_scores")
-    return words.say(f"share.{'before' if when == 'before' else 'after'}", scores=words.row_of(parts))
+    key = "share.before" if when == "before" else "share.after"
+    return words.say(key, scores=words.row_of(parts))
 
 
 def text_percent(height_px: float, chosen: int) -> int:

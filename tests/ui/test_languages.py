@@ -10,8 +10,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QLocale, Qt, QTranslator
+from PySide6.QtCore import QLocale, Qt, QTranslator
 from PySide6.QtGui import QPixmap
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
 import calibration
@@ -22,12 +23,23 @@ from tests.ui.test_window import OUTPUT, cut_in
 from tracker.plan.starter import starter_plan
 from ui import words
 from ui.app import Window
-from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, hush, language_of, speak
-from ui.session_flow import Phase
+from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.told_words import TOLD_WORDS
-from ui.translating import brought_up, compiled, faults, file_of, read, sources, write
+from ui.translating import (
+    brought_up,
+    compile_to,
+    compiled,
+    faults,
+    file_of,
+    read,
+    sources,
+    write,
+)
+from ui.voice import QtVoice
+from ui.voice_engine import Engine
 from ui.widgets.choices import OneOf
 from ui.widgets.field import TargetField
+from ui.widgets.paths import shown_path
 from ui.widgets.scale import Scale
 
 TRANSLATED = [code for code in CODES if code != SOURCE]
@@ -80,8 +92,6 @@ def test_an_unfinished_text_is_not_shown(tmp_path: Path) -> None:
     changed = {("turnpost", "ask.yes"): "Yes, please"}
     path = tmp_path / "a.ts"
     write(path, "de", brought_up(read(file_of("de")), changed))
-    from ui.translating import compile_to
-
     compile_to(path, path.with_suffix(".qm"))
     translator = QTranslator()
     translator.load(str(path.with_suffix(".qm")))
@@ -242,3 +252,93 @@ def test_nothing_is_cut_in_any_language(
         picture.save(str(folder / f"{language}-{percent}-{which}-{k:02d}-{slug}.png"))
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults
+
+
+# --- what a text says of others ---
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_a_text_that_names_a_button_names_it_as_it_is_called(code: str) -> None:
+    texts = read(file_of(code))
+    looked = 0
+    for (context, key), text in texts.items():
+        for quoted in re.findall(r"“(.+?)”", text.source):
+            called = {t.words for t in texts.values() if t.source == quoted}
+            assert any(words in text.words for words in called), (context, key, called)
+            looked += 1
+    assert looked >= 3
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_letters_of_keys_stay(code: str) -> None:
+    """Longer keys have names of their own on keyboards: space, and control in German."""
+    for (_, key), text in read(file_of(code)).items():
+        for pressed in re.findall(r"\((Esc|F\d+|[A-Z])\)|, key ([A-Z])$", text.source):
+            letter = "".join(pressed)
+            assert re.search(rf"\b{letter}\b", text.words), key
+
+
+def test_the_voice_asked_for_speaks_the_language(
+    make: Make, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened: list[tuple[str, ...]] = []
+    monkeypatch.setattr(Engine, "open", lambda _self, *given: opened.append(given))
+    for code in TRANSLATED:
+        make(language=code)
+        QtVoice(apart=False).prepare()
+    assert [language for _, language, _ in opened] == TRANSLATED
+
+
+# --- right to left ---
+
+
+def test_in_arabic_what_is_read_changes_sides_and_what_is_measured_does_not(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make(language="ar")
+    person = Person(window, fake)
+    person.settle()
+    mark, button = window.header.mark, window.header.buttons[-1]
+    assert mark.x() > button.x()
+    welcome = window.pages["welcome"]
+    assert welcome.layoutDirection() == Qt.LayoutDirection.RightToLeft
+    field = window.fields[1]
+    field.resize(600, 400)
+    right, left = field.centre_px((50.0, 0.0)), field.centre_px((-50.0, 0.0))
+    assert right.x() > left.x()
+    assert field._bow_angle(15.0) > 0
+    scale = Scale()
+    scale.resize(1000, 100)
+    scale.show()
+    QApplication.processEvents()
+    steps = scale._group
+    assert steps.button(0).x() > steps.button(10).x()
+    scale.choose(3)
+    for key, value in ((Qt.Key.Key_Left, 4), (Qt.Key.Key_Right, 3), (Qt.Key.Key_Up, 4)):
+        QTest.keyClick(scale, key)
+        assert scale.value == value
+    scale.close()
+
+
+def test_choices_stand_in_reading_order(make: Make) -> None:
+    for code, mirrored in (("de", False), ("ar", True)):
+        window = make(first=None, language=code)
+        buttons = window.pages["first"].looks.findChildren(OneOf)
+        (first, second) = buttons[0], buttons[1]
+        assert (first.x() > second.x()) == mirrored
+        window.close()
+
+
+@pytest.mark.parametrize(("code", "isolated"), [("de", False), ("ar", True)])
+def test_a_path_keeps_its_order_among_words(make: Make, code: str, isolated: bool) -> None:
+    make(language=code)
+    assert shown_path(Path("/a/b")).startswith("\u2066") == isolated
+
+
+def test_the_systems_language_is_spoken_where_none_is_chosen(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    for name, code in (("ar_MA", "ar"), ("de_AT", "de"), ("fi_FI", "en"), ("C", "en")):
+        monkeypatch.setattr(QLocale, "system", lambda name=name: QLocale(name))
+        assert language_of("") == code
+    assert language_of("es") == "es" and language_of("xx") == "en"

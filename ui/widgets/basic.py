@@ -45,6 +45,10 @@ class Words(QLabel):
         self.setSizePolicy(policy)
         if centred:
             self.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter)
+        elif self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            # By itself Qt puts a figure or a path on the left, as it has no Arabic letters.
+            flag = Qt.AlignmentFlag
+            self.setAlignment(flag.AlignRight | flag.AlignAbsolute | flag.AlignVCenter)
         if soft:
             self.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.set_percent(100)

@@ -69,9 +69,7 @@ class FlowRow(QLayout):
 
     def _place(self, rect: QRect, *, move: bool) -> int:
         parent = self.parentWidget()
-        mirrored = (
-            parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
-        )
+        mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
         x, y, high = rect.x(), rect.y(), 0
         for item in self._shown():
             size = item.sizeHint()
