@@ -16,7 +16,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
 import calibration
-from tests.ui.fakes import FakeWorld, Make
+from tests.ui.fakes import FakeWorld, Make, Voice
 from tests.ui.patient import Person
 from tests.ui.test_every_page import WALKS, pages
 from tests.ui.test_window import OUTPUT, cut_in
@@ -39,8 +39,10 @@ from ui.voice import QtVoice
 from ui.voice_engine import Engine
 from ui.widgets.choices import OneOf
 from ui.widgets.field import TargetField
+from ui.widgets.header import CameraMark
 from ui.widgets.paths import shown_path
 from ui.widgets.scale import Scale
+from ui.widgets.share_board import ShareBoard
 
 TRANSLATED = [code for code in CODES if code != SOURCE]
 
@@ -107,7 +109,7 @@ class Marked(QTranslator):
     def isEmpty(self) -> bool:
         return False
 
-    def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:
+    def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:  # noqa: ARG002
         return f"⟦{text}⟧" if context == words.CONTEXT else ""
 
 
@@ -145,8 +147,14 @@ def texts_of(window: Window) -> Iterator[str]:
         yield widget.toolTip()
         if isinstance(widget, QLabel | QAbstractButton):
             yield widget.text()
+        # What is drawn, not laid out.
         if isinstance(widget, TargetField):
             yield widget.hint
+        if isinstance(widget, CameraMark):
+            yield widget.text
+        if isinstance(widget, ShareBoard):
+            yield from (text for text, _ in widget.lines_of(widget.board))
+            yield from (widget.board.tempo, widget.board.asked, widget.board.symptoms)
     yield window.windowTitle()
 
 
@@ -156,15 +164,16 @@ def texts_of(window: Window) -> Iterator[str]:
 def test_every_text_that_is_seen_goes_through_translation(
     make: Make, fake: FakeWorld, which: str, tmp_path: Path
 ) -> None:
+    voice = fake.voice = Voice()
     window = make()
     looked, faults = 0, set()
     for name in pages(window, fake, which):
-        for text in texts_of(window):
+        for text in (*texts_of(window), *voice.texts):
             looked += bool(text)
             left = unmarked(text.replace(str(tmp_path), ""))
             if left and left not in _NO_WORDS and text not in _NO_WORDS:
                 faults.add(f"{name}: {text!r}")
-    assert looked > 100
+    assert looked > 100 and (which != "planned" or len(voice.texts) > 4)
     assert not faults
 
 
