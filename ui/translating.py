@@ -20,6 +20,7 @@ from xml.etree import ElementTree
 
 import PySide6
 
+from ui.desk import trade_words
 from ui.languages import CODES, FOLDER, SOURCE
 from ui.words import CONTEXT, WORDS
 
@@ -38,7 +39,8 @@ class Text:
 
 def sources() -> dict[Key, str]:
     """Every text that there is to translate, in English."""
-    return {(CONTEXT, key): str(text) for key, text in WORDS.items()}
+    own = {(CONTEXT, key): str(text) for key, text in WORDS.items()}
+    return own | {(trade_words.CONTEXT, key): text for key, text in trade_words.TRADE.items()}
 
 
 def file_of(code: str) -> Path:

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from functools import cache
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
@@ -19,6 +18,7 @@ from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
+from ui.sentences import Sentences
 from ui.share_words import SHARE_WORDS
 from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
@@ -370,23 +370,16 @@ def say_or(key: str, other: str, **values: object) -> str:
     return say(key, **values) if key in WORDS else say(other, **values)
 
 
-@cache
-def _told() -> tuple[tuple[str, re.Pattern[str]], ...]:
-    """Key and form of every sentence that may come from below."""
-    return tuple(
-        (key, re.compile(re.sub(r"\\{(\w+)\\}", r"(?P<\1>.+)", re.escape(str(text))), re.DOTALL))
-        for key, text in TOLD_WORDS.items()
-    )
+_TOLD = Sentences({key: str(text) for key, text in TOLD_WORDS.items()})
 
 
 def told(text: str) -> str:
     """A sentence that came in English, in the user's language; an unknown one as it came."""
-    for key, form in _told():
-        found = form.fullmatch(text)
-        if found:
-            parts = found.groupdict()
-            return say(key, **{k: int(v) if v.isdecimal() else v for k, v in parts.items()})
-    return text
+    found = _TOLD.find(text)
+    if found is None:
+        return text
+    key, fields = found
+    return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
 
 
 def row_of(parts: Iterable[str]) -> str:

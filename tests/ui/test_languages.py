@@ -23,6 +23,7 @@ from tests.ui.test_window import OUTPUT, cut_in
 from tracker.plan.starter import starter_plan
 from ui import words
 from ui.app import Window
+from ui.desk import trade_words
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.told_words import TOLD_WORDS
 from ui.translating import (
@@ -110,7 +111,7 @@ class Marked(QTranslator):
         return False
 
     def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:  # noqa: ARG002
-        return f"⟦{text}⟧" if context == words.CONTEXT else ""
+        return f"⟦{text}⟧" if context in (words.CONTEXT, trade_words.CONTEXT) else ""
 
 
 @pytest.fixture

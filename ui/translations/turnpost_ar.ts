@@ -2,6 +2,1404 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ar" sourcelanguage="en">
     <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>القيام عن الكرسي 30 ثانية</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % دونه</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>تحريك الرأس إلى أعلى وأسفل مع النظر</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>إدارة الرأس مع النظر</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>مقارنة بالجدول المنشور</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>ذراع الانحناء</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>دوران الكتفين إلى الخلف</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>مجال رؤية الكاميرا العمودي</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>تثبيت التقارب على طرف الإصبع</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>عدّه المريض</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>المسافة من طرف إلى طرف</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>البعد عن الراحة</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>الدوخة</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>الدوخة بعد المرة الأخيرة</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>التمارين التي بدأت</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>دوران العين لكل دوران للرأس (ليس كسبًا تشخيصيًا)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>العينان والرأس معًا على الإبهام الممدود المتحرك</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>العينان مغمضتان، مع الرمش</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>من العينين إلى الكاميرا</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>العينان المراقبتان</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>مصدر مجال الرؤية</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>خمس قومات</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>القيام خمس مرات</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>نقل الوزن أمامًا وخلفًا حول الكاحلين</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>انحناء من الكرسي لوضع شيء والتقاطه</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>دوران الكتفين إلى الأمام</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>معدل الصور</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>من مرة إلى التالية</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>مشي إلى الأمام والخلف</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>خطأ النظر في الإعداد</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>بعد النظر عن الهدف</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>النظارة</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>اضطر إلى الإمساك</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>رمي من يد إلى يد فوق مستوى العينين</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>هز الرأس وقوفًا على سطح لين</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>إمالة الرأس</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>دوران الرأس مقابل علامة على الجدار</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>الثبات كما طُلب</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>حركات رمشية أفقية بين هدفين</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>نقل الوزن جانبيًا على سطح لين</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>المدة</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>الضوء على الوجه، من الكامل</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>الغثيان</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>ما لوحظ إجمالًا</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>وقوف على ساق واحدة</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>وقوف هادئ في ركن</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>هدف متذكَّر</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>أسئلة السلامة</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>الحركات المفردة</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>القيام من الجلوس</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>تقارب بطيء بطرف الإصبع</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>تتبع بطيء لهدف</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>القومات في 30 ث</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>صعود ونزول مع الدرابزين</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>السند</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>التمايل، مساحة 95 %</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>التمايل، RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>التمايل، المدى</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>وقوف متتابع القدمين</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>مظهر الهدف</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>الرمية فوق العينين</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>الوقت</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>زمن المسار الواحد</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>تحمل خلفية صغيرة متحركة</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>دوران الجذع مع شخص يسلّم شيئًا من كل جهة</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>استدارة بين هدفين</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>عدم الثبات</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>حركات رمشية عمودية بين هدفين</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>اتجاه الدوران</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>بعد</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>أُجيب عن كلها بلا</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>المدى</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>المدى كبير جدًا</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>المدى صغير جدًا</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>كان المطلوب تمرينًا آخر</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>أُجيب بنعم: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>المطلوب</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>الخلف</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>قبل</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>ثنائية أو متعددة البؤر</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>نظارة ثنائية أو متعددة البؤر مع حركة الرأس إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>فقدان الوعي</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>غير واضح</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>كلتاهما</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>انقطعت (البرنامج أو الحاسوب)</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>ألم في الصدر</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>الذقن منخفض</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>واضح</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>قائمة الإجازة لم تُعلّم</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>تحقق الشرط: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>مؤكد</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>ركن وكرسي</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>محسوب ضمن</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>مظلم</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>يختلف بين التمارين</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>الدوخة بعد</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>الدوخة قبل</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>دوخة لا تشبه المعتاد</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>الدوخة، الصباح التالي</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>الدوخة، بقية اليوم</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>مزدوج</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>رؤية مزدوجة</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>أسفل</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>انتهت بسؤال سلامة</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>انتهت بقاعدة الأعراض</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>الخطأ</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>المتوقع</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>حركة العين لم تصل إلى الهدف</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>العينان خارج مدى الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>العينان خارج الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>العينان ليستا مع الرأس</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>العينان مفتوحتان</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>فُتحت العينان</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>العينان مغلقتان</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>العينان لا تشبهان الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>العينان لا تشبهان ما في الإعداد</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>الوجه مغطى أو تغير ضوؤه</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>سقوط منذ الجلسة الأخيرة</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>بعيد</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>أسرع من الإيقاع</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>القيم غير موثوقة في {bad} من آخر {all} مجموعات: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>اكتملت</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>سطح ثابت</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>الخمس الأولى</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>أمامًا وخلفًا</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>الأمام</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>معدل الصور منخفض جدًا</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>النظر خارج الهدف</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>النظر على الهدف</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side}، وأقل نحو الجهة الأخرى ({name})</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>بعد الرأس عن وسطه</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>تحرك الرأس أيضًا</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>هز الرأس</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>الرأس مُدار كثيرًا</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>أمسك بشيء</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>مساعد في المتناول</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>يسري على</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>هو بالكلمات فقط، ولم يقل المعالج ذلك بعد</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>نهايته غير مسجلة</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>لا تستطيع هذه النسخة عرض هدفه</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>يقفز</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>الخمس الأخيرة</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>اليسار</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>العين اليسرى فقط</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>تركه المريض</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>خرج من الصورة</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>خط النظر لم يُحدد</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>أطول جزء</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>معدل صور منخفض</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>من مقاطع</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>قيس جزءًا من الوقت فقط</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>قيس ببطاقة</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>قيس بورقة</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>كان القياس يبدأ من جديد</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>متحقق في آخر {needed} جلسات</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>الدقائق حتى الهدوء {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>قريب</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>ألم في الرقبة</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>لا صوت ولا قارئ</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>الصباح التالي</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>لا تمرينات</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>لا مقطع منه</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>لا يوم يُحسب بعد</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>لا وجه في الصورة</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>لم يُرَ وجه</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>لا إعداد للنظر</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>لا مساعد</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>لا صورة من الكاميرا</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>لا تمرين منذ {days} من الأيام</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>لا تمرين ذلك اليوم</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>لا سبب مسجلًا</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>لا درجة في البداية</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>لا إعداد</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>لم تُعدّ أي منها</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>لم يُسأل</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>غير معروف</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>لم يُسجل</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>لا يُرى</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>لم تهدأ</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>غير محدد</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>لم تُفتح بعد</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>لم يُطلب شيء</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>على نظرات محجوزة</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>السرعة القصوى</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>الصورة غير واضحة</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>صور ناقصة</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>دوران وضعي عند الانحناء أو النظر إلى أعلى أو الميل</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>سقوط محتمل</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>سقوط محتمل شوهد في {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>سقوط محتمل، وانتهت الجلسة به</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} من {asked} تمرينات خلال {days} من الأيام</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>السجل تالف</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>علامة إنذار: لا تمرين</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>بقية اليوم</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>اليمين</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>العين اليمنى فقط</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>ما قيل للمريض</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>الدرجة في البداية أعلى من أن تسمح بغير الجلوس</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>انتهت الجلسة قبله</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>الجلسة {number} من آخر {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>الإعداد غير صالح</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>النسبة المقيسة {value}، المطلوب {least} على الأقل</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>النسبة على الهدف {value}، المطلوب {least} على الأقل</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>الكتفان واليدان لا تظهر كلها</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>جانبًا</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>بقوة واحدة</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>جالسًا</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>أبطأ من الإيقاع</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>ثقل في الكلام</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>سطح لين</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>المصدر</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>التشتت</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>أُوقفت مبكرًا</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>أُوقفت لسوء الحال</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>جزء لم يُقس</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>فقدان مفاجئ للسمع</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>صداع شديد مفاجئ</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>السند لم يُؤكد</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>التمايل</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>درجة الأعراض فوق حد الخطة</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>لم يُجب عن درجة الأعراض</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>أعراض فوق حد الخطة أنهت الجلسة</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>أعراض فوق حد الخطة أنهت الجلسة ({score} من 10 في النهاية)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>لم تهدأ الأعراض في الوقت الذي تسمح به الخطة</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>لم تهدأ الأعراض ضمن وقت الخطة</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>لم يُقل إن الهدف واضح</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>قيل إن الهدف واضح</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>الإيقاع</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>انتهت الجلسة بـ {how}</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>وجده المعالج متحققًا في {day}</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>رمية منخفضة</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>مدة الثبات</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>الوقت كله</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>الوقت المقيس</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>الوقت حتى الهدوء</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>وخز في الذراع</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>مظلم جدًا</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>بعيد جدًا عن الكاميرا</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>صور قليلة جدًا</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>أُدخلت كتابةً</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>عجز عن الوقوف أو المشي</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>أعلى</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>القيمة المعتادة</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>تغير التقارب</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>السبب</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>تثبيت x1، أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>تثبيت x1، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>تثبيت x2، أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>تثبيت x2، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>نعم لـ: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>التمرينات في اليوم {count}</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} من {needed} جلسات</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>من {low} إلى {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: متحقق؛ {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: غير متحقق؛ {why}</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}؛ المطلوب: {bouts} في اليوم، في {days} من الأيام؛ المنجز {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}؛ لا خطة متاحة للمقارنة</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
+            <translation>{rate}، والأيام في الأسبوع {days}، خلال آخر {length} من الأيام ({measured} مقيسة، {reported} مُبلغ عنها فقط)</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} (عدد الجلسات {count}، تُعرض الأخيرة)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} نقرة/د</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} صورة/ث</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} ارتفعت من {first} إلى {last} من 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} و{count} غيرها</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (يفتح {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (يفتح {what}، تُمرن عليه من قبل)</translation>
+        </message>
+    </context>
+    <context>
         <name>turnpost</name>
         <message>
             <source>How did the target look while you moved?</source>
@@ -752,6 +2150,16 @@
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
             <translation>حُسب التمرين حتى {day}.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d MMM</translation>
         </message>
         <message>
             <source>{before} → {after}</source>

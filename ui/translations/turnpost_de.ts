@@ -2,6 +2,1404 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
     <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>30 Sekunden aufstehen</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % darunter</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>Aktives Nicken, der Blick folgt</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>Aktives Kopfdrehen, der Blick folgt</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>Gegen die veröffentlichte Tabelle</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>Arm beim Bücken</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>Schulterkreisen rückwärts</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>Senkrechtes Bildfeld der Kamera</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>Konvergenz auf einer Fingerspitze halten</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>Von der Person gezählt</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>Strecke von Ende zu Ende</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>Abstand von der Ruhe</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>Schwindel</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>Schwindel nach dem letzten Mal</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>Begonnene Übungen</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>Augendrehung je Kopfdrehung (kein diagnostischer Gain)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>Augen und Kopf zusammen auf dem vorgestreckten, bewegten Daumen</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>Augen geschlossen, mit Lidschlägen</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>Augen bis Kamera</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>Beobachtete Augen</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>Bildfeld bekannt durch</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>Fünfmal aufstehen</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>Fünfmal aufstehen</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>Gewichtsverlagerung vor und zurück über die Fußgelenke</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>Vorbeugen vom Stuhl, einen Gegenstand ablegen und holen</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>Schulterkreisen vorwärts</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>Bildrate</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>Von einer zur nächsten</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>Gehen vorwärts und rückwärts</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>Blickfehler bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>Abstand des Blicks vom Ziel</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>Brille</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>Musste sich festhalten</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>Werfen von Hand zu Hand über Augenhöhe</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>Kopfschütteln im Stand auf nachgiebigem Boden</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>Kopfneigen</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>Kopfdrehung gegen eine Marke an der Wand</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>Wie verlangt gehalten</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>Horizontale Sakkaden zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>Seitliche Gewichtsverlagerung auf nachgiebigem Boden</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>Dauer</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>Licht auf dem Gesicht, vom vollen</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>Übelkeit</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>Aufgefallen, insgesamt</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>Einbeinstand</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>Ruhiger Stand in einer Ecke</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>Erinnertes Ziel</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>Sicherheitsfragen</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>Einzelne Drehungen</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>Aufstehen vom Sitzen</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>Langsame Vergenz mit einer Fingerspitze</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>Langsame Folgebewegung</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>Aufstehen in 30 s</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>Stufe auf und ab am Geländer</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>Halt</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>Schwanken, 95-%-Fläche</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>Schwanken, RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>Schwanken, Spanne</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>Tandemstand</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>Aussehen des Ziels</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>Wurf über die Augen</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>Zeit für einen Weg</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>Toleranz gegen einen kleinen bewegten Hintergrund</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>Rumpfdrehen mit einer Person, die auf jeder Seite einen Gegenstand reicht</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>Drehen zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>Vertikale Sakkaden zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>Richtung des Kreisens</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>nachher</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>alle verneint</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>Ausschlag</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>Ausschlag zu groß</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>Ausschlag zu klein</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>eine andere Übung war vorgegeben</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>bejaht: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>vorgegeben</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>rückwärts</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>vorher</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>Bifokal oder Gleitsicht</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>Bifokal- oder Gleitsichtbrille beim Nicken</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>Bewusstseinsverlust</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>verschwommen</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>beide</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>abgebrochen (Programm oder Computer)</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>Brustschmerz</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>Kinn gesenkt</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>klar</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>Prüfliste zur Freigabe nicht abgehakt</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>Bedingung erfüllt: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>bestätigt</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>Ecke und Stuhl</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>gezählt innerhalb von</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>dunkel</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>ist je Übung verschieden</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>Schwindel nachher</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>Schwindel vorher</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>Schwindel anders als sonst</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>Schwindel, nächster Morgen</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>Schwindel, restlicher Tag</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>doppelt</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>Doppeltsehen</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>abwärts</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>durch eine Sicherheitsfrage beendet</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>durch die Beschwerderegel beendet</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>Fehler</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>erwartet</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>Augenbewegung endet vor dem Ziel</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>Augen außerhalb des Bereichs der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>Augen außerhalb der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>Augen nicht mit dem Kopf</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>Augen offen</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>Augen geöffnet</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>Augen zu</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>Augen anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>Augen anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>Gesicht verdeckt oder sein Licht verändert</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>Sturz seit der letzten Sitzung</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>fern</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>schneller als der Takt</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>Werte nicht verlässlich in {bad} der letzten {all} Durchgänge: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>beendet</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>fester Boden</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>erste fünf</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>vor und zurück</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>vorwärts</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>Bildrate zu niedrig</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>Blick nicht auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>Blick auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side}, zur anderen Seite weniger ({name})</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>Kopf weg von seiner Mitte</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>Kopf mitbewegt</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>Kopf zu weit gedreht</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>festgehalten</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>Hilfsperson in Reichweite</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>gilt für</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>sie steht nur in Worten da, und die Therapie hat es noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>das Ende ist nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>das Ziel kann diese Version nicht zeigen</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>springend</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>letzte fünf</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>nur das linke Auge</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>von der Person weggelassen</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>nicht im Bild</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>Blicklinie nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>längstes Stück</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>niedrige Bildrate</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>aus Filmen gemacht</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>nur einen Teil der Zeit gemessen</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>mit einer Karte gemessen</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>mit einem Blatt gemessen</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>das Messen startete gerade neu</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>in den letzten {needed} Sitzungen erfüllt</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>Minuten bis zur Beruhigung {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>nah</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>Nackenschmerz</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>weder Stimme noch Vorlesende</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>nächster Morgen</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>keine Übungszeiten</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>kein Film davon</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>noch kein Tag zu zählen</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>kein Gesicht im Bild</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>kein Gesicht gesehen</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>keine Einrichtung des Blicks</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>keine Hilfsperson</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>kein Bild von der Kamera</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>seit {days} Tagen nicht geübt</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>an dem Tag nicht geübt</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>kein Grund aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>kein Wert am Anfang</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>keine Einrichtung</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>keiner</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>es wurde keine gezählt</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>nicht gefragt</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>nicht beruhigt</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>nicht zu erkennen</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>noch nicht freigeschaltet</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>nichts war verlangt</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>an zurückgehaltenen Blicken</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>Spitzengeschwindigkeit</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>Bild unscharf</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>Bilder fehlen</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>lageabhängiger Drehschwindel beim Bücken, Hochschauen oder Neigen</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>möglicher Sturz</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>möglicher Sturz gesehen bei {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>möglicher Sturz, und die Sitzung endete damit</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} von {asked} Übungszeiten in {days} Tagen</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>Aufzeichnung beschädigt</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>Warnzeichen bejaht: nicht geübt</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>restlicher Tag</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>nur das rechte Auge</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>der Person gesagt</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>Wert am Anfang zu hoch für mehr als Üben im Sitzen</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>Sitzung endete vorher</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>Sitzung {number} der letzten {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>Einrichtung nicht verwendbar</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>gemessener Anteil {value}, verlangt mindestens {least}</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>Anteil auf dem Ziel {value}, verlangt mindestens {least}</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>Schultern und Hände nicht alle zu sehen</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>seitwärts</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>Einstärkenbrille</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>langsamer als der Takt</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>verwaschene Sprache</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>weicher Boden</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>Streuung</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>vorzeitig beendet</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>wegen Unwohlsein beendet</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>Abschnitt nicht gemessen</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>plötzlicher Hörverlust</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>plötzliche starke Kopfschmerzen</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>Halt nicht bestätigt</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>Schwanken</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>Beschwerdewert über der Grenze des Plans</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>Beschwerdewert nicht beantwortet</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>Beschwerden über der Grenze des Plans beendeten die Sitzung</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>Beschwerden über der Grenze des Plans beendeten die Sitzung (am Ende {score} von 10)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>Beschwerden beruhigten sich nicht in der Zeit, die der Plan erlaubt</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>Beschwerden nicht in der Zeit des Plans beruhigt</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>Ziel nicht als klar angegeben</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>Ziel nach Angabe klar</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>die Sitzung endete mit {how}</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>von der Therapie als erfüllt befunden am {day}</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>Wurf zu niedrig</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>gehaltene Zeit</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>Zeit insgesamt</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>gemessene Zeit</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>Zeit bis zur Beruhigung</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>Kribbeln im Arm</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>zu dunkel</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>zu weit von der Kamera</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>zu wenige Bilder</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>eingegeben</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>kann nicht stehen oder gehen</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>aufwärts</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>üblicher Wert</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>Änderung der Vergenz</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>Schwäche oder Taubheit von Gesicht, Arm oder Bein</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>warum</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>x1-Blickstabilisierung, Nicken</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>x1-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>x2-Blickstabilisierung, Nicken</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>x2-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>ja zu: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>{count} Übungszeiten am Tag</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} von {needed} Sitzungen</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: erfüllt; {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: nicht erfüllt; {why}</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}; vorgegeben: {bouts} am Tag an {days} Tagen; gemacht {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}; kein Plan zum Vergleichen vorhanden</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
+            <translation>{rate} an {days} Tagen in der Woche, in den letzten {length} Tagen ({measured} gemessen, {reported} nur berichtet)</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} ({count} Sitzungen, die letzte gezeigt)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} Schläge/min</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} Bilder/s</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} stieg von {first} auf {last} von 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} und {count} weitere</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (öffnet {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (öffnet {what}, schon geübt)</translation>
+        </message>
+    </context>
+    <context>
         <name>turnpost</name>
         <message>
             <source>How did the target look while you moved?</source>
@@ -752,6 +2150,16 @@
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
             <translation>Das Üben ist bis {day} gezählt.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d. MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d. MMM</translation>
         </message>
         <message>
             <source>{before} → {after}</source>

@@ -2,6 +2,1404 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
     <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>Levantarse de la silla 30 segundos</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % por debajo</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>Cabeza arriba y abajo con la mirada siguiendo</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>Giro de cabeza con la mirada siguiendo</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>frente a la tabla publicada</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>brazo al agacharse</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>Círculos de hombros hacia atrás</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>campo de visión vertical de la cámara</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>Mantener la convergencia en la punta del dedo</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>contado por el paciente</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>distancia de extremo a extremo</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>distancia desde el reposo</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>mareo</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>mareo después de la última vez</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>ejercicios empezados</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>giro del ojo por giro de cabeza (no es ganancia diagnóstica)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>Ojos y cabeza juntos en el pulgar extendido que se mueve</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>ojos cerrados, parpadeos incluidos</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>de los ojos a la cámara</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>ojos observados</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>campo de visión conocido por</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>cinco levantadas</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>Cinco veces de sentado a de pie</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>Cambio de peso adelante y atrás sobre los tobillos</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>Inclinarse desde la silla para dejar y recoger un objeto</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>Círculos de hombros hacia delante</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>frecuencia de imagen</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>de una a la siguiente</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>Marcha adelante y atrás</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>error de mirada en la preparación</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>distancia de la mirada al punto</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>gafas</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>tuvo que agarrarse</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>Lanzar de mano a mano por encima de los ojos</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>Giros de cabeza de pie sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>Inclinaciones de cabeza</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>giro de cabeza frente a una marca en la pared</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>mantenido como se pedía</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>Sacadas horizontales entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>Cambio de peso lateral sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>duración</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>luz en la cara, del total</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>náuseas</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>observado, en total</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>De pie sobre una pierna</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>De pie en calma en una esquina</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>Punto recordado</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>preguntas de seguridad</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>giros sueltos</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>De sentado a de pie</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>Vergencia lenta con la punta del dedo</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>Seguimiento lento de un punto</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>levantadas en 30 s</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>Subir y bajar un escalón con barandilla</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>apoyo</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>balanceo, área del 95 %</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>balanceo, RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>balanceo, margen</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>De pie en tándem</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>aspecto del punto</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>lanzamiento por encima de los ojos</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>tiempo</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>tiempo de un recorrido</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>Tolerancia a un pequeño fondo en movimiento</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>Giros del tronco con alguien que entrega un objeto a cada lado</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>Girar entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>inestabilidad</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>Sacadas verticales entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>sentido de los círculos</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>después</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>todas respondidas que no</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>amplitud</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>amplitud demasiado grande</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>amplitud demasiado pequeña</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>respondió sí: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>pedido</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>atrás</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>antes</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>bifocal o progresiva</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>gafas bifocales o progresivas al mover la cabeza arriba y abajo</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>pérdida de conciencia</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>borroso</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>los dos</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>interrumpida (programa u ordenador)</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>dolor en el pecho</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>barbilla baja</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>claro</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>lista de autorización sin marcar</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>condición cumplida: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>confirmado</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>esquina y silla</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>contado dentro de</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>oscuro</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>distinto según el ejercicio</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>mareo después</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>mareo antes</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>mareo distinto del habitual</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>mareo, mañana siguiente</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>mareo, resto del día</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>doble</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>visión doble</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>abajo</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>terminada por una pregunta de seguridad</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>terminada por la regla de síntomas</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>error</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>esperado</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>movimiento ocular que no llega al punto</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>ojos fuera del margen de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>ojos fuera de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>los ojos no van con la cabeza</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>ojos abiertos</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>ojos abiertos</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>ojos distintos de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>ojos distintos de los de la preparación</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>cara tapada, o su luz cambió</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>caída desde la última sesión</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>lejos</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>más rápido que el ritmo</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>valores no fiables en {bad} de las últimas {all} series: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>terminada</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>superficie firme</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>primeras cinco</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>adelante y atrás</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>adelante</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>frecuencia de imagen demasiado baja</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>mirada fuera del punto</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>mirada en el punto</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side}, menos hacia el otro lado ({name})</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>cabeza fuera de su centro</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>la cabeza se movió también</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>giros de cabeza</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>cabeza demasiado girada</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>se agarró</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>ayudante al alcance</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>vale para</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>está solo en palabras, y el terapeuta aún no lo ha dicho</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>su final no está registrado</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>esta versión no puede mostrar su punto</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>saltando</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>últimas cinco</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>izquierda</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>solo el ojo izquierdo</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>omitido por el paciente</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>fuera de la imagen</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>línea de mirada sin ajustar</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>tramo más largo</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>frecuencia de imagen baja</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>hecho a partir de vídeos</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>medido solo parte del tiempo</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>medido con una tarjeta</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>medido con una hoja</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>la medición empezaba de nuevo</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>cumplida en las últimas {needed} sesiones</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>minutos hasta calmarse {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>cerca</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>dolor de cuello</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>ni voz ni lector</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>mañana siguiente</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>ninguna práctica</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>sin vídeo de ello</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>todavía ningún día que contar</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>ninguna cara en la imagen</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>no se vio ninguna cara</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>sin preparación de la mirada</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>sin ayudante</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>sin imagen de la cámara</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>sin práctica desde hace {days} días</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>sin práctica ese día</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>sin motivo registrado</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>sin puntuación al empezar</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>sin preparación</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>no se contó ninguna</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>sin preguntar</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>no se sabe</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>no medido</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>sin registrar</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>no visto</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>sin calmarse</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>sin determinar</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>aún sin abrir</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>no se pedía nada</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>en miradas reservadas</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>velocidad máxima</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>imagen borrosa</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>faltan imágenes</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>giro posicional al agacharse, mirar arriba o inclinarse</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>posible caída</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>posible caída vista en {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>posible caída, y la sesión terminó con ella</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} de {asked} prácticas en {days} días</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>registro dañado</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>señal de alarma: sin práctica</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>repeticiones</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>resto del día</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>derecha</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>solo el ojo derecho</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>dicho al paciente</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>puntuación inicial demasiado alta para más que trabajo sentado</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>la sesión terminó antes</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>sesión {number} de las últimas {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>preparación inutilizable</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>parte medida {value}, pedido como mínimo {least}</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>parte en el punto {value}, pedido como mínimo {least}</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>hombros y manos no del todo visibles</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>hacia los lados</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>monofocal</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sentado</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>más lento que el ritmo</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>habla arrastrada</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>superficie blanda</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>fuente</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>dispersión</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>parada antes</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>parada por malestar</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>tramo sin medir</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>pérdida repentina de audición</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>dolor de cabeza intenso y repentino</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>apoyo sin confirmar</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>balanceo</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>puntuación de síntomas por encima del límite del plan</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>puntuación de síntomas sin responder</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>síntomas por encima del límite del plan terminaron la sesión</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>síntomas por encima del límite del plan terminaron la sesión ({score} de 10 al final)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>los síntomas no se calmaron en el tiempo que permite el plan</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>síntomas no calmados en el tiempo del plan</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>punto no descrito como claro</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>punto descrito como claro</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>ritmo</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>la sesión terminó con {how}</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>el terapeuta la dio por cumplida el {day}</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>lanzamiento demasiado bajo</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>tiempo mantenido</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>tiempo total</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>tiempo medido</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>tiempo hasta calmarse</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>demasiado oscuro</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>demasiado lejos de la cámara</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>demasiado pocas imágenes</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>escrito a mano</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>incapaz de estar de pie o caminar</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>arriba</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>valor habitual</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>cambio de vergencia</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>caminando</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>debilidad o entumecimiento de cara, brazo o pierna</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>por qué</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>estabilización x1, arriba y abajo</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>estabilización x1, a los lados</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>estabilización x2, arriba y abajo</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>estabilización x2, a los lados</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>sí a: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>{count} prácticas al día</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} de {needed} sesiones</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>de {low} a {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: cumplida; {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: no cumplida; {why}</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}; pedido: {bouts} al día, {days} días; hecho {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}; sin plan con que comparar</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
+            <translation>{rate}, {days} días a la semana, en los últimos {length} días ({measured} medidas, {reported} solo comunicadas)</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} ({count} sesiones, se muestra la última)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} golpes/min</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} imágenes/s</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} subió de {first} a {last} de 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} y {count} más</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (abre {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (abre {what}, ya practicado)</translation>
+        </message>
+    </context>
+    <context>
         <name>turnpost</name>
         <message>
             <source>How did the target look while you moved?</source>
@@ -752,6 +2150,16 @@
             <source>Practice is counted up to {day}.</source>
             <comment>desk.counted_to</comment>
             <translation>La práctica está contada hasta el {day}.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d MMM</translation>
         </message>
         <message>
             <source>{before} → {after}</source>

@@ -1,0 +1,163 @@
+"""What the records say of people and sessions, in English: the texts that are translated.
+
+Words stand in the tables of ``tracker.records`` and of the catalogue and are taken from
+there; sentences are listed as the records build them (``telling``, ``attention``,
+``plan.unlocking``, ``of_exercise``, ``of_session``), with fields for what differs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.records import terms
+from tracker.records.figure import ASPECTS
+from tracker.records.of_body import COUNTED
+from tracker.records.of_exercise import MOVEMENT
+from tracker.records.telling import exercise
+from tracker.records.trends import SPECS
+
+CONTEXT = "trade"
+
+_SENTENCES = (
+    # why to look at a person
+    "answered yes: {what}",
+    "ended by a safety question",
+    "possible fall, and the session ended with it",
+    "possible fall seen in {what}",
+    "symptoms did not settle in the time that the plan allows",
+    "symptoms above the plan's limit ended the session",
+    "symptoms above the plan's limit ended the session ({score} of 10 at the end)",
+    "{what} rose from {first} to {last} of 10",
+    "no practice for {days} days",
+    "gaze on target fell from {first} to {last} % ({name})",
+    "gaze on target fell from {first} to {last} % with the head to the {side} ({name})",
+    "gaze on target fell from {first} to {last} % with the head to the {side}, "
+    "less so to the other side ({name})",
+    "practised {done} of {asked} bouts in {days} days",
+    "figures can't be trusted in {bad} of the last {all} sets: {why}",
+    "condition met: {what}",
+    "{text} ({count} sessions, the last one shown)",
+    # practice
+    "no day to count yet",
+    "no bouts",
+    "{count} bouts a day",
+    "{rate} on {days} days a week in the last {length} days "
+    "({measured} measured, {reported} only reported)",
+    "{practice}; no plan at hand to compare with",
+    "{practice}; asked: {bouts} a day on {days} days; done {share} %",
+    # conditions of a plan
+    "{words} (opens {what})",
+    "{words} (opens {what}, practised already)",
+    "{opening}: met; {why}",
+    "{opening}: not met; {why}",
+    "{why} and {count} more",
+    "nothing was asked for",
+    "the therapist found it met on {day}",
+    "it is in words only, and the therapist has not said so yet",
+    "{count} of {needed} sessions",
+    "session {number} of the last {needed}: {why}",
+    "met in the last {needed} sessions",
+    "the session ended with {how}",
+    "rise of the score {value}, asked at most {most}",
+    "minutes to settle {value}, asked at most {most}",
+    "share on target {value}, asked at least {least}",
+    "share measured {value}, asked at least {least}",
+    "target not said to be clear",
+    # figures
+    "Repetitions",
+    "Single turns",
+    "Time",
+    "Held as asked",
+    "Time that was measured",
+    "Gaze on target",
+    "Gaze from target",
+    "Gaze error at set-up",
+    "Eye turn per head turn (no diagnostic gain)",
+    "Head away from its middle",
+    "Eyes closed, blinks included",
+    "Sway, RMS",
+    "Sway, range",
+    "Sway, 95 % area",
+    "Target looked",
+    "Support",
+    "Had to hold on",
+    "Counted by the patient",
+    "Dizziness",
+    "Dizziness after last time",
+    "Nausea",
+    "Unsteadiness",
+    "Noticed, in all",
+    "Throw above the eyes",
+    "Five stands",
+    "Stands in 30 s",
+    "Against the published table",
+    "Length",
+    "Exercises begun",
+    "Safety questions",
+    "Frame rate",
+    "Light on the face, of full",
+    "Eyes to camera",
+    "Head turn against a mark on the wall",
+    "Camera's vertical field of view",
+    "Field of view known by",
+    "Glasses",
+    "Eyes watched",
+    # their values, and why there is none
+    "yes",
+    "no",
+    "clear",
+    "blurred",
+    "jumping",
+    "double",
+    "not asked",
+    "not settled",
+    "not measured",
+    "not known",
+    "not recorded",
+    "no reason recorded",
+    "its end is not recorded",
+    "none was counted",
+    "no gaze set-up",
+    "too few frames",
+    "no face seen",
+    "differs between the exercises",
+    "all answered no",
+    "yes to: {what}",
+    "{low} to {high}",
+    "{value} of 10",
+    "{value} beats/min",
+    "{value} frames/s",
+    # how an exercise differs from its usual form
+    "standing",
+    "sitting",
+    "walking",
+    "eyes open",
+    "firm surface",
+    "soft surface",
+    "head shake",
+)
+
+
+def _texts() -> Iterator[str]:
+    for name, table in vars(terms).items():
+        if name.isupper() and isinstance(table, dict):
+            yield from table.values()
+    yield from (text for text in ASPECTS.values() if text)
+    yield from (spec.words for spec in SPECS.values())
+    yield from (name for name, _ in MOVEMENT.values())
+    for name, kinds in COUNTED.values():
+        yield name
+        yield from kinds.values()
+    yield from (exercise(key) for key in CATALOGUE)
+    yield from _SENTENCES
+
+
+def _all() -> dict[str, str]:
+    texts = list(dict.fromkeys(_texts()))
+    # "Amplitude" is found by "amplitude".
+    return {t: t for t in texts if t == t[:1].lower() + t[1:] or t[:1].lower() + t[1:] not in texts}
+
+
+#: Every text, by itself: the same English has one meaning here.
+TRADE: dict[str, str] = _all()
