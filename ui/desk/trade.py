@@ -25,7 +25,7 @@ P = ParamSpec("P")
 
 _KNOWN = Sentences(TRADE)
 _NUMBER = re.compile(r"-?\d+(\.\d+)?")
-_WITH_UNIT = re.compile(r"(-?\d+(?:\.\d+)?)(\D*)")
+_WITH_UNIT = re.compile(r"(-?\d+(?:\.\d+)?(?: to -?\d+(?:\.\d+)?)?)( ?[^\d\s]{1,4})")
 _MONTHS = {name: k for k, name in enumerate(telling._MONTHS, 1)}
 _DATED = re.compile(rf"(\d{{1,2}}) ({'|'.join(_MONTHS)})(?: (\d{{4}}))?(?:: (.+))?", re.DOTALL)
 
@@ -60,7 +60,7 @@ def _put(text: str, language: str, locale: str) -> str:
     if opened:
         return f"{_put(opened[1], language, locale)} ({_put(opened[2], language, locale)})"
     number = _WITH_UNIT.fullmatch(text)
-    if number and len(number[2]) <= 5:
+    if number:
         return f"{_put(number[1], language, locale)}{number[2]}"
     return text
 

@@ -349,6 +349,11 @@
             <translation>اتجاه الدوران</translation>
         </message>
         <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>بعد</translation>
@@ -397,6 +402,11 @@
             <source>before</source>
             <comment>before</comment>
             <translation>قبل</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>دون المتوسط ({bound} {limit} يُعد دونه)</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -609,6 +619,31 @@
             <translation>أسرع من الإيقاع</translation>
         </message>
         <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>أقل من</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>أقل من خمس قومات</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>أقل من عشر مرات</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>أقل من مرتين</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>أقل من حركتين</translation>
+        </message>
+        <message>
             <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
             <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
             <translation>القيم غير موثوقة في {bad} من آخر {all} مجموعات: {why}</translation>
@@ -642,6 +677,11 @@
             <source>frame rate too low</source>
             <comment>frame rate too low</comment>
             <translation>معدل الصور منخفض جدًا</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>لم يُقس النظر والهدف معًا قط</translation>
         </message>
         <message>
             <source>gaze off target</source>
@@ -704,6 +744,11 @@
             <translation>يسري على</translation>
         </message>
         <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>يُثبت مدة: لا شيء للعد</translation>
+        </message>
+        <message>
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>هو بالكلمات فقط، ولم يقل المعالج ذلك بعد</translation>
@@ -712,6 +757,11 @@
             <source>its end is not recorded</source>
             <comment>its end is not recorded</comment>
             <translation>نهايته غير مسجلة</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>كانت نهايتها خارج الصورة</translation>
         </message>
         <message>
             <source>its target can't be shown by this version</source>
@@ -749,9 +799,19 @@
             <translation>خرج من الصورة</translation>
         </message>
         <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>الضوء على الوجه {value} من 1</translation>
+        </message>
+        <message>
             <source>line of sight not fitted</source>
             <comment>line of sight not fitted</comment>
             <translation>خط النظر لم يُحدد</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>أطول من</translation>
         </message>
         <message>
             <source>longest stretch</source>
@@ -767,6 +827,11 @@
             <source>made from clips</source>
             <comment>made from clips</comment>
             <translation>من مقاطع</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>من مقاطع: الأوقات بين المجموعات هي أوقات الخطة، ولم يكن أحد هناك</translation>
         </message>
         <message>
             <source>measured only part of the time</source>
@@ -889,6 +954,21 @@
             <translation>لا إعداد</translation>
         </message>
         <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>لا إعداد لهذا الشخص: استُخدمت قيم عامة</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>لم تُعدّ أي رمية</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>لم تُعدّ أي حركة</translation>
+        </message>
+        <message>
             <source>none</source>
             <comment>none</comment>
             <translation>لا شيء</translation>
@@ -902,6 +982,16 @@
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>لم يُسأل</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>لم يعد كالمعتاد في الوقت الذي تسمح به الخطة</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>ليس دون المتوسط ({bound} {limit} يُعد دونه)</translation>
         </message>
         <message>
             <source>not fully upright</source>
@@ -944,9 +1034,19 @@
             <translation>لم تُفتح بعد</translation>
         </message>
         <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>لا يُراقب شيء في هذا التمرين</translation>
+        </message>
+        <message>
             <source>nothing was asked for</source>
             <comment>nothing was asked for</comment>
             <translation>لم يُطلب شيء</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>لم يُقس شيء</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -1194,9 +1294,94 @@
             <translation>الإيقاع</translation>
         </message>
         <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>لا تعدّ الكاميرا هذا التمرين في هذه النسخة</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>لا يمكن الحكم على العينين خلف نظارة ثنائية أو متعددة البؤر مع حركة الرأس إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>تبدو العينان مختلفتين عما في الإعداد: ضوء آخر أو نظارة أخرى</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>تجاوزت العينان ما عُلّم في الإعداد</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>يُقرأ النظر بدقة لا تكفي لمعرفة هل كان على الهدف</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>لم يُقس الرأس</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>لم تُقس الجفون</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>لم يُقس خط النظر</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>الحركة المطلوبة هي نفسها تمايل أو قيام</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>قيست نقطة العنق أقل من 5 ثوانٍ</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>مكان الهدف غير معروف</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
+        </message>
+        <message>
             <source>the session ended with {how}</source>
             <comment>the session ended with {how}</comment>
             <translation>انتهت الجلسة بـ {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>كان الإعداد أضعف من أن يكفي لخط النظر</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>يقول السجل إن المطلوب كان تمرينًا آخر</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>ينتهي الجدول قبل هذا العمر</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>مدة الاختبار 30 ثانية، وليست كذلك هذه المجموعة</translation>
         </message>
         <message>
             <source>the therapist found it met on {day}</source>
@@ -1249,6 +1434,21 @@
             <translation>صور قليلة جدًا</translation>
         </message>
         <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>عينات قليلة جدًا في الحركة</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>حركات قليلة جدًا قيست فيها العينان عند الطرفين</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>قيس القليل جدًا: قد تنقص قومة</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>أُدخلت كتابةً</translation>
@@ -1282,6 +1482,11 @@
             <source>weakness or numbness of face, arm or leg</source>
             <comment>weakness or numbness of face, arm or leg</comment>
             <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>ما يُعدّ منه لم يُقس قط</translation>
         </message>
         <message>
             <source>why</source>
@@ -1324,6 +1529,11 @@
             <translation>التمرينات في اليوم {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>أسطر تعذرت قراءتها: {count}</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} من {needed} جلسات</translation>
@@ -1344,6 +1554,11 @@
             <translation>{opening}: غير متحقق؛ {why}</translation>
         </message>
         <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}، و{count} فوق جرعة اليوم</translation>
+        </message>
+        <message>
             <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
             <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
             <translation>{practice}؛ المطلوب: {bouts} في اليوم، في {days} من الأيام؛ المنجز {share} %</translation>
@@ -1354,9 +1569,24 @@
             <translation>{practice}؛ لا خطة متاحة للمقارنة</translation>
         </message>
         <message>
-            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
-            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
-            <translation>{rate}، والأيام في الأسبوع {days}، خلال آخر {length} من الأيام ({measured} مقيسة، {reported} مُبلغ عنها فقط)</translation>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}، والأيام في الأسبوع {days}، خلال آخر {length} من الأيام ({measured} مقيسة، {reported} لم ترها الكاميرا)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % من الوقت</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % من الوقت بدت العينان مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % من الوقت تجاوزت العينان مدى الإعداد</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -1377,6 +1607,11 @@
             <source>{value} of 10</source>
             <comment>{value} of 10</comment>
             <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} صورة في الثانية</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>
@@ -2097,6 +2332,11 @@
             <translation>لا تغير يتجاوز ±{least}</translation>
         </message>
         <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}؛ كانت المطلوبة جرعة أخرى</translation>
+        </message>
+        <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ ارتفع</translation>
@@ -2537,9 +2777,9 @@
             <translation>التمرينات كل يوم. {text}</translation>
         </message>
         <message>
-            <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation>مربع لكل تمرين: ممتلئ = قيس، نصف = أُبلغ عنه فقط، فارغ = مطلوب ولم يُفعل</translation>
+            <translation>مربع لكل تمرين: ممتلئ = قيس، نصف = لم تره الكاميرا، فارغ = مطلوب ولم يُفعل</translation>
         </message>
         <message>
             <source>Then</source>

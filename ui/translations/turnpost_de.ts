@@ -349,6 +349,11 @@
             <translation>Richtung des Kreisens</translation>
         </message>
         <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>nachher</translation>
@@ -397,6 +402,11 @@
             <source>before</source>
             <comment>before</comment>
             <translation>vorher</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -609,6 +619,31 @@
             <translation>schneller als der Takt</translation>
         </message>
         <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>weniger als</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>weniger als fünfmal aufgestanden</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>weniger als zehn Wiederholungen</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>weniger als zwei Wiederholungen</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>weniger als zwei Drehungen</translation>
+        </message>
+        <message>
             <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
             <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
             <translation>Werte nicht verlässlich in {bad} der letzten {all} Durchgänge: {why}</translation>
@@ -642,6 +677,11 @@
             <source>frame rate too low</source>
             <comment>frame rate too low</comment>
             <translation>Bildrate zu niedrig</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>Blick und Ziel wurden nie zusammen gemessen</translation>
         </message>
         <message>
             <source>gaze off target</source>
@@ -704,6 +744,11 @@
             <translation>gilt für</translation>
         </message>
         <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>sie wird eine Zeit lang gehalten: es gibt nichts zu zählen</translation>
+        </message>
+        <message>
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>sie steht nur in Worten da, und die Therapie hat es noch nicht gesagt</translation>
@@ -712,6 +757,11 @@
             <source>its end is not recorded</source>
             <comment>its end is not recorded</comment>
             <translation>das Ende ist nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>ihr Ende lag außerhalb des Bildes</translation>
         </message>
         <message>
             <source>its target can't be shown by this version</source>
@@ -749,9 +799,19 @@
             <translation>nicht im Bild</translation>
         </message>
         <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>Licht auf dem Gesicht {value} von 1</translation>
+        </message>
+        <message>
             <source>line of sight not fitted</source>
             <comment>line of sight not fitted</comment>
             <translation>Blicklinie nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>länger als</translation>
         </message>
         <message>
             <source>longest stretch</source>
@@ -767,6 +827,11 @@
             <source>made from clips</source>
             <comment>made from clips</comment>
             <translation>aus Filmen gemacht</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>aus Filmen gemacht: die Zeiten zwischen den Durchgängen sind die des Plans, niemand war da</translation>
         </message>
         <message>
             <source>measured only part of the time</source>
@@ -889,6 +954,21 @@
             <translation>keine Einrichtung</translation>
         </message>
         <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>keine Einrichtung für diese Person: allgemeine Werte wurden verwendet</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>es wurde kein Wurf gezählt</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>es wurde keine Drehung gezählt</translation>
+        </message>
+        <message>
             <source>none</source>
             <comment>none</comment>
             <translation>keiner</translation>
@@ -902,6 +982,16 @@
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>nicht gefragt</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>nicht wie sonst innerhalb der Zeit, die der Plan erlaubt</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>nicht unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
         </message>
         <message>
             <source>not fully upright</source>
@@ -944,9 +1034,19 @@
             <translation>noch nicht freigeschaltet</translation>
         </message>
         <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>bei dieser Übung wird auf nichts geachtet</translation>
+        </message>
+        <message>
             <source>nothing was asked for</source>
             <comment>nothing was asked for</comment>
             <translation>nichts war verlangt</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>es wurde nichts gemessen</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -1194,9 +1294,94 @@
             <translation>Tempo</translation>
         </message>
         <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>die Kamera zählt diese Übung in dieser Version nicht</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>hinter Bifokal- oder Gleitsichtgläsern lassen sich die Augen beim Nicken nicht beurteilen</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>die Augen sehen anders aus als bei der Einrichtung: anderes Licht oder eine andere Brille</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>die Augen gingen weiter, als die Einrichtung gelehrt hat</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>der Blick ist zu grob gemessen, um zu sagen, ob er auf dem Ziel war</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>der Kopf wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>die Lider wurden nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>die Blicklinie wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>die verlangte Bewegung ist selbst ein Schwanken oder Aufstehen</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>der Halspunkt wurde weniger als 5 Sekunden gemessen</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>der Ort des Ziels ist nicht bekannt</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
+        </message>
+        <message>
             <source>the session ended with {how}</source>
             <comment>the session ended with {how}</comment>
             <translation>die Sitzung endete mit {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>die Einrichtung war für die Blicklinie zu schlecht</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>laut Ablauf war eine andere Übung vorgegeben</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>die Tabelle endet vor diesem Alter</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>der Test dauert 30 Sekunden, dieser Durchgang nicht</translation>
         </message>
         <message>
             <source>the therapist found it met on {day}</source>
@@ -1249,6 +1434,21 @@
             <translation>zu wenige Bilder</translation>
         </message>
         <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>zu wenige Messpunkte in einer Drehung</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>zu wenige Drehungen, in denen die Augen an beiden Enden gemessen wurden</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>eingegeben</translation>
@@ -1282,6 +1482,11 @@
             <source>weakness or numbness of face, arm or leg</source>
             <comment>weakness or numbness of face, arm or leg</comment>
             <translation>Schwäche oder Taubheit von Gesicht, Arm oder Bein</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>woran gezählt wird, wurde nie gemessen</translation>
         </message>
         <message>
             <source>why</source>
@@ -1324,6 +1529,11 @@
             <translation>{count} Übungszeiten am Tag</translation>
         </message>
         <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>nicht lesbare Zeilen: {count}</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} von {needed} Sitzungen</translation>
@@ -1344,6 +1554,11 @@
             <translation>{opening}: nicht erfüllt; {why}</translation>
         </message>
         <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}, und {count} über die Tagesdosis hinaus</translation>
+        </message>
+        <message>
             <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
             <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
             <translation>{practice}; vorgegeben: {bouts} am Tag an {days} Tagen; gemacht {share} %</translation>
@@ -1354,9 +1569,24 @@
             <translation>{practice}; kein Plan zum Vergleichen vorhanden</translation>
         </message>
         <message>
-            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
-            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
-            <translation>{rate} an {days} Tagen in der Woche, in den letzten {length} Tagen ({measured} gemessen, {reported} nur berichtet)</translation>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate} an {days} Tagen in der Woche, in den letzten {length} Tagen ({measured} gemessen, {reported} von der Kamera nicht gesehen)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % der Zeit</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % der Zeit sahen die Augen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % der Zeit waren die Augen außerhalb des Bereichs der Einrichtung</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -1377,6 +1607,11 @@
             <source>{value} of 10</source>
             <comment>{value} of 10</comment>
             <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} Bilder pro Sekunde</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>
@@ -2097,6 +2332,11 @@
             <translation>keine Änderung über ±{least}</translation>
         </message>
         <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}; eine andere Dosis war vorgegeben</translation>
+        </message>
+        <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ gestiegen</translation>
@@ -2537,9 +2777,9 @@
             <translation>Übungszeiten pro Tag. {text}</translation>
         </message>
         <message>
-            <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = nur berichtet, leer = vorgesehen, nicht gemacht</translation>
+            <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = von der Kamera nicht gesehen, leer = vorgesehen, nicht gemacht</translation>
         </message>
         <message>
             <source>Then</source>

@@ -349,6 +349,11 @@
             <translation>sentido de los círculos</translation>
         </message>
         <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>después</translation>
@@ -397,6 +402,11 @@
             <source>before</source>
             <comment>before</comment>
             <translation>antes</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>por debajo de la media ({bound} {limit} es por debajo)</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -609,6 +619,31 @@
             <translation>más rápido que el ritmo</translation>
         </message>
         <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>menos de</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>menos de cinco levantadas</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>menos de diez repeticiones</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>menos de dos repeticiones</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>menos de dos giros</translation>
+        </message>
+        <message>
             <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
             <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
             <translation>valores no fiables en {bad} de las últimas {all} series: {why}</translation>
@@ -642,6 +677,11 @@
             <source>frame rate too low</source>
             <comment>frame rate too low</comment>
             <translation>frecuencia de imagen demasiado baja</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>la mirada y el punto nunca se midieron juntos</translation>
         </message>
         <message>
             <source>gaze off target</source>
@@ -704,6 +744,11 @@
             <translation>vale para</translation>
         </message>
         <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>se mantiene un tiempo: no hay nada que contar</translation>
+        </message>
+        <message>
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>está solo en palabras, y el terapeuta aún no lo ha dicho</translation>
@@ -712,6 +757,11 @@
             <source>its end is not recorded</source>
             <comment>its end is not recorded</comment>
             <translation>su final no está registrado</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>su final estaba fuera de la imagen</translation>
         </message>
         <message>
             <source>its target can't be shown by this version</source>
@@ -749,9 +799,19 @@
             <translation>fuera de la imagen</translation>
         </message>
         <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>luz en la cara {value} de 1</translation>
+        </message>
+        <message>
             <source>line of sight not fitted</source>
             <comment>line of sight not fitted</comment>
             <translation>línea de mirada sin ajustar</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>más de</translation>
         </message>
         <message>
             <source>longest stretch</source>
@@ -767,6 +827,11 @@
             <source>made from clips</source>
             <comment>made from clips</comment>
             <translation>hecho a partir de vídeos</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>hecho a partir de vídeos: los tiempos entre series son los del plan, no había nadie</translation>
         </message>
         <message>
             <source>measured only part of the time</source>
@@ -889,6 +954,21 @@
             <translation>sin preparación</translation>
         </message>
         <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>sin preparación para esta persona: se usaron valores generales</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>no se contó ningún lanzamiento</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>no se contó ningún giro</translation>
+        </message>
+        <message>
             <source>none</source>
             <comment>none</comment>
             <translation>ninguno</translation>
@@ -902,6 +982,16 @@
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>sin preguntar</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>sin volver a lo habitual en el tiempo que permite el plan</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>no por debajo de la media ({bound} {limit} es por debajo)</translation>
         </message>
         <message>
             <source>not fully upright</source>
@@ -944,9 +1034,19 @@
             <translation>aún sin abrir</translation>
         </message>
         <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>en este ejercicio no se vigila nada</translation>
+        </message>
+        <message>
             <source>nothing was asked for</source>
             <comment>nothing was asked for</comment>
             <translation>no se pedía nada</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>no se midió nada</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -1194,9 +1294,94 @@
             <translation>ritmo</translation>
         </message>
         <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>la cámara no cuenta este ejercicio en esta versión</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>tras gafas bifocales o progresivas no se pueden juzgar los ojos al mover la cabeza arriba y abajo</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>los ojos se ven distintos de los de la preparación: otra luz, u otras gafas</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>los ojos fueron más allá de lo enseñado en la preparación</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>la mirada se lee con demasiada imprecisión para decir si estaba en el punto</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>la cabeza no se midió</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>los párpados no se midieron</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>la línea de mirada no se midió</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>el movimiento pedido es en sí un balanceo o una levantada</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>el punto del cuello se midió menos de 5 segundos</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>no se conoce el lugar del punto</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>el plan no da grupo de edad o sexo para la tabla</translation>
+        </message>
+        <message>
             <source>the session ended with {how}</source>
             <comment>the session ended with {how}</comment>
             <translation>la sesión terminó con {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>la preparación fue demasiado pobre para la línea de mirada</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>el registro dice que se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>la tabla termina antes de esta edad</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>la prueba dura 30 segundos, esta serie no</translation>
         </message>
         <message>
             <source>the therapist found it met on {day}</source>
@@ -1249,6 +1434,21 @@
             <translation>demasiado pocas imágenes</translation>
         </message>
         <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>demasiado pocas muestras en un giro</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>demasiado pocos giros con los ojos medidos en los dos extremos</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>se midió demasiado poco: puede faltar una levantada</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>escrito a mano</translation>
@@ -1282,6 +1482,11 @@
             <source>weakness or numbness of face, arm or leg</source>
             <comment>weakness or numbness of face, arm or leg</comment>
             <translation>debilidad o entumecimiento de cara, brazo o pierna</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>aquello de lo que se cuenta nunca se midió</translation>
         </message>
         <message>
             <source>why</source>
@@ -1324,6 +1529,11 @@
             <translation>{count} prácticas al día</translation>
         </message>
         <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>líneas que no se pudieron leer: {count}</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} de {needed} sesiones</translation>
@@ -1344,6 +1554,11 @@
             <translation>{opening}: no cumplida; {why}</translation>
         </message>
         <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}, y {count} más allá de la dosis del día</translation>
+        </message>
+        <message>
             <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
             <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
             <translation>{practice}; pedido: {bouts} al día, {days} días; hecho {share} %</translation>
@@ -1354,9 +1569,24 @@
             <translation>{practice}; sin plan con que comparar</translation>
         </message>
         <message>
-            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</source>
-            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} only reported)</comment>
-            <translation>{rate}, {days} días a la semana, en los últimos {length} días ({measured} medidas, {reported} solo comunicadas)</translation>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}, {days} días a la semana, en los últimos {length} días ({measured} medidas, {reported} no vistas por la cámara)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % del tiempo</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % del tiempo los ojos se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % del tiempo los ojos salieron del margen de la preparación</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -1377,6 +1607,11 @@
             <source>{value} of 10</source>
             <comment>{value} of 10</comment>
             <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} imágenes por segundo</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>
@@ -2097,6 +2332,11 @@
             <translation>sin cambio mayor de ±{least}</translation>
         </message>
         <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}; se pedía otra dosis</translation>
+        </message>
+        <message>
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ subió</translation>
@@ -2537,9 +2777,9 @@
             <translation>Prácticas por día. {text}</translation>
         </message>
         <message>
-            <source>a box a bout: full = measured, half = only reported, empty = asked, not done</source>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
             <comment>desk.strip.key</comment>
-            <translation>una casilla por práctica: llena = medida, media = solo comunicada, vacía = pedida, no hecha</translation>
+            <translation>una casilla por práctica: llena = medida, media = no vista por la cámara, vacía = pedida, no hecha</translation>
         </message>
         <message>
             <source>Then</source>
