@@ -30,25 +30,21 @@ _OWN = (
 
 
 @pytest.fixture
-def spoken() -> Iterator[Any]:
+def spoken(qapp: QApplication) -> Iterator[Any]:
     """Speak a language in a test; what was spoken before comes back."""
-    app = QApplication.instance()
-    assert isinstance(app, QApplication)
     locale = QLocale()
-    yield lambda code: speak(app, code)
-    hush(app)
+    yield lambda code: speak(qapp, code)
+    hush(qapp)
     QLocale.setDefault(locale)
-    app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+    qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
 
 
 @pytest.fixture
-def marked() -> Iterator[None]:
-    app = QApplication.instance()
-    assert app is not None
+def marked(qapp: QApplication) -> Iterator[None]:
     translator = Marked()
-    app.installTranslator(translator)
+    qapp.installTranslator(translator)
     yield
-    app.removeTranslator(translator)
+    qapp.removeTranslator(translator)
 
 
 def shown_texts(window: QWidget) -> Iterator[str]:
