@@ -13,6 +13,7 @@ from collections.abc import Iterable
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.desk_words import DESK_WORDS
+from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
@@ -20,6 +21,7 @@ from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.sentences import Sentences
 from ui.share_words import SHARE_WORDS
+from ui.sheet_words import SHEET_WORDS
 from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
@@ -345,6 +347,8 @@ WORDS: dict[str, object] = {
     **TOOLS_WORDS,
     **DESK_WORDS,
     **TOLD_WORDS,
+    **EDITOR_WORDS,
+    **SHEET_WORDS,
 }
 
 
