@@ -7,7 +7,7 @@ what the desk shows goes through here.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import date
 from functools import lru_cache
 from typing import ParamSpec
@@ -34,6 +34,11 @@ def shown(text: str) -> str:
     """A text of the records in the user's language; parts that are not known stay."""
     language = words.say("voice.language")
     return text if language == SOURCE or not text else _put(text, language, QLocale().name())
+
+
+def all_of(texts: Iterable[str]) -> str:
+    """Several texts of the records, one after the other."""
+    return "; ".join(shown(text) for text in texts)
 
 
 @lru_cache(8192)

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
 from tracker.records import terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
@@ -199,6 +200,9 @@ def _texts() -> Iterator[str]:
         yield name
         yield from kinds.values()
     yield from (exercise(key) for key in CATALOGUE)
+    yield from (known.therapist for known in CATALOGUE.values())
+    yield from CAUTIONS.values()
+    yield from NOT_MEASURED.values()
     yield from _SENTENCES
 
 

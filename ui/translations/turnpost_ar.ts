@@ -9,6 +9,11 @@
             <translation>القيام عن الكرسي 30 ثانية</translation>
         </message>
         <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>القيام 30 ثانية: كرسي 43 سم، الذراعان متقاطعتان، بقدر ما هو آمن</translation>
+        </message>
+        <message>
             <source>95 % below</source>
             <comment>95 % below</comment>
             <translation>95 % دونه</translation>
@@ -19,9 +24,19 @@
             <translation>تحريك الرأس إلى أعلى وأسفل مع النظر</translation>
         </message>
         <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>تحريك الرأس إلى أعلى وأسفل مع النظر (تعويد)</translation>
+        </message>
+        <message>
             <source>Active head yaw with the gaze following</source>
             <comment>Active head yaw with the gaze following</comment>
             <translation>إدارة الرأس مع النظر</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>إدارة الرأس مع النظر (تعويد)</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -39,6 +54,11 @@
             <translation>دوران الكتفين إلى الخلف</translation>
         </message>
         <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>دوران الكتفين إلى الخلف، ببطء</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>مجال رؤية الكاميرا العمودي</translation>
@@ -47,6 +67,11 @@
             <source>Convergence hold on a fingertip</source>
             <comment>Convergence hold on a fingertip</comment>
             <translation>تثبيت التقارب على طرف الإصبع</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>تثبيت التقارب على طرف الإصبع، أقرب ما يبقى واحدًا</translation>
         </message>
         <message>
             <source>Counted by the patient</source>
@@ -119,9 +144,19 @@
             <translation>القيام خمس مرات</translation>
         </message>
         <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>القيام خمس مرات: كرسي 43 سم، الذراعان متقاطعتان، بأسرع ما هو آمن</translation>
+        </message>
+        <message>
             <source>Fore-aft weight shift about the ankles</source>
             <comment>Fore-aft weight shift about the ankles</comment>
             <translation>نقل الوزن أمامًا وخلفًا حول الكاحلين</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>نقل الوزن أمامًا وخلفًا حول الكاحلين، والنظر مستوٍ</translation>
         </message>
         <message>
             <source>Forward bends from a chair to put down and fetch an object</source>
@@ -129,9 +164,19 @@
             <translation>انحناء من الكرسي لوضع شيء والتقاطه</translation>
         </message>
         <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>انحناء من الكرسي لوضع شيء والتقاطه (كلاهما = 1)</translation>
+        </message>
+        <message>
             <source>Forward shoulder circles</source>
             <comment>Forward shoulder circles</comment>
             <translation>دوران الكتفين إلى الأمام</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>دوران الكتفين إلى الأمام، ببطء</translation>
         </message>
         <message>
             <source>Frame rate</source>
@@ -147,6 +192,11 @@
             <source>Gait forward and backward</source>
             <comment>Gait forward and backward</comment>
             <translation>مشي إلى الأمام والخلف</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>مشي إلى الأمام والخلف، عشر خطوات في كل اتجاه (= 1)</translation>
         </message>
         <message>
             <source>Gaze error at set-up</source>
@@ -174,6 +224,11 @@
             <translation>رمي من يد إلى يد فوق مستوى العينين</translation>
         </message>
         <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>رمي من يد إلى يد فوق مستوى العينين، تتبعه العينان والرأس</translation>
+        </message>
+        <message>
             <source>Head shaking in stance on a compliant surface</source>
             <comment>Head shaking in stance on a compliant surface</comment>
             <translation>هز الرأس وقوفًا على سطح لين</translation>
@@ -182,6 +237,11 @@
             <source>Head tilts</source>
             <comment>Head tilts</comment>
             <translation>إمالة الرأس</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>إمالة الرأس، الأذن نحو الكتف، يمينًا ويسارًا</translation>
         </message>
         <message>
             <source>Head turn against a mark on the wall</source>
@@ -197,6 +257,11 @@
             <source>Horizontal saccades between two targets</source>
             <comment>Horizontal saccades between two targets</comment>
             <translation>حركات رمشية أفقية بين هدفين</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>حركات رمشية أفقية بين هدفين، والرأس ثابت</translation>
         </message>
         <message>
             <source>Lateral weight shift on a compliant surface</source>
@@ -229,14 +294,29 @@
             <translation>وقوف على ساق واحدة</translation>
         </message>
         <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>وقوف على ساق واحدة، كل ساق بالتناوب</translation>
+        </message>
+        <message>
             <source>Quiet stance in a corner</source>
             <comment>Quiet stance in a corner</comment>
             <translation>وقوف هادئ في ركن</translation>
         </message>
         <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>وقوف هادئ في ركن، والنظر مستوٍ إلى علامة على الجدار (العينان مفتوحتان أو مغمضتان)</translation>
+        </message>
+        <message>
             <source>Remembered target</source>
             <comment>Remembered target</comment>
             <translation>هدف متذكَّر</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>هدف متذكَّر: العينان مغمضتان، والرأس يدور، وتبقى العينان حيث كان الهدف</translation>
         </message>
         <message>
             <source>Safety questions</source>
@@ -254,14 +334,29 @@
             <translation>القيام من الجلوس</translation>
         </message>
         <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>القيام من الجلوس، والاستناد بالذراعين مسموح</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>تقارب بطيء بطرف الإصبع</translation>
         </message>
         <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>تقارب بطيء بطرف الإصبع، من طول الذراع إلى 30 سم، والرأس ثابت</translation>
+        </message>
+        <message>
             <source>Smooth pursuit of a slow target</source>
             <comment>Smooth pursuit of a slow target</comment>
             <translation>تتبع بطيء لهدف</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>تتبع بطيء لهدف، والرأس ثابت</translation>
         </message>
         <message>
             <source>Stands in 30 s</source>
@@ -272,6 +367,11 @@
             <source>Step up and down with the rail</source>
             <comment>Step up and down with the rail</comment>
             <translation>صعود ونزول مع الدرابزين</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>صعود ونزول مع الدرابزين (= 1)</translation>
         </message>
         <message>
             <source>Support</source>
@@ -299,6 +399,11 @@
             <translation>وقوف متتابع القدمين</translation>
         </message>
         <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>وقوف متتابع القدمين، الكعب أمام الأصابع</translation>
+        </message>
+        <message>
             <source>Target looked</source>
             <comment>Target looked</comment>
             <translation>مظهر الهدف</translation>
@@ -324,6 +429,11 @@
             <translation>تحمل خلفية صغيرة متحركة</translation>
         </message>
         <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>تحمل خلفية صغيرة بطيئة الحركة (تعويد بصري حركي)</translation>
+        </message>
+        <message>
             <source>Trunk turns with a partner who hands over an object on either side</source>
             <comment>Trunk turns with a partner who hands over an object on either side</comment>
             <translation>دوران الجذع مع شخص يسلّم شيئًا من كل جهة</translation>
@@ -332,6 +442,11 @@
             <source>Turning between two targets</source>
             <comment>Turning between two targets</comment>
             <translation>استدارة بين هدفين</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>استدارة بين هدفين: العينان أولًا ثم الرأس</translation>
         </message>
         <message>
             <source>Unsteadiness</source>
@@ -344,6 +459,11 @@
             <translation>حركات رمشية عمودية بين هدفين</translation>
         </message>
         <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>حركات رمشية عمودية بين هدفين، والرأس ثابت</translation>
+        </message>
+        <message>
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>اتجاه الدوران</translation>
@@ -352,6 +472,16 @@
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
             <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
             <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>دوران قصير عند الانحناء أو الميل ينهيه: الإمساك والجلوس؛ تقرأ عنه أولًا</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>هدف ممسوك باليد</translation>
         </message>
         <message>
             <source>after</source>
@@ -409,6 +539,11 @@
             <translation>دون المتوسط ({bound} {limit} يُعد دونه)</translation>
         </message>
         <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>الانحناء عند الورك</translation>
+        </message>
+        <message>
             <source>bi- or varifocal</source>
             <comment>bi- or varifocal</comment>
             <translation>ثنائية أو متعددة البؤر</translation>
@@ -439,6 +574,16 @@
             <translation>انقطعت (البرنامج أو الحاسوب)</translation>
         </message>
         <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>حركات لحاق ضمن التتبع</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>الكرسي إلى الجدار، بلا عجلات</translation>
+        </message>
+        <message>
             <source>chest pain</source>
             <comment>chest pain</comment>
             <translation>ألم في الصدر</translation>
@@ -452,6 +597,11 @@
             <source>clear</source>
             <comment>clear</comment>
             <translation>واضح</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>أرض خالية مضاءة؛ المساعد إلى الجانب، وخلفه عند المشي إلى الوراء</translation>
         </message>
         <message>
             <source>clearance checklist not ticked</source>
@@ -472,6 +622,11 @@
             <source>corner and chair</source>
             <comment>corner and chair</comment>
             <translation>ركن وكرسي</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>ركن خلفه، وكرسي ثابت أمامه أو مساعد؛ حذاء مسطح مغلق أو حافيًا</translation>
         </message>
         <message>
             <source>counted within</source>
@@ -519,6 +674,11 @@
             <translation>مزدوج</translation>
         </message>
         <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>صورة مزدوجة (يُسأل عنها)</translation>
+        </message>
+        <message>
             <source>double vision</source>
             <comment>double vision</comment>
             <translation>رؤية مزدوجة</translation>
@@ -552,6 +712,11 @@
             <source>eye movement short of the target</source>
             <comment>eye movement short of the target</comment>
             <translation>حركة العين لم تصل إلى الهدف</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>حركات عين تتوقف قبل الهدف</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -654,6 +819,11 @@
             <translation>اكتملت</translation>
         </message>
         <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>كرسي ثابت بلا عجلات؛ القدمان على الأرض، ولا وصول أبعد من الركبتين في البداية</translation>
+        </message>
+        <message>
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>سطح ثابت</translation>
@@ -709,6 +879,16 @@
             <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side}، وأقل نحو الجهة الأخرى ({name})</translation>
         </message>
         <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>النظر عند الانحناء</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>اليد على الدرابزين، والمساعد درجة أدنى، مع حذاء، والعينان مفتوحتان</translation>
+        </message>
+        <message>
             <source>head away from its middle</source>
             <comment>head away from its middle</comment>
             <translation>بعد الرأس عن وسطه</translation>
@@ -734,14 +914,39 @@
             <translation>أمسك بشيء</translation>
         </message>
         <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>مساعد في متناول الذراع؛ وسادة متماسكة لا تنزلق</translation>
+        </message>
+        <message>
             <source>helper within reach</source>
             <comment>helper within reach</comment>
             <translation>مساعد في المتناول</translation>
         </message>
         <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>الإمساك بالجدار أو الكرسي (يُسأل عنه)</translation>
+        </message>
+        <message>
             <source>holds for</source>
             <comment>holds for</comment>
             <translation>يسري على</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>مدى حركة العينين إلى أعلى وأسفل (تقريبًا فقط)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>كم تلتف العينان إلى الداخل</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>مدى ارتفاع الكتفين حقًا (نقاطهما تتبع نحو النصف)</translation>
         </message>
         <message>
             <source>it is held for a time: there is nothing to count</source>
@@ -879,6 +1084,11 @@
             <translation>لا صوت ولا قارئ</translation>
         </message>
         <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>أبدًا مع صرع حساس للضوء أو شقيقة تثيرها الأنماط؛ ليس أكثر من ثلاث ومضات في أي ثانية</translation>
+        </message>
+        <message>
             <source>next morning</source>
             <comment>next morning</comment>
             <translation>الصباح التالي</translation>
@@ -897,6 +1107,11 @@
             <source>no clip of it</source>
             <comment>no clip of it</comment>
             <translation>لا مقطع منه</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>لا تنبيه عند انفتاح العينين المغمضتين؛ يذكر الملخص نسبة وقت الإغماض</translation>
         </message>
         <message>
             <source>no day to count yet</source>
@@ -922,6 +1137,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>لا مساعد</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>لا ألم في الكتف أو الرقبة؛ حركة صغيرة في البداية</translation>
         </message>
         <message>
             <source>no picture from the camera</source>
@@ -1034,6 +1254,11 @@
             <translation>لم تُفتح بعد</translation>
         </message>
         <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>لا يُقاس شيء: يقوده الصوت والوقت، ويعدّ المريض بنفسه</translation>
+        </message>
+        <message>
             <source>nothing is watched for in this exercise</source>
             <comment>nothing is watched for in this exercise</comment>
             <translation>لا يُراقب شيء في هذا التمرين</translation>
@@ -1054,9 +1279,19 @@
             <translation>على نظرات محجوزة</translation>
         </message>
         <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>الشخص الآخر قريب وثابت؛ تسليم باليد، لا رمي</translation>
+        </message>
+        <message>
             <source>peak speed</source>
             <comment>peak speed</comment>
             <translation>السرعة القصوى</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>السرعة القصوى لقفزة العين (فوق معدل صور الكاميرا)</translation>
         </message>
         <message>
             <source>picture blurred</source>
@@ -1139,6 +1374,11 @@
             <translation>الدرجة في البداية أعلى من أن تسمح بغير الجلوس</translation>
         </message>
         <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>جلوسًا حتى يُتقن؛ شيء لين؛ ما يسقط يبقى على الأرض</translation>
+        </message>
+        <message>
             <source>session ended before it</source>
             <comment>session ended before it</comment>
             <translation>انتهت الجلسة قبله</translation>
@@ -1184,6 +1424,11 @@
             <translation>جالسًا</translation>
         </message>
         <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>الإبطاء إذا صار الهدف غير واضح أو قفز</translation>
+        </message>
+        <message>
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>أبطأ من الإيقاع</translation>
@@ -1199,6 +1444,11 @@
             <translation>سطح لين</translation>
         </message>
         <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>بعض التمايل طبيعي؛ اليدان إلى الجدار أو الكرسي حالما يلزم</translation>
+        </message>
+        <message>
             <source>source</source>
             <comment>source</comment>
             <translation>المصدر</translation>
@@ -1212,6 +1462,21 @@
             <source>standing</source>
             <comment>standing</comment>
             <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>البقاء ضمن حد الرقبة؛ التوقف عند ألم الرقبة أو وخز الذراع</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>التوقف إذا تجاوزت الدوخة الدرجة المتفق عليها أو لم تهدأ</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>التوقف حيث تزدوج الصورة، ثم إبعاد الإصبع</translation>
         </message>
         <message>
             <source>stopped early</source>
@@ -1294,9 +1559,24 @@
             <translation>الإيقاع</translation>
         </message>
         <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>الخلفية نفسها: هذه النسخة لا ترسم خلفية؛ استخدم ما اتفقتما عليه</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>لا تعدّه الكاميرا في هذه النسخة؛ يُقاد ويُحسب وقته</translation>
+        </message>
+        <message>
             <source>the camera does not count this exercise in this version</source>
             <comment>the camera does not count this exercise in this version</comment>
             <translation>لا تعدّ الكاميرا هذا التمرين في هذه النسخة</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>ارتفاع الكرسي: يسري الجدول على 43 سم وذراعين متقاطعتين فقط</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -1314,9 +1594,24 @@
             <translation>تجاوزت العينان ما عُلّم في الإعداد</translation>
         </message>
         <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>القدمان والوقفة</translation>
+        </message>
+        <message>
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>يُقرأ النظر بدقة لا تكفي لمعرفة هل كان على الهدف</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>اليد وبعدها وجهتها</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>اليدان</translation>
         </message>
         <message>
             <source>the head was not measured</source>
@@ -1342,6 +1637,11 @@
             <source>the neck point was measured for less than 5 seconds</source>
             <comment>the neck point was measured for less than 5 seconds</comment>
             <translation>قيست نقطة العنق أقل من 5 ثوانٍ</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>الشيء نفسه: يُحكم على ارتفاع الرمية من المعصمين</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1387,6 +1687,11 @@
             <source>the therapist found it met on {day}</source>
             <comment>the therapist found it met on {day}</comment>
             <translation>وجده المعالج متحققًا في {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>اتجاه الدوران، حيث لا يدل عليه العرض بين الكتفين</translation>
         </message>
         <message>
             <source>throw too low</source>
@@ -1489,6 +1794,31 @@
             <translation>ما يُعدّ منه لم يُقس قط</translation>
         </message>
         <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>إلى أين تتجه العينان خلف الجفون المغلقة (يُسأل عند فتحهما)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>هل تبعت العينان والرأس الشيء</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>هل سبقت العينان الرأس</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>هل كان الهدف واضحًا (يُسأل بعد المجموعة)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء</translation>
+        </message>
+        <message>
             <source>why</source>
             <comment>why</comment>
             <translation>السبب</translation>
@@ -1499,9 +1829,19 @@
             <translation>تثبيت x1، أعلى وأسفل</translation>
         </message>
         <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>تثبيت x1، أعلى وأسفل: يتحرك الرأس، وتبقى العينان على هدف ثابت</translation>
+        </message>
+        <message>
             <source>x1 viewing, yaw</source>
             <comment>x1 viewing, yaw</comment>
             <translation>تثبيت x1، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>تثبيت x1، يمين ويسار: يدور الرأس، وتبقى العينان على هدف ثابت</translation>
         </message>
         <message>
             <source>x2 viewing, pitch</source>
@@ -1509,9 +1849,19 @@
             <translation>تثبيت x2، أعلى وأسفل</translation>
         </message>
         <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>تثبيت x2، أعلى وأسفل: يتحرك الهدف عكس الرأس، وتبقى العينان عليه</translation>
+        </message>
+        <message>
             <source>x2 viewing, yaw</source>
             <comment>x2 viewing, yaw</comment>
             <translation>تثبيت x2، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>تثبيت x2، يمين ويسار: يتحرك الهدف عكس الرأس، وتبقى العينان عليه</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2652,6 +3002,11 @@
             <translation>الأشخاص، والأكثر إلحاحًا أولًا</translation>
         </message>
         <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>الخطة (Ctrl+E)</translation>
+        </message>
+        <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
             <translation>التمرن</translation>
@@ -2840,6 +3195,1301 @@
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
             <translation>تصغير</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>انتبه: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>يُحسب وقته تثبيتًا للنظر.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>لا يُقاس: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>يقرأ المريض: «{name}»</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>إضافة (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>إضافة تمرين من الفهرس</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>إضافة مرحلة</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>إضافة مرحلة في النهاية</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>إضافته (Enter)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>تأتي القيم من</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>ما هو أعلى في الخطة.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>الفئة العمرية</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>كالمعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>السؤال عن الغثيان أيضًا</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>السؤال عن عدم الثبات أيضًا</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>رجوع (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>التمرينات في اليوم</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>المعتاد: 3، ثلاث على الأقل في اليوم ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>إلغاء</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>الفهرس</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>قيل إن الهدف كان واضحًا</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>قبل أي شيء غير الجلوس</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>حتى توضع علامة على كل هذا، لا تُعرض إلا بنود الجلوس.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>تأكدت من هذا</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>البند {number}: تأكدت من هذا</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>الشرط بالكلمات</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>لا تُفتح من نفسها أبدًا: يتحقق الشرط، ويقول المريض نعم.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>نسخ</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>نسخ التمرين المختار</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>الأيام وفترات الراحة</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>الأيام في الأسبوع</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>الجرعة والإيقاع والمدى</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} ث</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>عدد المرات {count}</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>المعتاد: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>نقل المختار إلى أسفل، Alt+سهم أسفل</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>رقم الطوارئ</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>يُذكر ويُطبع مع العلامات التي تحتاج إلى مساعدة فورية.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>حروف وأرقام و . _ و -. تشير إليه الجلسات والشروط.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>العينان</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>خطأ: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>ملف</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>بحث</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>لا يوجد تمرين كهذا.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>خطأ: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}، {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>ملاحظة: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>للتصحيح وللعلم (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>كيف يُؤدى</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>من {low} إلى {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>حسنًا</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>من يبدأ فوق هذه الدرجة</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>يجوز أن يرتفع قليلًا من هناك</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>المعتاد: الجلوس فقط، وهو الأشد من الاثنين ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>يتمرن جالسًا فقط</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}، حتى</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>المعرّف</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>البند {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>إضافة بند</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>إزالة البند {number}</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>سلم عبر الأسابيع</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>الوضع الثابت ليس له إيقاع ولا مدى يتغيران.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>تسري كل درجة من أسبوعها حتى التالية.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>آخر التغييرات ليست في أي ملف بعد.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>تركها</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>حفظها</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>البقاء هنا</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ خطأ: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>المرحلة {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>بحث ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>نوع الفقد</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>حاد، جهة واحدة</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>الجهتان</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>مزمن، جهة واحدة</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>غير ذلك</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}، من</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>أقل نسبة مقيسة، من 0 إلى 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>وجدته متحققًا في</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>قرارك أنت؛ يقوم مقام القيم.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>متحقق من اليوم</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>تثبيت النظر</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>بلا رقم</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>المخطط نحو {minutes} من الدقائق في اليوم، مع فتح كل البنود ومن دون فترات الراحة. الدليل كما يُقتبس: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>تثبيت النظر: {minutes} من الدقائق في اليوم، الدليل كما يُقتبس: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>من الراحة إلى كل جهة. لا يجوز أن يطلب شيء في الخطة أكثر.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>حد الرقبة، أعلى وأسفل، درجات</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>حد الرقبة، الاستدارة، درجات</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>جديدة</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>ليست في ملف بعد</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>لم يُذكر</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>لم تُحفظ: {why}. كل شيء ما زال هنا.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>لا يُعرف ما دام في الخطة خطأ.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>ملاحظتك</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>تُطلب ملاحظة: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>لك ولزملائك.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>أقل نسبة على الهدف، من 0 إلى 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>فتح</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>أي خطة؟</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>ثابت</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>مع هز الرأس</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (مع مساعد فقط)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>مفتوحتان</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>جالسًا</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>لين</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>سطح لين</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>أو الثواني</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>أجزاء الخطة</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>سرعة المريض نفسه</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>الشخص والأيام</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>السلامة</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>قواعد الأعراض</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>اسم مستعار</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>معرّف الخطة</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>تنتمي الجلسات إلى الخطة بهذا المعرّف. ومع معرّف آخر تبدأ الشروط بالعد من جديد.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>الوضع</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>الخطة كلها</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>التمرين</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>ما يراه المريض</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>الأسبوع</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>المدى إلى كل جهة، درجات</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>لا يُطلب عادة.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>غير متاح</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>للعلم: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>إزالة</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>إزالة المختار، Delete في القائمة</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>استبداله</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} موجود من قبل. إذا استبدلته ضاع ما فيه الآن.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>اختيار اسم آخر</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>الراحة بين البنود، ث</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>أكبر ارتفاع من بداية عالية</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>لازم حيث يُسمح بارتفاع.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>أكبر ارتفاع للدرجة</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>الدرجة {number}، من الأسبوع</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>إضافة درجة</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>كما قبل</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>الدرجة {number}، درجات الزاوية إلى كل جهة</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>فارغ: كما قبل.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>إزالة الدرجة {number}</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>الدرجة {number}، نقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>الحدود والمساعدة</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>حفظ</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>أين تُحفظ الخطة؟</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>حفظ باسم</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>أعلى درجة، من 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>من العينين إلى الهدف، مم</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>المعتاد: 750، وليس أقرب (ممارسة شائعة)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>الثواني</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>جلسات متتالية</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>أطول وقت حتى الهدوء، دقائق</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>أكثر الدقائق حتى الهدوء</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>الجنس</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>أنثى</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>لا تعرف الجداول غير هذين.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>ذكر</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>هز الرأس</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>ورقة للطباعة</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>صفحة ويب</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>لا ورقة بعد: ما يلزم تصحيحه في الخطة: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF، A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF، Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>أين توضع ورقة المريض؟ تُضاف نهاية الاسم تلقائيًا.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>كُتب: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>لها شرط</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>الشرط متحقق</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>الشرط غير متحقق</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>كما يراها المريض (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>الجهة المصابة</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>كلتاهما</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>اليسرى</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>اليمنى</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>غير معروفة</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>حروف وأرقام و . _ و -. تشير إليه الشروط والبنود.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>الاسم</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>يقرؤه المريض.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>مرحلة جديدة</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>تستغرق</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>نحو {minutes} من الدقائق مع الراحة؛ حتى {most} ممارسة شائعة.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>حتى الآن</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>متحقق: {why}. لا يُفتح شيء من نفسه.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>لا جلسات متاحة. إذا فُتح هذا من مراجعة مجلد، قال هل تحقق الشرط.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>غير متحقق: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>البدء من لا شيء</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>بلا تمارين بعد؛ أيام وفترات راحة وقواعد أعراض معتادة.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>فتح خطة</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>خطة موجودة في ملف.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>المتابعة من خطة {person}</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>الخطة {plan}، آخر ما تُمرن عليه. تبقى جلساتها محسوبة، ويقول كل شرط هل تحقق.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>البدء بهذه المراحل</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>برنامج البيت في مراحل، بجرعات معتادة. تُفتح كل مرحلة بعد جلسات هادئة مع التي قبلها. اترك ما لا تريده.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>بدء خطة</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>تبدأ في</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>يوم مثل 2026-01-31. تعدّ السلالم أسابيعها منه.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>تغيرت ولم تُحفظ</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>للتصحيح قبل الحفظ: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>لم يتغير شيء بعد</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>ملاحظات: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>حُفظت</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>اختر كيف تبدأ.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>أُضيف تمرين</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>أُضيف بند إلى القائمة</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>أُضيفت درجة إلى السلم</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>أُضيفت مرحلة</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>أُضيف شرط</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>نُسخ</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>عُدّ الشرط متحققًا</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>نُقل</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>أُزيل</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>أُزيل شرط</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>تبدأ اليوم</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>السند</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>ركن وكرسي ثابت</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>مساعد في متناول الذراع</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>ما يلزم: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>السطح</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>يكفي لليوم</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>للجداول المنشورة عن القيام عن الكرسي فقط</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>الإيقاع، نقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>ثابت</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>يتغير ضمن المجموعة</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>كالمعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>الخطة</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>إلى</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>غير مكتملة: للتصحيح: {count}. يمكن الاحتفاظ بها وفتحها هنا من جديد، لكن لا أحد يستطيع التمرن حسبها.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>حفظها غير مكتملة</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>عرض الأول</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>تُفتح عندما</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>وضع شرط</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>مفتوحة من البداية.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>إزالة الشرط</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>نقل المختار إلى أعلى، Alt+سهم أعلى</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>المعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>المعتاد: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>الشخص</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>كلماتك</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>تُقرأ قبل كل تمرين، وعلى الورقة المطبوعة.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>إلى المريض</translation>
         </message>
         <message>
             <source>chin down</source>
@@ -4747,6 +6397,146 @@
             <translation>الأعلى</translation>
         </message>
         <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>تمرّن، عدد المرات في اليوم {n}</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>تمرّن مرة في اليوم</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>لا تتمرن، واتصل بمعالجك أولًا، إذا:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>عدد الأيام في الأسبوع {n}</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>كل يوم</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>اتصل بالرقم {number} فورًا إذا ظهر شيء من هذا:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>اتصل بالطوارئ فورًا إذا ظهر شيء من هذا:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>التمارين</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>الخطة {plan}، الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>إلى {person}، الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>ar</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>لاحقًا، عندما يقول معالجك ذلك:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}، {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>بسرعتك أنت</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>رسم: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>استرح {seconds} من الثواني بعد كل تمرين.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>توقف لليوم عندما:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>تشعر بدوخة أكثر من {most} من 10. لا دوخة هو 0. وأسوأ ما يمكن هو 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>بعد تمرين لا تهدأ خلال {minutes} من الدقائق.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. أمسك بشيء، واجلس ثابتًا حتى ينتهي، وأخبر معالجك.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>تشعر بسوء بأي شكل آخر.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>قف وخلفك ركن وأمامك كرسي ثابت.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>فقط مع شخص يساعدك ويستطيع الوصول إليك.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} حركة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>أولًا {low} حركة في الدقيقة، وفي النهاية {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>تمارينك في البيت</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>من معالجك</translation>
+        </message>
+        <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>عندما تكون عيناك مغمضتين، أو عندما تقف، يقودك الصوت مهما اخترت هنا.</translation>
@@ -5135,6 +6925,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>للمعالجين: الخطة</translation>
         </message>
         <message>
             <source>Measure the camera</source>

@@ -9,6 +9,11 @@
             <translation>30 Sekunden aufstehen</translation>
         </message>
         <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>30 Sekunden aufstehen: Stuhl 43 cm, Arme gekreuzt, so oft es sicher ist</translation>
+        </message>
+        <message>
             <source>95 % below</source>
             <comment>95 % below</comment>
             <translation>95 % darunter</translation>
@@ -19,9 +24,19 @@
             <translation>Aktives Nicken, der Blick folgt</translation>
         </message>
         <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>Aktives Nicken, der Blick folgt (Habituation)</translation>
+        </message>
+        <message>
             <source>Active head yaw with the gaze following</source>
             <comment>Active head yaw with the gaze following</comment>
             <translation>Aktives Kopfdrehen, der Blick folgt</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>Aktives Kopfdrehen, der Blick folgt (Habituation)</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -39,6 +54,11 @@
             <translation>Schulterkreisen rückwärts</translation>
         </message>
         <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>Schulterkreisen rückwärts, langsam</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>Senkrechtes Bildfeld der Kamera</translation>
@@ -47,6 +67,11 @@
             <source>Convergence hold on a fingertip</source>
             <comment>Convergence hold on a fingertip</comment>
             <translation>Konvergenz auf einer Fingerspitze halten</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>Konvergenz auf einer Fingerspitze halten, so nah sie einfach bleibt</translation>
         </message>
         <message>
             <source>Counted by the patient</source>
@@ -119,9 +144,19 @@
             <translation>Fünfmal aufstehen</translation>
         </message>
         <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>Fünfmal aufstehen: Stuhl 43 cm, Arme gekreuzt, so schnell es sicher ist</translation>
+        </message>
+        <message>
             <source>Fore-aft weight shift about the ankles</source>
             <comment>Fore-aft weight shift about the ankles</comment>
             <translation>Gewichtsverlagerung vor und zurück über die Fußgelenke</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>Gewichtsverlagerung vor und zurück über die Fußgelenke, Blick waagerecht</translation>
         </message>
         <message>
             <source>Forward bends from a chair to put down and fetch an object</source>
@@ -129,9 +164,19 @@
             <translation>Vorbeugen vom Stuhl, einen Gegenstand ablegen und holen</translation>
         </message>
         <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>Vorbeugen vom Stuhl, einen Gegenstand ablegen und holen (beides = 1)</translation>
+        </message>
+        <message>
             <source>Forward shoulder circles</source>
             <comment>Forward shoulder circles</comment>
             <translation>Schulterkreisen vorwärts</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>Schulterkreisen vorwärts, langsam</translation>
         </message>
         <message>
             <source>Frame rate</source>
@@ -147,6 +192,11 @@
             <source>Gait forward and backward</source>
             <comment>Gait forward and backward</comment>
             <translation>Gehen vorwärts und rückwärts</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>Gehen vorwärts und rückwärts, je zehn Schritte (= 1)</translation>
         </message>
         <message>
             <source>Gaze error at set-up</source>
@@ -174,6 +224,11 @@
             <translation>Werfen von Hand zu Hand über Augenhöhe</translation>
         </message>
         <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>Werfen von Hand zu Hand über Augenhöhe, Augen und Kopf folgen</translation>
+        </message>
+        <message>
             <source>Head shaking in stance on a compliant surface</source>
             <comment>Head shaking in stance on a compliant surface</comment>
             <translation>Kopfschütteln im Stand auf nachgiebigem Boden</translation>
@@ -182,6 +237,11 @@
             <source>Head tilts</source>
             <comment>Head tilts</comment>
             <translation>Kopfneigen</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>Kopfneigen, Ohr zur Schulter, rechts und links</translation>
         </message>
         <message>
             <source>Head turn against a mark on the wall</source>
@@ -197,6 +257,11 @@
             <source>Horizontal saccades between two targets</source>
             <comment>Horizontal saccades between two targets</comment>
             <translation>Horizontale Sakkaden zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>Horizontale Sakkaden zwischen zwei Zielen, Kopf still</translation>
         </message>
         <message>
             <source>Lateral weight shift on a compliant surface</source>
@@ -229,14 +294,29 @@
             <translation>Einbeinstand</translation>
         </message>
         <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>Einbeinstand, abwechselnd jedes Bein</translation>
+        </message>
+        <message>
             <source>Quiet stance in a corner</source>
             <comment>Quiet stance in a corner</comment>
             <translation>Ruhiger Stand in einer Ecke</translation>
         </message>
         <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>Ruhiger Stand in einer Ecke, Blick waagerecht auf eine Marke an der Wand (Augen offen oder geschlossen)</translation>
+        </message>
+        <message>
             <source>Remembered target</source>
             <comment>Remembered target</comment>
             <translation>Erinnertes Ziel</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>Erinnertes Ziel: Augen zu, Kopf dreht, die Augen bleiben, wo das Ziel war</translation>
         </message>
         <message>
             <source>Safety questions</source>
@@ -254,14 +334,29 @@
             <translation>Aufstehen vom Sitzen</translation>
         </message>
         <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>Aufstehen vom Sitzen, mit den Armen erlaubt</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>Langsame Vergenz mit einer Fingerspitze</translation>
         </message>
         <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>Langsame Vergenz mit einer Fingerspitze, von Armlänge bis 30 cm, Kopf still</translation>
+        </message>
+        <message>
             <source>Smooth pursuit of a slow target</source>
             <comment>Smooth pursuit of a slow target</comment>
             <translation>Langsame Folgebewegung</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>Langsame Folgebewegung, Kopf still</translation>
         </message>
         <message>
             <source>Stands in 30 s</source>
@@ -272,6 +367,11 @@
             <source>Step up and down with the rail</source>
             <comment>Step up and down with the rail</comment>
             <translation>Stufe auf und ab am Geländer</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>Stufe auf und ab am Geländer (= 1)</translation>
         </message>
         <message>
             <source>Support</source>
@@ -299,6 +399,11 @@
             <translation>Tandemstand</translation>
         </message>
         <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>Tandemstand, Ferse vor Zehen</translation>
+        </message>
+        <message>
             <source>Target looked</source>
             <comment>Target looked</comment>
             <translation>Aussehen des Ziels</translation>
@@ -324,6 +429,11 @@
             <translation>Toleranz gegen einen kleinen bewegten Hintergrund</translation>
         </message>
         <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>Toleranz gegen einen kleinen, langsam bewegten Hintergrund (optokinetische Habituation)</translation>
+        </message>
+        <message>
             <source>Trunk turns with a partner who hands over an object on either side</source>
             <comment>Trunk turns with a partner who hands over an object on either side</comment>
             <translation>Rumpfdrehen mit einer Person, die auf jeder Seite einen Gegenstand reicht</translation>
@@ -332,6 +442,11 @@
             <source>Turning between two targets</source>
             <comment>Turning between two targets</comment>
             <translation>Drehen zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>Drehen zwischen zwei Zielen: erst die Augen, dann der Kopf</translation>
         </message>
         <message>
             <source>Unsteadiness</source>
@@ -344,6 +459,11 @@
             <translation>Vertikale Sakkaden zwischen zwei Zielen</translation>
         </message>
         <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>Vertikale Sakkaden zwischen zwei Zielen, Kopf still</translation>
+        </message>
+        <message>
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>Richtung des Kreisens</translation>
@@ -352,6 +472,16 @@
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
             <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
             <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>ein kurzer Drehschwindel beim Bücken oder Neigen beendet es: festhalten und sitzen; Sie lesen davon zuerst</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>ein Ziel in der Hand</translation>
         </message>
         <message>
             <source>after</source>
@@ -409,6 +539,11 @@
             <translation>unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
         </message>
         <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>Beugen in der Hüfte</translation>
+        </message>
+        <message>
             <source>bi- or varifocal</source>
             <comment>bi- or varifocal</comment>
             <translation>Bifokal oder Gleitsicht</translation>
@@ -439,6 +574,16 @@
             <translation>abgebrochen (Programm oder Computer)</translation>
         </message>
         <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>Aufholsakkaden in der Folgebewegung</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>Stuhl an der Wand, keine Rollen</translation>
+        </message>
+        <message>
             <source>chest pain</source>
             <comment>chest pain</comment>
             <translation>Brustschmerz</translation>
@@ -452,6 +597,11 @@
             <source>clear</source>
             <comment>clear</comment>
             <translation>klar</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>freier, heller Boden; Hilfsperson an der Seite, beim Rückwärtsgehen dahinter</translation>
         </message>
         <message>
             <source>clearance checklist not ticked</source>
@@ -472,6 +622,11 @@
             <source>corner and chair</source>
             <comment>corner and chair</comment>
             <translation>Ecke und Stuhl</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>Ecke dahinter, fester Stuhl davor oder eine Hilfsperson; flache geschlossene Schuhe oder barfuß</translation>
         </message>
         <message>
             <source>counted within</source>
@@ -519,6 +674,11 @@
             <translation>doppelt</translation>
         </message>
         <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>Doppelbild (gefragt)</translation>
+        </message>
+        <message>
             <source>double vision</source>
             <comment>double vision</comment>
             <translation>Doppeltsehen</translation>
@@ -552,6 +712,11 @@
             <source>eye movement short of the target</source>
             <comment>eye movement short of the target</comment>
             <translation>Augenbewegung endet vor dem Ziel</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>Augenbewegungen, die vor dem Ziel enden</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -654,6 +819,11 @@
             <translation>beendet</translation>
         </message>
         <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>fester Stuhl ohne Rollen; Füße flach, anfangs nicht über die Knie hinaus greifen</translation>
+        </message>
+        <message>
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>fester Boden</translation>
@@ -709,6 +879,16 @@
             <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side}, zur anderen Seite weniger ({name})</translation>
         </message>
         <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>der Blick beim Bücken</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>Hand am Geländer, Hilfsperson eine Stufe tiefer, mit Schuhen, Augen offen</translation>
+        </message>
+        <message>
             <source>head away from its middle</source>
             <comment>head away from its middle</comment>
             <translation>Kopf weg von seiner Mitte</translation>
@@ -734,14 +914,39 @@
             <translation>festgehalten</translation>
         </message>
         <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>Hilfsperson in Reichweite; ein festes Kissen, das nicht rutscht</translation>
+        </message>
+        <message>
             <source>helper within reach</source>
             <comment>helper within reach</comment>
             <translation>Hilfsperson in Reichweite</translation>
         </message>
         <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>Festhalten an Wand oder Stuhl (gefragt)</translation>
+        </message>
+        <message>
             <source>holds for</source>
             <comment>holds for</comment>
             <translation>gilt für</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>wie weit die Augen auf und ab gehen (nur grob)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>wie weit sich die Augen nach innen drehen</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>wie hoch die Schultern wirklich gehen (ihre Punkte folgen etwa zur Hälfte)</translation>
         </message>
         <message>
             <source>it is held for a time: there is nothing to count</source>
@@ -879,6 +1084,11 @@
             <translation>weder Stimme noch Vorlesende</translation>
         </message>
         <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>nie bei fotosensibler Epilepsie oder durch Muster ausgelöster Migräne; nie mehr als drei Blitze in einer Sekunde</translation>
+        </message>
+        <message>
             <source>next morning</source>
             <comment>next morning</comment>
             <translation>nächster Morgen</translation>
@@ -897,6 +1107,11 @@
             <source>no clip of it</source>
             <comment>no clip of it</comment>
             <translation>kein Film davon</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>kein Hinweis, wenn geschlossene Augen aufgehen; die Zusammenfassung nennt den Anteil der Zeit</translation>
         </message>
         <message>
             <source>no day to count yet</source>
@@ -922,6 +1137,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>keine Hilfsperson</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>kein Schmerz in Schulter oder Nacken; die Bewegung anfangs klein halten</translation>
         </message>
         <message>
             <source>no picture from the camera</source>
@@ -1034,6 +1254,11 @@
             <translation>noch nicht freigeschaltet</translation>
         </message>
         <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>nichts wird gemessen: von der Stimme geführt und nach Zeit, die Person zählt selbst</translation>
+        </message>
+        <message>
             <source>nothing is watched for in this exercise</source>
             <comment>nothing is watched for in this exercise</comment>
             <translation>bei dieser Übung wird auf nichts geachtet</translation>
@@ -1054,9 +1279,19 @@
             <translation>an zurückgehaltenen Blicken</translation>
         </message>
         <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>die andere Person nah und sicher auf den Füßen; übergeben, nicht werfen</translation>
+        </message>
+        <message>
             <source>peak speed</source>
             <comment>peak speed</comment>
             <translation>Spitzengeschwindigkeit</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>Spitzengeschwindigkeit eines Augensprungs (jenseits der Bildrate einer Webcam)</translation>
         </message>
         <message>
             <source>picture blurred</source>
@@ -1139,6 +1374,11 @@
             <translation>Wert am Anfang zu hoch für mehr als Üben im Sitzen</translation>
         </message>
         <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>sitzend, bis es gelingt; ein weicher Gegenstand; was fällt, bleibt liegen</translation>
+        </message>
+        <message>
             <source>session ended before it</source>
             <comment>session ended before it</comment>
             <translation>Sitzung endete vorher</translation>
@@ -1184,6 +1424,11 @@
             <translation>sitzend</translation>
         </message>
         <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>langsamer werden, wenn das Ziel verschwimmt oder springt</translation>
+        </message>
+        <message>
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>langsamer als der Takt</translation>
@@ -1199,6 +1444,11 @@
             <translation>weicher Boden</translation>
         </message>
         <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>etwas Schwanken ist normal; Hände an Wand oder Stuhl, sobald es nötig ist</translation>
+        </message>
+        <message>
             <source>source</source>
             <comment>source</comment>
             <translation>Quelle</translation>
@@ -1212,6 +1462,21 @@
             <source>standing</source>
             <comment>standing</comment>
             <translation>stehend</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>innerhalb der Grenze für den Nacken bleiben; bei Nackenschmerz oder kribbelndem Arm aufhören</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>aufhören, wenn der Schwindel über den vereinbarten Wert geht oder nicht nachlässt</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>anhalten, wo das Bild doppelt wird, dann den Finger wieder wegführen</translation>
         </message>
         <message>
             <source>stopped early</source>
@@ -1294,9 +1559,24 @@
             <translation>Tempo</translation>
         </message>
         <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>der Hintergrund selbst: diese Version zeichnet keinen; nehmen Sie einen vereinbarten</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>die Kamera zählt es in dieser Version nicht; es wird geführt und nach Zeit gemacht</translation>
+        </message>
+        <message>
             <source>the camera does not count this exercise in this version</source>
             <comment>the camera does not count this exercise in this version</comment>
             <translation>die Kamera zählt diese Übung in dieser Version nicht</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>die Höhe des Stuhls: die Tabelle gilt nur für 43 cm und gekreuzte Arme</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -1314,9 +1594,24 @@
             <translation>die Augen gingen weiter, als die Einrichtung gelehrt hat</translation>
         </message>
         <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>die Füße und der Stand</translation>
+        </message>
+        <message>
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>der Blick ist zu grob gemessen, um zu sagen, ob er auf dem Ziel war</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>die Hand, ihr Abstand und ihre Seite</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>die Hände</translation>
         </message>
         <message>
             <source>the head was not measured</source>
@@ -1342,6 +1637,11 @@
             <source>the neck point was measured for less than 5 seconds</source>
             <comment>the neck point was measured for less than 5 seconds</comment>
             <translation>der Halspunkt wurde weniger als 5 Sekunden gemessen</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>der Gegenstand selbst: die Höhe eines Wurfs wird nach den Handgelenken beurteilt</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1387,6 +1687,11 @@
             <source>the therapist found it met on {day}</source>
             <comment>the therapist found it met on {day}</comment>
             <translation>von der Therapie als erfüllt befunden am {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>die Richtung des Kreisens, wo die Breite zwischen den Schultern sie nicht verrät</translation>
         </message>
         <message>
             <source>throw too low</source>
@@ -1489,6 +1794,31 @@
             <translation>woran gezählt wird, wurde nie gemessen</translation>
         </message>
         <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>wohin die Augen hinter geschlossenen Lidern zeigen (gefragt, wenn sie aufgehen)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>ob Augen und Kopf dem Gegenstand folgten</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>ob die Augen vor dem Kopf gingen</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>ob das Ziel klar war (nach dem Durchgang gefragt)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen</translation>
+        </message>
+        <message>
             <source>why</source>
             <comment>why</comment>
             <translation>warum</translation>
@@ -1499,9 +1829,19 @@
             <translation>x1-Blickstabilisierung, Nicken</translation>
         </message>
         <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>x1-Blickstabilisierung, Nicken: der Kopf nickt, die Augen bleiben auf einem ruhigen Ziel</translation>
+        </message>
+        <message>
             <source>x1 viewing, yaw</source>
             <comment>x1 viewing, yaw</comment>
             <translation>x1-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>x1-Blickstabilisierung, Drehen: der Kopf dreht, die Augen bleiben auf einem ruhigen Ziel</translation>
         </message>
         <message>
             <source>x2 viewing, pitch</source>
@@ -1509,9 +1849,19 @@
             <translation>x2-Blickstabilisierung, Nicken</translation>
         </message>
         <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>x2-Blickstabilisierung, Nicken: das Ziel bewegt sich gegen den Kopf, die Augen bleiben darauf</translation>
+        </message>
+        <message>
             <source>x2 viewing, yaw</source>
             <comment>x2 viewing, yaw</comment>
             <translation>x2-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>x2-Blickstabilisierung, Drehen: das Ziel bewegt sich gegen den Kopf, die Augen bleiben darauf</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2652,6 +3002,11 @@
             <translation>Personen, Dringendes zuerst</translation>
         </message>
         <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>Plan (Strg+E)</translation>
+        </message>
+        <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
             <translation>Üben</translation>
@@ -2840,6 +3195,1301 @@
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
             <translation>Verkleinern</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>Vorsicht: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>Ihre Zeit zählt als Blickstabilisierung.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>Nicht gemessen: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>Die Person liest: „{name}“</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>Hinzufügen (Strg+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>Eine Übung aus dem Katalog hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>Stufe hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>Am Ende eine Stufe hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>Hinzufügen (Enter)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>Die Werte kommen von</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>Was weiter oben im Plan steht.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>Altersgruppe</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>wie üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>Auch nach Übelkeit fragen</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>Auch nach Unsicherheit fragen</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>Übungszeiten am Tag</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>Üblich: 3, mindestens drei am Tag ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} pro Minute</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>Katalog</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>Das Ziel war nach Angabe klar</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>Vor allem, was nicht im Sitzen ist</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>Bis alles abgehakt ist, werden nur Einträge im Sitzen angeboten.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>Das ist geklärt</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>Punkt {number}: Das ist geklärt</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>Bedingung, in Worten</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>Nichts öffnet sich von selbst: Die Bedingung ist erfüllt, und die Person sagt Ja.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>Kopieren</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>Die gewählte Übung kopieren</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>Tage und Pausen</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>Tage in der Woche</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>Dosis, Tempo, Ausschlag</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} s</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>{count}-mal</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>Üblich: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>Das Gewählte nach unten, Alt+Pfeil runter</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>Notrufnummer</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>Wird genannt und gedruckt bei den Zeichen, die sofort Hilfe brauchen.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>Buchstaben, Ziffern, . _ und -. Sitzungen und Bedingungen beziehen sich darauf.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>Augen</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>Falsch: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>Datei</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>Suchen</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>So eine Übung gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>Falsch: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}, {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>Hinweis: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>Zu berichtigen und zu wissen (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>Wie sie gemacht wird</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>Gut</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>Wer über diesem Wert beginnt</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>darf von dort ein wenig steigen</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>Üblich: nur im Sitzen, das strengere von beiden ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>übt nur im Sitzen</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}, bis</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>ID</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>Punkt {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>Einen Punkt hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>Punkt {number} entfernen</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>Steigerung über die Wochen</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>Eine gehaltene Stellung hat weder Tempo noch Ausschlag, die sich ändern ließen.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>Jeder Schritt gilt ab seiner Woche bis zum nächsten.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>Die letzten Änderungen stehen noch in keiner Datei.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>Verwerfen</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>Speichern</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>Hier bleiben</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ falsch: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>Stufe {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>Suchen ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>Art des Ausfalls</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>akut, eine Seite</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>beide Seiten</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>chronisch, eine Seite</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>andere</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}, von</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>Kleinster gemessener Anteil, 0 bis 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>Ich fand sie erfüllt am</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>Ihre eigene Entscheidung; sie steht anstelle der Werte.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>Heute erfüllt</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>Blickstabilisierung</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>keine Angabe</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>Etwa {minutes} Minuten am Tag geplant, wenn alle Einträge offen sind, ohne Pausen. Leitlinie, wie zitiert: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>Blickstabilisierung: {minutes} Minuten am Tag, Leitlinie wie zitiert: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>Von der Ruhe zu jeder Seite. Nichts im Plan darf mehr verlangen.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>Grenze für den Nacken, Nicken, Grad</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>Grenze für den Nacken, Drehen, Grad</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>Neu</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>noch in keiner Datei</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>nicht angegeben</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>Nicht gespeichert: {why}. Alles ist noch hier.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>Nicht bekannt, solange am Plan etwas falsch ist.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>Ihre Notiz</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>Eine Notiz wird verlangt: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>Für Sie und Ihre Kolleginnen und Kollegen.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>Kleinster Anteil auf dem Ziel, 0 bis 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>Öffnen</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>Welcher Plan?</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>fest</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>mit Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (nur mit Hilfsperson)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>keines</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>offen</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>weich</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>weicher Boden</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>oder Sekunden</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>Teile des Plans</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>eigenes Tempo der Person</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>Person und Tage</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>Sicherheit</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>Regeln für Beschwerden</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>Pseudonym</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>Nie ein echter Name: Die Datei geht auf Reisen.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>Plan-ID</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>Über diese ID gehören Sitzungen zu einem Plan. Mit einer anderen beginnen Bedingungen neu zu zählen.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>Haltung</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>der ganze Plan</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>Was die Person sieht</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>Woche</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>Ausschlag zu jeder Seite, Grad</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>Wird meist nicht verlangt.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>Wiederherstellen</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>Nicht möglich</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>Zu wissen: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>Das Gewählte entfernen, in der Liste Entf</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>Ersetzen</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} gibt es schon. Wenn Sie die Datei ersetzen, ist ihr bisheriger Inhalt weg.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>Anderen Namen wählen</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>Pause zwischen Einträgen, s</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>Größter Anstieg von einem hohen Beginn</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>Nötig, wo ein Anstieg erlaubt ist.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>Größter Anstieg des Werts</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>Schritt {number}, ab Woche</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>Einen Schritt hinzufügen</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>wie zuvor</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>Schritt {number}, Grad zu jeder Seite</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>Leer: wie zuvor.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>Schritt {number} entfernen</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>Schritt {number}, Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>Grenzen und Hilfe</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>Speichern</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>Wohin soll der Plan gespeichert werden?</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>Speichern als</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>Höchster Wert, von 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>Augen bis Ziel, mm</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>Üblich: 750 und nicht näher (gängige Praxis)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>Sekunden</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>Sitzungen in Folge</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>Längste Zeit bis zur Beruhigung, Minuten</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>Meiste Minuten bis zur Beruhigung</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>Geschlecht</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>weiblich</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>Die Tabellen kennen nur diese zwei.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>männlich</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>Blatt zum Drucken</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>Webseite</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>Noch kein Blatt: Am Plan ist noch zu berichtigen: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF, A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF, Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>Wohin soll das Blatt für die Person? Die Endung kommt von selbst dazu.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>Geschrieben: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>hat eine Bedingung</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>Bedingung erfüllt</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>Bedingung nicht erfüllt</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>Wie es die Person sieht (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>Betroffene Seite</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>beide</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>Buchstaben, Ziffern, . _ und -. Bedingungen und Einträge beziehen sich darauf.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>Die Person liest ihn.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>Neue Stufe</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>Dauert</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>Etwa {minutes} Minuten mit Pausen; bis {most} ist gängige Praxis.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>Bisher</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>Erfüllt: {why}. Nichts öffnet sich von selbst.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>Keine Sitzungen zur Hand. Aus der Durchsicht eines Ordners geöffnet, steht hier, ob sie erfüllt ist.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>Nicht erfüllt: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>Mit nichts beginnen</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>Noch keine Übungen; übliche Tage, Pausen und Regeln für Beschwerden.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>Einen Plan öffnen</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>Ein Plan, der schon in einer Datei steht.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>Mit dem Plan von {person} weitermachen</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>Plan {plan}, zuletzt geübt. Seine Sitzungen zählen weiter, und jede Bedingung sagt, ob sie erfüllt ist.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>Mit diesen Stufen beginnen</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>Das Heimprogramm in Stufen, mit üblichen Dosen. Jede Stufe öffnet sich nach ruhigen Sitzungen mit der davor. Lassen Sie weg, was Sie nicht wollen.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>Einen Plan beginnen</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>Beginnt am</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>Ein Tag wie 2026-01-31. Von ihm an zählen Steigerungen ihre Wochen.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>geändert, nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>vor dem Speichern zu berichtigen: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>noch nichts geändert</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>Hinweise: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>gespeichert</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>Wählen Sie, wie Sie beginnen.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>Übung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>Punkt der Prüfliste hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>Schritt der Steigerung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>Stufe hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>Bedingung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>Kopiert</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>Bedingung als erfüllt befunden</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>Verschoben</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>Entfernt</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>Bedingung entfernt</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>Beginnt heute</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>Halt</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>Ecke und fester Stuhl</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>Hilfsperson in Reichweite</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>was nötig ist: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>keiner</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>Boden</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>Genug für heute</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>Nur für die veröffentlichten Tabellen zum Aufstehen vom Stuhl</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>Tempo, Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>fest</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>ändert sich im Durchgang</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>wie üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>Heute</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>Nicht fertig: zu berichtigen: {count}. Er lässt sich aufbewahren und hier wieder öffnen, aber niemand kann danach üben.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>Unfertig speichern</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>Das Erste zeigen</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>Öffnet sich, wenn</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>Eine Bedingung stellen</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>Von Anfang an offen.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>Die Bedingung wegnehmen</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>Das Gewählte nach oben, Alt+Pfeil hoch</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>Üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>Üblich: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>Ihre Worte</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>Vor jedem Üben zu lesen und auf dem gedruckten Blatt.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>An die Person</translation>
         </message>
         <message>
             <source>chin down</source>
@@ -4747,6 +6397,146 @@
             <translation>Oben</translation>
         </message>
         <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>Üben Sie {n}-mal am Tag</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>Üben Sie einmal am Tag</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>Üben Sie nicht und rufen Sie zuerst Ihre Therapiepraxis an, wenn:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>an {n} Tagen in der Woche</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>jeden Tag</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>Rufen Sie sofort {number} an, wenn etwas davon neu ist:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>Rufen Sie sofort den Notruf, wenn etwas davon neu ist:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>Plan {plan}, Woche {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>Für {person}, Woche {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>Woche {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>de</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>Später, wenn Ihre Therapiepraxis es sagt:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}, {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>in Ihrem eigenen Tempo</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>Zeichnung: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>Ruhen Sie nach jeder Übung {seconds} Sekunden aus.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>Hören Sie für heute auf, wenn:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>Ihnen ist schwindliger als {most} von 10. Gar nicht ist 0. So schlimm es sein kann ist 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>Nach einer Übung lässt es nicht innerhalb von {minutes} Minuten nach.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. Halten Sie sich fest, sitzen Sie still, bis es vorbei ist, und sagen Sie es Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>Ihnen ist auf irgendeine andere Art unwohl.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>Stehen Sie mit einer Ecke hinter sich und einem festen Stuhl vor sich.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>Nur mit einer Hilfsperson, die Sie erreichen kann.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} Bewegungen pro Minute</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>erst {low} Bewegungen pro Minute, am Ende {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>Ihre Übungen für zu Hause</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>Von Ihrer Therapiepraxis</translation>
+        </message>
+        <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>Mit geschlossenen Augen oder im Stehen führt Sie der Ton, was immer Sie hier wählen.</translation>
@@ -5135,6 +6925,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>Für Therapiepraxen: Plan</translation>
         </message>
         <message>
             <source>Measure the camera</source>

@@ -9,6 +9,11 @@
             <translation>Levantarse de la silla 30 segundos</translation>
         </message>
         <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>Levantarse 30 segundos: silla de 43 cm, brazos cruzados, tantas como sea seguro</translation>
+        </message>
+        <message>
             <source>95 % below</source>
             <comment>95 % below</comment>
             <translation>95 % por debajo</translation>
@@ -19,9 +24,19 @@
             <translation>Cabeza arriba y abajo con la mirada siguiendo</translation>
         </message>
         <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>Cabeza arriba y abajo con la mirada siguiendo (habituación)</translation>
+        </message>
+        <message>
             <source>Active head yaw with the gaze following</source>
             <comment>Active head yaw with the gaze following</comment>
             <translation>Giro de cabeza con la mirada siguiendo</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>Giro de cabeza con la mirada siguiendo (habituación)</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -39,6 +54,11 @@
             <translation>Círculos de hombros hacia atrás</translation>
         </message>
         <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>Círculos de hombros hacia atrás, lentos</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>campo de visión vertical de la cámara</translation>
@@ -47,6 +67,11 @@
             <source>Convergence hold on a fingertip</source>
             <comment>Convergence hold on a fingertip</comment>
             <translation>Mantener la convergencia en la punta del dedo</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>Mantener la convergencia en la punta del dedo, tan cerca como se vea una sola</translation>
         </message>
         <message>
             <source>Counted by the patient</source>
@@ -119,9 +144,19 @@
             <translation>Cinco veces de sentado a de pie</translation>
         </message>
         <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>Cinco veces de sentado a de pie: silla de 43 cm, brazos cruzados, tan rápido como sea seguro</translation>
+        </message>
+        <message>
             <source>Fore-aft weight shift about the ankles</source>
             <comment>Fore-aft weight shift about the ankles</comment>
             <translation>Cambio de peso adelante y atrás sobre los tobillos</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>Cambio de peso adelante y atrás sobre los tobillos, mirada al frente</translation>
         </message>
         <message>
             <source>Forward bends from a chair to put down and fetch an object</source>
@@ -129,9 +164,19 @@
             <translation>Inclinarse desde la silla para dejar y recoger un objeto</translation>
         </message>
         <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>Inclinarse desde la silla para dejar y recoger un objeto (las dos = 1)</translation>
+        </message>
+        <message>
             <source>Forward shoulder circles</source>
             <comment>Forward shoulder circles</comment>
             <translation>Círculos de hombros hacia delante</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>Círculos de hombros hacia delante, lentos</translation>
         </message>
         <message>
             <source>Frame rate</source>
@@ -147,6 +192,11 @@
             <source>Gait forward and backward</source>
             <comment>Gait forward and backward</comment>
             <translation>Marcha adelante y atrás</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>Marcha adelante y atrás, diez pasos en cada sentido (= 1)</translation>
         </message>
         <message>
             <source>Gaze error at set-up</source>
@@ -174,6 +224,11 @@
             <translation>Lanzar de mano a mano por encima de los ojos</translation>
         </message>
         <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>Lanzar de mano a mano por encima de los ojos, con ojos y cabeza siguiendo</translation>
+        </message>
+        <message>
             <source>Head shaking in stance on a compliant surface</source>
             <comment>Head shaking in stance on a compliant surface</comment>
             <translation>Giros de cabeza de pie sobre superficie blanda</translation>
@@ -182,6 +237,11 @@
             <source>Head tilts</source>
             <comment>Head tilts</comment>
             <translation>Inclinaciones de cabeza</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>Inclinaciones de cabeza, oreja hacia el hombro, derecha e izquierda</translation>
         </message>
         <message>
             <source>Head turn against a mark on the wall</source>
@@ -197,6 +257,11 @@
             <source>Horizontal saccades between two targets</source>
             <comment>Horizontal saccades between two targets</comment>
             <translation>Sacadas horizontales entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>Sacadas horizontales entre dos puntos, cabeza quieta</translation>
         </message>
         <message>
             <source>Lateral weight shift on a compliant surface</source>
@@ -229,14 +294,29 @@
             <translation>De pie sobre una pierna</translation>
         </message>
         <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>De pie sobre una pierna, cada una por turno</translation>
+        </message>
+        <message>
             <source>Quiet stance in a corner</source>
             <comment>Quiet stance in a corner</comment>
             <translation>De pie en calma en una esquina</translation>
         </message>
         <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>De pie en calma en una esquina, mirada al frente en una marca de la pared (ojos abiertos o cerrados)</translation>
+        </message>
+        <message>
             <source>Remembered target</source>
             <comment>Remembered target</comment>
             <translation>Punto recordado</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>Punto recordado: ojos cerrados, gira la cabeza, los ojos se quedan donde estaba el punto</translation>
         </message>
         <message>
             <source>Safety questions</source>
@@ -254,14 +334,29 @@
             <translation>De sentado a de pie</translation>
         </message>
         <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>De sentado a de pie, con apoyo de brazos permitido</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>Vergencia lenta con la punta del dedo</translation>
         </message>
         <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>Vergencia lenta con la punta del dedo, de un brazo a 30 cm, cabeza quieta</translation>
+        </message>
+        <message>
             <source>Smooth pursuit of a slow target</source>
             <comment>Smooth pursuit of a slow target</comment>
             <translation>Seguimiento lento de un punto</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>Seguimiento lento de un punto, cabeza quieta</translation>
         </message>
         <message>
             <source>Stands in 30 s</source>
@@ -272,6 +367,11 @@
             <source>Step up and down with the rail</source>
             <comment>Step up and down with the rail</comment>
             <translation>Subir y bajar un escalón con barandilla</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>Subir y bajar un escalón con barandilla (= 1)</translation>
         </message>
         <message>
             <source>Support</source>
@@ -299,6 +399,11 @@
             <translation>De pie en tándem</translation>
         </message>
         <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>De pie en tándem, talón con punta</translation>
+        </message>
+        <message>
             <source>Target looked</source>
             <comment>Target looked</comment>
             <translation>aspecto del punto</translation>
@@ -324,6 +429,11 @@
             <translation>Tolerancia a un pequeño fondo en movimiento</translation>
         </message>
         <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>Tolerancia a un fondo pequeño que se mueve despacio (habituación optocinética)</translation>
+        </message>
+        <message>
             <source>Trunk turns with a partner who hands over an object on either side</source>
             <comment>Trunk turns with a partner who hands over an object on either side</comment>
             <translation>Giros del tronco con alguien que entrega un objeto a cada lado</translation>
@@ -332,6 +442,11 @@
             <source>Turning between two targets</source>
             <comment>Turning between two targets</comment>
             <translation>Girar entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>Girar entre dos puntos: primero los ojos, luego la cabeza</translation>
         </message>
         <message>
             <source>Unsteadiness</source>
@@ -344,6 +459,11 @@
             <translation>Sacadas verticales entre dos puntos</translation>
         </message>
         <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>Sacadas verticales entre dos puntos, cabeza quieta</translation>
+        </message>
+        <message>
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>sentido de los círculos</translation>
@@ -352,6 +472,16 @@
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
             <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
             <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>un giro breve al agacharse o inclinarse lo termina: agarrarse y sentarse; usted lo lee lo primero</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>un punto sostenido en la mano</translation>
         </message>
         <message>
             <source>after</source>
@@ -409,6 +539,11 @@
             <translation>por debajo de la media ({bound} {limit} es por debajo)</translation>
         </message>
         <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>doblar la cadera</translation>
+        </message>
+        <message>
             <source>bi- or varifocal</source>
             <comment>bi- or varifocal</comment>
             <translation>bifocal o progresiva</translation>
@@ -439,6 +574,16 @@
             <translation>interrumpida (programa u ordenador)</translation>
         </message>
         <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>sacadas de corrección en el seguimiento</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>silla contra la pared, sin ruedas</translation>
+        </message>
+        <message>
             <source>chest pain</source>
             <comment>chest pain</comment>
             <translation>dolor en el pecho</translation>
@@ -452,6 +597,11 @@
             <source>clear</source>
             <comment>clear</comment>
             <translation>claro</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>suelo despejado e iluminado; ayudante al lado, detrás al caminar hacia atrás</translation>
         </message>
         <message>
             <source>clearance checklist not ticked</source>
@@ -472,6 +622,11 @@
             <source>corner and chair</source>
             <comment>corner and chair</comment>
             <translation>esquina y silla</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>esquina detrás, silla estable delante o ayudante; zapatos planos cerrados, o pies descalzos</translation>
         </message>
         <message>
             <source>counted within</source>
@@ -519,6 +674,11 @@
             <translation>doble</translation>
         </message>
         <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>imagen doble (preguntado)</translation>
+        </message>
+        <message>
             <source>double vision</source>
             <comment>double vision</comment>
             <translation>visión doble</translation>
@@ -552,6 +712,11 @@
             <source>eye movement short of the target</source>
             <comment>eye movement short of the target</comment>
             <translation>movimiento ocular que no llega al punto</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>movimientos oculares que no llegan al punto</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -654,6 +819,11 @@
             <translation>terminada</translation>
         </message>
         <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>silla firme sin ruedas; pies planos, al principio sin pasar de las rodillas</translation>
+        </message>
+        <message>
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>superficie firme</translation>
@@ -709,6 +879,16 @@
             <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side}, menos hacia el otro lado ({name})</translation>
         </message>
         <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>la mirada al agacharse</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>mano en la barandilla, ayudante un escalón más abajo, con zapatos, ojos abiertos</translation>
+        </message>
+        <message>
             <source>head away from its middle</source>
             <comment>head away from its middle</comment>
             <translation>cabeza fuera de su centro</translation>
@@ -734,14 +914,39 @@
             <translation>se agarró</translation>
         </message>
         <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>ayudante al alcance del brazo; un cojín firme que no resbale</translation>
+        </message>
+        <message>
             <source>helper within reach</source>
             <comment>helper within reach</comment>
             <translation>ayudante al alcance</translation>
         </message>
         <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>agarrarse a la pared o la silla (preguntado)</translation>
+        </message>
+        <message>
             <source>holds for</source>
             <comment>holds for</comment>
             <translation>vale para</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>hasta dónde van los ojos arriba y abajo (solo aproximado)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>cuánto giran los ojos hacia dentro</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
         </message>
         <message>
             <source>it is held for a time: there is nothing to count</source>
@@ -879,6 +1084,11 @@
             <translation>ni voz ni lector</translation>
         </message>
         <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>nunca con epilepsia fotosensible o migraña provocada por patrones; no más de tres destellos en un segundo</translation>
+        </message>
+        <message>
             <source>next morning</source>
             <comment>next morning</comment>
             <translation>mañana siguiente</translation>
@@ -897,6 +1107,11 @@
             <source>no clip of it</source>
             <comment>no clip of it</comment>
             <translation>sin vídeo de ello</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>sin aviso cuando se abren los ojos; el resumen da la parte del tiempo con ellos cerrados</translation>
         </message>
         <message>
             <source>no day to count yet</source>
@@ -922,6 +1137,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>sin ayudante</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>sin dolor en hombro o cuello; al principio movimiento pequeño</translation>
         </message>
         <message>
             <source>no picture from the camera</source>
@@ -1034,6 +1254,11 @@
             <translation>aún sin abrir</translation>
         </message>
         <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>no se mide nada: guiado por voz y por tiempo, cuenta el paciente</translation>
+        </message>
+        <message>
             <source>nothing is watched for in this exercise</source>
             <comment>nothing is watched for in this exercise</comment>
             <translation>en este ejercicio no se vigila nada</translation>
@@ -1054,9 +1279,19 @@
             <translation>en miradas reservadas</translation>
         </message>
         <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>la otra persona cerca y estable; entregar, no lanzar</translation>
+        </message>
+        <message>
             <source>peak speed</source>
             <comment>peak speed</comment>
             <translation>velocidad máxima</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>velocidad máxima de un salto del ojo (más allá de la frecuencia de una cámara web)</translation>
         </message>
         <message>
             <source>picture blurred</source>
@@ -1139,6 +1374,11 @@
             <translation>puntuación inicial demasiado alta para más que trabajo sentado</translation>
         </message>
         <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>sentado hasta dominarlo; un objeto blando; lo que cae se queda en el suelo</translation>
+        </message>
+        <message>
             <source>session ended before it</source>
             <comment>session ended before it</comment>
             <translation>la sesión terminó antes</translation>
@@ -1184,6 +1424,11 @@
             <translation>sentado</translation>
         </message>
         <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>ir más despacio si el punto se ve borroso o salta</translation>
+        </message>
+        <message>
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>más lento que el ritmo</translation>
@@ -1199,6 +1444,11 @@
             <translation>superficie blanda</translation>
         </message>
         <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>algo de balanceo es normal; manos a la pared o la silla en cuanto haga falta</translation>
+        </message>
+        <message>
             <source>source</source>
             <comment>source</comment>
             <translation>fuente</translation>
@@ -1212,6 +1462,21 @@
             <source>standing</source>
             <comment>standing</comment>
             <translation>de pie</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>no pasar del límite del cuello; parar si hay dolor de cuello u hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>parar si el mareo pasa de la puntuación acordada o no se calma</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>parar donde la imagen se hace doble, luego alejar el dedo</translation>
         </message>
         <message>
             <source>stopped early</source>
@@ -1294,9 +1559,24 @@
             <translation>ritmo</translation>
         </message>
         <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>el fondo mismo: esta versión no dibuja ninguno; use uno acordado</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>la cámara no lo cuenta en esta versión; se guía y se cronometra</translation>
+        </message>
+        <message>
             <source>the camera does not count this exercise in this version</source>
             <comment>the camera does not count this exercise in this version</comment>
             <translation>la cámara no cuenta este ejercicio en esta versión</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>la altura de la silla: la tabla vale solo para 43 cm y brazos cruzados</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -1314,9 +1594,24 @@
             <translation>los ojos fueron más allá de lo enseñado en la preparación</translation>
         </message>
         <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>los pies y la postura</translation>
+        </message>
+        <message>
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>la mirada se lee con demasiada imprecisión para decir si estaba en el punto</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>la mano, su distancia y su lado</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>las manos</translation>
         </message>
         <message>
             <source>the head was not measured</source>
@@ -1342,6 +1637,11 @@
             <source>the neck point was measured for less than 5 seconds</source>
             <comment>the neck point was measured for less than 5 seconds</comment>
             <translation>el punto del cuello se midió menos de 5 segundos</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>el objeto mismo: la altura del lanzamiento se juzga por las muñecas</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1387,6 +1687,11 @@
             <source>the therapist found it met on {day}</source>
             <comment>the therapist found it met on {day}</comment>
             <translation>el terapeuta la dio por cumplida el {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>el sentido del círculo, donde el ancho entre los hombros no lo dice</translation>
         </message>
         <message>
             <source>throw too low</source>
@@ -1489,6 +1794,31 @@
             <translation>aquello de lo que se cuenta nunca se midió</translation>
         </message>
         <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>hacia dónde apuntan los ojos tras los párpados cerrados (se pregunta al abrirlos)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>si los ojos y la cabeza siguieron el objeto</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>si los ojos fueron antes que la cabeza</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>si el punto se veía claro (se pregunta después de la serie)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>qué brazo, salvo que se vean las dos muñecas al agacharse</translation>
+        </message>
+        <message>
             <source>why</source>
             <comment>why</comment>
             <translation>por qué</translation>
@@ -1499,9 +1829,19 @@
             <translation>estabilización x1, arriba y abajo</translation>
         </message>
         <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>estabilización x1, arriba y abajo: la cabeza se mueve, los ojos se quedan en un punto quieto</translation>
+        </message>
+        <message>
             <source>x1 viewing, yaw</source>
             <comment>x1 viewing, yaw</comment>
             <translation>estabilización x1, a los lados</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>estabilización x1, a los lados: la cabeza gira, los ojos se quedan en un punto quieto</translation>
         </message>
         <message>
             <source>x2 viewing, pitch</source>
@@ -1509,9 +1849,19 @@
             <translation>estabilización x2, arriba y abajo</translation>
         </message>
         <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>estabilización x2, arriba y abajo: el punto se mueve contra la cabeza, los ojos se quedan en él</translation>
+        </message>
+        <message>
             <source>x2 viewing, yaw</source>
             <comment>x2 viewing, yaw</comment>
             <translation>estabilización x2, a los lados</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>estabilización x2, a los lados: el punto se mueve contra la cabeza, los ojos se quedan en él</translation>
         </message>
         <message>
             <source>yes</source>
@@ -2652,6 +3002,11 @@
             <translation>Personas, primero lo más urgente</translation>
         </message>
         <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>Plan (Ctrl+E)</translation>
+        </message>
+        <message>
             <source>Practice</source>
             <comment>desk.practice</comment>
             <translation>Práctica</translation>
@@ -2840,6 +3195,1301 @@
             <source>Zoom out</source>
             <comment>desk.zoom_out</comment>
             <translation>Reducir</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>Cuidado: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>Su tiempo cuenta como estabilización de la mirada.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>No se mide: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>El paciente lee: «{name}»</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>Añadir (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>Añadir un ejercicio del catálogo</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>Añadir etapa</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>Añadir una etapa al final</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>Añadirlo (Intro)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>Los valores vienen de</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>Lo que está más arriba en el plan.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>Grupo de edad</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>lo habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>Preguntar también por náuseas</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>Preguntar también por inestabilidad</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>Prácticas al día</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>Habitual: 3, al menos tres al día ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} por minuto</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>Catálogo</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>Se dijo que el punto era claro</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>Antes de todo lo que no sea sentado</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>Hasta que todo esté marcado, solo se ofrecen entradas sentado.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>Lo he comprobado</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>Punto {number}: lo he comprobado</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>Condición, en palabras</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>Nunca se abre sola: la condición se cumple, y el paciente dice que sí.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>Copiar</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>Copiar el ejercicio elegido</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>Días y descansos</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>Días a la semana</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>Dosis, ritmo, amplitud</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} s</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>{count} veces</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>Habitual: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>Bajar lo elegido, Alt+Flecha abajo</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>Número de emergencias</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>Se dice y se imprime con las señales que necesitan ayuda enseguida.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>Letras, cifras, . _ y -. Las sesiones y las condiciones se refieren a él.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>Ojos</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>Mal: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>Archivo</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>Buscar</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>No hay un ejercicio así.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>Mal: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}, {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>Nota: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>Por corregir, y por saber (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>Cómo se hace</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>de {low} a {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>Bien</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>Quien empieza por encima de esa puntuación</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>puede subir un poco desde ahí</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>Habitual: solo sentado, lo más estricto de los dos ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>solo practica sentado</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}, hasta</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>ID</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>Punto {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>Añadir un punto</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>Quitar el punto {number}</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>Escalera por semanas</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>Una postura mantenida no tiene ritmo ni amplitud que cambiar.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>Cada paso vale desde su semana hasta el siguiente.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>Los últimos cambios no están todavía en ningún archivo.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>Descartarlos</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>Guardarlos</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>Quedarse aquí</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ mal: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>Etapa {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>Buscar ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>Tipo de pérdida</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>aguda, un lado</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>los dos lados</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>crónica, un lado</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>otra</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}, desde</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>Menor parte medida, de 0 a 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>La di por cumplida el</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>Su propia decisión; vale en lugar de los valores.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>Cumplida, desde hoy</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>Estabilización de la mirada</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>sin cifra</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>Unos {minutes} minutos al día previstos, con todas las entradas abiertas y sin los descansos. Guía, según se cita: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>estabilización de la mirada: {minutes} minutos al día, guía según se cita: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>Desde el reposo a cada lado. Nada en el plan puede pedir más.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>Límite del cuello, arriba y abajo, grados</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>Límite del cuello, girar, grados</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>Nuevo</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>todavía en ningún archivo</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>no indicado</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>No guardado: {why}. Todo sigue aquí.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>No se sabe mientras haya algo mal en el plan.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>Su nota</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>Se pide una nota: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>Para usted y sus colegas.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>Menor parte en el punto, de 0 a 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>Abrir</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>¿Qué plan?</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>cerrados</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>firme</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>con giros de cabeza</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (solo con ayudante)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>abiertos</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>sentado</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>blanda</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>superficie blanda</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>caminando</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>o segundos</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>Partes del plan</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>al paso del paciente</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>Persona y días</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>Seguridad</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>Reglas de síntomas</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>Seudónimo</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>Nunca un nombre real: el archivo viaja.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>ID del plan</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>Las sesiones pertenecen a un plan por este ID. Con otro, las condiciones empiezan a contar de nuevo.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>Postura</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>el plan entero</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>Lo que ve el paciente</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>Semana</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>Amplitud a cada lado, grados</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>Normalmente no se pide.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>No se da</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>Conviene saber: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>Quitar lo elegido, Supr en la lista</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>Repeticiones</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>Reemplazarlo</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} ya existe. Si lo reemplaza, se pierde lo que contiene ahora.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>Elegir otro nombre</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>Descanso entre entradas, s</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>Mayor subida desde un comienzo alto</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>Necesario donde se permite una subida.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>Mayor subida de la puntuación</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>Paso {number}, desde la semana</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>Añadir un paso</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>como antes</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>Paso {number}, grados a cada lado</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>Vacío: como antes.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>Quitar el paso {number}</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>Paso {number}, golpes por minuto</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>Límites y ayuda</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>Guardar</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>¿Dónde guardar el plan?</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>Guardar como</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>Puntuación más alta, de 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>De los ojos al punto, mm</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>Habitual: 750, y no más cerca (práctica común)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>Segundos</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>Sesiones seguidas</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>Tiempo máximo para calmarse, minutos</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>Máximo de minutos para calmarse</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>Sexo</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>mujer</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>Las tablas solo conocen estos dos.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>hombre</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>Giros de cabeza</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>Hoja para imprimir</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>Página web</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>Todavía sin hoja: queda por corregir en el plan: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF, A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF, Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>¿Dónde poner la hoja del paciente? La terminación se añade sola.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>Escrito: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>tiene una condición</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>condición cumplida</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>condición no cumplida</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>Como lo ve el paciente (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>Lado afectado</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>los dos</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>izquierdo</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>derecho</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>desconocido</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>Letras, cifras, . _ y -. Las condiciones y las entradas se refieren a él.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>Lo lee el paciente.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>Etapa nueva</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>Dura</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>Unos {minutes} minutos con descansos; hasta {most} es práctica común.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>Hasta ahora</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>Cumplida: {why}. Nada se abre solo.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>No hay sesiones a mano. Abierto desde la revisión de una carpeta, esto dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>No cumplida: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>Empezar sin nada</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>Sin ejercicios todavía; días, descansos y reglas de síntomas habituales.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>Abrir un plan</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>Un plan que ya está en un archivo.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>Seguir con el plan de {person}</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>Plan {plan}, el último practicado. Sus sesiones siguen contando, y cada condición dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>Empezar con estas etapas</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>El programa para casa en etapas, con dosis habituales. Cada etapa se abre después de sesiones tranquilas con la anterior. Quite lo que no quiera.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>Empezar un plan</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>Empieza el</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>Un día como 2026-01-31. Las escaleras cuentan sus semanas desde él.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>cambiado, sin guardar</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>por corregir antes de poder guardar: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>nada cambiado todavía</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>notas: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>guardado</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>Elija cómo empezar.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>Ejercicio añadido</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>Punto de la lista añadido</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>Paso de la escalera añadido</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>Etapa añadida</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>Condición añadida</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>Copiado</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>Condición dada por cumplida</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>Movido</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>Quitado</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>Condición quitada</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>Empieza hoy</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>Apoyo</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>esquina y silla estable</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>ayudante al alcance del brazo</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>lo que hace falta: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>Superficie</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>Suficiente por hoy</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>Solo para las tablas publicadas de levantarse de la silla</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>Ritmo, golpes por minuto</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>fijo</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>cambia dentro de la serie</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>lo habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>a</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>Hoy</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>Sin terminar: por corregir: {count}. Se puede guardar y abrir aquí otra vez, pero nadie puede practicarlo.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>Guardarlo sin terminar</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>Mostrar lo primero</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>Se abre cuando</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>Poner una condición</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>Abierta desde el principio.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>Quitar la condición</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>Subir lo elegido, Alt+Flecha arriba</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>Habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>Habitual: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>Persona</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>Sus palabras</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>Se leen antes de cada práctica, y en la hoja impresa.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>Para el paciente</translation>
         </message>
         <message>
             <source>chin down</source>
@@ -4747,6 +6397,146 @@
             <translation>Arriba</translation>
         </message>
         <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>Practique {n} veces al día</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>Practique una vez al día</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>No practique, y llame antes a su terapeuta, si:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>{n} días a la semana</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>todos los días</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>Llame enseguida al {number} si algo de esto es nuevo:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>Llame enseguida a emergencias si algo de esto es nuevo:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>Plan {plan}, semana {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>Para {person}, semana {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>Semana {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>es</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>Más adelante, cuando lo diga su terapeuta:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}, {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>a su propio paso</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>Dibujo: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>Descanse {seconds} segundos después de cada ejercicio.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>Pare por hoy cuando:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>Siente más mareo que {most} de 10. Nada es 0. Lo peor que puede ser es 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>Después de un ejercicio no se calma en {minutes} minutos.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. Agárrese, siéntese sin moverse hasta que pase, y dígaselo a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>Se siente mal de cualquier otra manera.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>Póngase de pie con una esquina detrás y una silla firme delante.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>Solo con alguien que le ayude y pueda alcanzarle.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} movimientos por minuto</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>primero {low} movimientos por minuto, al final {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>Sus ejercicios en casa</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>De su terapeuta</translation>
+        </message>
+        <message>
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>Con los ojos cerrados, o de pie, le guía el sonido, elija lo que elija aquí.</translation>
@@ -5135,6 +6925,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>Para terapeutas: plan</translation>
         </message>
         <message>
             <source>Measure the camera</source>
