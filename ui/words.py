@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale, Qt
 
 from ui.desk_words import DESK_WORDS
 from ui.editor_words import EDITOR_WORDS
@@ -384,6 +384,11 @@ def told(text: str) -> str:
         return text
     key, fields = found
     return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
+
+
+def from_right() -> bool:
+    """Whether the language is read from right to left."""
+    return QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
 
 
 def row_of(parts: Iterable[str]) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
@@ -67,6 +68,16 @@ def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
     hush(app)
     QLocale.setDefault(locale)
     app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+
+
+@pytest.fixture
+def spoken(qapp: QApplication) -> Iterator[Any]:
+    """Speak a language in a test; what was spoken before comes back."""
+    locale = QLocale()
+    yield lambda code: speak(qapp, code)
+    hush(qapp)
+    QLocale.setDefault(locale)
+    qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
 
 
 @pytest.fixture

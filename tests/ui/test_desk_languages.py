@@ -8,7 +8,6 @@ from datetime import date
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -20,23 +19,12 @@ from tracker.records.units import BEATS, DEGREES
 from ui.desk import trade
 from ui.desk.people_list import lines_of
 from ui.desk.trade_words import TRADE
-from ui.languages import hush, speak
 
 #: People, the plan's own words, and signs of units: nobody translates them.
 _OWN = (
     "finch|wren|teal|plover|heron|robin|Eyes stay on the target in three sessions in a row|"
     "turns-together|turns-on-target|mm|cm|min"
 )
-
-
-@pytest.fixture
-def spoken(qapp: QApplication) -> Iterator[Any]:
-    """Speak a language in a test; what was spoken before comes back."""
-    locale = QLocale()
-    yield lambda code: speak(qapp, code)
-    hush(qapp)
-    QLocale.setDefault(locale)
-    qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
 
 
 @pytest.fixture

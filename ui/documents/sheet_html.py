@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from html import escape
 
-from PySide6.QtCore import QLocale, Qt
-
 from ui import words
 from ui.documents.html import DARK, LIGHT
 from ui.documents.pdf import need_application
@@ -72,7 +70,7 @@ def sheet_html(sheet: Sheet, paper: str = "a4") -> str:
 
 def _way() -> str:
     """Which way the language is read."""
-    return "rtl" if QLocale().textDirection() == Qt.LayoutDirection.RightToLeft else "ltr"
+    return "rtl" if words.from_right() else "ltr"
 
 
 def _text(text: str) -> str:

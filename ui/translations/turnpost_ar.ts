@@ -6472,6 +6472,11 @@
             <translation>بسرعتك أنت</translation>
         </message>
         <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>الصفحة {number} من {pages}</translation>
+        </message>
+        <message>
             <source>Drawing: {name}</source>
             <comment>sheet.picture</comment>
             <translation>رسم: {name}</translation>

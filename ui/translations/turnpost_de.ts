@@ -6472,6 +6472,11 @@
             <translation>in Ihrem eigenen Tempo</translation>
         </message>
         <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>Seite {number} von {pages}</translation>
+        </message>
+        <message>
             <source>Drawing: {name}</source>
             <comment>sheet.picture</comment>
             <translation>Zeichnung: {name}</translation>

@@ -6472,6 +6472,11 @@
             <translation>a su propio paso</translation>
         </message>
         <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>Página {number} de {pages}</translation>
+        </message>
+        <message>
             <source>Drawing: {name}</source>
             <comment>sheet.picture</comment>
             <translation>Dibujo: {name}</translation>

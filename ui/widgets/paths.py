@@ -6,7 +6,7 @@ import contextlib
 import re
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, Qt
+from ui import words
 
 
 def shown_path(folder: Path) -> str:
@@ -15,5 +15,4 @@ def shown_path(folder: Path) -> str:
         folder = Path("~") / folder.relative_to(Path.home())
     text = re.sub(r"([/\\])", "\\1\u200b", str(folder))
     # Among words that are read from the right its folders would change places.
-    mirrored = QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
-    return f"\u2066{text}\u2069" if mirrored else text
+    return f"\u2066{text}\u2069" if words.from_right() else text
