@@ -49,7 +49,7 @@ from ui.widgets.picture import Picture
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
-REFRESH_MS = 66
+REFRESH_MS = 33
 SMALLEST = (960, 600)
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
