@@ -8,7 +8,7 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
@@ -21,6 +21,7 @@ from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.handing_over import HandingOver
 from ui.keys import KEYS, Key
+from ui.languages import language_of
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -93,6 +94,9 @@ class Window(QWidget):
     plan
         A plan's file that is offered on the first page, in place of the one remembered.
     """
+
+    #: Another language was chosen: a new window is to take this one's place.
+    other_language = Signal()
 
     def __init__(
         self,
@@ -468,8 +472,17 @@ class Window(QWidget):
             field.update()
 
     def set_language(self, language: str) -> None:
-        """Remember the language; it holds from the next start on."""
-        self.settings.language = language
+        """Speak another language; where one chooses it nothing else goes on."""
+        if language != language_of(self.settings.language):
+            self.settings.language = language
+            self.other_language.emit()
+
+    def show_language(self) -> None:
+        """Go back to where the language was chosen, so that the choice is seen."""
+        self.director.open_first("text")
+        first = self.pages["first"]
+        assert isinstance(first, FirstPage)
+        first.looks.language.take_keys()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

@@ -209,7 +209,7 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
 
 def _amount(entry: Entry, week: int) -> str:
     """The dose of an entry without its tempo."""
-    return ", ".join(_dose_parts(asked_of(entry, week), tempo=False))
+    return words.row_of(_dose_parts(asked_of(entry, week), tempo=False))
 
 
 def dose_words(asked: Asked, *, tempo: bool = True) -> str:
@@ -303,7 +303,7 @@ def name_of(name: str, plan: Plan) -> str:
     """Words for a stage or an entry."""
     for stage in plan.stages:
         if stage.stage_id == name:
-            return stage.name
+            return words.told(stage.name)
     for entry in plan.entries:
         if entry.entry_id == name and entry.exercise in CATALOGUE:
             return words.say(f"exercise.{entry.exercise}")

@@ -136,6 +136,9 @@ DESK_WORDS: dict[str, object] = {
         "turnpost", "Notes stand beside the measured figures, which never change."
     ),
     "desk.flag": QT_TRANSLATE_NOOP("turnpost", "In doubt: {why}"),
+    # how a day is written (d, MMM and yyyy stay)
+    "desk.day": QT_TRANSLATE_NOOP("turnpost", "d MMM yyyy"),
+    "desk.day.short": QT_TRANSLATE_NOOP("turnpost", "d MMM"),
     "desk.notes_count": QT_TRANSLATE_NOOP("turnpost", "{count}"),
     "report.make": QT_TRANSLATE_NOOP("turnpost", "Make a report"),
     "report.pdf": QT_TRANSLATE_NOOP("turnpost", "Report to file, PDF ({ending})"),

@@ -9,12 +9,12 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBoxLayout, QWidget
 
-from tracker.records import telling
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import Note
 from tracker.records.people import Person
 from tracker.records.trends import series_of
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.filters import Filters
 from ui.desk.report_button import Reporting
 from ui.desk.session_table import SessionTable, note_key
@@ -66,10 +66,10 @@ class Reasons(QWidget):
         word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
         word.setWordWrap(False)
         row.addWidget(word)
-        text = self._sized(desk_words(dated(reason), bold=first))
+        text = self._sized(desk_words(trade.shown(dated(reason)), bold=first))
         row.addWidget(text, 1)
         if reason.place is not None:
-            day = telling.day(reason.day)
+            day = trade.day(reason.day)
             button = small_button(words.say("desk.show"), words.say("desk.show_name", day=day))
             button.set_percent(self._percent)
             button.clicked.connect(lambda _=False, place=reason.place: self.opened.emit(place))
@@ -180,14 +180,14 @@ class PersonPage(QWidget):
         self.name.setText(person.name)
         self.about.setText(words.say(f"desk.side.{person.affected_side}"))
         self.reasons.show_reasons(person.reasons)
-        to_day = telling.day(person.adherence.to_day)
+        to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)
-        self.practice.setText(f"{telling.practice(person.adherence)}. {counted}")
+        self.practice.setText(f"{trade.practice(person.adherence)}. {counted}")
         self.strip.show_practice(person.adherence)
         standing = person.conditions
-        short = [telling.condition(s, most=1) for s in standing]
+        short = [trade.condition(s, most=1) for s in standing]
         lines = [words.say("desk.condition", text=text) for text in short]
-        self.conditions.setToolTip(as_tip("\n".join(telling.condition(s) for s in standing)))
+        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
         self.filters.offer(person.rows)

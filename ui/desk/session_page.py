@@ -19,12 +19,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tracker.records import telling
-from tracker.records.figure import shown_with_unit
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
+from ui.desk import trade
 from ui.desk.notes_panel import NotesPanel
 from ui.desk.report_button import Reporting
 from ui.desk.session_data import (
@@ -207,9 +206,9 @@ class SessionPage(QWidget):
 
     def _title(self, row: SessionRow) -> str:
         name = "" if self.person is None else self.person.name
-        when = f"{telling.day(row.day)} {(row.started_at or '')[11:16]}".strip()
+        when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
-        return f"{title}: {telling.ended(row.ended)}"
+        return f"{title}: {trade.ended(row.ended)}"
 
     def _offer_beside(self, row: SessionRow) -> None:
         self.beside.blockSignals(True)
@@ -218,7 +217,7 @@ class SessionPage(QWidget):
         others = [] if self.person is None else self.person.rows
         for other in reversed(others):
             if other is not row and other.sets:
-                when = f"{telling.day(other.day)} {(other.started_at or '')[11:16]}"
+                when = f"{trade.day(other.day)} {(other.started_at or '')[11:16]}"
                 self.beside.addItem(when.strip(), other)
         self.beside.blockSignals(False)
 
@@ -235,7 +234,7 @@ class SessionPage(QWidget):
         self.sets.blockSignals(True)
         self.sets.clear()
         for one in view.sets if view is not None else []:
-            self.sets.addItem(telling.exercise(one.exercise.exercise), one)
+            self.sets.addItem(trade.exercise(one.exercise.exercise), one)
         self.sets.blockSignals(False)
 
     # --- what is shown ---
@@ -260,7 +259,7 @@ class SessionPage(QWidget):
             self.panes[slot].show_set(title, view, one)
             self.panes[slot].title.setVisible(bool(title))
         flags = [] if chosen is None else chosen.exercise.quality
-        why = telling.listed(f"{telling.flag(f.flag)} ({f.reason})" for f in flags)
+        why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))
         self._fill_list()
@@ -286,7 +285,7 @@ class SessionPage(QWidget):
             entries.append((span.from_s, text, span.number))
         for span in events_of(chosen):
             length = words.number(span.to_s - span.from_s, 1)
-            what = telling.event(span.text)
+            what = trade.event(span.text)
             entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
         view = self.views[0]
         for at_s in [] if view is None else marks_of(chosen, view.summary):
@@ -306,8 +305,7 @@ class SessionPage(QWidget):
             return
         figures = [] if chosen is None else list(record.exercises[chosen.number].figures)
         for figure in (*figures, *record.figures):
-            text = words.say("desk.figure", name=figure.label, value=shown_with_unit(figure))
-            self.figures.addItem(text)
+            self.figures.addItem(trade.line_of(figure))
 
     def mark_repetition(self) -> None:
         """Mark the repetition that is chosen in the list as not valid."""

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from tracker.records import telling
 from tracker.records.trends import SPECS
 from ui import words
+from ui.desk import trade
 from ui.desk.session_data import SessionView, SetView
 
 
@@ -32,13 +32,14 @@ def repetition_words(row: dict[str, object]) -> str:
     turns = row.get("turns")
     rows = turns if isinstance(turns, list) else []
     for turn in (t for t in rows if isinstance(t, dict)):
+        side = trade.shown(str(turn.get("side")))
         for name, like in _FAR:
             value = turn.get(name)
             if isinstance(value, int | float):
-                shown = telling.value(SPECS[like], float(value))
-                parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
+                shown = trade.value(SPECS[like], float(value))
+                parts.append(words.say("desk.rep.turn", side=side, value=shown))
                 break
         else:
-            shown = telling.NOT_MEASURED
-            parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
-    return ", ".join(parts)
+            shown = trade.not_measured()
+            parts.append(words.say("desk.rep.turn", side=side, value=shown))
+    return words.row_of(parts)

@@ -117,7 +117,10 @@ class PracticePage(QWidget):
         width = max(240, self.width() // 5)
         height = width * 9 // 16
         y = self.height() - height - theme.L
-        self.picture.setGeometry(self.width() - width - theme.L, y, width, height)
+        # The other corner than that of the first buttons.
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        x = theme.L if mirrored else self.width() - width - theme.L
+        self.picture.setGeometry(x, y, width, height)
 
     def enter(self) -> None:
         """The page comes to the front, clean."""

@@ -246,7 +246,7 @@ class TargetField(QWidget):
     def count_boxes(self) -> list[QRectF]:
         """Where the count is drawn: a box at each target."""
         metrics = QFontMetricsF(self._count_font())
-        text = str(self.state.count or 0)
+        text = words.number(self.state.count or 0)
         size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
         targets = [self.centre_px(offset) for offset in self.offsets]
         radius, gap = self._disc_px(), 6.0
@@ -261,9 +261,10 @@ class TargetField(QWidget):
 
     def _draw_counts(self, painter: QPainter) -> None:
         painter.setPen(self._ink())
+        text = words.number(self.state.count or 0)
         for box in self.count_boxes():
             at = QPointF(box.center().x(), box.top())
-            draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
+            draw_tight(painter, self._count_font(), text, at, above=False)
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state
