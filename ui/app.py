@@ -250,6 +250,9 @@ class Window(QWidget):
     def tick(self) -> None:
         """Let the director work; draw now and then."""
         self.director.tick()
+        page = self.stack.currentWidget()
+        if isinstance(page, PracticePage):
+            page.move_target()
         now_s = time.monotonic()
         if now_s - self._refreshed_s >= REFRESH_MS / 1000:
             self._refreshed_s = now_s

@@ -7,12 +7,15 @@ reaction takes about half a second), and time to read before each new thing.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import isinf
+from typing import Any
 
+from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
+from tracker.targets import Sweep, fitting_swing_deg, tempo_of_target, track_of
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
 
@@ -50,16 +53,20 @@ class Asked:
 
     ``offset`` is the target's place from the field's middle, ``offsets`` the two
     places between which it jumps (first one first), if it does. ``drawn`` is false where
-    the eyes have no target on the screen.
+    the eyes have no target on the screen. ``path`` is the place at a time of a target
+    that moves all the while.
     """
 
     step: Step
     offset: Point = (0.0, 0.0)
     offsets: tuple[Point, Point] | None = None
     drawn: bool = True
+    path: Callable[[float], Point] | None = None
 
     def offset_at(self, time_s: float) -> Point:
         """Where the target is drawn at ``time_s``."""
+        if self.path is not None:
+            return self.path(min(max(time_s, self.step.from_s), self.step.to_s))
         if self.offsets is None:
             return self.offset
         return self.offsets[self.place_at(time_s)]
@@ -246,26 +253,16 @@ def _raw_offsets(step: Step, middle: Point) -> list[Point]:
     return places[:2]
 
 
-#: Exercises whose target has to move on the screen otherwise than from beat to beat.
-_MOVING_TARGET = {
-    "turns-x2",
-    "nods-x2",
-    "follow-slowly",
-    "eyes-then-head",
-    "moving-background",
-}
-
-
-def needs_moving_target(exercise: str) -> bool:
-    """Whether an exercise needs a target that this version can't draw."""
-    return exercise in _MOVING_TARGET
+def needs_moving_target(entry: EntryAsked) -> bool:
+    """Whether an entry needs a moving target where none can be shown: away from the screen."""
+    return bool(entry.exercise.target) and not has_target(entry)
 
 
 def has_target(entry: EntryAsked) -> bool:
     """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
     exercise = entry.exercise
-    by_eyes = exercise.channel in ("eye_yaw", "eye_pitch")
-    return (by_eyes or exercise.on_target) and entry.posture == "sitting" and entry.eyes == "open"
+    on_screen = _jumps(exercise) or exercise.on_target or bool(exercise.target)
+    return on_screen and entry.posture == "sitting" and entry.eyes == "open"
 
 
 def planned_asked(
@@ -299,7 +296,14 @@ def planned_asked(
         **entry.step_values,
         "repetitions": repetitions,
     }
-    if exercise.channel in ("eye_yaw", "eye_pitch"):
+    if exercise.target == "against" and has_target(entry):
+        middle = 0.5 * sum(entry.amplitude_deg or ())
+        swing = fitting_swing_deg(middle, _room_mm(entry, extent), distance_mm)
+        tempo = tempo_of_target(entry.tempo_bpm)
+        # The beat asks for the right, or up, first: there the head goes.
+        sweep = Sweep(-swing, distance_mm, tempo, duration_s)
+        return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
+    if _jumps(exercise):
         across = exercise.channel == "eye_yaw"
         reach = offset_mm(JUMP_DEG, distance_mm)
         first, second = (
@@ -313,3 +317,30 @@ def planned_asked(
     if drawn:
         known["target_mm"] = to_rest.to_rest(extent.centre_mm)
     return Asked(Step.model_validate(known), drawn=drawn)
+
+
+def _jumps(exercise: Exercise) -> bool:
+    """Whether the eyes jump between two targets."""
+    return exercise.channel in ("eye_yaw", "eye_pitch")
+
+
+def _room_mm(entry: EntryAsked, extent: FieldExtent) -> float:
+    """How far from the field's middle a target may go, in the way that an entry moves it."""
+    up = entry.exercise.channel == "head_pitch"
+    return extent.half_height_mm if up else extent.half_width_mm
+
+
+def _sweeping(
+    known: dict[str, Any], sweep: Sweep, extent: FieldExtent, to_rest: ScreenMap, *, up: bool
+) -> Asked:
+    """A step whose target goes to and fro, drawn where its track says."""
+
+    def place(offset: float) -> Point:
+        return (0.0, offset) if up else (offset, 0.0)
+
+    from_s: float = known["from_s"]
+    track = track_of(sweep, from_s, lambda o: to_rest.to_rest(extent.on_screen(place(o))))
+    return Asked(
+        Step.model_validate(known | {"target_track": track}),
+        path=lambda time_s: place(sweep.offset_mm(time_s - from_s)),
+    )

@@ -10,7 +10,7 @@ from datetime import date
 from math import inf
 from typing import Any
 
-from tracker.plan.asked import week_of
+from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
@@ -83,7 +83,7 @@ class PlannedPart(SetPart):
             absent={
                 e.entry_id: "moving_target"
                 for e in self.plan.entries
-                if needs_moving_target(e.exercise)
+                if needs_moving_target(asked_of(e, self.week))
             },
         )
         self._follow_task()

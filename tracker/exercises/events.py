@@ -51,6 +51,7 @@ PRIORITY: tuple[str, ...] = (
     "eyes_opened",
     "gaze_off_target",
     "eyes_not_with_head",
+    "head_with_target",
     "chin_down",
     "head_moved",
     "not_upright",

@@ -26,7 +26,13 @@ from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
-from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
+from tracker.session.run import (
+    amplitude_asked,
+    amplitude_wanted,
+    repetitions_asked,
+    seconds_asked,
+    target_swing_deg,
+)
 from tracker.session.stage import Step
 
 FORMAT = "turnpost-session"
@@ -270,6 +276,23 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "eyes": step.eyes,
         "posture": step.posture,
         "surface": step.surface,
+        **_target(record, exercise),
+    }
+
+
+def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    """How the target moved, and what amplitude was wanted before the screen lowered it."""
+    if not exercise.target:
+        return {}
+    swing = target_swing_deg(record.step, exercise)
+    wanted = amplitude_wanted(record.step, exercise)
+    return {
+        "target": {
+            "motion": exercise.target,
+            "swing_deg": None if swing is None else round(swing, 2),
+            "wanted_amplitude_deg": None if wanted is None else list(wanted),
+            "reason": "the track of the target is not known" if swing is None else None,
+        }
     }
 
 

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.session.live import LiveState
 from ui import theme, words
+from ui.asked import Asked
 from ui.cards import dose_words
 from ui.session_flow import Director, Phase
 from ui.set_figure import clock_words, set_figure
@@ -262,17 +263,19 @@ class PracticePage(QWidget):
         asked = director.asked
         self.field.distance_mm = director.distance_mm
         if asked is not None:
-            places = list(asked.offsets) if asked.offsets else [asked.offset]
-            if not asked.drawn:
-                places = []
-            self.field.show_targets(places, asked.place_at(director.now_s))
+            if asked.path is not None:
+                self.move_target()
+            else:
+                places = list(asked.offsets) if asked.offsets else [asked.offset]
+                if not asked.drawn:
+                    places = []
+                self.field.show_targets(places, asked.place_at(director.now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = _time_left(director.set_left_s)
             asked_words = _asked_words(live, counted=not director.until_said)
             self.asked.setText("   ·   ".join(t for t in (left, asked_words) if t))
-            jumps = asked is not None and bool(asked.offsets)
-            self.field.show_state(self._figures(live, jumps=jumps))
+            self.field.show_state(self._figures(live, asked))
         else:
             self.field.show_state(FieldState())
         shown = director.picture_shown and not director.sharing
@@ -292,13 +295,29 @@ class PracticePage(QWidget):
             return words.say(f"cue.{cue}")
         return words.say("practice.disk") if director.disk_note else ""
 
-    def _figures(self, live: LiveState, *, jumps: bool) -> FieldState:
+    def move_target(self) -> None:
+        """Put a moving target where it will be when it is seen: at the next picture.
+
+        What a screen takes beyond that (often one picture more) isn't known here.
+        """
+        director = self._director
+        asked = director.asked
+        if asked is None or asked.path is None or director.phase != Phase.exercise:
+            return
+        picture_s = 1.0 / max(self.screen().refreshRate(), 30.0)
+        self.field.show_targets([asked.offset_at(director.now_s + picture_s)])
+
+    def _figures(self, live: LiveState, asked: Asked | None) -> FieldState:
+        jumps = asked is not None and bool(asked.offsets)
+        moving = asked is not None and asked.path is not None
         turn = live.last_turn
         if turn is not None and turn.index != self._last_index:
             self._last_index = turn.index
             if isfinite(turn.amplitude_deg):
                 self._sides[turn.side] = round(turn.amplitude_deg)
         vertical = bool({"up", "down"} & set(self._sides))
+        if moving and self._director.dose is not None:
+            vertical = CATALOGUE[self._director.dose.exercise].channel == "head_pitch"
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo = live.tempo_bpm
         return FieldState(
@@ -309,10 +328,12 @@ class PracticePage(QWidget):
             asked_deg=live.goal_amplitude_range_deg,
             tempo_bpm=None if tempo is None else round(tempo),
             asked_bpm=live.goal_tempo_bpm,
-            side=0 if jumps else self._director.side,
+            side=0 if jumps or moving else self._director.side,
             vertical=vertical,
             measured=not self._director.not_measured,
-            bow=not jumps,
+            # A bow that went to and fro with the target would only be in the way.
+            bow=not jumps and not moving,
+            moving=moving,
         )
 
 

@@ -30,7 +30,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from ui import theme, words
 from ui.geometry import Point, length_mm
 from ui.widgets.field_text import draw_beside, draw_tight, tempo_arrow
-from ui.widgets.placing import count_places
+from ui.widgets.placing import count_place_moving, count_places
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
 DETAIL_DEG = 0.5
@@ -59,6 +59,7 @@ class FieldState:
     vertical: bool = False
     measured: bool = True
     bow: bool = True
+    moving: bool = False
 
 
 class TargetField(QWidget):
@@ -257,6 +258,9 @@ class TargetField(QWidget):
         # Round digits reach a little beyond a capital's height.
         over = 0.05 * size.height()
         free = QRectF(self.rect()).adjusted(0, over, 0, -over)
+        if self.state.moving:
+            up = self.state.vertical
+            return [count_place_moving(at, free, radius, size, gap, up=up) for at in targets]
         return count_places(targets, free, radius, size, gap)
 
     def _draw_counts(self, painter: QPainter) -> None:
