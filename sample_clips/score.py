@@ -26,6 +26,7 @@ from sample_clips.target_score import (
     followed_rows,
     head_share,
     head_to_marks,
+    landings_s,
     smooth,
     stepped,
     target_angles,
@@ -180,6 +181,15 @@ class Score:
         move = self.scenario.movement
         share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
         return self._aim(*target_angles(move, share))
+
+    def catch_up_jumps(self) -> list[tuple[float, float]]:
+        """Times and sizes in degrees of the jumps of eyes that follow in steps."""
+        move, first_s = self.scenario.movement, self.cycles[0][0]
+        found = []
+        for at_s in landings_s(move, first_s, self.end_s):
+            before, after = (yaw_pitch(self._swept(t))[0] for t in (at_s - move.steps_s, at_s))
+            found.append((at_s, after - before))
+        return found
 
     def _sweeping_target(self, end_s: float) -> list[list[float]]:
         self._knots = self._lay_knots()

@@ -95,9 +95,10 @@ def wrong_throughout(move: Movement) -> str:
     return ""
 
 
-def jumps_in_following(move: Movement, start_s: float, end_s: float) -> int:
-    """How often eyes that follow in steps jump."""
-    return int((end_s - start_s) / move.steps_s) if move.steps_s else 0
+def landings_s(move: Movement, start_s: float, end_s: float) -> list[float]:
+    """When eyes that follow in steps begin to jump; none where they follow smoothly."""
+    count = int((end_s - start_s) / move.steps_s) if move.steps_s else 0
+    return [start_s + k * move.steps_s for k in range(1, count + 1)]
 
 
 def followed_rows(places: Sequence[tuple[float, Any]]) -> list[list[float]]:

@@ -13,7 +13,7 @@ from sample_clips.angles import Array, yaw_pitch
 from sample_clips.bodies import SHOULDER, WRIST, Body
 from sample_clips.heads import Attitude
 from sample_clips.score import HELP_RISE_S, UP, Score
-from sample_clips.target_score import jumps_in_following, order, wrong_throughout
+from sample_clips.target_score import order, wrong_throughout
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (
@@ -165,7 +165,10 @@ def events(score: Score) -> dict[str, Any]:
     if move.kind == "eyes_then_head":
         more["order"] = order(move, len(score.jumps))
     elif move.kind == "follow":
-        more["catch_up_jumps"] = jumps_in_following(move, from_s, score.end_s)
+        more["catch_up_jumps"] = [
+            {"at_s": round(at_s, 4), "size_deg": round(abs(size), 3)}
+            for at_s, size in score.catch_up_jumps()
+        ]
     return {
         "exercise": scenario.exercise,
         "repetitions": 0 if scenario.movement.kind in ("still", "wander") else len(score.cycles),

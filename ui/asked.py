@@ -15,7 +15,7 @@ from typing import Any
 from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
-from tracker.targets import Sweep, fitting_swing_deg, tempo_of_target, track_of
+from tracker.targets import Sweep, fitting_swing_deg, pursuit_swing_deg, tempo_of_target, track_of
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
 
@@ -296,16 +296,18 @@ def planned_asked(
         **entry.step_values,
         "repetitions": repetitions,
     }
-    if exercise.target == "against" and has_target(entry):
-        middle = 0.5 * sum(entry.amplitude_deg or ())
-        swing = fitting_swing_deg(middle, _room_mm(entry, extent), distance_mm)
-        tempo = tempo_of_target(entry.tempo_bpm)
-        # The beat asks for the right, or up, first: there the head goes.
-        sweep = Sweep(-swing, distance_mm, tempo, duration_s)
+    if exercise.target in ("against", "sweep") and has_target(entry):
+        sweep = Sweep(
+            _swing_deg(entry, extent, distance_mm),
+            distance_mm,
+            tempo_of_target(entry.tempo_bpm),
+            duration_s,
+        )
         return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
-    if _jumps(exercise):
-        across = exercise.channel == "eye_yaw"
-        reach = offset_mm(JUMP_DEG, distance_mm)
+    if _jumps(exercise) or (exercise.target == "places" and has_target(entry)):
+        across = exercise.channel != "eye_pitch"
+        swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
+        reach = offset_mm(swing, distance_mm)
         first, second = (
             extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
         )
@@ -324,10 +326,20 @@ def _jumps(exercise: Exercise) -> bool:
     return exercise.channel in ("eye_yaw", "eye_pitch")
 
 
-def _room_mm(entry: EntryAsked, extent: FieldExtent) -> float:
-    """How far from the field's middle a target may go, in the way that an entry moves it."""
-    up = entry.exercise.channel == "head_pitch"
-    return extent.half_height_mm if up else extent.half_width_mm
+def _swing_deg(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> float:
+    """How far a target goes to each side: as wanted, or as far as the screen carries it.
+
+    Below zero for one that goes against the head: the beat asks the head for the right,
+    or up, first.
+    """
+    exercise = entry.exercise
+    wanted = 0.5 * sum(entry.amplitude_deg or ())
+    if exercise.target == "sweep":
+        wanted = pursuit_swing_deg(tempo_of_target(entry.tempo_bpm))
+    up = exercise.channel == "head_pitch"
+    room_mm = extent.half_height_mm if up else extent.half_width_mm
+    swing = fitting_swing_deg(wanted, room_mm, distance_mm)
+    return -swing if exercise.target == "against" else swing
 
 
 def _sweeping(

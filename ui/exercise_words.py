@@ -231,12 +231,11 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.peak_speed_of_eyes": QT_TRANSLATE_NOOP("turnpost", "how fast your eyes jump"),
     "unmeasured.blur_of_target": QT_TRANSLATE_NOOP("turnpost", "how clear the target is to you"),
     "unmeasured.hand_target": QT_TRANSLATE_NOOP("turnpost", "a target in your hand"),
-    "unmeasured.eyes_first": QT_TRANSLATE_NOOP("turnpost", "if your eyes go first"),
     "unmeasured.gaze_eyes_shut": QT_TRANSLATE_NOOP(
         "turnpost", "where your eyes point when they are shut"
     ),
     "unmeasured.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "the moment your eyes open"),
-    "unmeasured.catch_up_jumps": QT_TRANSLATE_NOOP("turnpost", "small jumps of your eyes"),
+    "unmeasured.small_jumps": QT_TRANSLATE_NOOP("turnpost", "small jumps of your eyes"),
     "unmeasured.double_image": QT_TRANSLATE_NOOP("turnpost", "if you see two tips"),
     "unmeasured.vergence": QT_TRANSLATE_NOOP("turnpost", "how far your eyes turn in"),
     "unmeasured.hand": QT_TRANSLATE_NOOP("turnpost", "your hand"),

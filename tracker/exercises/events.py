@@ -52,6 +52,8 @@ PRIORITY: tuple[str, ...] = (
     "gaze_off_target",
     "eyes_not_with_head",
     "head_with_target",
+    "head_first",
+    "moved_together",
     "chin_down",
     "head_moved",
     "not_upright",

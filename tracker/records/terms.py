@@ -57,6 +57,8 @@ EVENTS: dict[str, str] = {
     "eyes_opened": "eyes opened",
     "eyes_closed": "eyes closed",
     "eyes_not_with_head": "eyes not with the head",
+    "head_first": "head before the eyes",
+    "moved_together": "eyes and head together, not the eyes first",
     "head_with_target": "head with the target, not against it",
     "too_small": "amplitude too small",
     "too_large": "amplitude too large",

@@ -34,6 +34,7 @@ from tracker.session.run import (
     target_swing_deg,
 )
 from tracker.session.stage import Step
+from tracker.session.target_figures import target_figures
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -110,6 +111,8 @@ class ExerciseSummary(_Part):
     steadied: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
+    order: dict[str, Any] | None = None
+    catch_up_jumps: dict[str, Any] | None = None
 
 
 class NotDone(_Part):
@@ -225,7 +228,12 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
-        gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
+        gaze=figures.gaze_figures(
+            samples,
+            turns,
+            _gaze_error_deg(setup, session_setup),
+            head_turns=not exercise.head_still,
+        )
         if exercise.on_target
         else None,
         clarity=said.clarity_of(record.answers),
@@ -242,6 +250,7 @@ def exercise_summary(
         steadied=_asked_only(record.answers, "steadied"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
+        **target_figures(exercise, samples, turns),
     )
 
 

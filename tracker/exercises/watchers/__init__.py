@@ -19,7 +19,7 @@ from tracker.exercises.watchers.hands import ThrowLow
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
-from tracker.exercises.watchers.targets import HeadWithTarget
+from tracker.exercises.watchers.targets import HeadWithTarget, NotEyesFirst
 from tracker.exercises.watchers.turns import Amplitude, FallsShort, OfTurns, Tempo, tempo_of
 
 __all__ = [
@@ -36,6 +36,7 @@ __all__ = [
     "HeadMoved",
     "HeadWithTarget",
     "LeftPicture",
+    "NotEyesFirst",
     "NotMeasured",
     "OfTurns",
     "PossibleFall",
@@ -57,6 +58,8 @@ _PLAIN: dict[str, Callable[..., Watcher]] = {
     "left_picture": LeftPicture,
     "possible_fall": PossibleFall,
     "throw_low": ThrowLow,
+    "head_first": partial(NotEyesFirst, "head_first"),
+    "moved_together": partial(NotEyesFirst, "moved_together"),
     "too_large": partial(Amplitude, "too_large"),
     "too_slow": partial(Tempo, "too_slow"),
     "too_fast": partial(Tempo, "too_fast"),

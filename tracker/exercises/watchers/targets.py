@@ -6,10 +6,12 @@ from __future__ import annotations
 
 from collections import deque
 from math import isfinite
+from typing import ClassVar
 
 import numpy as np
 
-from tracker.exercises.watchers.base import Asked, Change
+from tracker.exercises.order import Order, lead_s, order_of, rows_of
+from tracker.exercises.watchers.base import Asked, Change, Watcher
 from tracker.exercises.watchers.turns import OfTurns
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -55,3 +57,48 @@ class HeadWithTarget(OfTurns):
         if len(rows) < 2 * self.LAST or np.ptp(rows, axis=0).min() < 1.0:
             return False
         return float(np.corrcoef(rows.T)[0, 1]) > self._most
+
+
+class NotEyesFirst(Watcher):
+    """The head goes to a mark before the eyes, or both go together, where the eyes should lead.
+
+    Decided from two turns, never from one alone (common practice); over with the first
+    that is done otherwise.
+
+    Parameters
+    ----------
+    order
+        What is noticed: ``head_first`` or ``together``.
+    """
+
+    CODES: ClassVar[dict[str, Order]] = {"head_first": "head_first", "moved_together": "together"}
+    KEEP_S = 12.0
+
+    def __init__(self, code: str) -> None:
+        super().__init__()
+        self.code = code
+        self._order = self.CODES[code]
+        self._samples: deque[Sample] = deque()
+        self._since_s: list[float] = []
+
+    def feed(self, sample: Sample) -> list[Change]:
+        """Take the next sample."""
+        self._samples.append(sample)
+        while self._samples[0].time_s < sample.time_s - self.KEEP_S:
+            self._samples.popleft()
+        return []
+
+    def turn(self, turn: Turn, asked: Asked) -> list[Change]:
+        """Take the next turn."""
+        if turn.index == 0:
+            return []
+        order = order_of(lead_s(rows_of(self._samples), turn))
+        if order == "not_told":
+            return []
+        if order != self._order:
+            self._since_s.clear()
+            return [self._end(turn.start_s)] if self.on else []
+        self._since_s.append(turn.start_s)
+        if self.on or len(self._since_s) < 2:
+            return []
+        return [self._begin(self._since_s[0])]
