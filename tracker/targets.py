@@ -22,8 +22,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import atan2, cos, degrees, hypot, pi, radians, tan
-from typing import Literal
+from math import atan2, cos, degrees, hypot, pi, radians, sin, tan
+from typing import ClassVar, Literal
 
 from tracker.tempo import Tempo, beats_until, fastest_bpm
 
@@ -164,3 +164,76 @@ def track_swing_deg(track: Sequence[Row]) -> float:
 def tempo_of_target(tempo_bpm: Tempo) -> float | tuple[float, float]:
     """The tempo that a target goes by; at the person's own pace a slow, even one."""
     return SELF_PACED_BPM if tempo_bpm is None else tempo_bpm
+
+
+@dataclass(frozen=True, slots=True)
+class Backdrop:
+    """Soft bars that move slowly behind a still mark: the way one side, then the other.
+
+    All values are this project's own choice: small, slow and soft. The bars pass a place
+    every ``period_deg / |speed_deg_s|`` = 2 s, and their contrast is below the tenth of
+    the largest luminance from which a change counts as a flash (WCAG 2.x, general flash), so
+    that nothing here flashes, at any speed.
+
+    Attributes
+    ----------
+    radius_deg
+        Of the round patch in which they are seen.
+    speed_deg_s
+        Fastest; it begins, turns and ends softly.
+    period_deg
+        From bar to bar.
+    contrast
+        Difference of relative luminance between the brightest and the darkest place.
+    """
+
+    radius_deg: float = 6.0
+    speed_deg_s: float = 2.0
+    period_deg: float = 4.0
+    contrast: float = 0.06
+
+    #: It goes one way for so long, and takes so long to get going or to stop.
+    WAY_S: ClassVar[float] = 10.0
+    SOFT_S: ClassVar[float] = 2.0
+
+    def speed_at(self, elapsed_s: float) -> float:
+        """Speed to the right in deg/s, so long after the start."""
+        if elapsed_s <= 0.0:
+            return 0.0
+        way, within = divmod(elapsed_s, self.WAY_S)
+        edge = min(within, self.WAY_S - within) / self.SOFT_S
+        size = self.speed_deg_s * (0.5 - 0.5 * cos(pi * min(edge, 1.0)))
+        return size if way % 2 == 0 else -size
+
+    def shift_deg(self, elapsed_s: float) -> float:
+        """How far it has moved to the right: the integral of its speed."""
+        if elapsed_s <= 0.0:
+            return 0.0
+        way, within = divmod(elapsed_s, self.WAY_S)
+        whole = self._gone_deg(self.WAY_S) if way % 2 else 0.0
+        gone = self._gone_deg(within)
+        return whole - gone if way % 2 else gone
+
+    def _gone_deg(self, within_s: float) -> float:
+        """Way from the beginning of one direction on."""
+        soft, last = self.SOFT_S, self.WAY_S - self.SOFT_S
+
+        def rising(s: float) -> float:
+            return 0.5 * s - 0.5 * soft / pi * sin(pi * s / soft)
+
+        if within_s <= soft:
+            share = rising(within_s)
+        elif within_s <= last:
+            share = 0.5 * soft + within_s - soft
+        else:
+            share = self.WAY_S - soft - rising(self.WAY_S - within_s)
+        return self.speed_deg_s * share
+
+    def to_log(self) -> dict[str, float]:
+        """As a stage log and a summary say it."""
+        return {
+            "radius_deg": self.radius_deg,
+            "speed_deg_s": self.speed_deg_s,
+            "period_deg": self.period_deg,
+            "contrast": self.contrast,
+        }

@@ -17,9 +17,11 @@ from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder
 from ui import words
+from ui.any_key import AnyKey
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.keys import KEYS
+from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -112,6 +114,8 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
+        self.director.still = lambda: is_still(settings.motion)
+        self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
         )
@@ -250,6 +254,7 @@ class Window(QWidget):
     def tick(self) -> None:
         """Let the director work; draw now and then."""
         self.director.tick()
+        self._any_key.switch(on=self.director.any_key_stops)
         page = self.stack.currentWidget()
         if isinstance(page, PracticePage):
             page.move_target()
@@ -437,6 +442,7 @@ class Window(QWidget):
     def closeEvent(self, event: QCloseEvent) -> None:
         """Save what there is, end the measuring, remember the window."""
         self._timer.stop()
+        self._any_key.switch(on=False)
         if self.desk is not None:
             # Else the program would go on unseen, and hold the lock of its folder.
             self.desk.close()

@@ -15,7 +15,14 @@ from typing import Any
 from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
-from tracker.targets import Sweep, fitting_swing_deg, pursuit_swing_deg, tempo_of_target, track_of
+from tracker.targets import (
+    Backdrop,
+    Sweep,
+    fitting_swing_deg,
+    pursuit_swing_deg,
+    tempo_of_target,
+    track_of,
+)
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
 
@@ -54,7 +61,7 @@ class Asked:
     ``offset`` is the target's place from the field's middle, ``offsets`` the two
     places between which it jumps (first one first), if it does. ``drawn`` is false where
     the eyes have no target on the screen. ``path`` is the place at a time of a target
-    that moves all the while.
+    that moves all the while, ``backdrop`` what moves behind one that doesn't.
     """
 
     step: Step
@@ -62,6 +69,7 @@ class Asked:
     offsets: tuple[Point, Point] | None = None
     drawn: bool = True
     path: Callable[[float], Point] | None = None
+    backdrop: Backdrop | None = None
 
     def offset_at(self, time_s: float) -> Point:
         """Where the target is drawn at ``time_s``."""
@@ -318,7 +326,10 @@ def planned_asked(
     drawn = has_target(entry)
     if drawn:
         known["target_mm"] = to_rest.to_rest(extent.centre_mm)
-    return Asked(Step.model_validate(known), drawn=drawn)
+    backdrop = Backdrop() if drawn and exercise.target == "background" else None
+    if backdrop is not None:
+        known["background"] = backdrop.to_log()
+    return Asked(Step.model_validate(known), drawn=drawn, backdrop=backdrop)
 
 
 def _jumps(exercise: Exercise) -> bool:

@@ -159,7 +159,8 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.moving-background": QT_TRANSLATE_NOOP("turnpost", "Look past a moving scene"),
     "exercise.moving-background.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Look at a still mark while the scene behind it moves slowly. Your head stays still.",
+        "Look at the mark. It stays where it is. Soft stripes behind it move slowly. Your head "
+        "stays still.",
     ),
     "exercise.stand-tandem": QT_TRANSLATE_NOOP("turnpost", "Stand heel to toe"),
     "exercise.stand-tandem.how": QT_TRANSLATE_NOOP(
@@ -250,5 +251,4 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.steadied": QT_TRANSLATE_NOOP("turnpost", "if you hold on"),
     "unmeasured.hip_bend": QT_TRANSLATE_NOOP("turnpost", "if you bend at the hips"),
     "unmeasured.chair": QT_TRANSLATE_NOOP("turnpost", "how high your chair is"),
-    "unmeasured.background": QT_TRANSLATE_NOOP("turnpost", "the scene behind the mark"),
 }

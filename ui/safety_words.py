@@ -68,6 +68,9 @@ SAFETY_WORDS: dict[str, object] = {
     "refused.moving_target": QT_TRANSLATE_NOOP(
         "turnpost", "The screen can show this one only while you sit in front of it."
     ),
+    "refused.still_screen": QT_TRANSLATE_NOOP(
+        "turnpost", "You have asked for a screen on which nothing moves."
+    ),
     "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
     "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),
     "symptoms.score_above": QT_TRANSLATE_NOOP(

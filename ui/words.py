@@ -206,6 +206,8 @@ WORDS: dict[str, object] = {
     "practice.asked_about": QT_TRANSLATE_NOOP(
         "turnpost", "About {about} degrees to each side, {tempo} beats a minute"
     ),
+    "practice.as_far": QT_TRANSLATE_NOOP("turnpost", "as far as this screen goes"),
+    "practice.any_key": QT_TRANSLATE_NOOP("turnpost", "any key stops"),
     "practice.asked_tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),
     "practice.stop": QT_TRANSLATE_NOOP("turnpost", "Stop (Esc)"),

@@ -270,6 +270,8 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
         reason = none if not turns else "too few samples in a turn"
+        if exercise.target == "places":
+            reason = "not read where the head rests at its marks"
         out["peak_speed_deg_s"] = figures.by_side(turns, lambda t: t.peak_speed_deg_s, reason)
     return out
 
@@ -293,6 +295,10 @@ def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     """How the target moved, and what amplitude was wanted before the screen lowered it."""
     if not exercise.target:
         return {}
+    if exercise.target == "background":
+        drawn = (record.step.model_extra or {}).get("background")
+        why = None if drawn else "what was drawn is not known"
+        return {"target": {"motion": "background", "background": drawn, "reason": why}}
     swing = target_swing_deg(record.step, exercise)
     wanted = amplitude_wanted(record.step, exercise)
     return {

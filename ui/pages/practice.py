@@ -10,7 +10,8 @@ from math import ceil, isfinite
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.catalogue import CATALOGUE, HELD
+from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.live import LiveState
 from ui import theme, words
 from ui.asked import Asked
@@ -274,7 +275,10 @@ class PracticePage(QWidget):
         if director.target_coming:
             left = _time_left(director.set_left_s)
             asked_words = _asked_words(live, counted=not director.until_said)
-            self.asked.setText("   ·   ".join(t for t in (left, asked_words) if t))
+            reach = words.say("practice.as_far") if _lowered(live, director.entry) else ""
+            any_key = words.say("practice.any_key") if director.any_key_stops else ""
+            parts = (left, asked_words, reach, any_key)
+            self.asked.setText("   ·   ".join(t for t in parts if t))
             self.field.show_state(self._figures(live, asked))
         else:
             self.field.show_state(FieldState())
@@ -296,16 +300,26 @@ class PracticePage(QWidget):
         return words.say("practice.disk") if director.disk_note else ""
 
     def move_target(self) -> None:
-        """Put a moving target where it will be when it is seen: at the next picture.
+        """Put what moves where it will be when it is seen: at the next picture.
 
         What a screen takes beyond that (often one picture more) isn't known here.
         """
         director = self._director
-        asked = director.asked
-        if asked is None or asked.path is None or director.phase != Phase.exercise:
-            return
-        picture_s = 1.0 / max(self.screen().refreshRate(), 30.0)
-        self.field.show_targets([asked.offset_at(director.now_s + picture_s)])
+        asked = director.asked if director.phase == Phase.exercise else None
+        seen_s = director.now_s + 1.0 / max(self.screen().refreshRate(), 30.0)
+        if asked is None or asked.backdrop is None:
+            self.field.show_backdrop(None)
+        else:
+            shift = asked.backdrop.shift_deg(seen_s - asked.step.from_s)
+            self.field.show_backdrop(asked.backdrop, shift)
+        if asked is not None and asked.path is not None:
+            self.field.show_targets([asked.offset_at(seen_s)])
+
+    def _counts(self, asked: Asked | None) -> bool:
+        """Whether there is a count to show."""
+        exercise = CATALOGUE.get(asked.step.exercise or "") if asked is not None else None
+        held = exercise is not None and exercise.channel == HELD
+        return not held and not self._director.until_said
 
     def _figures(self, live: LiveState, asked: Asked | None) -> FieldState:
         jumps = asked is not None and bool(asked.offsets)
@@ -321,7 +335,7 @@ class PracticePage(QWidget):
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo = live.tempo_bpm
         return FieldState(
-            count=None if self._director.until_said else live.repetitions,
+            count=live.repetitions if self._counts(asked) else None,
             goal=live.goal_repetitions,
             first_deg=self._sides.get(first),
             second_deg=self._sides.get(second),
@@ -348,6 +362,13 @@ def _time_left(left_s: float) -> str:
     if seconds > _BY_SECONDS:
         seconds = ceil(seconds / _STEP_S) * _STEP_S
     return words.say("ask.left", time=clock_words(seconds))
+
+
+def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
+    """Whether less is asked than the plan wants, because the screen carries no more."""
+    reach = live.goal_amplitude_range_deg
+    wanted = None if entry is None else entry.amplitude_deg
+    return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
 
 
 def _asked_words(live: LiveState, *, counted: bool) -> str:

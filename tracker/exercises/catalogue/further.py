@@ -131,18 +131,20 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "moving-background",
         HELD,
-        watch("head_moved", "eyes_closed", "not_measured"),
+        watch("gaze_off_target", "head_moved", "eyes_closed", "not_measured"),
         therapist="Tolerance of a small, slow moving background (optokinetic habituation)",
         cautions=("settle", "flashes"),
         sources={"dose": src.FLASHES},
         dose_seconds=30.0,
+        needs=("face", "eyes"),
+        on_target=True,
         head_still=True,
+        target="background",
         asks_note=(
             "a moving background can bring on strong symptoms and is off unless you want it; "
-            "say how small and how slow"
+            "say what it is for"
         ),
         off_by_default=True,
-        not_measured=("background",),
     ),
 )
 

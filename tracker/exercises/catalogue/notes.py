@@ -50,5 +50,4 @@ NOT_MEASURED: dict[str, str] = {
     "steadied": "holding on to the wall or the chair (asked)",
     "hip_bend": "bending at the hip",
     "chair": "the chair's height: the table holds for 43 cm and arms crossed only",
-    "background": "the background itself: this version draws none; use one you have agreed on",
 }
