@@ -190,7 +190,7 @@ class Backdrop:
     radius_deg: float = 6.0
     speed_deg_s: float = 2.0
     period_deg: float = 4.0
-    contrast: float = 0.06
+    contrast: float = 0.08
 
     #: It goes one way for so long, and takes so long to get going or to stop.
     WAY_S: ClassVar[float] = 10.0

@@ -236,7 +236,9 @@ def clip_asked(steps: Sequence[Step], extent: FieldExtent) -> list[Asked]:
     found = []
     for step, places in zip(steps, raw, strict=True):
         drawn = [(x * factor, y * factor) for x, y in places]
-        if len(drawn) > 1:
+        if len(drawn) > 2:
+            found.append(Asked(step, drawn[0], path=_along(step, middle, factor)))
+        elif len(drawn) > 1:
             found.append(Asked(step, drawn[0], (drawn[0], drawn[1])))
         else:
             found.append(Asked(step, drawn[0] if drawn else (0.0, 0.0)))
@@ -253,12 +255,18 @@ def _middle(steps: Sequence[Step]) -> Point:
 def _raw_offsets(step: Step, middle: Point) -> list[Point]:
     if step.target_mm is not None:
         return [(step.target_mm[0] - middle[0], step.target_mm[1] - middle[1])]
-    places: list[Point] = []
-    for _, x, y, _z in step.target_track or []:
-        place = (x - middle[0], y - middle[1])
-        if place not in places:
-            places.append(place)
-    return places[:2]
+    places = [(x - middle[0], y - middle[1]) for _, x, y, _z in step.target_track or []]
+    return list(dict.fromkeys(places))
+
+
+def _along(step: Step, middle: Point, factor: float) -> Callable[[float], Point]:
+    """The way of a target that goes through more than two places."""
+
+    def place(time_s: float) -> Point:
+        x, y, _ = step.target_at(time_s) or (*middle, 0.0)
+        return (x - middle[0]) * factor, (y - middle[1]) * factor
+
+    return place
 
 
 def needs_moving_target(entry: EntryAsked) -> bool:

@@ -206,7 +206,9 @@ WORDS: dict[str, object] = {
     "practice.asked_about": QT_TRANSLATE_NOOP(
         "turnpost", "About {about} degrees to each side, {tempo} beats a minute"
     ),
-    "practice.as_far": QT_TRANSLATE_NOOP("turnpost", "as far as this screen goes"),
+    "practice.asked_less": QT_TRANSLATE_NOOP(
+        "turnpost", "{low} to {high}° (this screen's limit), {tempo} beats a minute"
+    ),
     "practice.any_key": QT_TRANSLATE_NOOP("turnpost", "any key stops"),
     "practice.asked_tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),

@@ -95,10 +95,12 @@ class PracticePage(QWidget):
         others = [words.say("practice.paused"), words.say("practice.disk")]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
-        longest = words.say("practice.asked", low=15, high=20, tempo=120)
-        keep_room(
-            self.asked, [f"{words.say('practice.of', done=20, goal=20)}   ·   {longest}"], width
-        )
+        count = words.say("practice.of", done=20, goal=20)
+        longest = [
+            f"{count}   ·   {words.say(k, low=15, high=20, tempo=120)}"
+            for k in ("practice.asked", "practice.asked_less")
+        ]
+        keep_room(self.asked, longest, width)
         self._show_heads()
 
     def _show_heads(self) -> None:
@@ -106,11 +108,19 @@ class PracticePage(QWidget):
         width = self.width() - 2 * theme.L
         below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
         free = self.height() - below - LEAST_FIELD_PX
-        asked = not self._director.sharing and free >= self.asked.height()
+        # A target that goes up and down needs all there is.
+        wanted = not self._director.sharing and not self._goes_up()
+        asked = wanted and free >= self.asked.height()
         title = asked and free >= self.asked.height() + self.title.height()
         for part, on in ((self.title, title), (self.asked, asked)):
             if part.isHidden() == on:
                 part.setVisible(on)
+
+    def _goes_up(self) -> bool:
+        """Whether the target moves up and down."""
+        dose = self._director.dose
+        exercise = CATALOGUE.get(dose.exercise) if dose is not None else None
+        return exercise is not None and exercise.channel == "head_pitch" and bool(exercise.target)
 
     def resizeEvent(self, event: object) -> None:
         """Keep the lines' room, and the picture in the corner, away from the target."""
@@ -124,6 +134,8 @@ class PracticePage(QWidget):
         """The page comes to the front, clean."""
         self._sides, self._last_index = {}, -1
         self._held, self._turns = Held(), Sides()
+        self._show_heads()
+        self.field.show_backdrop(None)
         self.stop.setFocus()
 
     def toggle_picture(self) -> None:
@@ -274,10 +286,11 @@ class PracticePage(QWidget):
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = _time_left(director.set_left_s)
-            asked_words = _asked_words(live, counted=not director.until_said)
-            reach = words.say("practice.as_far") if _lowered(live, director.entry) else ""
+            asked_words = _asked_words(
+                live, counted=not director.until_said, less=_lowered(live, director.entry)
+            )
             any_key = words.say("practice.any_key") if director.any_key_stops else ""
-            parts = (left, asked_words, reach, any_key)
+            parts = (left, asked_words, any_key)
             self.asked.setText("   ·   ".join(t for t in parts if t))
             self.field.show_state(self._figures(live, asked))
         else:
@@ -330,8 +343,8 @@ class PracticePage(QWidget):
             if isfinite(turn.amplitude_deg):
                 self._sides[turn.side] = round(turn.amplitude_deg)
         vertical = bool({"up", "down"} & set(self._sides))
-        if moving and self._director.dose is not None:
-            vertical = CATALOGUE[self._director.dose.exercise].channel == "head_pitch"
+        if moving:
+            vertical = self._goes_up()
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo = live.tempo_bpm
         return FieldState(
@@ -371,7 +384,7 @@ def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
     return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
 
 
-def _asked_words(live: LiveState, *, counted: bool) -> str:
+def _asked_words(live: LiveState, *, counted: bool, less: bool) -> str:
     tempo = live.goal_tempo_bpm
     parts = []
     if live.goal_repetitions is not None and not counted:
@@ -383,7 +396,8 @@ def _asked_words(live: LiveState, *, counted: bool) -> str:
     reach = live.goal_amplitude_range_deg
     if tempo is not None and reach is not None:
         low, high = (words.number(v) for v in reach)
-        parts.append(words.say("practice.asked", low=low, high=high, tempo=words.number(tempo)))
+        key = "practice.asked_less" if less else "practice.asked"
+        parts.append(words.say(key, low=low, high=high, tempo=words.number(tempo)))
     elif tempo is not None:
         parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
     return "   ·   ".join(parts)
