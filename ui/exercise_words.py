@@ -115,13 +115,14 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.turns-x2": QT_TRANSLATE_NOOP("turnpost", "Head and target move apart"),
     "exercise.turns-x2.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Turn your head one way while the target goes the other way. Your eyes stay on the target.",
+        "Turn your head one way while the target goes the other way. Your eyes stay on the "
+        "target. Turn as far as the target goes, and no farther.",
     ),
     "exercise.nods-x2": QT_TRANSLATE_NOOP("turnpost", "Nod while the target moves"),
     "exercise.nods-x2.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Nod up while the target goes down, then the other way round. Your eyes stay on the "
-        "target.",
+        "target. Nod as far as the target goes, and no farther.",
     ),
     "exercise.eyes-then-head": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then head"),
     "exercise.eyes-then-head.how": QT_TRANSLATE_NOOP(
