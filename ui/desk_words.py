@@ -39,7 +39,8 @@ DESK_WORDS: dict[str, object] = {
     "desk.practice": QT_TRANSLATE_NOOP("turnpost", "Practice"),
     "desk.strip": QT_TRANSLATE_NOOP("turnpost", "Bouts a day. {text}"),
     "desk.strip.key": QT_TRANSLATE_NOOP(
-        "turnpost", "a box a bout: full = measured, half = only reported, empty = asked, not done"
+        "turnpost",
+        "a box a bout: full = measured, half = not seen by the camera, empty = asked, not done",
     ),
     "desk.condition": QT_TRANSLATE_NOOP("turnpost", "Condition: {text}"),
     "desk.trends": QT_TRANSLATE_NOOP("turnpost", "Trends"),
@@ -62,6 +63,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.change.no_change": QT_TRANSLATE_NOOP("turnpost", "no change beyond ±{least}"),
     "desk.change.too_few": QT_TRANSLATE_NOOP("turnpost", "too few to compare"),
     "desk.change.unlike": QT_TRANSLATE_NOOP("turnpost", "not comparable: other limits"),
+    "desk.change.other_dose": QT_TRANSLATE_NOOP("turnpost", "{text}; another dose was asked"),
     "desk.change.left_out": QT_TRANSLATE_NOOP("turnpost", "{text}; {count} left out"),
     "desk.in_doubt": QT_TRANSLATE_NOOP("turnpost", "{value}?"),
     "desk.chart": QT_TRANSLATE_NOOP(

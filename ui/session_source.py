@@ -74,7 +74,8 @@ class SourcePart(SessionState):
         if self._look is None:
             return
         camera, job = self._look
-        if self._service is None or self.camera is not camera or self.sample is not None:
+        opened = self.sample is not None or self.source is SourceState.running
+        if self._service is None or self.camera is not camera or opened:
             self._look = None
             return
         found = job.result if job.done else None

@@ -24,7 +24,7 @@ def test_bouts_seen_and_only_reported_are_apart() -> None:
     assert bouts_by_day(rows) == {day(0): Bouts(1, 1)}
     found = adherence_of(rows, PLAN, day(1))
     assert (found.measured, found.reported, found.days_practised) == (1, 1, 1)
-    assert "1 measured, 1 only reported" in telling.practice(found)
+    assert "1 measured, 1 not seen by the camera" in telling.practice(found)
 
 
 def test_the_share_of_what_was_asked() -> None:
@@ -48,6 +48,31 @@ def test_nobody_missed_what_was_not_asked_yet() -> None:
     assert adherence_of(rows, later, day(13)).share == pytest.approx(1.0)
     assert adherence_of(rows, None, day(13)).from_day == day(7)
     assert adherence_of(rows, later, day(3)).length_days == 0
+
+
+def test_each_day_is_held_against_the_plan_of_that_day() -> None:
+    once = plan_of(SEATED, bouts_a_day=1, days_a_week=7, starts_on=START.isoformat())
+    twice = plan_of(SEATED, bouts_a_day=2, days_a_week=7, starts_on=day(7).isoformat())
+    rows = [row(k) for k in range(7)] + [row(k, h) for k in range(7, 14) for h in (9, 15)]
+    found = adherence_of(rows, twice, day(13), earlier=[once])
+    assert (found.counted, found.asked) == (21, pytest.approx(21.0))
+    # With the present plan alone the first week would not count at all.
+    assert adherence_of(rows, twice, day(13)).length_days == 7
+    # One who did once a day in the second week has missed seven bouts of 21.
+    slack = adherence_of([row(k) for k in range(14)], twice, day(13), earlier=[once])
+    assert slack.share == pytest.approx(14 / 21)
+
+
+def test_a_day_that_is_not_over_asks_for_no_more_than_was_done() -> None:
+    rows = [row(k, h) for k in range(6) for h in (9, 15)] + [row(6)]
+    assert adherence_of(rows, PLAN, day(6), today=day(6)).share == pytest.approx(1.0)
+    assert adherence_of(rows, PLAN, day(6), today=day(7)).share == pytest.approx(13 / 14)
+
+
+def test_the_words_and_the_share_count_the_same_bouts() -> None:
+    found = adherence_of([row(0, h) for h in range(8, 18)], PLAN, day(6))
+    text = telling.low_practice(found)
+    assert text == "practised 2 of 14 bouts in 7 days, and 8 beyond a day's dose"
 
 
 def test_without_a_plan_it_says_so() -> None:

@@ -105,7 +105,7 @@ def test_the_list_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> N
     places = [out.index(f"\n{n}  (last session") for n in names]
     assert places == sorted(places)
     assert f"{telling.day(LAST_DAY)}: stopped unwell" in out
-    assert "only reported" in out and "Could not be read" not in out
+    assert "not seen by the camera" in out and "Could not be read" not in out
 
 
 def test_one_person_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:

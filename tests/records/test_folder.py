@@ -189,3 +189,14 @@ def test_a_row_is_the_same_after_the_index() -> None:
     shapes: Shapes = {}
     packed = json.loads(json.dumps(pack(row, shapes)))
     assert unpack(row.place, packed, list(shapes)) == row
+
+
+def test_a_head_shake_makes_another_form_of_an_exercise() -> None:
+    asked = [
+        s.model_copy(update={"head_shake": True}) if s.step == "exercise" else s
+        for s in steps(to_s=14.0)
+    ]
+    shaken = summarise(run_samples(turns_samples(to_s=14.0), asked, SessionInfo()))
+    assert shaken.exercises[0].prescribed["head_shake"] is True
+    assert row_of(shaken, "a").sets[0].form == "head shake"
+    assert row_of(real(), "a").sets[0].form == ""

@@ -52,6 +52,18 @@ def test_what_has_changed_is_and_what_is_gone_is_gone(folder: Path) -> None:
     assert "s2/summary.json" not in json.loads(index_path(folder).read_text())["files"]
 
 
+def test_other_figures_in_the_same_place_are_news(folder: Path) -> None:
+    first = read_folder(folder)
+    changed = folder / "s1" / "summary.json"
+    data = json.loads(changed.read_text())
+    data["symptoms"] = {**(data.get("symptoms") or {}), "after": 9}
+    changed.write_text(json.dumps(data))
+    age(changed, 50)
+    second = read_folder(folder)
+    assert [r.ended for r in second.rows] == [r.ended for r in first.rows]
+    assert second.fingerprint != first.fingerprint
+
+
 def test_a_file_that_was_just_written_is_not_trusted_to_stay(folder: Path) -> None:
     path = folder / "s1" / "summary.json"
     now = path.stat().st_mtime_ns + 100_000_000_000

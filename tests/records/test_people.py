@@ -66,3 +66,16 @@ def test_practice_is_counted_up_to_a_day_that_the_folder_can_know(
 
 def test_sessions_from_the_future_do_not_move_the_count() -> None:
     assert count_to([row(0), row(400)], START + timedelta(days=1)) == START
+
+
+def test_somebody_elses_practice_today_is_nobodys_missed_day() -> None:
+    today = START + timedelta(days=6)
+    every_day = plan("p", "P-1")
+    done = [row(k, person="P-1", plan_id="p") for k in range(6)]
+    other = row(6, 20, person="P-2")
+    alone, _ = (
+        next(p for p in people_of(records(*rows, plans=(every_day,)), today) if p.name == "P-1")
+        for rows in ([*done, other], done)
+    )
+    assert alone.adherence.to_day == today - timedelta(days=1)
+    assert alone.adherence.length_days == 6

@@ -10,6 +10,7 @@ import pytest
 from scipy import stats
 
 from tests.records.rows import row, rows_with, set_row
+from tracker.records import telling
 from tracker.records.rows import SetRow
 from tracker.records.trends import (
     NOT_SETTLED,
@@ -118,13 +119,56 @@ def test_sessions_in_doubt_are_shown_but_not_compared() -> None:
     assert change_of("on_target", [0.9] * 5 + [0.2] * 5, **eyes).verdict == "too_few"
 
 
-def test_gaze_judged_by_another_limit_is_not_compared() -> None:
+@pytest.mark.parametrize(
+    ("shares", "limits", "verdict"),
+    [
+        # What a narrower limit can do alone, and what it can't.
+        ((0.9, 0.3), (8.0, 5.0), "unlike"),
+        ((0.9, 0.3), (5.0, 8.0), "fell"),
+        ((0.3, 0.9), (5.0, 8.0), "unlike"),
+        ((0.3, 0.9), (8.0, 5.0), "rose"),
+        ((0.9, 0.9), (5.0, 8.0), "unlike"),
+        # Every set-up finds a limit of its own, a little aside.
+        ((0.9, 0.3), (5.2, 5.0), "fell"),
+        ((0.9, 0.9), (5.0, 5.2), "no_change"),
+    ],
+)
+def test_gaze_is_compared_where_the_limits_can_not_explain_it(
+    shares: tuple[float, float], limits: tuple[float, float], verdict: str
+) -> None:
     rows = [
-        row(k, sets=(set_row({"on_target": 0.9 if k < 5 else 0.3, "on_target_within_deg": w}),))
-        for k, w in enumerate([5.0] * 5 + [8.0] * 5)
+        row(k, sets=(set_row({"on_target": shares[late], "on_target_within_deg": limits[late]}),))
+        for k, late in enumerate([0] * 5 + [1] * 5)
     ]
     (series,) = [s for s in series_of(rows) if s.figure == "on_target"]
-    assert series.change.verdict == "unlike"
+    assert series.change.verdict == verdict
+
+
+def test_a_session_without_a_date_is_shown_and_not_compared() -> None:
+    rows = [row(k, sets=(set_row({"amplitude_deg": 12.0}),), started_at=None) for k in range(5)]
+    rows += rows_with("amplitude_deg", [18.0] * 5)
+    (series,) = [s for s in series_of(rows) if s.figure == "amplitude_deg"]
+    assert len(series.points) == 10
+    assert (series.change.verdict, series.change.left_out) == ("too_few", 5)
+
+
+def test_a_change_under_another_dose_says_so() -> None:
+    speeds = [60.0] * 5 + [100.0] * 5
+    doses = [{"tempo_bpm": 60.0}] * 5 + [{"tempo_bpm": 100.0}] * 5
+    rows = [
+        row(k, sets=(set_row({"peak_speed_deg_s": v}, asked=dose),))
+        for k, (v, dose) in enumerate(zip(speeds, doses, strict=True))
+    ]
+    (series,) = [s for s in series_of(rows) if s.figure == "peak_speed_deg_s"]
+    assert series.change.verdict == "rose" and series.change.asked_other
+    assert telling.verdict(series, series.change) == "rose (another dose was asked)"
+    same = change_of("peak_speed_deg_s", speeds, asked=doses[0])
+    assert same.verdict == "rose" and not same.asked_other
+
+
+def test_what_is_counted_from_the_eyes_is_doubted_with_them() -> None:
+    eyes = {"flags": {"eyes_unlike": "40 % of the time"}, "exercise": "near-far"}
+    assert change_of("vergence_change_deg", [6.0] * 10, **eyes).verdict == "too_few"
 
 
 def test_unlike_forms_of_an_exercise_are_series_of_their_own() -> None:

@@ -73,6 +73,19 @@ def test_what_the_measuring_sees_is_believed(make: Make, fake: FakeWorld) -> Non
     assert person.director.trouble is None and person.director._look is None
 
 
+def test_a_look_that_ends_late_does_not_take_back_what_the_measuring_said(
+    make: Make, fake: FakeWorld
+) -> None:
+    fake.look = lambda _camera: BUSY
+    person = Person(make(), fake)
+    person.director.start()
+    # The camera is open, and no picture of it has been measured yet.
+    fake.service.news.append(SourceChanged(SourceState.running))
+    person.time_s += 3.0
+    person.settle()
+    assert person.director.trouble is None and person.director._look is None
+
+
 def test_once_it_is_free_it_goes_on(make: Make, fake: FakeWorld) -> None:
     fake.look = lambda _camera: BUSY
     person = Person(make(), fake)

@@ -121,7 +121,7 @@ def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
     text = shown_words(window.person_page)
     assert "head to the left" in text and "affected side: both" in text
     assert f"counted up to {telling.day(LAST_DAY)}" in text
-    assert "0 only reported" in window.person_page.strip.accessibleName()
+    assert "0 not seen by the camera" in window.person_page.strip.accessibleName()
     assert trend(window, "gaze on target, left").cells[3] == "▼ fell"
     assert trend(window, "gaze on target, right").change.verdict == "no_change"
     assert not trend(window, "amplitude, left").affected

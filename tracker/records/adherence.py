@@ -1,7 +1,8 @@
 """How often somebody practised, against the plan: bouts a day and days a week.
 
 A bout is a session in which something was practised. Bouts that the camera saw
-something of, and those that only the person says were done, are counted apart.
+something of, and those that it did not see (reported by the person, or practised out of
+its sight), are counted apart.
 """
 
 from __future__ import annotations
@@ -23,7 +24,7 @@ LONG_PAUSE_DAYS = 4
 
 @dataclass(frozen=True, slots=True)
 class Bouts:
-    """Bouts of one day: seen by the camera, and only reported."""
+    """Bouts of one day: seen by the camera, and not seen (most of them reported)."""
 
     measured: int = 0
     reported: int = 0
@@ -47,6 +48,9 @@ class Adherence:
     share
         Bouts done of those asked for, 0 to 1; what is done on a day beyond what was asked
         makes up for no other day. None with no plan.
+    counted, asked
+        The bouts of the share: done, and asked for by the plan of each day. Of a day that
+        is not over no more is asked than was done.
     """
 
     from_day: date | None
@@ -58,6 +62,8 @@ class Adherence:
     reported: int
     days_practised: int
     share: float | None
+    counted: int = 0
+    asked: float = 0.0
 
     @property
     def length_days(self) -> int:
@@ -94,26 +100,46 @@ def bouts_by_day(rows: Sequence[SessionRow]) -> dict[date, Bouts]:
 
 
 def adherence_of(
-    rows: Sequence[SessionRow], plan: Plan | None, to_day: date, window_days: int = WINDOW_DAYS
+    rows: Sequence[SessionRow],
+    plan: Plan | None,
+    to_day: date,
+    window_days: int = WINDOW_DAYS,
+    *,
+    earlier: Sequence[Plan] = (),
+    today: date | None = None,
 ) -> Adherence:
     """Practice in the days up to one day.
 
-    The window begins no earlier than the plan, or without one the first session: nobody
-    has missed what was not asked yet.
+    The window begins no earlier than the first plan, or without one the first session:
+    nobody has missed what was not asked yet.
+
+    Parameters
+    ----------
+    rows
+        Sessions of one person.
+    plan
+        The present plan.
+    to_day
+        The last day counted.
+    earlier
+        Other plans of the person; each holds from its start to the next one's.
+    today
+        The day that is not over yet.
     """
     days = bouts_by_day(rows)
     starts = [d for d in (row.day for row in rows) if d is not None]
-    began = plan.starts_on if plan is not None and plan.starts_on else min(starts, default=None)
+    plans = [] if plan is None else [*earlier, plan]
+    begins = [p.starts_on for p in plans if p.starts_on is not None]
+    began = min(begins) if plan is not None and plan.starts_on else min(starts, default=None)
     if began is None or began > to_day:
         from_day = None
     else:
         from_day = max(began, to_day - timedelta(days=window_days - 1))
     inside = {} if from_day is None else {d: b for d, b in days.items() if from_day <= d <= to_day}
-    length = 0 if from_day is None else (to_day - from_day).days + 1
-    share = None
-    if plan is not None and length:
-        asked = plan.bouts_a_day * plan.days_a_week * length / 7.0
-        share = min(1.0, sum(min(b.all, plan.bouts_a_day) for b in inside.values()) / asked)
+    counted, asked = 0, 0.0
+    if plan is not None and from_day is not None:
+        counted, asked = _against(plans, inside, from_day, to_day, today)
+    share = min(1.0, counted / asked) if asked else None
     return Adherence(
         from_day=from_day,
         to_day=to_day,
@@ -124,4 +150,28 @@ def adherence_of(
         reported=sum(b.reported for b in inside.values()),
         days_practised=len(inside),
         share=share,
+        counted=counted,
+        asked=asked,
     )
+
+
+def _against(
+    plans: Sequence[Plan], done: dict[date, Bouts], from_day: date, to_day: date, today: date | None
+) -> tuple[int, float]:
+    """Bouts done and asked for from one day to another; the last of ``plans`` is the present."""
+    counted, asked = 0, 0.0
+    for k in range((to_day - from_day).days + 1):
+        day = from_day + timedelta(days=k)
+        plan = _plan_on(plans, day)
+        did = min(done.get(day, Bouts()).all, plan.bouts_a_day)
+        a_day = plan.bouts_a_day * plan.days_a_week / 7.0
+        counted += did
+        asked += min(a_day, did) if day == today else a_day
+    return counted, asked
+
+
+def _plan_on(plans: Sequence[Plan], day: date) -> Plan:
+    """The plan that held on a day: the one that began last; else the present one."""
+    begun = [p for p in plans if p.starts_on is not None and p.starts_on <= day]
+    # Of two that begin on one day the later in the list: the present one stands last.
+    return max(enumerate(begun), key=lambda e: (e[1].starts_on, e[0]))[1] if begun else plans[-1]

@@ -18,7 +18,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.records import telling
 from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
-from tracker.records.rows import SessionRow
+from tracker.records.rows import SessionRow, SetRow
 from tracker.records.trends import Series
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -208,13 +208,18 @@ def _conditions(rows: Sequence[SessionRow], standing: Sequence[Standing]) -> lis
     ]
 
 
+def _doubts(done: SetRow) -> tuple[str, ...]:
+    """Doubts about what a set was watched for: where nobody looked at the eyes, not theirs."""
+    return done.doubts("on_target" if "on_target" in done.figures else "repetitions")
+
+
 def _doubt(rows: Sequence[SessionRow]) -> Reason | None:
     """Whether the figures of late can't be trusted, and why."""
     last = [(r, s) for r in rows for s in r.sets][-LAST_SETS:]
-    bad = [(r, s) for r, s in last if s.doubts("on_target")]
+    bad = [(r, s) for r, s in last if _doubts(s)]
     if not last or len(bad) < DOUBT_SHARE * len(last):
         return None
-    flags = [f for _, s in bad for f in s.doubts("on_target")]
+    flags = [f for _, s in bad for f in _doubts(s)]
     often = sorted(set(flags), key=lambda f: (-flags.count(f), f))
     text = f"figures can't be trusted in {len(bad)} of the last {len(last)} sets: "
     text += telling.listed(telling.flag(f) for f in often[:2])

@@ -27,7 +27,7 @@ from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 2
+FORMAT_VERSION = 3
 #: A file that was changed so shortly before it was read may change once more within the
 #: same time stamp (FAT keeps two seconds), so it is read again next time.
 UNSURE_NS = 2_000_000_000
@@ -71,7 +71,7 @@ class Records:
     def fingerprint(self) -> tuple[Any, ...]:
         """Changes when what is shown would change."""
         return (
-            tuple((r.place, r.ended, r.started_at, len(r.sets)) for r in self.rows),
+            tuple(self.rows),
             tuple((u.path, u.why) for u in self.unread),
             tuple((place, plan.model_dump_json()) for place, plan in self.plans),
         )

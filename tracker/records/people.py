@@ -69,7 +69,7 @@ def people_of(records: Records, today: date) -> list[Person]:
     to_day = count_to(records.rows, today)
     plans = [plan for _, plan in records.plans]
     with without_collecting():
-        people = [_person(name, rows, plans, to_day) for name, rows in groups.items()]
+        people = [_person(name, rows, plans, to_day, today) for name, rows in groups.items()]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
 
 
@@ -98,9 +98,20 @@ def _starts(plan: Plan) -> date:
     return plan.starts_on or date.min
 
 
-def _person(name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date) -> Person:
+def _person(
+    name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date, today: date
+) -> Person:
     plan = plan_for(rows, name, plans)
-    adherence = adherence_of(rows, plan, to_day)
+    if to_day == today and not any(r.day == today for r in rows):
+        # That somebody else has practised today makes it nobody's missed day.
+        to_day = today - timedelta(days=1)
+    known = {r.plan_id for r in rows}
+    earlier = [
+        p
+        for p in plans
+        if p is not plan and (p.person == name or (p.person is None and p.plan_id in known))
+    ]
+    adherence = adherence_of(rows, plan, to_day, earlier=earlier, today=today)
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)

@@ -27,6 +27,11 @@ OF_THE_EYES = ("on_target", "gaze_error_deg")
 NEVER_IN_DOUBT = ("clear", "dizziness_before", "dizziness_after", "measured")
 
 
+def _is_counted_from_the_eyes(exercise: str) -> bool:
+    known = CATALOGUE.get(exercise)
+    return known is not None and known.channel.startswith(("eye", "gaze"))
+
+
 class SetRow(NamedTuple):
     """One exercise of a session.
 
@@ -69,7 +74,7 @@ class SetRow(NamedTuple):
         name = figure.partition(".")[0]
         if name in NEVER_IN_DOUBT:
             return ()
-        of_eyes = name in OF_THE_EYES or self.exercise.startswith("eyes-")
+        of_eyes = name in OF_THE_EYES or _is_counted_from_the_eyes(self.exercise)
         known = (*DOUBTS, *EYE_DOUBTS) if of_eyes else DOUBTS
         return tuple(f for f in known if f in self.flags)
 
@@ -314,4 +319,6 @@ def _form(found: ExerciseSummary) -> str:
         value = asked.get(name)
         if isinstance(value, str) and usual is not None and value != getattr(usual, name):
             parts.append(words.format(value))
+    if asked.get("head_shake") is True and usual is not None and not usual.head_shake:
+        parts.append("head shake")
     return ", ".join(parts)

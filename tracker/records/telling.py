@@ -78,6 +78,11 @@ def figure(series: Series) -> str:
 
 def verdict(series: Series, change: Change) -> str:
     """First against last in words."""
+    text = _verdict(series, change)
+    return f"{text} (another dose was asked)" if change.asked_other else text
+
+
+def _verdict(series: Series, change: Change) -> str:
     spec = series.spec
     if change.verdict == "too_few":
         return "too few measured sessions to compare"
@@ -108,9 +113,9 @@ def gaze_fell(series: Series, change: Change, *, both: bool) -> str:
 def low_practice(found: Adherence) -> str:
     """Practice below what was asked."""
     assert found.share is not None and found.bouts_asked is not None
-    asked = found.bouts_asked * (found.days_asked or 7) * found.length_days / 7.0
-    done = found.measured + found.reported
-    return f"practised {done} of {asked:.0f} bouts in {found.length_days} days"
+    text = f"practised {found.counted} of {found.asked:.0f} bouts in {found.length_days} days"
+    beyond = found.measured + found.reported - found.counted
+    return f"{text}, and {beyond} beyond a day's dose" if beyond else text
 
 
 def opening(standing: Standing, remark: str = "") -> str:
@@ -136,7 +141,7 @@ def practice(found: Adherence) -> str:
     bouts, days = found.bouts_a_day, found.days_a_week
     a_day = "no bouts" if bouts is None else f"{bouts:.1f} bouts a day"
     text = f"{a_day} on {days:.1f} days a week in the last {found.length_days} days"
-    text += f" ({found.measured} measured, {found.reported} only reported)"
+    text += f" ({found.measured} measured, {found.reported} not seen by the camera)"
     if found.share is None:
         return f"{text}; no plan at hand to compare with"
     asked = f"{found.bouts_asked} a day on {found.days_asked} days"

@@ -39,8 +39,24 @@ T_995 = {4: 4.6041, 6: 3.7074, 8: 3.3554}
 #: A mean of scores has a decimal that a single score has not.
 MEAN_SCORE = replace(u.SCORE, decimals=1)
 
+#: The doubt about a session of which nobody knows when it was.
+NO_DATE = "no_date"
+#: Limits of "on target" that differ by less are taken for the same (own choice): the share
+#: within them changes less than the error that is reckoned with.
+ALIKE_LIMITS = 0.1
 #: The doubt about a session's time to settle that has no end.
 NOT_SETTLED = "not_settled"
+#: What of the dose a figure rests on, apart from what is asked of itself.
+RESTS_ON = {
+    "amplitude_deg": ("amplitude_deg",),
+    "amplitude_mm": ("amplitude_mm",),
+    "peak_speed_deg_s": ("amplitude_deg", "tempo_bpm"),
+    "tempo_bpm": ("tempo_bpm",),
+    "repetitions": ("repetitions",),
+    "held_s": ("held_s",),
+    "on_target": ("amplitude_deg", "tempo_bpm"),
+    "clear": ("amplitude_deg", "tempo_bpm"),
+}
 #: Figures of which the stretches of a paused set are added up.
 ADDED = ("repetitions", "held_s")
 
@@ -107,6 +123,7 @@ class Point(NamedTuple):
     doubts: tuple[str, ...] = ()
     asked: Any = None
     within_deg: float | None = None
+    asked_for: Any = None
 
     @property
     def usable(self) -> bool:
@@ -121,13 +138,16 @@ class Change:
     Attributes
     ----------
     verdict
-        ``unlike`` where the sessions were not measured by the same limit.
+        ``unlike`` where a difference may come from other limits of what counts as on target.
     first, last
         Means of the first and of the last ``count`` usable sessions; None with too few.
     least
         The smallest difference that would be called a change.
     left_out
         Sessions that were not measured well enough to be compared.
+    asked_other
+        Whether something else was asked at the end than at the beginning (of
+        :data:`RESTS_ON`): a figure may have changed for that alone.
     """
 
     verdict: Verdict
@@ -136,6 +156,7 @@ class Change:
     count: int = 0
     least: float | None = None
     left_out: int = 0
+    asked_other: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,13 +193,41 @@ def compare(points: Sequence[Point], spec: Spec) -> Change:
     ends = [usable[:count], usable[-count:]]
     first, last = ([p.value for p in end if p.value is not None] for end in ends)
     before, after = fmean(first), fmean(last)
-    if len({p.within_deg for end in ends for p in end}) > 1:
-        return Change("unlike", before, after, count, None, left_out)
     least = least_change(first, last, spec)
     verdict: Verdict = "no_change"
     if abs(after - before) > least:
         verdict = "rose" if after > before else "fell"
-    return Change(verdict, before, after, count, least, left_out)
+    if not _limits_allow(verdict, *([p.within_deg for p in end] for end in ends)):
+        return Change("unlike", before, after, count, None, left_out)
+    other = _asked_other(*([p.asked_for for p in end] for end in ends))
+    return Change(verdict, before, after, count, least, left_out, other)
+
+
+def _limits_allow(
+    verdict: Verdict, first: Sequence[float | None], last: Sequence[float | None]
+) -> bool:
+    """Whether limits of "on target" leave a verdict standing.
+
+    A wider limit can only let more pass. So what fell although the limit is wider has
+    fallen, and what rose although it is narrower has risen; otherwise they must be alike.
+    """
+    known = [limit for limit in (*first, *last) if limit is not None]
+    if not known:
+        return True
+    if len(known) < len(first) + len(last):
+        return False
+    if max(known) <= (1.0 + ALIKE_LIMITS) * min(known):
+        return True
+    before = [limit for limit in first if limit is not None]
+    after = [limit for limit in last if limit is not None]
+    if verdict == "fell":
+        return min(after) >= max(before)
+    return verdict == "rose" and max(after) <= min(before)
+
+
+def _asked_other(first: Sequence[Any], last: Sequence[Any]) -> bool:
+    """Whether at the end nothing was asked as at the beginning."""
+    return all(a != b for a in first for b in last)
 
 
 def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> float:
@@ -224,7 +273,7 @@ def series_of(
         day = row.day
         for name, value in _of_session(row).items():
             waits = name == "settled_minutes" and value is None and row.not_settled
-            doubts = (NOT_SETTLED,) if waits else ()
+            doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
             session.setdefault(name, []).append(Point(row.place, day, value, doubts))
         for done in _whole(row.sets):
             sets.setdefault((done.exercise, done.form), []).append((row.place, day, done))
@@ -292,4 +341,6 @@ def _point(pair: _Done, key: str) -> Point:
     place, day, done = pair
     name, value = key.partition(".")[0], done.figures.get(key)
     within = done.figures.get("on_target_within_deg") if name == "on_target" else None
-    return Point(place, day, value, done.doubts(key), done.asked.get(name), within)
+    doubts = done.doubts(key) if day else (*done.doubts(key), NO_DATE)
+    asked_for = [done.asked.get(k) for k in RESTS_ON.get(name, ())]
+    return Point(place, day, value, doubts, done.asked.get(name), within, asked_for)

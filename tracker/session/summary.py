@@ -279,6 +279,7 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
 def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     step = record.step
     amplitude = amplitude_asked(step, exercise)
+    shaken = (step.model_extra or {}).get("head_shake") is True
     return {
         "repetitions": repetitions_asked(step, exercise),
         "seconds": seconds_asked(step, exercise),
@@ -287,6 +288,7 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "eyes": step.eyes,
         "posture": step.posture,
         "surface": step.surface,
+        **({"head_shake": True} if shaken else {}),
         **_target(record, exercise),
     }
 

@@ -75,6 +75,8 @@ class TrendRow:
         if change.least is not None:
             least = telling.value(self.series.spec, change.least)
         text = words.say(f"desk.change.{change.verdict}", least=least)
+        if change.asked_other:
+            text = words.say("desk.change.other_dose", text=text)
         if change.left_out:
             text = words.say("desk.change.left_out", text=text, count=change.left_out)
         return text
