@@ -101,13 +101,14 @@ def _gaze_onset_s(times: Array, gaze: Array, head_s: float) -> float:
 def _way_onset_s(times: Array, gaze: Array, half_s: float) -> float:
     """Beginning of a way that is half done at a time, by what the gaze was before and after."""
     before = gaze[(times >= half_s - 0.6) & (times <= half_s - 0.3)]
-    after = gaze[(times >= half_s + 0.15) & (times <= half_s + 0.4)]
+    # Eyes far over in the head are often not read until the head has come.
+    after = gaze[(times >= half_s + 0.15) & (times <= half_s + 0.8)]
     if len(before) < 3 or len(after) < 3:
         return nan
     low, high = float(np.median(before)), float(np.median(after))
     if high - low < LEAST_WAY_DEG:
         return nan
-    inside = (times >= half_s - 0.6) & (times <= half_s + 0.4)
+    inside = (times >= half_s - 0.6) & (times <= half_s + 0.15)
     return _onset_s(times[inside], (gaze[inside] - low) / (high - low))
 
 
