@@ -153,6 +153,14 @@ def test_a_beginning_that_was_not_seen_is_not_told() -> None:
     assert np.isnan(lead_s(rows_of([unseen(s) for s in exercise.samples]), turn))
 
 
+def test_a_sweep_is_as_wide_and_as_fast_as_its_target() -> None:
+    found = summary_of(score_of("follow-slowly", FOLLOW)).eyes
+    assert found is not None
+    assert found["amplitude_deg"]["median"] == pytest.approx(10.0, rel=0.1)
+    # The peak of a cosine: pi times the swing a beat.
+    assert found["peak_speed_deg_s"]["median"] == pytest.approx(np.pi * 10 * 20 / 60, rel=0.15)
+
+
 @RATES
 def test_jumps_that_catch_up_are_counted(rate_hz: int) -> None:
     smooth = summary_of(score_of("follow-slowly", FOLLOW, rate_hz)).catch_up_jumps

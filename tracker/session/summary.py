@@ -265,7 +265,7 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
         "tempo_bpm": figures.tempo(turns),
     }
-    if exercise.channel.startswith("eye"):
+    if exercise.channel in ("eye_yaw", "eye_pitch"):
         reason = "a camera's frame rate can't carry the speed of an eye jump"
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
