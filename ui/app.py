@@ -50,7 +50,7 @@ from ui.widgets.picture import Picture
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
-REFRESH_MS = 66
+REFRESH_MS = 33
 SMALLEST = (960, 600)
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
@@ -122,6 +122,8 @@ class Window(QWidget):
         self._covered: tuple[Phase, Task | None] | None = None
         #: The therapist's desk, once it was opened from here.
         self.desk: QWidget | None = None
+        #: The plan editor, once it was opened from here.
+        self.editor: QWidget | None = None
         self.pages = self._make_pages()
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -177,7 +179,7 @@ class Window(QWidget):
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(director, self._geometry, self.open_review),
+            "tools": ToolsPage(director, self._geometry, self.open_review, self.open_editor),
             "screen": ScreenPage(director, self.settings),
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
@@ -403,6 +405,16 @@ class Window(QWidget):
 
             self.desk = show_desk(Path(folder), self.settings)
 
+    def open_editor(self) -> None:
+        """Open the plan editor beside this window."""
+        if self.editor is not None and self.editor.isVisible():
+            self.editor.activateWindow()
+            self.editor.raise_()
+            return
+        from ui.editor.opening import show_editor
+
+        self.editor = show_editor(self.settings)
+
     def open_plan(self, path: Path) -> None:
         """Offer a plan on the first page, and remember it; or say what is wrong with it."""
         welcome = self.pages["welcome"]
@@ -441,11 +453,13 @@ class Window(QWidget):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Save what there is, end the measuring, remember the window."""
+        # Else the program would go on unseen, and hold the lock of its folder. Where a plan
+        # is not saved yet, its window asks, and this one stays until it is answered.
+        if not all(w is None or w.close() for w in (self.editor, self.desk)):
+            event.ignore()
+            return
         self._timer.stop()
         self._any_key.switch(on=False)
-        if self.desk is not None:
-            # Else the program would go on unseen, and hold the lock of its folder.
-            self.desk.close()
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

@@ -34,6 +34,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.side.left": QT_TRANSLATE_NOOP("turnpost", "affected side: left"),
     "desk.side.both": QT_TRANSLATE_NOOP("turnpost", "affected side: both"),
     "desk.side.unknown": QT_TRANSLATE_NOOP("turnpost", "affected side not known"),
+    "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),
     "desk.practice": QT_TRANSLATE_NOOP("turnpost", "Practice"),

@@ -10,12 +10,14 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
 
 from ui.desk_words import DESK_WORDS
+from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.share_words import SHARE_WORDS
+from ui.sheet_words import SHEET_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -347,6 +349,8 @@ WORDS: dict[str, object] = {
     **SHARE_WORDS,
     **TOOLS_WORDS,
     **DESK_WORDS,
+    **EDITOR_WORDS,
+    **SHEET_WORDS,
 }
 
 

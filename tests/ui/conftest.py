@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from datetime import date
 from pathlib import Path
 
 import pytest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from tests.ui.editing import OpenEditor
 from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
 from tests.ui.patient import Person
 from tracker.plan.model import Plan
 from ui import theme
 from ui.app import Window
+from ui.editor.window import EditorWindow
 from ui.ports import ClipPlan
 from ui.settings import Settings
 
@@ -66,3 +69,39 @@ def begin(make: Make, fake: FakeWorld) -> Callable[..., Person]:
         return person
 
     return build
+
+
+@pytest.fixture
+def open_editor(qtbot: QtBot, tmp_path: Path) -> Iterator[OpenEditor]:
+    """Open plan editors; at the end they close without asking."""
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    made: list[EditorWindow] = []
+
+    def build(
+        path: Path | None = None,
+        *,
+        percent: int = 100,
+        colours: str = "light",
+        size: tuple[int, int] = SIZE,
+    ) -> EditorWindow:
+        theme.apply(app, colours)
+        settings = Settings(tmp_path / "window.ini")
+        settings.text_percent, settings.colours = percent, colours
+        window = EditorWindow(settings, date(2026, 11, 26))
+        window.files.folder = tmp_path
+        window.resize(*size)
+        qtbot.addWidget(window)
+        made.append(window)
+        with qtbot.waitActive(window):
+            window.show()
+            window.activateWindow()
+        if path is not None:
+            window.files.open(path)
+        return window
+
+    yield build
+    for window in made:
+        window._closing = True
+        window.close()
+    theme.apply(app, "light")

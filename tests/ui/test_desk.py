@@ -406,9 +406,10 @@ def test_nothing_is_cut(open_desk: Open, qtbot: QtBot, percent: int, size: tuple
     assert not faults
 
 
-def look(window: DeskWindow, name: str) -> list[str]:
+def look(window: QWidget, name: str) -> list[str]:
     for _ in range(3):
         QApplication.processEvents()
+    OUTPUT.mkdir(parents=True, exist_ok=True)
     window.grab().save(str(OUTPUT / f"desk-{name}.png"))
     faults = []
     for label in window.findChildren(Words):

@@ -5,6 +5,7 @@ Contrast is taken from the picture that is drawn, not from the palette alone.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any
@@ -14,16 +15,30 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontInfo, QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QLineEdit,
+    QListWidget,
+    QPlainTextEdit,
+    QWidget,
+)
 
+from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make, feed, seen
 from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of
+from tests.ui.test_desk import look
 from tests.ui.test_tools import walk as walk_tools
 from tests.ui.test_window import pixels
 from tests.ui.test_window import walk as walk_alone
+from tracker.plan.draft import data_of
+from tracker.plan.starter import starter_plan
 from tracker.practice.tasks import AskAfterSet, DoSet, Prepare
 from ui import theme, words
 from ui.app import Window
+from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
+from ui.editor.window import EditorWindow
 from ui.keys import KEYS
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
@@ -163,7 +178,7 @@ def contrast_of(picture: Any) -> float:
     return float(max((high + 0.05) / (ground + 0.05), (ground + 0.05) / (low + 0.05)))
 
 
-def part_of(picture: Any, window: Window, widget: QWidget) -> Any:
+def part_of(picture: Any, window: QWidget, widget: QWidget) -> Any:
     ratio = picture.shape[1] / window.width()
     at = widget.mapTo(window, QPoint(0, 0))
     box = [at.x(), at.y(), at.x() + widget.width(), at.y() + widget.height()]
@@ -209,13 +224,13 @@ def test_sizes_names_and_the_way_of_the_keys(make: Make, fake: FakeWorld, which:
     assert not faults
 
 
-def too_small(window: Window) -> list[str]:
+def too_small(window: QWidget, least_px: int = TEXT_PX) -> list[str]:
     """Words below their least size, and what is pressed."""
     faults = []
     for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
         if widget.isVisible() and widget.text().strip():
             found = QFontInfo(widget.font()).pixelSize()
-            if found < TEXT_PX:
+            if found < least_px:
                 faults.append(f"{widget.text()!r} is {found} px")
     for widget in window.findChildren(QAbstractButton):
         if widget.isVisible() and min(widget.width(), widget.height()) < TARGET_PX:
@@ -223,7 +238,7 @@ def too_small(window: Window) -> list[str]:
     return faults
 
 
-def nameless(window: Window) -> list[str]:
+def nameless(window: QWidget) -> list[str]:
     """Controls and drawn things that a screen reader could say nothing of."""
     drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard | Stepper
     faults = []
@@ -237,12 +252,12 @@ def nameless(window: Window) -> list[str]:
     return faults
 
 
-def by_tab(window: Window) -> list[QWidget]:
+def by_tab(window: QWidget) -> list[QWidget]:
     """What takes the keys, in Tab's order, once around."""
     start = QApplication.focusWidget()
     assert start is not None
     found = [start]
-    for _ in range(80):
+    for _ in range(120):
         QTest.keyClick(QApplication.focusWidget() or window, Qt.Key.Key_Tab)
         now = QApplication.focusWidget()
         if now is None or now is start:
@@ -251,7 +266,7 @@ def by_tab(window: Window) -> list[QWidget]:
     return found
 
 
-def out_of_reach(window: Window) -> list[str]:
+def out_of_reach(window: Window | EditorWindow) -> list[str]:
     """Buttons that Tab doesn't come to, and a foot that it goes through out of order."""
     before = QApplication.focusWidget()
     if before is None:
@@ -274,6 +289,115 @@ def out_of_reach(window: Window) -> list[str]:
             faults.append(f"{[w.text() for w in foot]} is not in reading order")
     before.setFocus()
     return faults
+
+
+# --- the plan editor, a window of its own ---
+
+#: The therapist's windows are read at a table.
+DESK_PX = 16
+
+
+def walk_editor(window: EditorWindow) -> Iterator[str]:
+    """Every page of the editor, every form, and its questions."""
+    yield "start"
+    window.begin(data_of(starter_plan()))
+    outline, editing = window.editing.outline, window.editing
+    for item in (PLAN, SAFETY, SYMPTOMS, ("stage", 1), ("entry", 3), ("entry", 13)):
+        outline.choose(item)
+        yield f"{item}"
+    outline.choose(("entry", 3))
+    editing._acted("add_rung", ("entries", 3, "ladder"))
+    yield "a fault"
+    editing.undo()
+    window.files.save_as()
+    yield "where to save"
+    window.back()
+    window.files.ask_sheet()
+    yield "where to print"
+    window.back()
+    window.show_catalogue()
+    yield "catalogue"
+    window.back()
+    window.show_preview()
+    yield "preview"
+    window.back()
+
+
+def editor_pages(window: EditorWindow) -> Iterator[str]:
+    for name in walk_editor(window):
+        for _ in range(3):
+            QApplication.processEvents()
+        yield name
+
+
+def in_sight(window: EditorWindow, widget: QWidget) -> bool:
+    """Whether all of a widget is shown, not scrolled away."""
+    return widget.isVisible() and widget.visibleRegion().boundingRect() == widget.rect()
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("colours", ["light", "dark"])
+def test_words_of_the_editor_stand_out_as_they_are_drawn(
+    open_editor: OpenEditor, colours: str
+) -> None:
+    window = open_editor(colours=colours)
+    faults, looked = [], 0
+    for name in editor_pages(window):
+        picture = pixels(window.grab().toImage())
+        for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
+            if not in_sight(window, widget) or not widget.text().strip():
+                continue
+            looked += 1
+            part = part_of(picture, window, widget)
+            if isinstance(widget, Words):
+                # A few words in a wide label are less ink than the measure asks for.
+                lines = widget.text().split("\n")
+                wide = max(widget.fontMetrics().horizontalAdvance(t) for t in lines)
+                part = part[:, : wide + 8]
+            found = contrast_of(part)
+            if found < WORDS_LEAST:
+                faults.append(f"{name}: {widget.text()!r} has {found:.1f}:1")
+    assert looked > 100
+    assert not faults
+
+
+@pytest.mark.slow
+def test_sizes_names_and_keys_of_the_editor(open_editor: OpenEditor) -> None:
+    window = open_editor()
+    faults = []
+    for name in editor_pages(window):
+        found = [*too_small(window, DESK_PX), *nameless(window), *out_of_reach(window)]
+        found += unnamed_fields(window)
+        faults += [f"{name}: {fault}" for fault in found]
+    assert not faults
+
+
+def unnamed_fields(window: EditorWindow) -> list[str]:
+    """Fields and lists that a screen reader could say nothing of, and those Tab skips."""
+    order, faults = by_tab(window), []
+    for widget in window.findChildren(QWidget):
+        kinds = QLineEdit | QPlainTextEdit | QComboBox | QListWidget
+        if not isinstance(widget, kinds) or not widget.isVisible():
+            continue
+        if not widget.accessibleName():
+            faults.append(f"{widget} has no name")
+        if widget not in order:
+            faults.append(f"{widget.accessibleName()!r} can't be reached")
+    return faults
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("percent", [100, 200])
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+def test_nothing_of_the_editor_is_cut(
+    open_editor: OpenEditor, percent: int, size: tuple[int, int]
+) -> None:
+    window = open_editor(percent=percent, size=size)
+    faults = []
+    for name in editor_pages(window):
+        faults += look(window, f"editor-{re.sub(r'[^a-z0-9]', '', name)}-{size[0]}-{percent}")
+    assert window.size().toTuple() == size
+    assert not faults
 
 
 def test_no_key_does_two_things_nor_takes_one_of_the_pages() -> None:

@@ -23,6 +23,7 @@ from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, 
 from ui import wiring, words
 from ui.app import Window
 from ui.camera_file import save_section
+from ui.editor.window import EditorWindow
 from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.lens_work import Stage
 from ui.ports import CameraChoice
@@ -482,3 +483,21 @@ def test_a_therapist_opens_the_desk_from_here(
     assert window.desk.isVisible() and window.isVisible()
     qtbot.waitUntil(lambda: not window.desk.reading.busy, timeout=10_000)
     window.desk.close()
+
+
+def test_the_plan_editor_opens_beside_the_window_and_keeps_it_open_while_unsaved(
+    make: Make,
+) -> None:
+    window = make()
+    window.director.open_tools()
+    window.pages["tools"].edit.click()
+    editor = window.editor
+    assert isinstance(editor, EditorWindow) and editor.isVisible()
+    window.pages["tools"].edit.click()
+    assert window.editor is editor
+    editor.start.from_empty.click()
+    editor.editing.add_entry("walk")
+    assert not window.close() and window.isVisible() and editor.isVisible()
+    editor.bar.buttons[1].click()
+    assert not editor.isVisible()
+    assert window.close()

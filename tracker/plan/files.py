@@ -70,23 +70,55 @@ def read_text(path: Path) -> str:
 
 def parse_plan(text: str, name: str = "plan") -> Plan:
     """Plan of a text; ``name`` stands at the beginning of an error."""
+    _, index = parse_data(text, name)
+    plan, found = examine(text, index)
+    if plan is None or found:
+        raise refusal(name, index, found)
+    return plan
+
+
+def parse_data(text: str, name: str = "plan") -> tuple[dict[str, Any], LineIndex]:
+    """Data and lines of a text that says it is a plan of this version; its fields may be wrong.
+
+    Raises
+    ------
+    InputError
+        If it is no JSON, no plan, of a newer version, too deep, or says a thing twice.
+    """
     data = _json_of(text, name)
     index = index_lines(text)
     if index.too_deep is not None:
         line = index.line_of(index.too_deep)
         raise InputError(f"{name}: line {line}: nested too deeply for a plan")
     if index.repeated:
-        raise _refusal(name, index, [Finding(p, "stands there twice") for p in index.repeated])
+        raise refusal(name, index, [Finding(p, "stands there twice") for p in index.repeated])
     _must_be_a_plan(data, name)
+    return dict(data), index
+
+
+def examine(text: str, index: LineIndex | None = None) -> tuple[Plan | None, list[Finding]]:
+    """What a JSON text that says it is a plan holds, and every fault in it.
+
+    Parameters
+    ----------
+    text
+        The text.
+    index
+        Its lines, if they are known already.
+
+    Returns
+    -------
+    plan, found
+        The plan, None where its fields are not those of one; and its faults, at most one
+        a field. A plan with faults must not be practised.
+    """
+    index = index_lines(text) if index is None else index
     try:
         plan = Plan.model_validate_json(text, strict=True)
     except ValidationError as error:
         found = [Finding(*_in_words(dict(e), index)) for e in error.errors(include_url=False)]
-        raise _refusal(name, index, _once(found)) from error
-    found = faults(plan)
-    if found:
-        raise _refusal(name, index, found)
-    return plan
+        return None, _once(found)
+    return plan, faults(plan)
 
 
 def save_plan(path: Path, plan: Plan) -> None:
@@ -158,7 +190,7 @@ def _once(found: list[Finding]) -> list[Finding]:
     return list(kept.values())
 
 
-def _refusal(name: str, index: LineIndex, found: list[Finding]) -> InputError:
+def refusal(name: str, index: LineIndex, found: list[Finding]) -> InputError:
     """The first fault by line, and how many more there are."""
     found = sorted(found, key=lambda f: index.line_of(f.path))
     first, more = found[0], len(found) - 1

@@ -7,6 +7,7 @@ therapist is meant to change it for the person.
 from __future__ import annotations
 
 import uuid
+from collections.abc import Sequence
 
 from tracker.exercises.catalogue import CATALOGUE, Eyes, Surface
 from tracker.plan.asked import least_support
@@ -93,9 +94,13 @@ SEATED_ID = "starter-seated"
 _SEATED = ("eyes-and-head", "body-sitting")
 
 
-def starter_plan() -> Plan:
-    """A new starter plan with an ID of its own."""
-    return _plan(f"starter-{uuid.uuid4().hex[:8]}", tuple(_STAGES))
+#: IDs and names of the starter's stages.
+STAGE_NAMES: dict[str, str] = {stage_id: name for stage_id, (name, _) in _STAGES.items()}
+
+
+def starter_plan(stage_ids: Sequence[str] = tuple(_STAGES)) -> Plan:
+    """A new starter plan with an ID of its own, with some of the stages or all of them."""
+    return _plan(f"starter-{uuid.uuid4().hex[:8]}", tuple(stage_ids))
 
 
 def seated_starter() -> Plan:

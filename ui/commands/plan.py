@@ -1,4 +1,4 @@
-"""``turnpost plan``: a starter plan, the faults of a plan, a plan in words."""
+"""``turnpost plan``: a starter, the faults of a plan, a plan in words, its editor, its sheet."""
 
 from __future__ import annotations
 
@@ -10,8 +10,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     """Add the command to the command line."""
     parser = sub.add_parser(
         "plan",
-        help="make, check and show a plan",
-        description="Makes a starter plan, checks a plan, or shows it in words.",
+        help="make, check, show, edit and print a plan",
+        description="Makes a starter plan, checks a plan, shows it in words, edits or prints it.",
     )
     parts = parser.add_subparsers(dest="part", metavar="PART", required=True)
     new = parts.add_parser(
@@ -44,6 +44,29 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="show instead which options each exercise may be given",
     )
     show.set_defaults(run=run_show)
+    edit = parts.add_parser(
+        "edit",
+        help="build or change a plan in a window",
+        description="Opens the plan editor, with a plan or with the ways to begin one. A file is "
+        "never replaced without being asked. A plan that has faults, or is not finished, can be "
+        "opened here and put right.",
+    )
+    edit.add_argument("plan", nargs="?", type=Path, metavar="PLAN", help="a plan")
+    edit.set_defaults(run=run_edit)
+    sheet = parts.add_parser(
+        "sheet",
+        help="the patient's sheet to print",
+        description="Writes a sheet for the patient: what is open of the plan, in large type, with "
+        "drawings, doses, and when to stop.",
+    )
+    sheet.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
+    sheet.add_argument("--pdf", type=Path, metavar="F", help="as PDF")
+    sheet.add_argument("--html", type=Path, metavar="F", help="as one HTML file")
+    sheet.add_argument(
+        "--paper", choices=("a4", "letter"), default="a4", help="size of the page (a4)"
+    )
+    sheet.add_argument("--week", type=int, metavar="N", help="as it stands in this week")
+    sheet.set_defaults(run=run_sheet)
 
 
 def run_new(args: argparse.Namespace) -> int:
@@ -100,4 +123,50 @@ def run_show(args: argparse.Namespace) -> int:
     # The day on the person's calendar is meant, wherever they are.
     week = args.week or week_of(plan, date.today())
     print("\n".join(plan_lines(plan, week)))
+    return 0
+
+
+def run_edit(args: argparse.Namespace) -> int:
+    """Open the editor."""
+    from tracker.plan.draft import editable_data
+    from tracker.plan.files import read_text
+
+    if args.plan is not None:
+        # A file that is no plan is said before any window is made.
+        editable_data(read_text(args.plan), str(args.plan))
+    from ui.editor.opening import open_editor
+
+    app, _window = open_editor(args.plan)
+    return app.exec()
+
+
+def run_sheet(args: argparse.Namespace) -> int:
+    """Write the patient's sheet."""
+    from datetime import date
+
+    from tracker.errors import InputError
+    from tracker.plan.asked import week_of
+    from tracker.plan.files import load_plan
+    from tracker.session.files import must_be_writable, write_atomically
+
+    if args.week is not None and args.week < 1:
+        raise InputError("--week counts from 1")
+    wanted = {k: p for k, p in (("pdf", args.pdf), ("html", args.html)) if p is not None}
+    if not wanted:
+        raise InputError("say what to make: --pdf or --html")
+    for path in wanted.values():
+        if path.resolve() == args.plan.resolve():
+            raise InputError(f"{path}: is the plan itself; name another file to write")
+        must_be_writable(path)
+    plan = load_plan(args.plan)
+    from ui.documents.sheet import sheet_of
+    from ui.documents.sheet_html import sheet_html
+    from ui.documents.sheet_pdf import sheet_pdf
+
+    sheet = sheet_of(plan, args.week or week_of(plan, date.today()))
+    makers = {"pdf": sheet_pdf, "html": sheet_html}
+    made = [(path, makers[kind](sheet, args.paper)) for kind, path in wanted.items()]
+    for path, content in made:
+        write_atomically(path, content)
+        print(f"{path}: written")
     return 0

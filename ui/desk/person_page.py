@@ -83,6 +83,7 @@ class PersonPage(QWidget):
     """The right side of the window."""
 
     opened = Signal(str)
+    plan_wanted = Signal()
 
     def __init__(self, notes: Callable[[], list[Note]]) -> None:
         super().__init__()
@@ -114,6 +115,9 @@ class PersonPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.name)
         head.addWidget(self.about, 1)
+        self.plan = small_button(words.say("desk.plan"))
+        self.plan.clicked.connect(self.plan_wanted)
+        head.addWidget(self.plan)
         column.addLayout(head)
         for part in (
             self.reasons,

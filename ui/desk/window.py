@@ -30,6 +30,8 @@ from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
 from ui.desk.small import desk_words, small_button
+from ui.editor.opening import show_editor
+from ui.editor.window import EditorWindow
 from ui.settings import Settings
 from ui.widgets.basic import Words
 from ui.widgets.paths import shown_path
@@ -72,6 +74,8 @@ class DeskWindow(QWidget):
         self.fault_list.setAccessibleName(words.say("desk.unread.name"))
         self.people = PeopleList()
         self._book = NoteBook(folder, author_of_system())
+        #: The plan editor, once it was opened for somebody.
+        self.editor: EditorWindow | None = None
         self.person_page = PersonPage(lambda: self._book.notes())
         self.session_page = SessionPage(self._book)
         self.stack = QStackedWidget()
@@ -126,6 +130,7 @@ class DeskWindow(QWidget):
     def _connect(self) -> None:
         self.people.chosen.connect(self.person_page.show_person)
         self.person_page.opened.connect(self.open_session)
+        self.person_page.plan_wanted.connect(self.open_plan)
         self.session_page.left.connect(self.show_people)
         self.session_page.noted.connect(self.person_page.fill)
         self.stop.clicked.connect(lambda: self.reading.stop())
@@ -142,6 +147,7 @@ class DeskWindow(QWidget):
             "Ctrl+0": lambda: self.appearance.set_text(100),
             "Ctrl+O": self.choose_folder,
             "Ctrl+Z": self.undo_note,
+            "Ctrl+E": self.open_plan,
             "Ctrl+Q": self.close,
         }
         for key, action in keys.items():
@@ -256,6 +262,20 @@ class DeskWindow(QWidget):
         self.stack.setCurrentWidget(self.session_page)
         self.session_page.open_session(self.reading.folder, person, row)
 
+    def open_plan(self) -> None:
+        """Open the plan of the person shown, or a new one for them, in the editor."""
+        person, found = self.person_page.person, self.found
+        if person is None or found is None or self.stack.currentIndex() != 0:
+            return
+        if self.editor is not None and not self.editor.close():
+            # It asks about the plan of somebody else first.
+            self.editor.activateWindow()
+            return
+        path = next((p for p, plan in found.records.plans if plan is person.plan), None)
+        folder = self.reading.folder
+        self.editor = show_editor(self.settings)
+        self.editor.open_for(person, folder, None if path is None else folder / path)
+
     def undo_note(self) -> None:
         """Take back one's last note on the session that is shown."""
         if self.stack.currentWidget() is self.session_page:
@@ -273,7 +293,10 @@ class DeskWindow(QWidget):
         self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """End what goes on beside the window."""
+        """End what goes on beside the window; an unsaved plan keeps it open."""
+        if self.editor is not None and not self.editor.close():
+            event.ignore()
+            return
         self._timer.stop()
         self.reading.close()
         self.session_page.close_jobs()

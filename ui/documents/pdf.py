@@ -48,7 +48,7 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     RunError
         If Qt can't write it.
     """
-    _application()
+    need_application()
     width, height = PAPERS[paper]
     placed = [
         (sheet, 1.0, f"{len(records)} practice sessions")
@@ -60,6 +60,20 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
         for scale, sheets in [_set(page, width, height)]
         for sheet in sheets
     ]
+    return write_pdf(
+        placed, paper, "Practice session" if len(records) == 1 else "Practice sessions"
+    )
+
+
+def write_pdf(placed: Sequence[tuple[Sheet, float, str]], paper: str, title: str) -> bytes:
+    """A PDF of pages: each with its blocks, how much smaller they are set, and its foot.
+
+    Raises
+    ------
+    RunError
+        If Qt can't write it.
+    """
+    width, height = PAPERS[paper]
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
@@ -69,12 +83,12 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     writer.setResolution(72 * UNIT)
     writer.setPageMargins(QMarginsF(0, 0, 0, 0))
     writer.setCreator("Turnpost")
-    writer.setTitle("Practice session" if len(records) == 1 else "Practice sessions")
+    writer.setTitle(title)
     painter = QPainter()
     if not painter.begin(writer):
         raise RunError("the PDF could not be drawn")
     try:
-        for number, (sheet, scale, name) in enumerate(placed, 1):
+        for number, (sheet, scale, foot) in enumerate(placed, 1):
             if number > 1:
                 writer.newPage()
             painter.save()
@@ -82,7 +96,7 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
             for block, y in sheet:
                 block.draw(painter, y)
             painter.restore()
-            _foot(painter, width, height, f"{name}   Page {number} of {len(placed)}")
+            _foot(painter, width, height, f"{foot}   Page {number} of {len(placed)}")
     finally:
         painter.end()
         buffer.close()
@@ -109,7 +123,7 @@ def _set(page: Page, width: float, height: float) -> tuple[float, list[Sheet]]:
     return 1.0, paginate([*_Setter(page, width).groups()], MARGIN, height - MARGIN - FOOT)
 
 
-def _application() -> QGuiApplication:
+def need_application() -> QGuiApplication:
     """Qt's application, which fonts need; without a screen where none is open yet."""
     # Many of Qt's small calls are made here, also outside the window.
     keep_constants_alive()

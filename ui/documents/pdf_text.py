@@ -34,6 +34,11 @@ class Style(Enum):
     CELL = (7.5, False, False)
     CELL_BOLD = (7.5, True, False)
     CELL_ABSENT = (7.5, False, True)
+    # The patient's sheet, read at a distance and by old eyes.
+    SHEET_TITLE = (26.0, True, False)
+    SHEET_HEADING = (18.0, True, False)
+    SHEET_BODY = (14.0, False, False)
+    SHEET_BOLD = (14.0, True, False)
 
 
 @cache

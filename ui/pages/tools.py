@@ -33,6 +33,7 @@ class ToolsPage(Page):
         director: Director,
         geometry: Callable[[], ScreenGeometry],
         review: Callable[[], None],
+        edit: Callable[[], None],
     ) -> None:
         super().__init__()
         self._director, self._geometry = director, geometry
@@ -52,7 +53,10 @@ class ToolsPage(Page):
         self.first.clicked.connect(lambda: director.open_first(OVERVIEW))
         self.review = Button(words.say("tools.review"))
         self.review.clicked.connect(review)
-        for button in (self.lens, self.measure_screen, self.first, self.review, self.back):
+        self.edit = Button(words.say("tools.edit"))
+        self.edit.clicked.connect(edit)
+        shown = (self.lens, self.measure_screen, self.first, self.review, self.edit, self.back)
+        for button in shown:
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:
@@ -60,9 +64,10 @@ class ToolsPage(Page):
         self.camera.setText(say_lens(self._director))
         self.screen_size.setText(say_screen(self._geometry()))
         sharing = self._director.sharing
-        if self.review.isHidden() != sharing:
-            # Whoever is in the call need not see who else practises.
-            self.review.setVisible(not sharing)
+        for button in (self.review, self.edit):
+            if button.isHidden() != sharing:
+                # Whoever is in the call need not see who else practises.
+                button.setVisible(not sharing)
         without_camera = self._director.clip is not None
         for button in (self.lens, self.first):
             if button.isHidden() != without_camera:

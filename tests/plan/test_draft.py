@@ -1,0 +1,196 @@
+"""Editing steps on a plan's data: what they change, what they keep, and that nothing is lost."""
+
+from __future__ import annotations
+
+import copy
+import json
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tests.plan.examples import TEXT
+from tests.plan.made_up import made_up
+from tracker.errors import InputError
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan import arranging, draft
+from tracker.plan.draft import UNSET, data_of, examine_draft, text_of
+from tracker.plan.files import format_plan, parse_plan
+from tracker.plan.starter import STAGE_NAMES, starter_plan
+
+SEEDS = st.integers(0, 2**32)
+
+
+def example() -> dict[str, Any]:
+    return data_of(parse_plan(TEXT))
+
+
+@given(SEEDS)
+def test_data_and_plan_are_one_and_the_same(seed: int) -> None:
+    data = made_up(seed)
+    plan = parse_plan(text_of(data))
+    again = parse_plan(text_of(data_of(plan)))
+    # Which fields were left out counts as well: null is another tempo than none given.
+    assert again == plan and format_plan(again) == format_plan(plan)
+
+
+@given(SEEDS, st.integers(0, 2**32))
+def test_no_step_changes_what_it_was_given(seed: int, choice: int) -> None:
+    data = made_up(seed)
+    before = copy.deepcopy(data)
+    k = choice % len(data["entries"])
+    steps = [
+        arranging.add_entry(data, "turns-on-target", k)[0],
+        arranging.copy_entry(data, k)[0],
+        arranging.move_entry(data, k, 1)[0],
+        arranging.move_entry(data, k, -1)[0],
+        arranging.remove_entry(data, k),
+        arranging.add_stage(data, "One more")[0],
+        arranging.rename(data, ("entries", k, "entry_id"), "other"),
+        draft.with_value(data, ("entries", k, "tempo_bpm"), [60, 90]),
+        draft.with_value(data, ("neck_limit_deg", "yaw"), 20),
+    ]
+    if data.get("stages"):
+        steps += [arranging.remove_stage(data, 0), draft.with_moved(data, ("stages", 0), 1)]
+    assert data == before
+    assert all(len(json.dumps(s)) > 10 for s in steps)
+
+
+@given(SEEDS, st.integers(0, 20), st.sampled_from([-1, 1]))
+def test_moving_keeps_every_entry_and_can_be_walked_back(seed: int, k: int, by: int) -> None:
+    data = made_up(seed)
+    k %= len(data["entries"])
+    moved, at = arranging.move_entry(data, k, by)
+    assert sorted(e["entry_id"] for e in moved["entries"]) == sorted(
+        e["entry_id"] for e in data["entries"]
+    )
+    assert moved["entries"][at]["entry_id"] == data["entries"][k]["entry_id"]
+    back, _ = arranging.move_entry(moved, at, -by)
+
+    def order(d: dict[str, Any]) -> list[tuple[int | None, str]]:
+        return [(s, d["entries"][n]["entry_id"]) for s, n in arranging.entries_in_order(d)]
+
+    assert moved is data or order(back) == order(data)
+
+
+def test_a_value_is_set_left_out_and_made_where_its_part_is_missing() -> None:
+    data = example()
+    assert draft.with_value(data, ("rest_s",), 20)["rest_s"] == 20
+    assert "words" not in draft.with_value(data, ("words",), UNSET)
+    only = draft.with_value(data, ("neck_limit_deg", "yaw"), UNSET)
+    assert only["neck_limit_deg"] == {"pitch": 20.0}
+    assert [f.path for f in examine_draft(only).faults] == [("neck_limit_deg", "yaw")]
+    none = draft.with_value(only, ("neck_limit_deg", "pitch"), UNSET)
+    assert "neck_limit_deg" not in none
+    assert draft.with_value(none, ("neck_limit_deg", "yaw"), 9)["neck_limit_deg"] == {"yaw": 9}
+    assert draft.value_at(data, ("entries", 0, "ladder", 1, "amplitude_deg", 1)) == 25
+    assert draft.value_at(data, ("entries", 9, "note")) is UNSET
+    # The same value is no step; 1 is not true, nor is it 1.0 in a file.
+    assert draft.with_value(data, ("person",), "P-07") is data
+    assert draft.with_value(data, ("clearance", 0, "cleared"), 1) is not data
+
+
+def test_an_added_entry_has_the_usual_dose_and_a_name_of_its_own() -> None:
+    data = draft.empty_data()
+    for name, exercise in CATALOGUE.items():
+        made, k = arranging.add_entry(data, name)
+        found = examine_draft(made)
+        # Only what asks for a note first is not a plan at once.
+        assert bool(found.faults) == exercise.off_by_default, name
+        assert made["entries"][k]["entry_id"] == name
+    twice, k = arranging.add_entry(arranging.add_entry(data, "walk")[0], "walk", 0)
+    assert (k, twice["entries"][1]["entry_id"]) == (1, "walk-2")
+    assert arranging.copy_entry(twice, 1)[0]["entries"][2]["entry_id"] == "walk-3"
+
+
+def test_an_empty_plan_says_what_it_lacks_and_nothing_else() -> None:
+    found = examine_draft(draft.empty_data())
+    assert [(f.path, f.text) for f in found.faults] == [(("entries",), "must not be empty")]
+    assert found.plan is None and found.remarks == ()
+
+
+def test_an_entry_goes_over_the_border_of_its_stage() -> None:
+    data = data_of(starter_plan(["firm-floor", "soft-surface"]))
+    last = [k for s, k in arranging.entries_in_order(data) if s == 0][-1]
+    moved, at = arranging.move_entry(data, last, 1)
+    assert moved["entries"][at]["stage"] == "soft-surface"
+    assert next(k for s, k in arranging.entries_in_order(moved) if s == 1) == at
+    again, at = arranging.move_entry(moved, at, 1)
+    assert [k for s, k in arranging.entries_in_order(again) if s == 1][1] == at
+    # At the very end it stays.
+    end = len(data["entries"]) - 1
+    assert arranging.move_entry(data, end, 1) == (data, end)
+    assert arranging.move_entry(data, 0, -1) == (data, 0)
+
+
+def test_stages_take_entries_in_and_give_them_on() -> None:
+    data = example()
+    data, first = arranging.add_stage(data, "First")
+    assert first == 0 and {e["stage"] for e in data["entries"]} == {"stage-1"}
+    data, _ = arranging.add_stage(data, "Second")
+    assert [f.text for f in examine_draft(data).faults] == ["no entry is in stage 'stage-2'"]
+    data, _ = arranging.move_entry(data, 3, 1)
+    assert examine_draft(data).faults == () and data["entries"][3]["stage"] == "stage-2"
+    gone = arranging.remove_stage(data, 0)
+    assert {e["stage"] for e in gone["entries"]} == {"stage-2"}
+    none = arranging.remove_stage(gone, 0)
+    assert all("stage" not in e for e in none["entries"]) and examine_draft(none).faults == ()
+
+
+def test_what_refers_to_a_name_goes_with_it() -> None:
+    data = arranging.rename(example(), ("entries", 0, "entry_id"), "head")
+    assert data["entries"][1]["unlock_after"]["after"] == "head"
+    assert examine_draft(data).faults == ()
+    # A name that is taken is a fault to be seen, and drags nothing with it.
+    clash = arranging.rename(example(), ("entries", 0, "entry_id"), "nods")
+    assert clash["entries"][1]["unlock_after"]["after"] == "turns"
+    starter = data_of(starter_plan())
+    renamed = arranging.rename(starter, ("stages", 0, "stage_id"), "begin")
+    assert renamed["stages"][1]["unlock_after"]["after"] == "begin"
+    assert examine_draft(renamed).faults == ()
+
+
+def test_removing_what_a_condition_rests_on_is_told_at_the_condition() -> None:
+    found = examine_draft(arranging.remove_entry(example(), 0)).faults
+    assert [f.path for f in found] == [("entries", 0, "unlock_after", "after")]
+
+
+def test_what_a_condition_may_rest_on() -> None:
+    data = data_of(starter_plan(["eyes-and-head", "body-sitting"]))
+    k = next(k for k, e in enumerate(data["entries"]) if e["exercise"] == "shoulders-forward")
+    names = arranging.names_before(data, ("entries", k))
+    assert names[0] == "eyes-and-head" and names[-1] == "shoulders-back"
+    assert "body-sitting" not in names
+    assert arranging.names_before(data, ("stages", 1)) == ["eyes-and-head"]
+
+
+@pytest.mark.parametrize("stage", sorted(STAGE_NAMES))
+def test_a_starter_of_one_stage_alone_is_sound(stage: str) -> None:
+    assert examine_draft(data_of(starter_plan([stage]))).faults == ()
+
+
+@given(SEEDS, st.sampled_from(sorted(draft.MENDABLE)), st.sampled_from(["x y", -1, True, []]))
+def test_a_slip_in_a_field_is_kept_to_be_put_right(seed: int, field: str, value: Any) -> None:
+    data = made_up(seed)
+    path = next((p for p in paths_of(data) if p[-1] == field), None)
+    if path is None:
+        return
+    wrong = draft.with_value(data, path, value)
+    found = examine_draft(wrong).faults
+    try:
+        assert draft.editable_data(text_of(wrong)) == json.loads(text_of(wrong)) or not found
+    except InputError:
+        # Only what is wrong in a place that no field stands for is refused.
+        assert any(f.path[-1] not in draft.MENDABLE for f in found)
+
+
+def paths_of(data: Any, at: tuple[str | int, ...] = ()) -> list[tuple[str | int, ...]]:
+    """Every field of some data."""
+    inside = data.items() if isinstance(data, dict) else enumerate(data)
+    found = []
+    for key, value in inside:
+        found.append((*at, key))
+        if isinstance(value, dict | list):
+            found += paths_of(value, (*at, key))
+    return found

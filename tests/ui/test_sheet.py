@@ -1,0 +1,191 @@
+"""The patient's sheet: what is on it and what is not, large, whole, and the same on both papers."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import pypdfium2 as pdfium
+import pytest
+
+from tests.plan.examples import TEXT
+from tests.plan.made_up import made_up
+from tests.ui import axe
+from tests.ui.reading_documents import parsed_html, pdf_text, pdf_words
+from tests.ui.test_report_page import NEEDS_BROWSER, _overlap, _pairs
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.arranging import add_entry
+from tracker.plan.draft import data_of, empty_data, text_of
+from tracker.plan.files import parse_plan
+from tracker.plan.gate import CALL, EMERGENCY
+from tracker.plan.model import Plan
+from tracker.plan.starter import starter_plan
+from ui import words
+from ui.cli import main
+from ui.documents.pdf import PAPERS
+from ui.documents.sheet import Sheet, sheet_of
+from ui.documents.sheet_figures import pictures_of, svg_of
+from ui.documents.sheet_html import sheet_html
+from ui.documents.sheet_pdf import sheet_pdf
+
+pytestmark = pytest.mark.usefixtures("qapp")
+
+
+def every_exercise() -> Plan:
+    """A plan with all of the catalogue, cleared, and with many words."""
+    data = empty_data()
+    for name in CATALOGUE:
+        data, k = add_entry(data, name)
+        data["entries"][k]["note"] = "As agreed."
+    cleared = [c | {"cleared": True} for c in data["clearance"]]
+    text = "Take your time. <b>Sit</b> & rest.\n" + "Hold on to the chair when you stand up. " * 30
+    data |= {"clearance": cleared, "words": text, "person": "P-07", "emergency_number": "112"}
+    return parse_plan(text_of(data))
+
+
+def starter(**changes: Any) -> Plan:
+    return parse_plan(text_of({**data_of(starter_plan()), **changes}))
+
+
+PLANS = {"every": every_exercise, "starter": starter_plan, "example": lambda: parse_plan(TEXT)}
+
+
+def sheet(name: str) -> Sheet:
+    return sheet_of(PLANS[name]())
+
+
+def lines_of(made: Sheet) -> list[str]:
+    """Everything that has to be read somewhere."""
+    lists = [made.emergency, made.call, made.stop, *([made.later] if made.later else [])]
+    lines = [made.title, made.subtitle, made.often, made.mind, *made.words.splitlines()]
+    lines += [line for one in lists for line in (one.title, *one.lines)]
+    for part in made.parts:
+        lines.append(part.title)
+        for item in part.items:
+            lines += [f"{item.number}. {item.name}", item.dose, item.how, *item.cares]
+            lines += [item.support] if item.support else []
+    return lines
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", PLANS)
+def test_every_word_is_on_paper_and_none_is_clipped_or_over_another(name: str, paper: str) -> None:
+    made = sheet(name)
+    data = sheet_pdf(made, paper)
+    text = pdf_text(data)
+    for line in lines_of(made):
+        assert " ".join(line.split()) in text, line
+    found = pdf_words(data)
+    width, height = PAPERS[paper]
+    assert len(found) > 100
+    for w in found:
+        assert w.left >= 32 and w.right <= width - 32, w
+        assert w.bottom >= 34 and w.top <= height - 32, w
+    assert [pair for pair in _pairs(found) if _overlap(*pair)] == []
+    pages = pdfium.PdfDocument(data)
+    assert all(p.get_size() == pytest.approx(PAPERS[paper], abs=0.6) for p in pages)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_made_up_plans_fit_on_their_pages(seed: int) -> None:
+    data = sheet_pdf(sheet_of(parse_plan(text_of(made_up(seed)))))
+    width, height = PAPERS["a4"]
+    for w in pdf_words(data):
+        assert w.left >= 32 and w.right <= width - 32 and w.bottom >= 34 and w.top <= height - 32
+
+
+def test_the_type_is_large_and_the_drawings_are_vectors() -> None:
+    data = sheet_pdf(sheet("every"))
+    foot = {"Plan", "Page", "of", "week", "1"}
+    heights = [w.top - w.bottom for w in pdf_words(data) if w.text.isalpha() and w.text not in foot]
+    # Letters without strokes up or down are half as high as their type: 14 points and more.
+    assert min(heights) >= 6.5
+    pages = pdfium.PdfDocument(data)
+    kinds = [{o.type for o in p.get_objects()} for p in pages]
+    assert not any(pdfium.raw.FPDF_PAGEOBJ_IMAGE in k for k in kinds)
+    paths = [sum(o.type == pdfium.raw.FPDF_PAGEOBJ_PATH for o in p.get_objects()) for p in pages]
+    # Where there are exercises there are drawings, which are many strokes.
+    texts = [" ".join(p.get_textpage().get_text_range().split()) for p in pages]
+    drawn = [n for n, t in zip(paths, texts, strict=True) if " moves a minute" in t]
+    assert drawn and min(drawn) > 30
+
+
+def test_every_exercise_is_drawn_beside_its_words() -> None:
+    for name, exercise in CATALOGUE.items():
+        movement, panels = pictures_of(name, exercise.eyes)
+        assert 1 <= len(panels) <= 2 and movement.views
+        assert (
+            svg_of(name, exercise.eyes).count("<path")
+            + svg_of(name, exercise.eyes).count("<polyline")
+            > 3
+        )
+    html = sheet_html(sheet("every"))
+    assert html.count('<figure role="img"') == len(CATALOGUE)
+
+
+def test_what_is_not_open_yet_has_neither_dose_nor_drawing() -> None:
+    made = sheet_of(starter())
+    assert [p.title for p in made.parts] == ["Eyes and head, sitting"]
+    assert made.later is not None and "Stand in the corner, eyes closed" in made.later.lines
+    html = sheet_html(made)
+    assert html.count("<figure") == 7
+    # The therapist has found a condition met; standing work still waits for the checklist.
+    stages = [s.model_dump(mode="json", exclude_unset=True) for s in starter_plan().stages]
+    for stage in stages[1:3]:
+        stage["unlock_after"]["met_on"] = "2026-11-20"
+    made = sheet_of(starter(stages=stages))
+    assert [p.title for p in made.parts] == ["Eyes and head, sitting", "Body, sitting"]
+    cleared = [{"item": "Seen.", "cleared": True}]
+    made = sheet_of(starter(stages=stages, clearance=cleared))
+    assert [p.title for p in made.parts][-1] == "Standing, firm floor"
+    numbers = [i.number for p in made.parts for i in p.items]
+    assert numbers == list(range(1, len(numbers) + 1))
+
+
+def test_stop_rules_red_flags_and_the_clinics_number() -> None:
+    rules = {"score_most": 4, "settle_minutes_most": 2.5}
+    made = sheet_of(starter(emergency_number="+44 112", symptom_rules=rules))
+    assert made.emergency.title == "Call +44 112 at once if this is new:"
+    assert made.emergency.lines == tuple(words.say(f"gate.{k}") for k in EMERGENCY)
+    assert made.call.lines == tuple(words.say(f"gate.{k}") for k in CALL)
+    assert "4 of 10" in made.stop.lines[0] and "2.5 minutes" in made.stop.lines[1]
+    assert "emergency help" in sheet_of(starter()).emergency.title
+
+
+def test_the_dose_is_that_of_the_week() -> None:
+    plan = parse_plan(TEXT)
+    doses = {w: sheet_of(plan, w).parts[0].items[0].dose for w in (1, 2)}
+    assert doses[1] == "12 times, first 60 moves a minute, at the end 90"
+    assert doses[2] == "12 times, 80 moves a minute"
+    assert "week 2" in sheet_of(plan, 2).foot
+
+
+def test_the_page_needs_nothing_runs_nothing_and_escapes_text() -> None:
+    html = sheet_html(sheet("every"))
+    parsed_html(html)
+    assert "<script" not in html and "<b>" not in html and "&lt;b&gt;Sit&lt;/b&gt; &amp;" in html
+    assert "http://" not in html.replace("http://www.w3.org", "") and "src=" not in html
+    assert "size: letter" in sheet_html(sheet("example"), "letter")
+
+
+@NEEDS_BROWSER
+@pytest.mark.slow
+@pytest.mark.parametrize("dark", [False, True])
+def test_the_page_passes_an_accessibility_checker(dark: bool, tmp_path: Path) -> None:
+    found = axe.check(sheet_html(sheet("every")), tmp_path, dark=dark)
+    assert found["violations"] == []
+    assert {"color-contrast", "heading-order", "role-img-alt"} <= set(found["passes"])
+
+
+def test_the_command_writes_both(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    plan = tmp_path / "plan.json"
+    plan.write_text(TEXT, encoding="utf-8")
+    pdf, html = tmp_path / "s.pdf", tmp_path / "s.html"
+    call = ["plan", "sheet", str(plan), "--pdf", str(pdf), "--html", str(html), "--week", "2"]
+    assert main(call) == 0
+    assert "80 moves a minute" in pdf_text(pdf.read_bytes())
+    assert "80 moves a minute" in html.read_text(encoding="utf-8")
+    for wrong in ([], ["--week", "0", "--pdf", str(pdf)], ["--html", str(plan)]):
+        assert main(["plan", "sheet", str(plan), *wrong]) == 2
+    assert "is the plan itself" in capsys.readouterr().err
+    assert plan.read_text(encoding="utf-8") == TEXT

@@ -1,0 +1,191 @@
+"""Steps on the entries and stages of a draft: adding, copying, moving, removing, renaming.
+
+As in :mod:`tracker.plan.draft`, each makes new data from old.
+"""
+
+from __future__ import annotations
+
+import copy
+from collections.abc import Sequence
+from typing import Any
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
+from tracker.plan.lines import Path
+
+# --- entries ---
+
+
+def entries_in_order(data: Data) -> list[tuple[int | None, int]]:
+    """Entries as they are practised: number of the stage (None for none), of the entry."""
+    stages = _stage_ids(data)
+    found: list[tuple[int | None, int]] = []
+    entries = data.get("entries", [])
+    for s, stage_id in enumerate(stages):
+        found += [(s, k) for k, e in enumerate(entries) if e.get("stage") == stage_id]
+    known = {k for _, k in found}
+    return found + [(None, k) for k in range(len(entries)) if k not in known]
+
+
+def add_entry(data: Data, exercise_id: str, after: int | None = None) -> tuple[Data, int]:
+    """One more entry with the usual dose, behind another one or at the end.
+
+    Dose, tempo and range are written out; form and support stay as usual, so that the
+    support follows what is chosen.
+
+    Returns
+    -------
+    data, index
+        And where it is.
+    """
+    exercise = CATALOGUE[exercise_id]
+    entry: Data = {"entry_id": _free_name(data, exercise_id), "exercise": exercise_id}
+    entries = data.get("entries", [])
+    stages = _stage_ids(data)
+    if after is not None and "stage" in entries[after]:
+        entry["stage"] = entries[after]["stage"]
+    elif stages:
+        entry["stage"] = stages[-1]
+    if exercise.dose_seconds is not None:
+        entry["seconds"] = exercise.dose_seconds
+    else:
+        entry["repetitions"] = exercise.dose_repetitions
+    if exercise.tempo_bpm is not None:
+        entry["tempo_bpm"] = exercise.tempo_bpm
+    if exercise.amplitude_deg is not None:
+        entry["amplitude_deg"] = list(exercise.amplitude_deg)
+    index = len(entries) if after is None else after + 1
+    return with_inserted(data, ("entries",), index, entry), index
+
+
+def copy_entry(data: Data, index: int) -> tuple[Data, int]:
+    """The same entry once more, behind it, under a name of its own."""
+    entry = copy.deepcopy(data["entries"][index])
+    entry["entry_id"] = _free_name(data, str(entry.get("entry_id", "entry")))
+    return with_inserted(data, ("entries",), index + 1, entry), index + 1
+
+
+def move_entry(data: Data, index: int, by: int) -> tuple[Data, int]:
+    """An entry one place up (-1) or down (1), across the border of a stage too.
+
+    Returns
+    -------
+    data, index
+        And where the entry is now. Where it can't be moved, all is as it was.
+    """
+    order = entries_in_order(data)
+    at = next(n for n, (_, k) in enumerate(order) if k == index)
+    stages = _stage_ids(data)
+    stage = order[at][0]
+    entries = [data["entries"][k] for _, k in order]
+    to = at + by
+    neighbour = order[to][0] if 0 <= to < len(order) else UNSET
+    if neighbour == stage:
+        entries.insert(to, entries.pop(at))
+    else:
+        # At the border of its stage it goes into the next one, which may be empty.
+        target = len(stages) - 1 if stage is None else stage + by
+        if not 0 <= target < len(stages) or (stage is None and by > 0):
+            return data, index
+        entries[at] = entries[at] | {"stage": stages[target]}
+        to = at
+    return with_value(data, ("entries",), entries), to
+
+
+def remove_entry(data: Data, index: int) -> Data:
+    """The same without an entry; a condition that rests on it is left, and is then a fault."""
+    return without(data, ("entries", index))
+
+
+# --- stages ---
+
+
+def add_stage(data: Data, name: str) -> tuple[Data, int]:
+    """One more stage at the end; the first one takes the entries in that there are."""
+    stages = _stage_ids(data)
+    stage = {"stage_id": _free_name(data, f"stage-{len(stages) + 1}"), "name": name}
+    data = with_inserted(data, ("stages",), len(stages), stage)
+    if not stages:
+        inside = [e | {"stage": stage["stage_id"]} for e in data.get("entries", [])]
+        data = with_value(data, ("entries",), inside)
+    return data, len(stages)
+
+
+def remove_stage(data: Data, index: int) -> Data:
+    """The same without a stage; its entries go to the one before it, or after it."""
+    stages = _stage_ids(data)
+    gone = stages[index]
+    rest = stages[:index] + stages[index + 1 :]
+    entries = []
+    for entry in data.get("entries", []):
+        moved = dict(entry)
+        if moved.get("stage") == gone:
+            if rest:
+                moved["stage"] = rest[max(index - 1, 0)]
+            else:
+                del moved["stage"]
+        entries.append(moved)
+    return with_value(without(data, ("stages", index)), ("entries",), entries)
+
+
+# --- names ---
+
+
+def rename(data: Data, path: Path, name: Any) -> Data:
+    """Another ID for an entry or a stage; what refers to it goes with it.
+
+    Nothing goes with it while the new one, or the old one, is no ID of its own.
+    """
+    old = value_at(data, path)
+    made = with_value(data, path, name)
+    names = _names(data)
+    if not isinstance(name, str) or not name or name in names or names.count(old) != 1:
+        return made
+    for part in ("stages", "entries"):
+        items = [_referring(item, old, name) for item in made.get(part, [])]
+        if part in made:
+            made = with_value(made, (part,), items)
+    return made
+
+
+def _referring(item: Data, old: str, new: str) -> Data:
+    made = dict(item)
+    if made.get("stage") == old:
+        made["stage"] = new
+    unlock = made.get("unlock_after")
+    if isinstance(unlock, dict) and unlock.get("after") == old:
+        made["unlock_after"] = unlock | {"after": new}
+    return made
+
+
+def names_before(data: Data, path: Path) -> list[str]:
+    """What a condition of an entry or a stage may rest on: what comes before it in the plan."""
+    part, index = path[0], int(path[1])
+    stages = _stage_ids(data)
+    if part == "stages":
+        return stages[:index]
+    entries = data.get("entries", [])
+    own = entries[index].get("stage")
+    earlier = stages[: stages.index(own)] if own in stages else []
+    return [*earlier, *(str(e.get("entry_id", "")) for e in entries[:index])]
+
+
+def _stage_ids(data: Data) -> list[Any]:
+    return [s.get("stage_id") for s in data.get("stages", [])]
+
+
+def _names(data: Data) -> list[Any]:
+    return [*_stage_ids(data), *(e.get("entry_id") for e in data.get("entries", []))]
+
+
+def _free_name(data: Data, wanted: str) -> str:
+    """An ID that is not taken, from the one that is wanted."""
+    taken: Sequence[Any] = _names(data)
+    wanted = wanted[:56]
+    if wanted not in taken:
+        return wanted
+    base = wanted.rstrip("0123456789").rstrip("-") or wanted
+    number = 2
+    while f"{base}-{number}" in taken:
+        number += 1
+    return f"{base}-{number}"

@@ -1,0 +1,1 @@
+"""The plan editor, a window of its own."""

@@ -1,0 +1,146 @@
+"""The plan that is edited: its data, its steps, its file."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path as FilePath
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from tracker.plan.draft import Data, editable_data, empty_data, text_of
+from tracker.plan.files import format_plan, read_text
+from tracker.plan.lines import Path
+from tracker.records.rows import SessionRow
+from tracker.session.files import write_atomically
+from ui.editor.rows import PLAN, Item
+from ui.editor.state import State
+
+
+class _Step(QUndoCommand):
+    """One step: the data before and after it, and where it was done."""
+
+    def __init__(
+        self, document: Document, data: Data, text: str, place: tuple[Item, Path | None]
+    ) -> None:
+        super().__init__(text)
+        self._document, self._place = document, place
+        self._before, self._after = document.data, data
+
+    def undo(self) -> None:
+        """Back."""
+        self._document._set(self._before, self._place)
+
+    def redo(self) -> None:
+        """Forth."""
+        self._document._set(self._after, self._place)
+
+
+class Document(QObject):
+    """A plan being edited.
+
+    Attributes
+    ----------
+    path
+        Its file; None while it has none.
+    rows
+        The person's sessions, oldest first; None where none are at hand.
+    place
+        Item and field of the last step, to be shown after an undo.
+    """
+
+    changed = Signal()
+
+    def __init__(self, today: date | None = None) -> None:
+        super().__init__()
+        self._today = today
+        self.data: Data = empty_data()
+        self.path: FilePath | None = None
+        self.rows: Sequence[SessionRow] | None = None
+        self.place: tuple[Item, Path | None] = (PLAN, None)
+        self.stack = QUndoStack(self)
+        #: What this window has written itself: that may be replaced without asking.
+        self._written: dict[FilePath, bytes] = {}
+        self._state: State | None = None
+
+    @property
+    def today(self) -> date:
+        """The day on the user's calendar."""
+        return self._today or date.today()
+
+    @property
+    def state(self) -> State:
+        """The draft and what it comes to."""
+        if self._state is None:
+            self._state = State.of(self.data, self.rows)
+        return self._state
+
+    @property
+    def dirty(self) -> bool:
+        """Whether there is something that no file has."""
+        return not self.stack.isClean()
+
+    def do(self, data: Data, text: str, place: tuple[Item, Path | None]) -> None:
+        """Take a step, named by ``text``; none where nothing changes."""
+        if data is not self.data:
+            self.stack.push(_Step(self, data, text, place))
+
+    def _set(self, data: Data, place: tuple[Item, Path | None]) -> None:
+        self.data, self.place, self._state = data, place, None
+        self.changed.emit()
+
+    # --- where it comes from ---
+
+    def begin(
+        self,
+        data: Data,
+        path: FilePath | None = None,
+        rows: Sequence[SessionRow] | None = None,
+    ) -> None:
+        """Begin with a plan; the steps of the one before are gone."""
+        self.path, self.rows = path, rows
+        self.stack.clear()
+        self._set(data, (PLAN, None))
+
+    def open(self, path: FilePath) -> None:
+        """Open a file, also one that is not finished.
+
+        Raises
+        ------
+        InputError
+            If it is no plan, or can't be put right here; the plan that is open stays.
+        """
+        self.begin(editable_data(read_text(path), str(path)), path, self.rows)
+
+    # --- where it goes ---
+
+    def is_foreign(self, path: FilePath) -> bool:
+        """Whether a file is there that this window has not written itself.
+
+        Also when it has been changed by somebody else since.
+        """
+        try:
+            return path.read_bytes() != self._written.get(path.absolute())
+        except FileNotFoundError:
+            return False
+        except OSError:
+            return path.exists()
+
+    def save(self, path: FilePath) -> None:
+        """Write the plan, whole or not at all; nobody can practise one that has faults.
+
+        Raises
+        ------
+        InputError
+            If it can't be written there.
+        RunError
+            If writing fails half-way. Nothing of the file or of the steps is lost.
+        """
+        plan = self.state.plan
+        text = text_of(self.data) if plan is None else format_plan(plan)
+        write_atomically(path, text)
+        self._written[path.absolute()] = text.encode("utf-8")
+        self.path = path
+        self.stack.setClean()
+        self.changed.emit()

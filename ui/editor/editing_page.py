@@ -1,0 +1,336 @@
+"""Outline, form and findings: where a plan is edited."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtWidgets import QListWidget, QSplitter, QVBoxLayout, QWidget
+
+from tracker.plan import arranging, draft
+from tracker.plan.lines import Path, field_name
+from tracker.plan.rules import Finding
+from ui import theme, words
+from ui.desk.small import desk_words, small_button
+from ui.editor.document import Document
+from ui.editor.entry_form import entry_sections
+from ui.editor.form import Form
+from ui.editor.frames import Ring
+from ui.editor.outline import Outline, outline_lines
+from ui.editor.plan_form import (
+    plan_sections,
+    safety_sections,
+    stage_sections,
+    symptom_sections,
+)
+from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, Row, Section, findings_of, item_of
+from ui.editor.steps import act_on, take_value
+from ui.widgets.flow import FlowRow
+
+#: What is on the plan's own pages.
+_PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sections}
+#: So many lines of what is wrong are in sight; with large text fewer.
+FINDINGS, FINDINGS_LARGE = 4, 2
+
+
+class EditingPage(QWidget):
+    """The outline on the left, the form of what is chosen on the right, findings below it.
+
+    Parameters
+    ----------
+    document
+        What is edited.
+    """
+
+    refreshed = Signal()
+    catalogue_wanted = Signal()
+
+    def __init__(self, document: Document) -> None:
+        super().__init__()
+        self.document = document
+        self._item: Item = PLAN
+        self._percent = 100
+        self.outline, self.form = Outline(), Form()
+        self.findings = QListWidget()
+        self.findings.setAccessibleName(words.say("edit.findings"))
+        self.findings.setWordWrap(True)
+        self.found: list[Finding] = []
+        # What a step changes is drawn after the step: the field that has just been left
+        # must not go while Qt still gives the keys away.
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self.refresh)
+        self._arrange()
+        self._connect()
+
+    def _arrange(self) -> None:
+        self.entry_buttons = {
+            name: small_button(words.say(f"edit.{name}"), words.say(f"edit.{name}.name"))
+            for name in ("add", "add_stage", "copy", "up", "down", "remove")
+        }
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(theme.M, 0, 0, theme.S)
+        column.setSpacing(theme.S)
+        column.addWidget(Ring(self.outline), 1)
+        below = QWidget()
+        row = FlowRow()
+        below.setLayout(row)
+        for button in self.entry_buttons.values():
+            row.addWidget(button)
+        column.addWidget(below)
+        right = QWidget()
+        second = QVBoxLayout(right)
+        second.setContentsMargins(0, 0, theme.M, theme.S)
+        second.addWidget(self.form, 1)
+        self.findings_title = desk_words(words.say("edit.findings"), bold=True)
+        second.addWidget(self.findings_title)
+        second.addWidget(Ring(self.findings))
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(left)
+        split.addWidget(right)
+        split.setStretchFactor(0, 1)
+        split.setStretchFactor(1, 3)
+        split.setChildrenCollapsible(False)
+        split.setSizes([360, 1006])
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(split)
+
+    def _connect(self) -> None:
+        self.document.changed.connect(self._refresh_soon)
+        self.document.stack.cleanChanged.connect(self._refresh_soon)
+        self.outline.picked.connect(self.choose)
+        self.form.edited.connect(self._edited)
+        self.form.acted.connect(self._acted)
+        for signal in (self.findings.itemActivated, self.findings.itemClicked):
+            signal.connect(lambda _item: self.go_to_finding(self.findings.currentRow()))
+        actions: dict[str, Callable[[], object]] = {
+            "add": self.catalogue_wanted.emit,
+            "copy": self.copy_entry,
+            "up": lambda: self.move_chosen(-1),
+            "down": lambda: self.move_chosen(1),
+            "remove": self.remove,
+            "add_stage": self.add_stage,
+        }
+        for name, button in self.entry_buttons.items():
+            button.clicked.connect(lambda _=False, name=name: actions[name]())
+        delete = QShortcut(QKeySequence("Delete"), self.outline)
+        delete.setContext(Qt.ShortcutContext.WidgetShortcut)
+        delete.activated.connect(self.remove)
+
+    def _refresh_soon(self) -> None:
+        self._soon.start(0)
+
+    def set_percent(self, percent: int) -> None:
+        """The findings' own words."""
+        self._percent = percent
+        self.findings.setFont(theme.font("desk", percent))
+        self._fit_findings()
+
+    # --- what is edited ---
+
+    @property
+    def chosen_name(self) -> str | None:
+        """ID of the entry or the stage that is chosen."""
+        kind, k = self._item
+        data = self.document.data
+        if kind == "entry":
+            return str(data["entries"][k]["entry_id"])
+        return str(data["stages"][k]["stage_id"]) if kind == "stage" else None
+
+    def commit(self) -> None:
+        """Take over what is being typed."""
+        self.form.commit()
+
+    def choose(self, item: Item) -> None:
+        """Show the form of an item."""
+        self.commit()
+        if item != self._item:
+            self._item = item
+            self.refresh()
+            self.form.verticalScrollBar().setValue(0)
+
+    def sections(self) -> list[Section]:
+        """What is asked of the item that is chosen."""
+        state, (kind, k) = self.document.state, self._item
+        if kind == "entry":
+            return entry_sections(state, k)
+        if kind == "stage":
+            return stage_sections(state, k)
+        return _PAGES[self._item](state)
+
+    def _edited(self, row: Row, value: object) -> None:
+        data = take_value(self.document.data, row, value)
+        text = words.say("edit.step.value", what=row.said)
+        self.document.do(data, text, (self._item, row.path))
+
+    def _acted(self, act: str, path: Path) -> None:
+        self.commit()
+        data, to = act_on(self.document.data, act, path, self.document.today)
+        self.document.do(data, words.say(f"edit.step.{act}"), (self._item, to))
+        self.refresh()
+        self.form.focus_path(to)
+
+    def _do_to_list(self, data: draft.Data, key: str, item: Item) -> None:
+        self.document.do(data, words.say(f"edit.step.{key}"), (item, None))
+        self._item = item
+        self.refresh()
+
+    def add_entry(self, exercise_id: str) -> None:
+        """Put an exercise behind the entry that is chosen, or at the end of the stage."""
+        kind, k = self._item
+        data = self.document.data
+        after = k if kind == "entry" else None
+        if kind == "stage":
+            inside = [n for s, n in arranging.entries_in_order(data) if s == k]
+            after = inside[-1] if inside else None
+        made, at = arranging.add_entry(data, exercise_id, after)
+        if kind == "stage" and after is None:
+            stage_id = data["stages"][k]["stage_id"]
+            made = draft.with_value(made, ("entries", at, "stage"), stage_id)
+        self._do_to_list(made, "add", ("entry", at))
+
+    def copy_entry(self) -> None:
+        """The chosen entry once more."""
+        self.commit()
+        kind, k = self._item
+        if kind == "entry":
+            made, at = arranging.copy_entry(self.document.data, k)
+            self._do_to_list(made, "copy", ("entry", at))
+
+    def add_stage(self) -> None:
+        """One more stage."""
+        self.commit()
+        name = words.say("edit.stage.new")
+        made, at = arranging.add_stage(self.document.data, name)
+        self._do_to_list(made, "add_stage", ("stage", at))
+        self.form.focus_first()
+
+    def move_chosen(self, by: int) -> None:
+        """The chosen entry, or stage, one up or down."""
+        self.commit()
+        kind, k = self._item
+        data = self.document.data
+        if kind == "entry":
+            made, at = arranging.move_entry(data, k, by)
+        elif kind == "stage":
+            made = draft.with_moved(data, ("stages", k), by)
+            at = k if made is data else k + by
+        else:
+            return
+        self._do_to_list(made, "move", (kind, at))
+
+    def remove(self) -> None:
+        """The chosen entry, or stage; undo brings it back."""
+        self.commit()
+        kind, k = self._item
+        if kind not in ("entry", "stage"):
+            return
+        data = self.document.data
+        made = (
+            arranging.remove_entry(data, k) if kind == "entry" else arranging.remove_stage(data, k)
+        )
+        left = len(made.get("entries" if kind == "entry" else "stages", []))
+        self._do_to_list(made, "remove", (kind, min(k, left - 1)) if left else PLAN)
+
+    def undo(self) -> None:
+        """Forget what is being typed, else take the last step back."""
+        if self.form.pending:
+            self.form.revert()
+            return
+        if self.document.stack.canUndo():
+            self.document.stack.undo()
+            self._show_place()
+
+    def redo(self) -> None:
+        """Take the step again."""
+        if self.document.stack.canRedo():
+            self.document.stack.redo()
+            self._show_place()
+
+    def _show_place(self) -> None:
+        """Show where a step was taken back."""
+        item, path = self.document.place
+        had_outline = self.outline.hasFocus()
+        self._item = item
+        self.refresh()
+        if path is not None and not had_outline and self._item == item:
+            self.form.focus_path(path)
+
+    # --- what is shown ---
+
+    def switch_side(self) -> None:
+        """From the outline to the form and back."""
+        if self.outline.hasFocus():
+            self.form.focus_first()
+        else:
+            self.outline.setFocus()
+
+    def go_to_finding(self, number: int) -> None:
+        """Show the field of a finding."""
+        self.commit()
+        self.refresh()
+        if not 0 <= number < len(self.found):
+            return
+        finding = self.found[number]
+        item = item_of(finding.path)
+        if item is None:
+            self.entry_buttons["add"].setFocus()
+            return
+        self._item = item
+        self.refresh()
+        self.form.focus_path(finding.path)
+
+    def refresh(self) -> None:
+        """Draw the plan as it is now."""
+        self._soon.stop()
+        state = self.document.state
+        lines = outline_lines(state)
+        if self._item not in [line.item for line in lines]:
+            self._item = PLAN
+        self.outline.show_lines(lines, self._item)
+        sections = self.sections()
+        self.form.show_sections(sections, state.data)
+        self.found = [*state.draft.faults, *state.draft.remarks]
+        rows = [r for s in sections for r in s.rows]
+        # Why a note is asked for stands at its field already.
+        known = [r for r in state.draft.remarks if r.path[-1] != "note"]
+        self.form.show_found(
+            findings_of(rows, self._item, state.draft.faults), findings_of(rows, self._item, known)
+        )
+        self._show_findings(len(state.draft.faults))
+        kind = self._item[0]
+        self.entry_buttons["copy"].setEnabled(kind == "entry")
+        for name in ("up", "down", "remove"):
+            self.entry_buttons[name].setEnabled(kind in ("entry", "stage"))
+        self.refreshed.emit()
+
+    def _show_findings(self, faults: int) -> None:
+        texts = []
+        for k, finding in enumerate(self.found):
+            key = "edit.finding.fault" if k < faults else "edit.finding.remark"
+            texts.append(words.say(key, field=self._place(finding), text=finding.text))
+        if texts != [self.findings.item(k).text() for k in range(self.findings.count())]:
+            self.findings.clear()
+            self.findings.addItems(texts)
+        self.findings.setVisible(bool(texts))
+        self.findings_title.setVisible(bool(texts))
+        self._fit_findings()
+
+    def _place(self, finding: Finding) -> str:
+        """The field of a finding, and the ID of the entry or the stage that it is in."""
+        path, field = finding.path, field_name(finding.path)
+        if len(path) < 2 or path[0] not in ("entries", "stages"):
+            return field
+        own = {"entries": "entry_id", "stages": "stage_id"}[str(path[0])]
+        place = str(self.document.data[str(path[0])][int(path[1])].get(own, ""))
+        rest = field_name(path[2:]) if path[2:] else ""
+        return words.say("edit.finding.in", place=place, field=rest) if rest else place
+
+    def _fit_findings(self) -> None:
+        """At most four lines of it, or three where the text is large."""
+        lines = FINDINGS if self._percent <= 125 else FINDINGS_LARGE
+        height = self.findings.fontMetrics().lineSpacing() + 2
+        self.findings.setFixedHeight(min(max(len(self.found), 1), lines) * height + theme.S)

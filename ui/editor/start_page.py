@@ -1,0 +1,85 @@
+"""Where a plan begins: stages of the starter, the person's last plan, nothing, or a file."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from tracker.plan.starter import STAGE_NAMES
+from tracker.records.people import Person
+from ui import theme, words
+from ui.desk.small import desk_words, small_button
+from ui.editor.inputs import Tick
+from ui.widgets.basic import Button, Page, Words, relabel
+from ui.widgets.flow import FlowRow
+
+
+class StartPage(Page):
+    """The ways to begin."""
+
+    starter = Signal(list)
+    last = Signal()
+    empty = Signal()
+    file = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.from_last = small_button("")
+        self.last_words = desk_words()
+        self.from_empty = small_button(words.say("edit.start.empty"))
+        self.from_file = small_button(words.say("edit.start.file"))
+        self.from_starter = small_button(words.say("edit.start.starter"))
+        self.stages = {s: Tick(name) for s, name in STAGE_NAMES.items()}
+        self.body.addWidget(Words(words.say("edit.start.title"), "lead", bold=True))
+        self._last = self._part(self.from_last, self.last_words)
+        for tick in self.stages.values():
+            tick.setChecked(True)
+        starter_words = desk_words(words.say("edit.start.starter.how"))
+        self._part(self.from_starter, starter_words, *self.stages.values())
+        self._part(self.from_empty, desk_words(words.say("edit.start.empty.how")))
+        self._part(self.from_file, desk_words(words.say("edit.start.file.how")))
+        self.body.addStretch(1)
+        self.from_last.clicked.connect(self.last)
+        self.from_empty.clicked.connect(self.empty)
+        self.from_file.clicked.connect(self.file)
+        self.from_starter.clicked.connect(self._begin)
+        for stage in self.stages.values():
+            stage.clicked.connect(self._look)
+        self.offer_last(None)
+
+    def _part(self, button: Button, text: Words, *ticks: Tick) -> QWidget:
+        part = QWidget()
+        column = QVBoxLayout(part)
+        column.setContentsMargins(0, 0, 0, theme.S)
+        column.setSpacing(theme.S)
+        column.addWidget(text)
+        if ticks:
+            row = FlowRow()
+            for tick in ticks:
+                row.addWidget(tick)
+            column.addLayout(row)
+        foot = FlowRow()
+        foot.addWidget(button)
+        column.addLayout(foot)
+        self.body.addWidget(part)
+        return part
+
+    def offer_last(self, person: Person | None) -> None:
+        """Offer somebody's last plan, or none."""
+        self._last.setVisible(person is not None)
+        if person is not None and person.plan is not None:
+            relabel(self.from_last, words.say("edit.start.last", person=person.name))
+            how = words.say("edit.start.last.how", plan=person.plan.plan_id)
+            self.last_words.setText(how)
+
+    def _look(self) -> None:
+        self.from_starter.setEnabled(any(t.isChecked() for t in self.stages.values()))
+
+    def _begin(self) -> None:
+        self.starter.emit([s for s, tick in self.stages.items() if tick.isChecked()])
+
+    def enter(self) -> None:
+        """The likeliest way gets the keys."""
+        self.scroll.verticalScrollBar().setValue(0)
+        shown = not self._last.isHidden()
+        (self.from_last if shown else self.from_starter).setFocus()
