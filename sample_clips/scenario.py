@@ -48,6 +48,10 @@ class Movement(_Strict):
         "shoulders_forward",
         "toss",
         "reach",
+        "turns_x2",
+        "nods_x2",
+        "follow",
+        "eyes_then_head",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
     # Jumps go up and down, not from side to side.
@@ -59,6 +63,15 @@ class Movement(_Strict):
     # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
     near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
     far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0
+    # Of a target that moves, or of two marks: to each side of the middle.
+    target_deg: Annotated[float, Field(ge=0, le=40)] = 10.0
+    # The head goes with a target that it should go against; or along with one that only
+    # the eyes should follow.
+    with_target: bool = False
+    # Eyes that follow in steps of so long, in place of smoothly.
+    steps_s: Annotated[float, Field(ge=0, le=2)] = 0.0
+    # How long after the eyes the head goes to a mark; below zero it goes first.
+    head_after_s: Annotated[float, Field(ge=-1, le=1)] = 0.3
     # These rises or rolls (numbered from 0) go only half-way up; these throws stay low; after
     # these bends one sits up half-way.
     half: list[int] = []

@@ -13,6 +13,7 @@ from sample_clips.angles import Array, yaw_pitch
 from sample_clips.bodies import ELBOW, SHOULDER, WRIST, Body
 from sample_clips.heads import Attitude
 from sample_clips.score import DOWN, HELP_RISE_S, STANDING, UP, Score
+from sample_clips.target_score import order, wrong_throughout
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (
@@ -171,11 +172,24 @@ def events(score: Score) -> dict[str, Any]:
         until = score.jumps[last + 1][0] if last + 1 < len(score.jumps) else score.end_s
         start = score.jumps[first][0]
         found.append(_event("head_moved", start, until + HELP_RISE_S - start))
+    move = scenario.movement
+    code, from_s = wrong_throughout(move), score.cycles[0][0]
+    if code:
+        found.append(_event(code, from_s, score.end_s - from_s))
+    more: dict[str, Any] = {}
+    if move.kind == "eyes_then_head":
+        more["order"] = order(move, len(score.jumps))
+    elif move.kind == "follow":
+        more["catch_up_jumps"] = [
+            {"at_s": round(at_s, 4), "size_deg": round(abs(size), 3)}
+            for at_s, size in score.catch_up_jumps()
+        ]
     return {
         "exercise": scenario.exercise,
         "repetitions": _repetitions(score),
         "events": sorted(found, key=lambda e: float(e["start_s"])),
         "blinks": score.blinks,
+        **more,
     }
 
 

@@ -17,11 +17,13 @@ from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder
 from ui import words
+from ui.any_key import AnyKey
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.handing_over import HandingOver
 from ui.keys import KEYS, Key
 from ui.languages import language_of
+from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -117,6 +119,8 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
+        self.director.still = lambda: is_still(settings.motion)
+        self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
         )
@@ -275,6 +279,10 @@ class Window(QWidget):
     def tick(self) -> None:
         """Let the director work; draw now and then."""
         self.director.tick()
+        self._any_key.switch(on=self.director.any_key_stops)
+        page = self.stack.currentWidget()
+        if isinstance(page, PracticePage):
+            page.move_target()
         now_s = time.monotonic()
         if now_s - self._refreshed_s >= REFRESH_MS / 1000:
             self._refreshed_s = now_s
@@ -497,6 +505,7 @@ class Window(QWidget):
             return
         self._timer.stop()
         self.handing_over.page.close_jobs()
+        self._any_key.switch(on=False)
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

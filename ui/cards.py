@@ -90,6 +90,7 @@ def card_of(
     can_sound: bool = True,
     can_speak: bool = False,
     sounds: str = "voice",
+    still: bool = False,
 ) -> Card:
     """Card of a task that has one (the safety questions and the scores have pages of their own).
 
@@ -107,6 +108,8 @@ def card_of(
         Whether this computer can play a sound, and speak.
     sounds
         What was chosen for seated work with the eyes open: ``voice``, ``beats``, ``silence``.
+    still
+        Whether the person wants nothing to move on the screen.
     """
     match task:
         case ShowToday():
@@ -131,7 +134,7 @@ def card_of(
             )
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
-            return _prepare(asked, lead, setup_first, heard=sounds != "silence")
+            return _prepare(asked, lead, setup_first, heard=sounds != "silence", still=still)
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
@@ -246,7 +249,7 @@ def place_key(asked: Asked) -> str:
     return key if words.has(key) else "ask.place.standing"
 
 
-def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card:
+def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool, still: bool) -> Card:
     exercise = asked.exercise
     seen = "face" in exercise.needs
     lines = [
@@ -267,9 +270,14 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card
         lines.append(words.say(to_stop))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
-    ready = Option(words.say("ask.place.ready"), main=True, act="in_place")
+    cares, key = _cares(asked), "ask.place.ready"
+    if still and exercise.target in ("against", "sweep"):
+        cares = (words.say("ask.place.moves"), *cares)
+    elif exercise.target == "background":
+        cares, key = (words.say("ask.place.backdrop"), *cares), "ask.place.backdrop_ready"
+    ready = Option(words.say(key), main=True, act="in_place")
     skip = Option(words.say("ask.place.skip"), False)
-    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), _cares(asked), (ready, skip))
+    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), cares, (ready, skip))
 
 
 def _cares(asked: Asked) -> tuple[str, ...]:

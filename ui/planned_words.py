@@ -116,6 +116,17 @@ PLANNED_WORDS: dict[str, object] = {
         "No sound plays. The screen counts down and shows when it is over: your helper reads "
         "that to you.",
     ),
+    "ask.place.moves": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You have asked for a still screen. Here the target has to move: that is the exercise. "
+        "Leave it out if you would rather not.",
+    ),
+    "ask.place.backdrop": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at "
+        "once.",
+    ),
+    "ask.place.backdrop_ready": QT_TRANSLATE_NOOP("turnpost", "I have read this and am in place"),
     "ask.place.no_beat": QT_TRANSLATE_NOOP("turnpost", "Move at a calm, even pace."),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),

@@ -216,6 +216,10 @@ WORDS: dict[str, object] = {
     "practice.asked_about": QT_TRANSLATE_NOOP(
         "turnpost", "About {about} degrees to each side, {tempo} beats a minute"
     ),
+    "practice.asked_less": QT_TRANSLATE_NOOP(
+        "turnpost", "{low} to {high}° (this screen's limit), {tempo} beats a minute"
+    ),
+    "practice.any_key": QT_TRANSLATE_NOOP("turnpost", "any key stops"),
     "practice.asked_tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),
     "practice.stop": QT_TRANSLATE_NOOP("turnpost", "Stop (Esc)"),
@@ -241,6 +245,9 @@ WORDS: dict[str, object] = {
     "cue.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes open"),
     "cue.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes closed"),
     "cue.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "Let your eyes go with your head"),
+    "cue.head_with_target": QT_TRANSLATE_NOOP("turnpost", "Turn the other way than the target"),
+    "cue.head_first": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then let your head come"),
+    "cue.moved_together": QT_TRANSLATE_NOOP("turnpost", "Nearly: let your eyes get there first"),
     "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A little further"),
     "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A little less far"),
     "cue.too_slow": QT_TRANSLATE_NOOP("turnpost", "A little faster"),
@@ -328,6 +335,9 @@ WORDS: dict[str, object] = {
     "event.too_slow": QT_TRANSLATE_NOOP("turnpost", "slower than the beat"),
     "event.too_fast": QT_TRANSLATE_NOOP("turnpost", "faster than the beat"),
     "event.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "eyes stayed behind"),
+    "event.head_with_target": QT_TRANSLATE_NOOP("turnpost", "head went with the target"),
+    "event.head_first": QT_TRANSLATE_NOOP("turnpost", "head went before the eyes"),
+    "event.moved_together": QT_TRANSLATE_NOOP("turnpost", "eyes and head went together"),
     "event.chin_down": QT_TRANSLATE_NOOP("turnpost", "chin down"),
     "event.not_upright": QT_TRANSLATE_NOOP("turnpost", "not all the way up"),
     "event.throw_low": QT_TRANSLATE_NOOP("turnpost", "throws below the eyes"),

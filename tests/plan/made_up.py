@@ -130,6 +130,8 @@ def _dose(rng: random.Random, entry: Data) -> None:
     else:
         _some(rng, entry, "seconds", [None, 1, 45.5, 600])
     tempos = [None, 60, 72.5, [60, 90.0], [120, 30]]
+    if exercise.target == "sweep":
+        tempos = [None, 20, 37.5, [20, 40.0], [30, 15]]
     ranges = [None, [10, 15], [1.5, 79]]
     degrees = exercise.channel.startswith("head")
     if not held:

@@ -14,12 +14,17 @@ from tracker.plan.asked import SUPPORTS, Asked, asked_of, least_support, options
 from tracker.plan.changes import neck_limit_deg
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
+from tracker.tempo import fastest_bpm
 
 #: A starter stage takes at most this long (common practice: 10 to 15 minutes).
 STAGE_MINUTES = 15.0
 #: From the eyes to the target, common practice; below 700 mm the eyes turn back much
 #: further than for a far target (J Otolaryngol HNS 2015 44:29).
 SEAT_LEAST_MM = 750.0
+
+#: Beats of a target that eyes follow: a faster one would have to swing by less than they can
+#: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).
+PURSUIT_MOST_BPM = 40.0
 
 _OPTION_WORDS = {
     "eyes_closed": ("eyes", "with the eyes closed"),
@@ -132,12 +137,19 @@ def _dose_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     for at, part in _parts(entry):
         if part.tempo_bpm is not None and exercise.channel == HELD:
             yield Finding((*at, "tempo_bpm"), f"{exercise.id} is held: it has no tempo")
+        elif exercise.target == "sweep" and _too_fast_to_follow(part):
+            limit = f"{exercise.id} goes at {PURSUIT_MOST_BPM:g} beats a minute at most"
+            yield Finding((*at, "tempo_bpm"), limit)
         if part.amplitude_deg is None:
             continue
         if not exercise.channel.startswith("head"):
             yield Finding((*at, "amplitude_deg"), f"{exercise.id} is not measured in degrees")
         elif part.amplitude_deg[0] > part.amplitude_deg[1]:
             yield Finding((*at, "amplitude_deg"), "the least comes first, then the most")
+
+
+def _too_fast_to_follow(part: Entry | Rung) -> bool:
+    return part.tempo_bpm is not None and fastest_bpm(part.tempo_bpm) > PURSUIT_MOST_BPM
 
 
 def _parts(entry: Entry) -> list[tuple[Path, Entry | Rung]]:

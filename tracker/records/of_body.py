@@ -24,7 +24,7 @@ def body_figures(place: Place) -> Iterator[Figure]:
     for key, (name, kinds) in COUNTED.items():
         found = body.at(key)
         if found.value is not None:
-            yield _counts(Making("movement", f"body_{key}", name, u.WORDS), found, kinds)
+            yield counts_figure(Making("movement", f"body_{key}", name, u.WORDS), found, kinds)
     throws = body.at("throw_height_mm")
     if throws.value is not None:
         make = Making("movement", "throw_height_mm", "Throw above the eyes", u.MILLIMETRES)
@@ -52,7 +52,8 @@ def hand_figures(place: Place) -> Iterator[Figure]:
     yield told.of(" and ".join(s for s in sources if s) or None, "nothing that it is counted from")
 
 
-def _counts(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
+def counts_figure(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
+    """Counts of several kinds in one line; those of which there were none are left out."""
     counts = {words: int(found.at(kind).number() or 0) for kind, words in kinds.items()}
     told = ", ".join(f"{words} {count}" for words, count in counts.items() if count)
     return make.of(told or None, "none was counted")

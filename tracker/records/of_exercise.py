@@ -11,6 +11,7 @@ from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
 from tracker.records.of_body import body_figures, hand_figures, table_figures
+from tracker.records.of_target import target_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -44,7 +45,10 @@ def exercise_figures(place: Place, *, own_setup: bool = False) -> tuple[Figure, 
     tells of its own.
     """
     exercise = CATALOGUE.get(str(place.at("exercise").value))
-    parts = (_dose, _table, _movement, _body, _gaze, _lids, _standing, _answers, _changed, _events)
+    parts = (
+        *(_dose, _table, _movement, _body, _gaze, _target, _lids, _standing, _answers),
+        *(_changed, _events),
+    )
     found = [figure for part in parts for figure in part(place, exercise)]
     if own_setup and place.at("setup").value is not None:
         found += gaze_at_setup(place.at("setup"), "gaze")
@@ -117,6 +121,10 @@ def _changed(place: Place, _: Exercise | None) -> Iterator[Figure]:
 
 def _table(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from table_figures(place)
+
+
+def _target(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    yield from target_figures(place)
 
 
 def _of_turns(key: str, found: Place, wanted: tuple[float, float] | None) -> Iterator[Figure]:

@@ -152,7 +152,7 @@ def _steps(content: JournalContent, end_s: float) -> list[tuple[int, Step]]:
             # One thousandth more: the last sample belongs to its step.
             to_s = min(to_s, max(end_s + 1e-3, step.from_s))
         if not isfinite(end_s) or step.from_s <= end_s:
-            out.append((number, step.model_copy(update={"to_s": to_s})))
+            out.append((number, step.until(to_s)))
     return out
 
 

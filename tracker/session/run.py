@@ -24,6 +24,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
+from tracker.targets import lowered, track_swing_deg
 
 
 class ExerciseRun:
@@ -55,6 +56,7 @@ class ExerciseRun:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
         self.counter = Counter(channel_of(exercise.channel), known_person=not unknown)
+        self._amplitude = amplitude_asked(step, exercise)
         self.events: list[Event] = []
         self.cue: Cue | None = None
         self.last_cue_s = last_cue_s
@@ -71,7 +73,7 @@ class ExerciseRun:
 
     def asked_at(self, time_s: float) -> Asked:
         """Amplitude and tempo that the patient was asked for at a time."""
-        return Asked(amplitude_asked(self.step, self.exercise), tempo_asked(self.step, time_s))
+        return Asked(self._amplitude, tempo_asked(self.step, time_s))
 
     def feed(self, sample: Sample) -> None:
         """Take the next sample, with its speeds, target and gaze."""
@@ -178,7 +180,21 @@ class ExerciseRun:
 
 
 def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | None:
-    """Least and most amplitude asked: the step's own ``amplitude_deg``, else the exercise's."""
+    """Least and most amplitude asked, lowered where the screen carries less of a target's swing."""
+    wanted = amplitude_wanted(step, exercise)
+    swing = target_swing_deg(step, exercise)
+    return wanted if wanted is None or swing is None else lowered(wanted, swing)
+
+
+def target_swing_deg(step: Step, exercise: Exercise) -> float | None:
+    """Swing to each side of a target that goes to and fro; None where there is none."""
+    if not exercise.target or not step.target_track:
+        return None
+    return track_swing_deg(step.target_track)
+
+
+def amplitude_wanted(step: Step, exercise: Exercise) -> tuple[float, float] | None:
+    """What the plan wants: the step's own ``amplitude_deg``, else the exercise's."""
     own = (step.model_extra or {}).get("amplitude_deg")
     pair = own if isinstance(own, list | tuple) else (own, own)
     if len(pair) == 2 and all(isinstance(v, int | float) and isfinite(v) for v in pair):

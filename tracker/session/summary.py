@@ -26,8 +26,15 @@ from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
-from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
+from tracker.session.run import (
+    amplitude_asked,
+    amplitude_wanted,
+    repetitions_asked,
+    seconds_asked,
+    target_swing_deg,
+)
 from tracker.session.stage import Step
+from tracker.session.target_figures import target_figures
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -107,6 +114,8 @@ class ExerciseSummary(_Part):
     changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
+    order: dict[str, Any] | None = None
+    catch_up_jumps: dict[str, Any] | None = None
 
 
 class ChangeRow(_Part):
@@ -247,7 +256,12 @@ def exercise_summary(
         hand=hand_figures(samples, vergence=not not_counted)
         if exercise.channel == "eye_vergence"
         else None,
-        gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
+        gaze=figures.gaze_figures(
+            samples,
+            turns,
+            _gaze_error_deg(setup, session_setup),
+            head_turns=not exercise.head_still,
+        )
         if exercise.on_target
         else None,
         clarity=said.clarity_of(record.answers),
@@ -266,6 +280,7 @@ def exercise_summary(
         arm=_asked_only(record.answers, "arm"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
+        **target_figures(exercise, samples, turns),
     )
 
 
@@ -280,11 +295,13 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
         "tempo_bpm": figures.tempo(turns),
     }
-    if exercise.channel.startswith("eye"):
+    if exercise.channel in ("eye_yaw", "eye_pitch"):
         reason = "a camera's frame rate can't carry the speed of an eye jump"
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
         reason = none if not turns else "too few samples in a turn"
+        if exercise.target == "places":
+            reason = "not read where the head rests at its marks"
         out["peak_speed_deg_s"] = figures.by_side(turns, lambda t: t.peak_speed_deg_s, reason)
     return out
 
@@ -302,6 +319,27 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "posture": step.posture,
         "surface": step.surface,
         **({"head_shake": True} if shaken else {}),
+        **_target(record, exercise),
+    }
+
+
+def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    """How the target moved, and what amplitude was wanted before the screen lowered it."""
+    if not exercise.target:
+        return {}
+    if exercise.target == "background":
+        drawn = (record.step.model_extra or {}).get("background")
+        why = None if drawn else "what was drawn is not known"
+        return {"target": {"motion": "background", "background": drawn, "reason": why}}
+    swing = target_swing_deg(record.step, exercise)
+    wanted = amplitude_wanted(record.step, exercise)
+    return {
+        "target": {
+            "motion": exercise.target,
+            "swing_deg": None if swing is None else round(swing, 2),
+            "wanted_amplitude_deg": None if wanted is None else list(wanted),
+            "reason": "the track of the target is not known" if swing is None else None,
+        }
     }
 
 

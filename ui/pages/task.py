@@ -169,6 +169,7 @@ class TaskPage(Page):
                 can_sound=director.can_sound,
                 can_speak=director.can_speak,
                 sounds=director.sounds,
+                still=director.still(),
             )
         if isinstance(task, AskSupport) and self._director.sharing:
             cares = (words.say("share.helper"), *self.card.cares)

@@ -33,10 +33,9 @@ NOT_MEASURED: dict[str, str] = {
     "peak_speed_of_eyes": "peak speed of an eye jump (beyond a webcam's frame rate)",
     "blur_of_target": "whether the target was clear (asked after the set)",
     "hand_target": "a target held in the hand",
-    "eyes_first": "whether the eyes went before the head",
     "gaze_eyes_shut": "where the eyes point behind shut lids (asked when they open)",
     "eyes_opened": "no cue when shut eyes open; the summary gives the share of time shut",
-    "catch_up_jumps": "catch-up saccades within the pursuit",
+    "small_jumps": "catch-up saccades below 2 degrees, and how fast any of them are",
     "double_image": "double image (asked)",
     "vergence": "how far the eyes turn in",
     "hand_place": "how near the finger really comes (its cycles are counted where the arm is seen)",
@@ -52,5 +51,4 @@ NOT_MEASURED: dict[str, str] = {
     "steadied": "holding on to the wall or the chair (asked)",
     "hip_bend": "bending at the hip",
     "chair": "the chair's height: the table holds for 43 cm and arms crossed only",
-    "background": "the background itself: this version draws none; use one you have agreed on",
 }
