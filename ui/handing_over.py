@@ -45,6 +45,8 @@ class HandingOver:
         self._cover, self._covered = cover, covered
         self._check = PlanCheck(settings)
         self._from = ""
+        #: Whether a new plan's words are to be looked at, and nobody has left them yet.
+        self.waits = False
         self.same = SamePlanPage(self._compared)
         self.page = HandoverPage(
             run,
@@ -73,7 +75,8 @@ class HandingOver:
     def take(self, plan: Plan) -> None:
         """A plan was opened: keep a copy, and show its words if they are new."""
         keep_plan_in_use(plan)
-        if self._check.take(plan):
+        self.waits = self._check.take(plan)
+        if self.waits:
             self.open_words()
 
     def open(self) -> None:
@@ -90,8 +93,8 @@ class HandingOver:
 
     def _compared(self, same: bool | None) -> None:
         """What came of it; None: not now."""
-        if same is not None:
-            self._check.answer(same)
+        self.waits = False
+        self._check.answer(same)
         if same is False:
             self._welcome.put_away(words.say("same.refused"))
             self._settings.plan = None

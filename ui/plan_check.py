@@ -18,18 +18,15 @@ class PlanCheck:
     def take(self, plan: Plan) -> bool:
         """A plan is at hand; whether it is another than the one before."""
         self.words = plan_words(plan)
-        text = " ".join(self.words)
-        if self._settings.words_seen == text:
-            return False
-        self._settings.words_seen, self._settings.words_checked = text, ""
-        return True
+        return self._settings.words_seen != " ".join(self.words)
 
-    def answer(self, same: bool) -> None:
-        """The words were compared."""
-        self._settings.words_checked = " ".join(self.words) if same else ""
-        if not same:
-            # Opened once more it is to be compared once more.
-            self._settings.words_seen = ""
+    def answer(self, same: bool | None) -> None:
+        """The words were compared; None: not now."""
+        text = " ".join(self.words)
+        # Opened once more, a plan that was refused is to be compared once more.
+        self._settings.words_seen = "" if same is False else text
+        if same is not None:
+            self._settings.words_checked = text if same else ""
 
     def is_unchecked(self, plan: Plan | None) -> bool:
         """Whether nobody has compared the words of a plan yet."""

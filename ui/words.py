@@ -34,6 +34,9 @@ WORDS: dict[str, object] = {
     # header
     "camera_on": QT_TRANSLATE_NOOP("turnpost", "Camera on"),
     "camera_off": QT_TRANSLATE_NOOP("turnpost", "Camera off"),
+    "camera_on.short": QT_TRANSLATE_NOOP("turnpost", "Cam. on"),
+    "camera_off.short": QT_TRANSLATE_NOOP("turnpost", "Cam. off"),
+    "clip_on.short": QT_TRANSLATE_NOOP("turnpost", "Sample"),
     "clip_on": QT_TRANSLATE_NOOP("turnpost", "Sample clip, no camera"),
     "text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
@@ -70,8 +73,8 @@ WORDS: dict[str, object] = {
     "caution.help": QT_TRANSLATE_NOOP(
         "turnpost",
         "Call for emergency help at once for a sudden bad headache, double vision, trouble "
-        "speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of "
-        "hearing.",
+        "speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, "
+        "chest pain, or sudden loss of hearing.",
     ),
     "privacy": QT_TRANSLATE_NOOP(
         "turnpost",
