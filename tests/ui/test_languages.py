@@ -149,7 +149,7 @@ def texts_of(window: Window) -> Iterator[str]:
         if isinstance(widget, TargetField):
             yield widget.hint
         if isinstance(widget, CameraMark):
-            yield widget.text
+            yield from (widget.text, widget.drawn)
         if isinstance(widget, ShareBoard):
             yield from (text for text, _ in widget.lines_of(widget.board))
             yield from (widget.board.tempo, widget.board.asked, widget.board.symptoms)
