@@ -223,8 +223,8 @@ EXERCISE_WORDS: dict[str, object] = {
     "care.partner": QT_TRANSLATE_NOOP("turnpost", "Hand the ball over. Do not throw it."),
     "care.flashes": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Do not do this if moving or flashing scenes have ever brought on a fit (seizure) or a "
-        "migraine, or made you ill.",
+        "Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a "
+        "migraine? Then do not do this.",
     ),
     "unmeasured.count": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not count this. Count for yourself."

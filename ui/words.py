@@ -421,7 +421,8 @@ def in_digits(text: str) -> str:
     zero = QLocale().zeroDigit()
     if zero == "0":
         return text
-    return re.sub(r"(?<![A-Za-z])[0-9]", lambda d: chr(ord(zero) + int(d[0])), text)
+    put = str.maketrans("0123456789", "".join(chr(ord(zero) + d) for d in range(10)))
+    return re.sub(r"(?<![A-Za-z0-9])[0-9]+", lambda run: run[0].translate(put), text)
 
 
 def number(value: float, decimals: int = 0) -> str:

@@ -261,6 +261,7 @@ def test_texts_take_the_countrys_digits_and_keys_keep_theirs(opened: Any) -> Non
         assert words.say("score.value", value=7) == "٧ of ١٠"
         assert "(F4)" in words.say("share.open")
         assert words.number(12) == "١٢"
+        assert words.in_digits("F10, A4, 10 °") == "F10, A4, ١٠ °"
     finally:
         QLocale.setDefault(before)
 

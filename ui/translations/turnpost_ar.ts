@@ -2602,9 +2602,9 @@
             <translation>إذا رأيت طرفين فتوقف هناك. أبعد إصبعك من جديد.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have ever brought on a fit (seizure) or a migraine, or made you ill.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>لا تفعل هذا إذا سبق أن سببت لك مشاهد متحركة أو وامضة نوبة تشنج أو شقيقة (صداعًا نصفيًا)، أو أمرضتك.</translation>
+            <translation>هل سبق أن أمرضتك مشاهد متحركة أو وامضة، أو سببت لك نوبة تشنج أو شقيقة (صداعًا نصفيًا)؟ إذن لا تفعل هذا.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>

@@ -2602,9 +2602,9 @@
             <translation>Wenn Sie zwei Spitzen sehen, halten Sie dort an. Führen Sie den Finger wieder weg.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have ever brought on a fit (seizure) or a migraine, or made you ill.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>Machen Sie das nicht, wenn bewegte oder flackernde Bilder bei Ihnen schon einmal einen Krampfanfall oder eine Migräne ausgelöst oder Sie krank gemacht haben.</translation>
+            <translation>Haben bewegte oder flackernde Bilder Sie schon einmal krank gemacht oder einen Krampfanfall oder eine Migräne ausgelöst? Dann machen Sie das nicht.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>

@@ -2602,9 +2602,9 @@
             <translation>Si ve dos puntas, pare ahí. Vuelva a alejar el dedo.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have ever brought on a fit (seizure) or a migraine, or made you ill.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>No haga esto si alguna vez las imágenes que se mueven o parpadean le han provocado una convulsión o una migraña, o le han hecho enfermar.</translation>
+            <translation>¿Alguna vez las imágenes que se mueven o parpadean le han hecho enfermar o le han provocado una convulsión o una migraña? Entonces no haga esto.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
