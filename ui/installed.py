@@ -1,4 +1,4 @@
-"""How this copy of Turnpost was installed: its command, how to install it anew, how to take it away.
+"""How this copy of Turnpost was installed: its command, how to renew it, how to take it away.
 
 Only the standard library, and nothing heavy: ``turnpost doctor`` asks when much is missing.
 """

@@ -205,7 +205,7 @@ def test_what_is_missing_can_be_read_out(
     assert cli.main(["doctor"]) == 1
     _, table, said = capsys.readouterr().out.split("\n\n")
     lines = said.splitlines()
-    assert [x for x in lines if x[2:3].isdigit()] == [
+    assert [x for x in lines if x[3:5] == ". "] == [
         "  1. the file that finds the face is missing: face_landmarker.task",
         "  2. the file that finds the shoulders is missing: pose_landmarker_full.task",
         "  3. the file that finds the hands is not the right one: hand_landmarker.task",

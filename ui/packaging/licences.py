@@ -69,11 +69,12 @@ def of_library(dist: metadata.Distribution, common: Path = COMMON_TEXTS) -> Carr
         If there is no text for it.
     """
     about = dist.metadata
-    said = about.get("License-Expression") or about.get("License") or ""
+    # Some have the whole text there, where others have a word.
+    said = about.get("License-Expression") or _if_short(about.get("License"))
     classes = [c for c in about.get_all("Classifier") or [] if c.startswith("License ::")]
-    licence = said.splitlines()[0] if said else ", ".join(c.split(" :: ")[-1] for c in classes)
+    licence = said or ", ".join(c.split(" :: ")[-1] for c in classes)
     made = Carried(f"{about['Name']} {dist.version}", licence or "see its text")
-    made.home = about.get("Home-page") or next(iter(about.get_all("Project-URL") or []), "")
+    made.home = _home_of(about)
     files = [f for f in dist.files or [] if _OF_LICENCES.search(f.name) and f.suffix not in _CODE]
     made.texts = [p for p in (Path(str(f.locate())) for f in files) if p.is_file()]
     if not made.texts:
@@ -168,6 +169,18 @@ def collect(carried: Iterable[Carried], folder: Path) -> list[Carried]:
     ]
     (folder / "LIST.txt").write_text("\n".join(lines) + "\n", "utf-8")
     return every
+
+
+def _if_short(text: str | None) -> str:
+    return text.strip() if text and "\n" not in text.strip() else ""
+
+
+def _home_of(about: metadata.PackageMetadata) -> str:
+    """Where its source is to be had, as far as it says."""
+    links = dict(link.split(", ", 1) for link in about.get_all("Project-URL") or [])
+    named = {label.lower(): link for label, link in links.items()}
+    labels = ("repository", "source", "source code", "homepage")
+    return next((named[n] for n in labels if n in named), about.get("Home-page") or "")
 
 
 def _plain(name: str) -> str:
