@@ -44,12 +44,9 @@ NEVER = (
     # What Qt loads to reach a network.
     "plugins/tls",
     "plugins/networkinformation",
-    # The on-screen keyboard is under the GPL alone (its page in Qt's documentation); nothing
-    # else here needs Qt's QML and Quick.
+    # Qt's on-screen keyboard is under the GPL alone (doc.qt.io, "Qt Virtual Keyboard").
     "qtvirtualkeyboard",
     "Qt6VirtualKeyboard",
-    "Qt6Qml",
-    "Qt6Quick",
     # GTK's look, with the GTK of the machine that builds: another system has another one.
     "libqgtk3",
     "libgtk-3",
