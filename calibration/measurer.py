@@ -54,9 +54,9 @@ class Measurer:
         """The person in use, None before a set-up."""
         return self._profile
 
-    def watch_body(self, on: bool) -> None:
-        """Look for shoulders and hands, too, or no longer."""
-        self._observer.watch_body(on)
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        """Look for shoulders and hands, too, or no longer; not more often than every so long."""
+        self._observer.watch_body(on, every_s)
 
     def take(self, frame: Frame) -> Sample:
         """Measure one frame."""

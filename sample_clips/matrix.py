@@ -44,15 +44,29 @@ class Drawn:
     quality: int
 
 
-def drawn(number: int, seed: int = 0, *, glasses: bool | None = None) -> Drawn:
-    """Scenario of a number; ``glasses`` None leaves that to the lot too (one in six)."""
+def drawn(
+    number: int, seed: int = 0, *, glasses: bool | None = None, within: bool = False
+) -> Drawn:
+    """Scenario of a number.
+
+    Parameters
+    ----------
+    number, seed
+        The same two give the same scenario.
+    glasses
+        Whether some are worn; None leaves that to the lot too (one in six).
+    within
+        Keep to what the accuracy is aimed at: 50 to 75 cm, 30 pictures a second and
+        more, no glasses.
+    """
     rng = np.random.default_rng([seed, number])
     kind = KINDS[number % len(KINDS)]
-    camera, seen = _camera(rng)
+    glasses = False if within else glasses
+    camera, seen = _camera(rng, _AIMED_AT if within else _ANYWHERE)
     light = float(rng.choice([0.45, 0.7, 1.0, 1.0, 1.2]))
     worn = bool(rng.random() < 1 / 6) if glasses is None else glasses
     made = Scenario(
-        name=f"matrix-{seed}-{number}",
+        name=f"{'within' if within else 'matrix'}-{seed}-{number}",
         head=f"random-{int(rng.integers(10_000, 10_000_000))}",
         seed=int(rng.integers(1_000_000)),
         camera=camera,
@@ -69,16 +83,24 @@ def drawn(number: int, seed: int = 0, *, glasses: bool | None = None) -> Drawn:
     return Drawn(made, kind, ", ".join(words), quality)
 
 
-def _camera(rng: np.random.Generator) -> tuple[dict[str, Any], str]:
+#: Nearest and farthest in millimetres, and the fewest pictures a second.
+_ANYWHERE, _AIMED_AT = (450.0, 900.0, 15), (500.0, 750.0, 30)
+
+
+def _camera(
+    rng: np.random.Generator, limits: tuple[float, float, int]
+) -> tuple[dict[str, Any], str]:
     """A camera that has the whole head in view, and its words."""
+    near, far, slowest = limits
     width, height = [(640, 480), (640, 480), (640, 480), (1280, 720)][int(rng.integers(4))]
     fov = round(float(rng.uniform(35.0, 60.0)), 1)
     # A turning head with its margin takes some 45 cm of height.
-    nearest = max(450.0, 225.0 / np.tan(np.radians(fov / 2)))
-    away = round(float(rng.uniform(nearest, max(900.0, nearest))), 0)
+    nearest = max(near, 225.0 / np.tan(np.radians(fov / 2)))
+    away = round(float(rng.uniform(nearest, max(far, nearest))), 0)
     above = float(rng.uniform(0.0, 0.16)) if rng.random() < 0.6 else float(rng.uniform(-0.28, -0.1))
     up = round(above * away, 0)
     rate = int(rng.choice([15, 30, 30, 30, 30, 60] if height < 720 else [15, 30]))
+    rate = max(rate, slowest)
     # Blur is drawn with few exposures, and 60 pictures a second small: drawing takes minutes.
     blur = int(rng.choice([1, 1, 2])) if rate < 60 else 1
     camera = {

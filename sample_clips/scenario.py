@@ -47,16 +47,33 @@ class Movement(_Strict):
         "shoulders_back",
         "shoulders_forward",
         "toss",
+        "reach",
+        "turns_x2",
+        "nods_x2",
+        "follow",
+        "eyes_then_head",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
-    # Height of a rise; lift of a shoulder; of a sway, to each side.
+    # Jumps go up and down, not from side to side.
+    vertical: bool = False
+    # Height of a rise; depth of a bend; lift of a shoulder; of a sway, to each side.
     amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
     # Sway of the neck point that goes on besides, to each side.
     sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
     # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
     near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
     far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0
-    # These rises or rolls (numbered from 0) go only half-way up; these throws stay low.
+    # Of a target that moves, or of two marks: to each side of the middle.
+    target_deg: Annotated[float, Field(ge=0, le=40)] = 10.0
+    # The head goes with a target that it should go against; or along with one that only
+    # the eyes should follow.
+    with_target: bool = False
+    # Eyes that follow in steps of so long, in place of smoothly.
+    steps_s: Annotated[float, Field(ge=0, le=2)] = 0.0
+    # How long after the eyes the head goes to a mark; below zero it goes first.
+    head_after_s: Annotated[float, Field(ge=-1, le=1)] = 0.3
+    # These rises or rolls (numbered from 0) go only half-way up; these throws stay low; after
+    # these bends one sits up half-way.
     half: list[int] = []
     tempo_bpm: Annotated[float, Field(gt=5, le=400)] = 60.0
     repetitions: Annotated[int, Field(ge=1, le=200)] = 8
@@ -106,6 +123,8 @@ class Scenario(_Strict):
     setup_nod_deg: float = 13.0
     movement: Movement = Movement()
     counter_turn: Annotated[float, Field(ge=0, le=1.2)] = 1.0
+    # In the exercise the eyes turn with the head, and not against it.
+    eyes_with_head: bool = False
     glances: list[Glance] = []
     head_helps: HeadHelp | None = None
     shut: list[Span] = []
@@ -126,7 +145,7 @@ class Scenario(_Strict):
 
     @model_validator(mode="after")
     def _half_rises_exist(self) -> Scenario:
-        kinds = ("rise", "shoulders_back", "shoulders_forward", "toss")
+        kinds = ("rise", "shoulders_back", "shoulders_forward", "toss", "reach")
         there = self.movement.repetitions if self.movement.kind in kinds else 0
         if any(not 0 <= number < there for number in self.movement.half):
             raise ValueError(f"movement.half: there are {there} of them, numbered from 0")

@@ -18,6 +18,19 @@ from sample_clips.bodies import Arm
 from sample_clips.body_score import BODY_KINDS, arms_at
 from sample_clips.heads import Attitude, Head
 from sample_clips.scenario import Scenario
+from sample_clips.target_score import (
+    ROW_S,
+    SWEEPS,
+    TARGET_KINDS,
+    eyes_wait_s,
+    followed_rows,
+    head_share,
+    head_to_marks,
+    landings_s,
+    smooth,
+    stepped,
+    target_angles,
+)
 
 #: A saccade starts this long after its target has moved (100-300 ms is usual).
 LATENCY_S = 0.19
@@ -30,14 +43,10 @@ JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
 #: A chin that sinks, and how fast.
 CHIN_DEG, CHIN_S = 22.0, 0.5
+#: A head bows so far in a bend to the floor.
+BOW_DEG = 25.0
 #: Shares of a rise's time: up, standing, down; the rest is sitting.
 UP, STANDING, DOWN = 0.3, 0.2, 0.3
-
-
-def smooth(x: float) -> float:
-    """Minimum-jerk rise from 0 to 1."""
-    x = min(max(x, 0.0), 1.0)
-    return x**3 * (10 - 15 * x + 6 * x * x)
 
 
 def saccade(time_s: float, start_s: float, size_deg: float) -> float:
@@ -104,9 +113,11 @@ class Score:
         self.start_s = self.end_s
         move = scenario.movement
         now = self.start_s + LEAD_S
+        # A target that moves is led by an even beat.
+        uneven = 0.0 if move.kind in TARGET_KINDS else move.uneven
         for _ in range(move.repetitions):
-            lasts = 120.0 / move.tempo_bpm * (1 + move.uneven * rng.uniform(-1, 1))
-            size = move.amplitude_deg * (1 + move.uneven * rng.uniform(-1, 1))
+            lasts = 120.0 / move.tempo_bpm * (1 + uneven * rng.uniform(-1, 1))
+            size = move.amplitude_deg * (1 + uneven * rng.uniform(-1, 1))
             for span in scenario.away:
                 # Who leaves the picture stops, and goes on when back.
                 if self.start_s + span.at_s < now + lasts + 0.3:
@@ -114,13 +125,15 @@ class Score:
             self.cycles.append((now, lasts, size))
             now += lasts
         track = None
-        if move.kind == "jumps":
+        if move.kind in ("jumps", "eyes_then_head"):
             self.jumps = [
-                (start + LATENCY_S + half * lasts / 2, 1 - 2 * half)
+                (start + self._latency_s + half * lasts / 2, 1 - 2 * half)
                 for start, lasts, _ in self.cycles
                 for half in (0, 1)
             ]
             track = self._jumping_target()
+        elif move.kind in SWEEPS:
+            track = self._sweeping_target(now + TAIL_S)
         self._step(
             "exercise",
             now - self.start_s + TAIL_S,
@@ -148,11 +161,48 @@ class Score:
     def _jumping_target(self) -> list[list[float]]:
         rows, last = [], self.centre
         for start, side in self.jumps:
-            place = self._aim(JUMP_DEG * side, 0.0)
-            shown = start - LATENCY_S
+            place = self._jumped_to(side)
+            shown = start - self._latency_s
             rows += [[shown, *last], [shown + 0.001, *place]]
             last = place
         return [[round(float(v), 4) for v in row] for row in rows]
+
+    def _jumped_to(self, side: int) -> Array:
+        """One of the two targets of the jumps: right or up (1), left or down (-1)."""
+        reach = self._reach_deg
+        aside, up = (0.0, reach) if self.scenario.movement.vertical else (reach, 0.0)
+        return self._aim(side * aside, side * up)
+
+    @property
+    def _latency_s(self) -> float:
+        """How long after a target has changed its place the eyes go."""
+        return LATENCY_S + eyes_wait_s(self.scenario.movement)
+
+    @property
+    def _reach_deg(self) -> float:
+        """From the middle to each of two targets."""
+        move = self.scenario.movement
+        return move.target_deg if move.kind == "eyes_then_head" else JUMP_DEG
+
+    def _swept(self, t: float) -> Array:
+        """Where a target is that goes to and fro."""
+        move = self.scenario.movement
+        share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+        return self._aim(*target_angles(move, share))
+
+    def catch_up_jumps(self) -> list[tuple[float, float]]:
+        """Times and sizes in degrees of the jumps of eyes that follow in steps."""
+        move, first_s = self.scenario.movement, self.cycles[0][0]
+        found = []
+        for at_s in landings_s(move, first_s, self.end_s):
+            before, after = (yaw_pitch(self._swept(t))[0] for t in (at_s - move.steps_s, at_s))
+            found.append((at_s, after - before))
+        return found
+
+    def _sweeping_target(self, end_s: float) -> list[list[float]]:
+        self._knots = self._lay_knots()
+        times = np.arange(self.start_s, end_s + ROW_S, ROW_S)
+        return followed_rows([(float(t), self._swept(float(t))) for t in times])
 
     def _lay_blinks(self, rng: np.random.Generator) -> None:
         if not self.scenario.blinks:
@@ -198,6 +248,12 @@ class Score:
             side = 0.05 * wave
             chin = self._chin(t)
             return (wave, side + chin, 0.0) if kind == "turns" else (side, wave + chin, 0.0)
+        if kind in SWEEPS:
+            move = self.scenario.movement
+            share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+            return (*head_share(move, share), 0.0)
+        if kind == "eyes_then_head":
+            return head_to_marks(self.scenario.movement, self.jumps, t), 0.0, 0.0
         if kind == "wander":
             u, size = t - self.start_s, self.scenario.movement.amplitude_deg * self._edges(t)
             return (
@@ -205,7 +261,10 @@ class Score:
                 size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
                 size * 0.2 * np.sin(1.3 * u),
             )
-        return self._help(t), self._chin(t), 0.0
+        helped, chin = self._help(t), self._chin(t) - BOW_DEG * self._bent(t)
+        if self.scenario.movement.vertical:
+            return 0.0, helped + chin, 0.0
+        return helped, chin, 0.0
 
     def _through_extremes(self, t: float) -> float:
         """From rest through each extreme and back to rest, in half cosines.
@@ -253,8 +312,10 @@ class Score:
             place = place + saccade(t, self.turn_s + 0.1, 12.0) * (self.centre - place)
         for start, side in self.jumps:
             if t >= start:
-                goal = self._aim(JUMP_DEG * side, 0.0)
-                place = place + saccade(t, start, 2 * JUMP_DEG) * (goal - place)
+                goal = self._jumped_to(side)
+                place = place + saccade(t, start, 2 * self._reach_deg) * (goal - place)
+        if self.scenario.movement.kind in SWEEPS and t >= self.start_s:
+            place = self._swept(stepped(self.scenario.movement, t, self.cycles[0][0]))
         if self.scenario.movement.kind == "near_far" and t >= self.start_s:
             place = self._at_distance(self._distance_mm(t))
         for glance in self.scenario.glances:
@@ -362,6 +423,8 @@ class Score:
             moved = soft * move.sway_mm * np.array([across, 0.0, along])
         if move.kind == "rise":
             moved[1] += self._risen(t)
+        elif move.kind == "reach":
+            moved += self._bent(t) * move.amplitude_mm * np.array([0.0, -1.0, 0.4])
         elif move.kind.startswith("sway_"):
             axis = 0 if move.kind == "sway_sideways" else 2
             # The knots are in degrees of the amplitude; here they stand for millimetres.
@@ -379,6 +442,19 @@ class Score:
             height += top * (smooth(u / UP) - smooth((u - UP - STANDING) / DOWN))
         return float(height)
 
+    def _bent(self, t: float) -> float:
+        """How far one is bent down, 0 upright to 1; after some bends one sits up half-way."""
+        move = self.scenario.movement
+        if move.kind != "reach":
+            return 0.0
+        level = 0.0
+        for number, (start, lasts, _) in enumerate(self.cycles):
+            u = (t - start) / lasts
+            up_to = 0.5 if number in move.half else 0.0
+            level += (1.0 - level) * smooth(u / UP)
+            level += (up_to - level) * smooth((u - UP - STANDING) / DOWN)
+        return float(level)
+
     def attitude(self, t: float) -> Attitude:
         """Everything the head does at a time."""
         yaw, pitch, roll = self.head_angles(t)
@@ -386,6 +462,8 @@ class Score:
         rotation = turned(yaw, pitch, roll)
         eyes = (self.head.eyes_mm - self.head.neck_mm) @ rotation.T + self.head.neck_mm + shift
         point = self.looked_at(t)
+        if self.scenario.eyes_with_head and t >= self.start_s:
+            point = eyes.mean(axis=0) + rotation @ self.centre
         off_yaw, off_pitch = self._lag(t)
         if off_yaw or off_pitch:
             away = point - eyes.mean(axis=0)

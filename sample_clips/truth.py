@@ -10,9 +10,10 @@ from typing import Any
 import numpy as np
 
 from sample_clips.angles import Array, yaw_pitch
-from sample_clips.bodies import SHOULDER, WRIST, Body
+from sample_clips.bodies import ELBOW, SHOULDER, WRIST, Body
 from sample_clips.heads import Attitude
-from sample_clips.score import HELP_RISE_S, UP, Score
+from sample_clips.score import DOWN, HELP_RISE_S, STANDING, UP, Score
+from sample_clips.target_score import order, wrong_throughout
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (
@@ -46,6 +47,10 @@ COLUMNS = (
     "shoulder_right_y_mm",
     "shoulder_left_x_mm",
     "shoulder_left_y_mm",
+    "elbow_right_x_mm",
+    "elbow_right_y_mm",
+    "elbow_left_x_mm",
+    "elbow_left_y_mm",
     "wrist_right_x_mm",
     "wrist_right_y_mm",
     "wrist_left_x_mm",
@@ -92,12 +97,16 @@ def truth_row(score: Score, time_s: float) -> dict[str, float | str]:
 
 
 def _body_row(body: Body, attitude: Attitude, eyes_mm: Array) -> dict[str, float | str]:
-    """Shoulders from the neck point, wrists from the eyes: where they are, not as they look."""
+    """Shoulders from the neck point, the rest from the eyes: where they are, not as they look."""
     row: dict[str, float | str] = {"body_seen": 1.0}
     neck = body.neck_mm + attitude.shift_mm
     for name, side in (("right", "r"), ("left", "l")):
         joints = body.joints_in_space(side, attitude)
-        places = {"shoulder": joints[SHOULDER] - neck, "wrist": joints[WRIST] - eyes_mm}
+        places = {
+            "shoulder": joints[SHOULDER] - neck,
+            "elbow": joints[ELBOW] - eyes_mm,
+            "wrist": joints[WRIST] - eyes_mm,
+        }
         for part, place in places.items():
             row[f"{part}_{name}_x_mm"] = float(place[0])
             row[f"{part}_{name}_y_mm"] = float(place[1])
@@ -138,8 +147,10 @@ def events(score: Score) -> dict[str, Any]:
         found.append(_event("eyes_closed", score.start_s + span.at_s, span.lasts_s))
     for span in scenario.opens:
         found.append(_event("eyes_opened", score.start_s + span.at_s, span.lasts_s))
+    # Who stands lets the chin sink; who sits and should keep still has moved the head.
+    chin = "chin_down" if scenario.posture == "standing" else "head_moved"
     for span in scenario.chin_drops:
-        found.append(_event("chin_down", score.start_s + span.at_s, span.lasts_s))
+        found.append(_event(chin, score.start_s + span.at_s, span.lasts_s))
     rises = scenario.movement.half if scenario.movement.kind == "rise" else []
     low = scenario.movement.half if scenario.movement.kind == "toss" else []
     for first, last in _runs(low):
@@ -149,6 +160,11 @@ def events(score: Score) -> dict[str, Any]:
         start = _top_s(score, first)
         until = _top_s(score, last + 1) if last + 1 < len(score.cycles) else score.end_s
         found.append(_event("not_upright", start, until - start))
+    found += _half_up(score)
+    if scenario.exercise.endswith("-together") and not scenario.eyes_with_head:
+        # The first whole turn goes from the first extreme to the second.
+        start = score.cycles[0][0] + 0.25 * score.cycles[0][1]
+        found.append(_event("eyes_not_with_head", start, score.end_s - start))
     for span in scenario.away:
         start_s, lasts_s = _out_of_picture(score, score.start_s + span.at_s, span.lasts_s)
         found.append(_event("not_measured", start_s, lasts_s))
@@ -156,12 +172,50 @@ def events(score: Score) -> dict[str, Any]:
         until = score.jumps[last + 1][0] if last + 1 < len(score.jumps) else score.end_s
         start = score.jumps[first][0]
         found.append(_event("head_moved", start, until + HELP_RISE_S - start))
+    move = scenario.movement
+    code, from_s = wrong_throughout(move), score.cycles[0][0]
+    if code:
+        found.append(_event(code, from_s, score.end_s - from_s))
+    more: dict[str, Any] = {}
+    if move.kind == "eyes_then_head":
+        more["order"] = order(move, len(score.jumps))
+    elif move.kind == "follow":
+        more["catch_up_jumps"] = [
+            {"at_s": round(at_s, 4), "size_deg": round(abs(size), 3)}
+            for at_s, size in score.catch_up_jumps()
+        ]
     return {
         "exercise": scenario.exercise,
-        "repetitions": 0 if scenario.movement.kind in ("still", "wander") else len(score.cycles),
+        "repetitions": _repetitions(score),
         "events": sorted(found, key=lambda e: float(e["start_s"])),
         "blinks": score.blinks,
+        **more,
     }
+
+
+def _repetitions(score: Score) -> int:
+    """How many were done; to lay an object down and to fetch it is one."""
+    kind = score.scenario.movement.kind
+    if kind in ("still", "wander"):
+        return 0
+    return len(score.cycles) // (2 if kind == "reach" else 1)
+
+
+def _half_up(score: Score) -> list[dict[str, Any]]:
+    """From a bend after which one sat up half-way to the end of the next whole one."""
+    move = score.scenario.movement
+    found = []
+    for first, last in _runs(move.half if move.kind == "reach" else []):
+        until = _up_s(score, last + 1) if last + 1 < len(score.cycles) else score.end_s
+        start = _up_s(score, first)
+        found.append(_event("not_upright", start, until - start))
+    return found
+
+
+def _up_s(score: Score, number: int) -> float:
+    """When one has sat up after a bend."""
+    start, lasts, _ = score.cycles[number]
+    return start + (UP + STANDING + DOWN) * lasts
 
 
 def _top_s(score: Score, number: int) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import multiprocessing
 import os
 import sys
@@ -14,6 +15,7 @@ import pytest
 from hypothesis import settings
 
 from ui.reserve import keep_constants_alive
+from ui.start import virtual_screen
 
 #: How long a test's threads and processes may take to end after it.
 GRACE_S = 3.0
@@ -21,6 +23,8 @@ GRACE_S = 3.0
 BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
 GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
 AT_LEAST = "gui_tests_at_least"
+#: What ``start.py test`` runs first, in several processes.
+NOT_ALONE = "not alone"
 
 
 # Searches that name no number of their own: enough to notice a slip, in a run of minutes.
@@ -113,16 +117,47 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     """Let the number of expected tests with a window stand in pyproject.toml."""
     parser.addoption("--kills", type=int, default=10, help="sessions to kill (test_kill.py)")
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
+    parser.addoption("--rows", type=int, default=1, help="films of test_rendered_rows.py")
     parser.addini(AT_LEAST, "tests with a window that must pass in a full run", default="0")
+
+
+def is_helper(config: pytest.Config) -> bool:
+    """Whether this process only runs tests for another one (pytest-xdist)."""
+    return hasattr(config, "workerinput")
 
 
 def pytest_configure(config: pytest.Config) -> None:
     """Begin to count; and let a long run with many windows not end in an abort."""
     keep_constants_alive()
     config.stash[_PASSED] = set()
+    if not is_helper(config):
+        config.pluginmanager.register(GuiTestsCounted(config.stash[_PASSED]))
+    elif no_screen() is None and sys.platform == "linux":
+        # Windows of two processes on one screen take the focus from each other.
+        shown = config.stash[_SCREEN] = contextlib.ExitStack()
+        os.environ.update(shown.enter_context(virtual_screen(dict(os.environ))))
+
+
+def pytest_unconfigure(config: pytest.Config) -> None:
+    """Take down a screen of one's own."""
+    if _SCREEN in config.stash:
+        config.stash[_SCREEN].close()
+
+
+class GuiTestsCounted:
+    """Keeps which tests with a window passed, here or in a process that runs them for this one."""
+
+    def __init__(self, passed: set[str]) -> None:
+        self._passed = passed
+
+    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
+        """Count one."""
+        if "gui" in report.keywords and report.when == "call" and report.passed:
+            self._passed.add(report.nodeid)
 
 
 _PASSED: pytest.StashKey[set[str]] = pytest.StashKey()
+_SCREEN: pytest.StashKey[contextlib.ExitStack] = pytest.StashKey()
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -155,22 +190,23 @@ def pytest_runtest_setup(item: pytest.Item) -> None:
 def pytest_runtest_makereport(
     item: pytest.Item, call: pytest.CallInfo[None]
 ) -> Iterator[pytest.TestReport]:
-    """Count the tests with a window that passed; one that was skipped has failed."""
+    """Let a test with a window that was skipped have failed."""
     del call
     report: pytest.TestReport = yield  # type: ignore[misc,assignment]
-    if item.get_closest_marker("gui"):
-        if report.skipped and not hasattr(report, "wasxfail"):
-            report.outcome = "failed"
-            report.longrepr = f"{item.nodeid}: a test with a window must not be skipped"
-        elif report.when == "call" and report.passed:
-            item.config.stash[_PASSED].add(item.nodeid)
+    skipped = report.skipped and not hasattr(report, "wasxfail")
+    if skipped and item.get_closest_marker("gui"):
+        report.outcome = "failed"
+        report.longrepr = f"{item.nodeid}: a test with a window must not be skipped"
     return report  # type: ignore[return-value]
 
 
 def is_full_run(config: pytest.Config) -> bool:
-    """Whether nothing was left out by the words of the call."""
+    """Whether nothing was left out by the words of the call, but for what runs alone."""
     option = config.option
-    chosen = option.keyword or option.markexpr or option.collectonly
+    if is_helper(config):
+        return False
+    marks = option.markexpr not in ("", NOT_ALONE)
+    chosen = option.keyword or marks or option.collectonly
     chosen = chosen or getattr(option, "lf", False) or getattr(option, "deselect", None)
     return not chosen and config.args_source is config.ArgsSource.TESTPATHS
 

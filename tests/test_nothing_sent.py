@@ -15,6 +15,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.handover.made import patient
+from tests.plan.examples import TEXT
 from ui.wiring import demo_clip
 
 ROOT = Path(__file__).parents[1]
@@ -29,7 +31,9 @@ class Sealed:
 
     folder: Path
 
-    def run(self, *words: str, timeout: float = 110.0) -> subprocess.CompletedProcess[str]:
+    def run(
+        self, *words: str, timeout: float = 110.0, typed: str = ""
+    ) -> subprocess.CompletedProcess[str]:
         env = os.environ | {
             "PYTHONPATH": os.pathsep.join([str(SEALED), str(ROOT)]),
             "TURNPOST_TEST_ATTEMPTS": str(self.folder / "attempts"),
@@ -39,15 +43,16 @@ class Sealed:
             [sys.executable, *words],
             cwd=ROOT,
             env=env,
+            input=typed,
             capture_output=True,
             text=True,
             timeout=timeout,
             check=False,
         )
 
-    def turnpost(self, *words: str, timeout: float = 110.0) -> str:
+    def turnpost(self, *words: str, timeout: float = 110.0, typed: str = "") -> str:
         """Output of a command that has to end well."""
-        ended = self.run("-m", "ui.cli", *words, timeout=timeout)
+        ended = self.run("-m", "ui.cli", *words, timeout=timeout, typed=typed)
         assert ended.returncode == 0, ended.stderr
         return ended.stdout
 
@@ -107,6 +112,19 @@ def test_the_whole_demo_works_and_nothing_was_tried(sealed: Sealed) -> None:
     assert exercise["exercise"] == truth["exercise"]
     assert exercise["done"]["repetitions"] == truth["repetitions"]
     assert exercise["done"]["measured_fraction"] > 0.95
+
+
+def test_a_hand_over_tries_nothing(sealed: Sealed, tmp_path: Path) -> None:
+    plan, file = tmp_path / "plan.json", tmp_path / "file.age"
+    passphrase = "three plain words\n"
+    sealed.turnpost("keys", "new", typed=passphrase)
+    (tmp_path / "bare.json").write_text(TEXT)
+    sealed.turnpost("plan", "keys", str(tmp_path / "bare.json"), "--out", str(plan))
+    patient(sealed.folder / "data")
+    sealed.turnpost("handover", "--plan", str(plan), "--to", str(file))
+    receive = ("receive", str(file), "--into", str(tmp_path / "clinic"))
+    assert "3 new" in sealed.turnpost(*receive, typed=passphrase)
+    assert sealed.attempts == []
 
 
 @pytest.mark.parametrize("words", [("doctor",), ("plan", "show"), ("camera",)])

@@ -19,12 +19,15 @@ import pytest
 from calibration.profile_file import load_profile, save_profile
 from sample_clips import shipped_clip
 from sample_clips.scenario import ScenarioError, load_scenario
+from tests.handover.made import pair, patient, plan_with
 from tests.session.synthetic import steps, turns_samples
 from tests.spoiling import spoilt
 from tracker.errors import InputError
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
+from tracker.handover.receive import receive
+from tracker.handover.sending import RECORD, hand_over, offer_of
 from tracker.head.perspective import Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
@@ -68,6 +71,17 @@ def in_history(path: Path) -> None:
     load_history(folder.parent, starter_plan())
 
 
+def taken_in(path: Path) -> None:
+    """A hand-over, as the clinic takes it in."""
+    receive(path, path.with_name("clinic"), [pair()[0]])
+
+
+def record_of_sending(path: Path) -> None:
+    """What was handed over before; what can't be read counts as nothing."""
+    path.replace(path.parent / RECORD)
+    offer_of(plan_with(pair()[1]), path.parent)
+
+
 def nobody() -> Profile:
     """A profile of the right shapes, of no person."""
     rng = np.random.default_rng(0)
@@ -106,6 +120,9 @@ def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
             engine.feed(sample)
         engine.finish()
     save_profile(folder / "p.npz", nobody(), {"camera": "A camera"})
+    sessions = patient(folder / "data")
+    for name, plan_of_clinic in (("e", plan_with(pair()[1])), ("h", plan_with(plain=True))):
+        hand_over(plan_of_clinic, sessions[:1], folder / name, data=folder / "data")
     clip = shipped_clip("turns-good")
     answers = {
         "format": "turnpost-answers",
@@ -129,6 +146,9 @@ def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
         "trace": ("t.csv", judged_trace),
         "journal": ("j.jsonl", journal_told),
         "profile": ("p.npz", load_profile),
+        "hand-over": ("h", taken_in),
+        "encrypted hand-over": ("e", taken_in),
+        "record of sending": (f"data/{RECORD}", record_of_sending),
     }
     return texts | {k: ((folder / n).read_bytes(), read) for k, (n, read) in files.items()}
 
@@ -149,7 +169,8 @@ def kept_cameras(path: Path) -> None:
 
 
 KINDS = ("plan", "answers", "stage log", "scenario", "cameras", "summary", "history", "trace",
-         "journal", "profile")  # fmt: skip
+         "journal", "profile", "hand-over", "encrypted hand-over",
+         "record of sending")  # fmt: skip
 
 
 def grown_mb(before: float) -> float:

@@ -44,7 +44,8 @@ class Sample:
     The body is looked at only where an exercise needs it, and not in every frame:
     ``body_seen`` is NaN where it was not looked for, 0 where it was not found, else how
     sure its shoulders are (0 to 1). ``shoulder_*`` are places from the point about which
-    the head turns, ``wrist_*`` from the mid-point of the eyes (:mod:`tracker.body`).
+    the head turns, ``elbow_*`` and ``wrist_*`` from the mid-point of the eyes
+    (:mod:`tracker.body`).
     """
 
     time_s: float
@@ -77,6 +78,10 @@ class Sample:
     shoulder_right_y_mm: float = nan
     shoulder_left_x_mm: float = nan
     shoulder_left_y_mm: float = nan
+    elbow_right_x_mm: float = nan
+    elbow_right_y_mm: float = nan
+    elbow_left_x_mm: float = nan
+    elbow_left_y_mm: float = nan
     wrist_right_x_mm: float = nan
     wrist_right_y_mm: float = nan
     wrist_left_x_mm: float = nan

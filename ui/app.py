@@ -8,7 +8,7 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
@@ -17,9 +17,13 @@ from tracker.plan.files import load_plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder
 from ui import words
+from ui.any_key import AnyKey
 from ui.appearance import Appearance
 from ui.geometry import FieldExtent, ScreenGeometry
-from ui.keys import KEYS
+from ui.handing_over import HandingOver
+from ui.keys import KEYS, Key
+from ui.languages import language_of
+from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -48,7 +52,7 @@ from ui.widgets.picture import Picture
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
-REFRESH_MS = 66
+REFRESH_MS = 33
 SMALLEST = (960, 600)
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
@@ -93,6 +97,9 @@ class Window(QWidget):
         A plan's file that is offered on the first page, in place of the one remembered.
     """
 
+    #: Another language was chosen: a new window is to take this one's place.
+    other_language = Signal()
+
     def __init__(
         self,
         world: World,
@@ -112,10 +119,14 @@ class Window(QWidget):
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
         self.director.sounds = settings.sounds
+        self.director.still = lambda: is_still(settings.motion)
+        self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
         )
-        self._covered: tuple[Phase, Task | None] | None = None
+        #: The page that lies over another for a while, and what is under it.
+        self._covered: tuple[str, Phase, Task | None] | None = None
+        self._run = world.run
         #: The therapist's desk, once it was opened from here.
         self.desk: QWidget | None = None
         #: The plan editor, once it was opened from here.
@@ -144,7 +155,7 @@ class Window(QWidget):
         self._asked: Task | None = None
         self._refreshed_s = 0.0
         self.follow()
-        remembered = plan or settings.plan
+        remembered = plan or self.handing_over.remembered()
         if remembered is not None and clip is None:
             self.open_plan(remembered)
         elif settings.starter and clip is None:
@@ -163,6 +174,11 @@ class Window(QWidget):
     def _make_pages(self) -> dict[str, QWidget]:
         director = self.director
         setup_field, practice_field = self.fields
+        welcome = WelcomePage(director, self.open_plan, self._remember_starter)
+        hand_over = HandingOver(
+            self._run, director, self.settings, welcome, self.cover, self._covering
+        )
+        self.handing_over = hand_over
         gate, scores = GatePage(), ScoresPage()
         gate.answered.connect(director.answer)
         scores.answered.connect(director.answer)
@@ -170,19 +186,23 @@ class Window(QWidget):
             page.unwell.connect(director.unwell)
             page.ended.connect(lambda: director.end_today())
         return {
-            "welcome": WelcomePage(director, self.open_plan, self._remember_starter),
+            "welcome": welcome,
             "gate": gate,
             "scores": scores,
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(director, self._geometry, self.open_review, self.open_editor),
+            "tools": ToolsPage(
+                director, self._geometry, self.open_review, self.open_editor, hand_over.open
+            ),
+            "same": hand_over.same,
+            "handover": hand_over.page,
             "screen": ScreenPage(director, self.settings),
             "lens": LensPage(director),
             "setup": SetupPage(director, setup_field),
             "choose": ChoosePage(director, self.settings, self._target_size),
             "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close),
+            "summary": SummaryPage(director, self.close, hand_over.open),
             "sound": SoundPage(director, self.settings, self.close_sound),
             "first": FirstPage(
                 director,
@@ -196,7 +216,7 @@ class Window(QWidget):
             ),
         }
 
-    def _make_shortcuts(self) -> list[tuple[QShortcut, bool]]:
+    def _make_shortcuts(self) -> list[tuple[QShortcut, Key]]:
         actions: dict[str, Callable[[], object]] = {
             "stop": self.stop,
             "pause": self.director.pause_or_go_on,
@@ -208,6 +228,13 @@ class Window(QWidget):
             "colours": self.appearance.switch_colours,
             "still": self.appearance.switch_still,
             "share": self.switch_sharing,
+            "mark": self.director.mark_moment,
+            "slower": lambda: self.director.change_coming("tempo", -1),
+            "faster": lambda: self.director.change_coming("tempo", 1),
+            "smaller": lambda: self.director.change_coming("amplitude", -1),
+            "larger": lambda: self.director.change_coming("amplitude", 1),
+            "other_next": lambda: self.director.change_coming("next"),
+            "take_back": lambda: self.director.change_coming("undo"),
             "sound": self.open_sound,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
@@ -219,7 +246,7 @@ class Window(QWidget):
             shortcut.setAutoRepeat(key.action.startswith("text"))
             action = actions[key.action]
             shortcut.activated.connect(lambda act=action: act())
-            made.append((shortcut, key.live_only))
+            made.append((shortcut, key))
         return made
 
     # --- where things are on the screen ---
@@ -252,17 +279,21 @@ class Window(QWidget):
     def tick(self) -> None:
         """Let the director work; draw now and then."""
         self.director.tick()
+        self._any_key.switch(on=self.director.any_key_stops)
+        page = self.stack.currentWidget()
+        if isinstance(page, PracticePage):
+            page.move_target()
         now_s = time.monotonic()
         if now_s - self._refreshed_s >= REFRESH_MS / 1000:
             self._refreshed_s = now_s
             self.refresh()
 
     def follow(self) -> None:
-        """Show the page of the director's phase, or the sound page while nothing new comes."""
+        """Show the page of the director's phase, or one over it while nothing new comes."""
         phase = self.director.phase
         self._remember_first()
         if self._covered is not None:
-            was, task = self._covered
+            _, was, task = self._covered
             if phase != was or self.director.task is not task:
                 self._covered = None
         self.header.let_sound(self._may_cover())
@@ -270,8 +301,9 @@ class Window(QWidget):
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
-        for shortcut, live_only in self._shortcuts:
-            shortcut.setEnabled(not live_only or page is self.pages["practice"])
+        live, sharing = page is self.pages["practice"], self.director.sharing
+        for shortcut, key in self._shortcuts:
+            shortcut.setEnabled((live or not key.live_only) and (sharing or not key.call_only))
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:
@@ -290,7 +322,9 @@ class Window(QWidget):
         """The page of the director's phase, and of its task."""
         director = self.director
         phase, task = director.phase, director.task
-        if self._covered is not None or (phase == Phase.first and director.first_step == "sound"):
+        if self._covered is not None:
+            return self.pages[self._covered[0]]
+        if phase == Phase.first and director.first_step == "sound":
             return self.pages["sound"]
         if phase == Phase.asking and isinstance(task, AskGate):
             return self.pages["gate"]
@@ -324,11 +358,11 @@ class Window(QWidget):
     # --- commands ---
 
     def stop(self) -> None:
-        """Stop at once; from the sound page, behind which nothing goes on, back."""
+        """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
             self.director.stop()
         else:
-            self.close_sound()
+            self.cover("")
 
     def _may_cover(self) -> bool:
         director = self.director
@@ -336,17 +370,25 @@ class Window(QWidget):
 
     def open_sound(self) -> None:
         """The page where one chooses what to hear, unless something goes on."""
-        if self._may_cover() and self._page() is not self.pages["sound"]:
-            self._covered = (self.director.phase, self.director.task)
-            self.follow()
+        if self._page() is not self.pages["sound"]:
+            self.cover("sound")
 
     def close_sound(self) -> None:
         """Back to where one came from; as one of the first steps, on to the next."""
         if self._covered is None:
             self.director.first_go_on()
             return
-        self._covered = None
-        self.follow()
+        self.cover("")
+
+    def cover(self, name: str) -> None:
+        """Lay a page over the one that is shown, unless something goes on there; empty: none."""
+        if not name or self._may_cover():
+            under = (self.director.phase, self.director.task)
+            self._covered = (name, *under) if name else None
+            self.follow()
+
+    def _covering(self) -> str:
+        return "" if self._covered is None else self._covered[0]
 
     def _may_share(self) -> bool:
         """A set-up is not to be disturbed: its targets must stay where they are."""
@@ -412,11 +454,13 @@ class Window(QWidget):
         welcome = self.pages["welcome"]
         assert isinstance(welcome, WelcomePage)
         try:
-            welcome.offer(load_plan(path))
+            plan = load_plan(path)
         except InputError as error:
             welcome.refuse(str(error))
             return
+        welcome.offer(plan)
         self.settings.plan, self.settings.starter = path, False
+        self.handing_over.take(plan)
 
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
@@ -436,8 +480,17 @@ class Window(QWidget):
             field.update()
 
     def set_language(self, language: str) -> None:
-        """Remember the language; it holds from the next start on."""
-        self.settings.language = language
+        """Speak another language; where one chooses it nothing else goes on."""
+        if language != language_of(self.settings.language):
+            self.settings.language = language
+            self.other_language.emit()
+
+    def show_language(self) -> None:
+        """Go back to where the language was chosen, so that the choice is seen."""
+        self.director.open_first("text")
+        first = self.pages["first"]
+        assert isinstance(first, FirstPage)
+        first.looks.language.take_keys()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""
@@ -451,6 +504,8 @@ class Window(QWidget):
             event.ignore()
             return
         self._timer.stop()
+        self.handing_over.page.close_jobs()
+        self._any_key.switch(on=False)
         self.director.close()
         self.settings.window = self.saveGeometry()
         self.settings.sync()

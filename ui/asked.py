@@ -7,12 +7,22 @@ reaction takes about half a second), and time to read before each new thing.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import isinf
+from typing import Any
 
+from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
+from tracker.targets import (
+    Backdrop,
+    Sweep,
+    fitting_swing_deg,
+    pursuit_swing_deg,
+    tempo_of_target,
+    track_of,
+)
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
 
@@ -50,16 +60,21 @@ class Asked:
 
     ``offset`` is the target's place from the field's middle, ``offsets`` the two
     places between which it jumps (first one first), if it does. ``drawn`` is false where
-    the eyes have no target on the screen.
+    the eyes have no target on the screen. ``path`` is the place at a time of a target
+    that moves all the while, ``backdrop`` what moves behind one that doesn't.
     """
 
     step: Step
     offset: Point = (0.0, 0.0)
     offsets: tuple[Point, Point] | None = None
     drawn: bool = True
+    path: Callable[[float], Point] | None = None
+    backdrop: Backdrop | None = None
 
     def offset_at(self, time_s: float) -> Point:
         """Where the target is drawn at ``time_s``."""
+        if self.path is not None:
+            return self.path(min(max(time_s, self.step.from_s), self.step.to_s))
         if self.offsets is None:
             return self.offset
         return self.offsets[self.place_at(time_s)]
@@ -221,7 +236,9 @@ def clip_asked(steps: Sequence[Step], extent: FieldExtent) -> list[Asked]:
     found = []
     for step, places in zip(steps, raw, strict=True):
         drawn = [(x * factor, y * factor) for x, y in places]
-        if len(drawn) > 1:
+        if len(drawn) > 2:
+            found.append(Asked(step, drawn[0], path=_along(step, middle, factor)))
+        elif len(drawn) > 1:
             found.append(Asked(step, drawn[0], (drawn[0], drawn[1])))
         else:
             found.append(Asked(step, drawn[0] if drawn else (0.0, 0.0)))
@@ -238,34 +255,30 @@ def _middle(steps: Sequence[Step]) -> Point:
 def _raw_offsets(step: Step, middle: Point) -> list[Point]:
     if step.target_mm is not None:
         return [(step.target_mm[0] - middle[0], step.target_mm[1] - middle[1])]
-    places: list[Point] = []
-    for _, x, y, _z in step.target_track or []:
-        place = (x - middle[0], y - middle[1])
-        if place not in places:
-            places.append(place)
-    return places[:2]
+    places = [(x - middle[0], y - middle[1]) for _, x, y, _z in step.target_track or []]
+    return list(dict.fromkeys(places))
 
 
-#: Exercises whose target has to move on the screen otherwise than from beat to beat.
-_MOVING_TARGET = {
-    "turns-x2",
-    "nods-x2",
-    "follow-slowly",
-    "eyes-then-head",
-    "moving-background",
-}
+def _along(step: Step, middle: Point, factor: float) -> Callable[[float], Point]:
+    """The way of a target that goes through more than two places."""
+
+    def place(time_s: float) -> Point:
+        x, y, _ = step.target_at(time_s) or (*middle, 0.0)
+        return (x - middle[0]) * factor, (y - middle[1]) * factor
+
+    return place
 
 
-def needs_moving_target(exercise: str) -> bool:
-    """Whether an exercise needs a target that this version can't draw."""
-    return exercise in _MOVING_TARGET
+def needs_moving_target(entry: EntryAsked) -> bool:
+    """Whether an entry needs a moving target where none can be shown: away from the screen."""
+    return bool(entry.exercise.target) and not has_target(entry)
 
 
 def has_target(entry: EntryAsked) -> bool:
     """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
     exercise = entry.exercise
-    by_eyes = exercise.channel in ("eye_yaw", "eye_pitch")
-    return (by_eyes or exercise.on_target) and entry.posture == "sitting" and entry.eyes == "open"
+    on_screen = _jumps(exercise) or exercise.on_target or bool(exercise.target)
+    return on_screen and entry.posture == "sitting" and entry.eyes == "open"
 
 
 def planned_asked(
@@ -299,9 +312,18 @@ def planned_asked(
         **entry.step_values,
         "repetitions": repetitions,
     }
-    if exercise.channel in ("eye_yaw", "eye_pitch"):
-        across = exercise.channel == "eye_yaw"
-        reach = offset_mm(JUMP_DEG, distance_mm)
+    if exercise.target in ("against", "sweep") and has_target(entry):
+        sweep = Sweep(
+            _swing_deg(entry, extent, distance_mm),
+            distance_mm,
+            tempo_of_target(entry.tempo_bpm),
+            duration_s,
+        )
+        return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
+    if _jumps(exercise) or (exercise.target == "places" and has_target(entry)):
+        across = exercise.channel != "eye_pitch"
+        swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
+        reach = offset_mm(swing, distance_mm)
         first, second = (
             extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
         )
@@ -312,4 +334,44 @@ def planned_asked(
     drawn = has_target(entry)
     if drawn:
         known["target_mm"] = to_rest.to_rest(extent.centre_mm)
-    return Asked(Step.model_validate(known), drawn=drawn)
+    backdrop = Backdrop() if drawn and exercise.target == "background" else None
+    if backdrop is not None:
+        known["background"] = backdrop.to_log()
+    return Asked(Step.model_validate(known), drawn=drawn, backdrop=backdrop)
+
+
+def _jumps(exercise: Exercise) -> bool:
+    """Whether the eyes jump between two targets."""
+    return exercise.channel in ("eye_yaw", "eye_pitch")
+
+
+def _swing_deg(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> float:
+    """How far a target goes to each side: as wanted, or as far as the screen carries it.
+
+    Below zero for one that goes against the head: the beat asks the head for the right,
+    or up, first.
+    """
+    exercise = entry.exercise
+    wanted = 0.5 * sum(entry.amplitude_deg or ())
+    if exercise.target == "sweep":
+        wanted = pursuit_swing_deg(tempo_of_target(entry.tempo_bpm))
+    up = exercise.channel == "head_pitch"
+    room_mm = extent.half_height_mm if up else extent.half_width_mm
+    swing = fitting_swing_deg(wanted, room_mm, distance_mm)
+    return -swing if exercise.target == "against" else swing
+
+
+def _sweeping(
+    known: dict[str, Any], sweep: Sweep, extent: FieldExtent, to_rest: ScreenMap, *, up: bool
+) -> Asked:
+    """A step whose target goes to and fro, drawn where its track says."""
+
+    def place(offset: float) -> Point:
+        return (0.0, offset) if up else (offset, 0.0)
+
+    from_s: float = known["from_s"]
+    track = track_of(sweep, from_s, lambda o: to_rest.to_rest(extent.on_screen(place(o))))
+    return Asked(
+        Step.model_validate(known | {"target_track": track}),
+        path=lambda time_s: place(sweep.offset_mm(time_s - from_s)),
+    )

@@ -15,6 +15,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of
 from tracker.practice.tasks import (
+    ARMS,
     CLARITY,
     MAX_COUNT,
     AskAfterSet,
@@ -32,7 +33,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import words
-from ui.hands_free import stops_by_sight
+from ui.hands_free import stop_key
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +90,7 @@ def card_of(
     can_sound: bool = True,
     can_speak: bool = False,
     sounds: str = "voice",
+    still: bool = False,
 ) -> Card:
     """Card of a task that has one (the safety questions and the scores have pages of their own).
 
@@ -106,6 +108,8 @@ def card_of(
         Whether this computer can play a sound, and speak.
     sounds
         What was chosen for seated work with the eyes open: ``voice``, ``beats``, ``silence``.
+    still
+        Whether the person wants nothing to move on the screen.
     """
     match task:
         case ShowToday():
@@ -130,7 +134,7 @@ def card_of(
             )
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
-            return _prepare(asked, lead, setup_first, heard=sounds != "silence")
+            return _prepare(asked, lead, setup_first, heard=sounds != "silence", still=still)
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
@@ -160,6 +164,9 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
     if question == "clarity":
         options = tuple(Option(words.say(f"ask.clarity.{c}"), c) for c in CLARITY)
         return Card(title, options=options)
+    if question == "arm":
+        options = tuple(Option(words.say(f"ask.arm.{a}"), a) for a in ARMS)
+        return Card(title, options=options)
     if question == "steadied":
         return _asked("ask.steadied", _yes_no())
     go_on = Option(words.say("ask.go_on"), main=True, act="count")
@@ -172,7 +179,8 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
     """Today's practice at a glance: what comes and how much of it, what waits and why."""
     waits = {entry_id: why for entry_id, why in task.entries if why}
     today = dict(task.entries)
-    coming = [e for e in plan.entries if e.entry_id in today and e.entry_id not in waits]
+    by_id = {e.entry_id: e for e in plan.entries}
+    coming = [by_id[e] for e in today if e in by_id and e not in waits]
     minutes = round(minutes_of(plan, coming, week))
     how = "ask.today.none"
     if coming:
@@ -204,7 +212,7 @@ def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
 
 def _amount(entry: Entry, week: int) -> str:
     """The dose of an entry without its tempo."""
-    return ", ".join(_dose_parts(asked_of(entry, week), tempo=False))
+    return words.row_of(_dose_parts(asked_of(entry, week), tempo=False))
 
 
 def dose_words(asked: Asked, *, tempo: bool = True) -> str:
@@ -241,7 +249,7 @@ def place_key(asked: Asked) -> str:
     return key if words.has(key) else "ask.place.standing"
 
 
-def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card:
+def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool, still: bool) -> Card:
     exercise = asked.exercise
     seen = "face" in exercise.needs
     lines = [
@@ -258,13 +266,18 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool) -> Card
         lines.append(words.say("ask.place.by_reader"))
         if asked.tempo_bpm is not None:
             lines.append(words.say("ask.place.no_beat"))
-    if stops_by_sight(asked):
-        lines.append(words.say("ask.place.to_stop"))
+    if to_stop := stop_key(asked):
+        lines.append(words.say(to_stop))
     if seen and setup_first:
         lines.append(words.say("ask.place.setup"))
-    ready = Option(words.say("ask.place.ready"), main=True, act="in_place")
+    cares, key = _cares(asked), "ask.place.ready"
+    if still and exercise.target in ("against", "sweep"):
+        cares = (words.say("ask.place.moves"), *cares)
+    elif exercise.target == "background":
+        cares, key = (words.say("ask.place.backdrop"), *cares), "ask.place.backdrop_ready"
+    ready = Option(words.say(key), main=True, act="in_place")
     skip = Option(words.say("ask.place.skip"), False)
-    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), _cares(asked), (ready, skip))
+    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), cares, (ready, skip))
 
 
 def _cares(asked: Asked) -> tuple[str, ...]:
@@ -298,7 +311,7 @@ def name_of(name: str, plan: Plan) -> str:
     """Words for a stage or an entry."""
     for stage in plan.stages:
         if stage.stage_id == name:
-            return stage.name
+            return words.told(stage.name)
     for entry in plan.entries:
         if entry.entry_id == name and entry.exercise in CATALOGUE:
             return words.say(f"exercise.{entry.exercise}")

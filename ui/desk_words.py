@@ -121,6 +121,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.rep": QT_TRANSLATE_NOOP("turnpost", "repetition {number}"),
     "desk.rep.turn": QT_TRANSLATE_NOOP("turnpost", "{side} {value}"),
     "desk.rep.invalid": QT_TRANSLATE_NOOP("turnpost", "{what} (marked not valid)"),
+    "desk.marked": QT_TRANSLATE_NOOP("turnpost", "Marked while it went on"),
     "desk.event": QT_TRANSLATE_NOOP("turnpost", "! {what}, {length} s"),
     "desk.notes": QT_TRANSLATE_NOOP("turnpost", "Notes"),
     "desk.note": QT_TRANSLATE_NOOP("turnpost", "{author}, {day}: {text}"),
@@ -135,5 +136,24 @@ DESK_WORDS: dict[str, object] = {
         "turnpost", "Notes stand beside the measured figures, which never change."
     ),
     "desk.flag": QT_TRANSLATE_NOOP("turnpost", "In doubt: {why}"),
+    # how a day is written (d, MMM and yyyy stay)
+    "desk.day": QT_TRANSLATE_NOOP("turnpost", "d MMM yyyy"),
+    "desk.day.short": QT_TRANSLATE_NOOP("turnpost", "d MMM"),
     "desk.notes_count": QT_TRANSLATE_NOOP("turnpost", "{count}"),
+    "report.make": QT_TRANSLATE_NOOP("turnpost", "Make a report"),
+    "report.pdf": QT_TRANSLATE_NOOP("turnpost", "Report to file, PDF ({ending})"),
+    "report.html": QT_TRANSLATE_NOOP("turnpost", "Report to read on a screen, HTML ({ending})"),
+    "report.csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a session ({ending})"),
+    "report.repetitions_csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a repetition ({ending})"),
+    "report.fhir": QT_TRANSLATE_NOOP("turnpost", "For a record system, FHIR R4 ({ending})"),
+    "report.working": QT_TRANSLATE_NOOP("turnpost", "Making the report ..."),
+    "report.done": QT_TRANSLATE_NOOP("turnpost", "Written, of {count} sessions: {path}"),
+    "report.left_out": QT_TRANSLATE_NOOP(
+        "turnpost", "Left out, because they broke off and were not saved: {count}."
+    ),
+    "report.nothing": QT_TRANSLATE_NOOP("turnpost", "no session is shown that can be reported"),
+    "report.over": QT_TRANSLATE_NOOP(
+        "turnpost", "this is the session itself; name another file for the report"
+    ),
+    "report.failed": QT_TRANSLATE_NOOP("turnpost", "No report: {why}"),
 }

@@ -115,13 +115,14 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.turns-x2": QT_TRANSLATE_NOOP("turnpost", "Head and target move apart"),
     "exercise.turns-x2.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Turn your head one way while the target goes the other way. Your eyes stay on the target.",
+        "Turn your head one way while the target goes the other way. Your eyes stay on the "
+        "target. Turn as far as the target goes, and no farther.",
     ),
     "exercise.nods-x2": QT_TRANSLATE_NOOP("turnpost", "Nod while the target moves"),
     "exercise.nods-x2.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Nod up while the target goes down, then the other way round. Your eyes stay on the "
-        "target.",
+        "target. Nod as far as the target goes, and no farther.",
     ),
     "exercise.eyes-then-head": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then head"),
     "exercise.eyes-then-head.how": QT_TRANSLATE_NOOP(
@@ -159,7 +160,8 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.moving-background": QT_TRANSLATE_NOOP("turnpost", "Look past a moving scene"),
     "exercise.moving-background.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Look at a still mark while the scene behind it moves slowly. Your head stays still.",
+        "Look at the mark. It stays where it is. Soft stripes behind it move slowly. Your head "
+        "stays still.",
     ),
     "exercise.stand-tandem": QT_TRANSLATE_NOOP("turnpost", "Stand heel to toe"),
     "exercise.stand-tandem.how": QT_TRANSLATE_NOOP(
@@ -231,14 +233,14 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.peak_speed_of_eyes": QT_TRANSLATE_NOOP("turnpost", "how fast your eyes jump"),
     "unmeasured.blur_of_target": QT_TRANSLATE_NOOP("turnpost", "how clear the target is to you"),
     "unmeasured.hand_target": QT_TRANSLATE_NOOP("turnpost", "a target in your hand"),
-    "unmeasured.eyes_first": QT_TRANSLATE_NOOP("turnpost", "if your eyes go first"),
     "unmeasured.gaze_eyes_shut": QT_TRANSLATE_NOOP(
         "turnpost", "where your eyes point when they are shut"
     ),
     "unmeasured.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "the moment your eyes open"),
-    "unmeasured.catch_up_jumps": QT_TRANSLATE_NOOP("turnpost", "small jumps of your eyes"),
+    "unmeasured.small_jumps": QT_TRANSLATE_NOOP("turnpost", "small jumps of your eyes"),
     "unmeasured.double_image": QT_TRANSLATE_NOOP("turnpost", "if you see two tips"),
     "unmeasured.vergence": QT_TRANSLATE_NOOP("turnpost", "how far your eyes turn in"),
+    "unmeasured.hand_place": QT_TRANSLATE_NOOP("turnpost", "how near your finger really comes"),
     "unmeasured.hand": QT_TRANSLATE_NOOP("turnpost", "your hand"),
     "unmeasured.hands": QT_TRANSLATE_NOOP("turnpost", "your hands"),
     "unmeasured.arm": QT_TRANSLATE_NOOP("turnpost", "which arm you use, if it is out of sight"),
@@ -251,5 +253,4 @@ EXERCISE_WORDS: dict[str, object] = {
     "unmeasured.steadied": QT_TRANSLATE_NOOP("turnpost", "if you hold on"),
     "unmeasured.hip_bend": QT_TRANSLATE_NOOP("turnpost", "if you bend at the hips"),
     "unmeasured.chair": QT_TRANSLATE_NOOP("turnpost", "how high your chair is"),
-    "unmeasured.background": QT_TRANSLATE_NOOP("turnpost", "the scene behind the mark"),
 }

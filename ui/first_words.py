@@ -28,6 +28,9 @@ FIRST_WORDS: dict[str, object] = {
     "first.text.size": QT_TRANSLATE_NOOP("turnpost", "Size of the text"),
     "first.text.percent": QT_TRANSLATE_NOOP("turnpost", "{percent} %"),
     "first.text.language": QT_TRANSLATE_NOOP("turnpost", "Language"),
+    "first.text.unchecked": QT_TRANSLATE_NOOP(
+        "turnpost", "No clinician who speaks this language has checked these words yet."
+    ),
     "first.text.colours": QT_TRANSLATE_NOOP("turnpost", "Colours"),
     "first.text.light": QT_TRANSLATE_NOOP("turnpost", "Light"),
     "first.text.dark": QT_TRANSLATE_NOOP("turnpost", "Dark"),

@@ -1,6 +1,7 @@
 """Start and stop without hands, for who stands away from the keys: by what is seen.
 
-A set begins once the person is in the picture, and stops when they sit down or step out.
+A set begins once the person is in the picture, and stops when they sit down, step out, or
+hold a hand up beside the head.
 
 What is seen decides, never what is not measured for other reasons (a dark room, a covered
 camera): those hold up nothing and stop nothing.
@@ -12,6 +13,8 @@ from math import isfinite, nan
 from statistics import median
 from typing import Literal
 
+from tracker.body.raised import HELD_AT_WORK_S, HELD_S, RaisedHand
+from tracker.exercises.catalogue import needs_body
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.sample import Sample
 
@@ -35,13 +38,37 @@ WAIT_MOST_S = 60.0
 #: Exercises in which one sits down or bends low as asked.
 _DOWN_AS_ASKED = frozenset({"head_rise", "head_reach"})
 
-Seen = Literal["", "sat", "left"]
+#: Exercises in which a hand may be held up as asked for a moment.
+_HANDS_AT_WORK = frozenset({"hand-toss", "thumb-together", "near-far", "near-hold"})
+#: Where the exercise itself needs no body, hands are looked for so often (more often while one
+#: is up): a look in 12 frames of a 30 Hz camera is little.
+LOOK_EVERY_S = 0.4
+
+Seen = Literal["", "sat", "left", "hand"]
 
 
 def stops_by_sight(entry: EntryAsked) -> bool:
     """Whether sitting down or stepping out of the picture stops an entry's set."""
     standing = entry.posture != "sitting" and "face" in entry.exercise.needs
     return standing and entry.exercise.channel not in _DOWN_AS_ASKED
+
+
+def stops_by_hand(entry: EntryAsked) -> bool:
+    """Whether a hand that is held up stops an entry's set: standing, or with the body watched."""
+    watched = entry.posture != "sitting" or needs_body(entry.exercise.id)
+    return watched and "face" in entry.exercise.needs
+
+
+def stop_key(entry: EntryAsked) -> str:
+    """Key of the words for how an entry's set is stopped without hands; empty where it isn't."""
+    if stops_by_sight(entry):
+        return "ask.place.to_stop"
+    return "ask.place.to_stop_hand" if stops_by_hand(entry) else ""
+
+
+def hand_held_s(exercise_id: str) -> float:
+    """How long a hand has to be held up in an exercise."""
+    return HELD_AT_WORK_S if exercise_id in _HANDS_AT_WORK else HELD_S
 
 
 class InSight:
@@ -76,13 +103,28 @@ class InSight:
 
 
 class HandsFree:
-    """Tells whether the person has sat down or stepped out of the picture in a set."""
+    """Tells whether the person has sat down, stepped out or raised a hand in a set."""
 
     def __init__(self) -> None:
+        self._hand = RaisedHand()
         self.begin(0.0)
 
-    def begin(self, from_s: float) -> None:
-        """A set begins, or goes on."""
+    def begin(
+        self, from_s: float, *, by_place: bool = True, by_hand: bool = True, held_s: float = HELD_S
+    ) -> None:
+        """A set begins, or goes on.
+
+        Parameters
+        ----------
+        from_s
+            When.
+        by_place
+            Whether sitting down and stepping out are looked for.
+        by_hand, held_s
+            Whether a raised hand is, and how long it has to be held up.
+        """
+        self._by_place, self._by_hand = by_place, by_hand
+        self._hand.begin(held_s)
         self._heights: list[tuple[float, float]] = []
         self._since_s: dict[Seen, float] = {}
         self._last_s = from_s
@@ -94,6 +136,11 @@ class HandsFree:
         if sample.time_s - self._last_s > GAP_S:
             self._since_s.clear()
         self._last_s = sample.time_s
+        if self._by_hand and self._hand.take(sample):
+            return "hand"
+        return self._place(sample) if self._by_place else ""
+
+    def _place(self, sample: Sample) -> Seen:
         if self._lasts("left", sample.reason == "no_face", sample.time_s, LEFT_S):
             return "left"
         height, time_s = sample.head_y_mm, sample.time_s

@@ -7,11 +7,15 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Key:
-    """A key, what it does, and whether it works on the live page alone."""
+    """A key, what it does, and where it works.
+
+    ``live_only`` is on the live page alone, ``call_only`` in the layout for a call alone.
+    """
 
     action: str
     sequence: str
     live_only: bool = False
+    call_only: bool = False
 
 
 KEYS: tuple[Key, ...] = (
@@ -26,6 +30,15 @@ KEYS: tuple[Key, ...] = (
     Key("colours", "Ctrl+D"),
     Key("still", "S"),
     Key("share", "F4"),
+    # Keys without letters: they lie in the same place on every keyboard, and a person who
+    # answers questions or types a number doesn't come near them.
+    Key("mark", "F2"),
+    Key("slower", "F5", call_only=True),
+    Key("faster", "F6", call_only=True),
+    Key("smaller", "F7", call_only=True),
+    Key("larger", "F8", call_only=True),
+    Key("other_next", "F9", call_only=True),
+    Key("take_back", "F10", call_only=True),
     Key("sound", "Ctrl+M"),
     Key("full_screen", "F11"),
     Key("quit", "Ctrl+Q"),

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.app import Window
+from ui.languages import language_of, speak
 from ui.ports import ClipPlan
 from ui.reserve import keep_constants_alive
 from ui.settings import Settings
@@ -35,36 +38,78 @@ def user_settings() -> Settings:
     return Settings(make_private_folder(data_folder()) / "window.ini")
 
 
+def start_app() -> tuple[QApplication, Settings]:
+    """Qt's application in the colours and the language that the user has chosen."""
+    app = make_app()
+    settings = user_settings()
+    theme.apply(app, settings.colours)
+    speak(app, language_of(settings.language))
+    return app, settings
+
+
 def open_note() -> tuple[QApplication, QWidget]:
     """Show that the program is open already."""
     from ui.already_open import AlreadyOpen
 
-    app = make_app()
-    theme.apply(app, user_settings().colours)
+    app, _settings = start_app()
     note = AlreadyOpen()
     note.show()
     return app, note
 
 
 def open_window(
-    *, clip: ClipPlan | None = None, plan: Path | None = None
+    *,
+    clip: ClipPlan | None = None,
+    plan: Path | None = None,
+    begin: Callable[[Window], object] = lambda _: None,
 ) -> tuple[QApplication, Window]:
-    """Make the program's real window and show it."""
+    """Make the program's real window and show it.
+
+    Parameters
+    ----------
+    clip, plan
+        As for :class:`~ui.app.Window`.
+    begin
+        Is done with the window, and with the one that takes its place when another language
+        is chosen.
+    """
     from ui.screen_reader import QtScreenReader
     from ui.sound import make_beats
     from ui.voice import make_voice
     from ui.wiring import clip_plan, demo_clip, make_world
 
-    app = make_app()
-    settings = user_settings()
-    theme.apply(app, settings.colours)
-    window = Window(
-        make_world(make_beats(), make_voice(), QtScreenReader()),
-        clip=clip,
-        demo_clip=lambda: clip_plan(demo_clip()),
-        settings=settings,
-        plan=plan,
-    )
-    window.bring_back()
-    window.show()
+    app, settings = start_app()
+
+    def build() -> Window:
+        window = Window(
+            make_world(make_beats(), make_voice(), QtScreenReader()),
+            clip=clip,
+            demo_clip=lambda: clip_plan(demo_clip()),
+            settings=settings,
+            plan=plan,
+        )
+        # Later, so that what was pressed is not taken away while it is being pressed.
+        window.other_language.connect(lambda: change(window), Qt.ConnectionType.QueuedConnection)
+        window.bring_back()
+        window.show()
+        begin(window)
+        return window
+
+    def change(old: Window) -> None:
+        """The same window anew: every word in it was made when it was."""
+        quits = app.quitOnLastWindowClosed()
+        app.setQuitOnLastWindowClosed(False)
+        old.close()
+        old.deleteLater()
+        speak(app, language_of(settings.language))
+        _shown[:] = [build()]
+        _shown[0].show_language()
+        app.setQuitOnLastWindowClosed(quits)
+
+    window = build()
+    _shown[:] = [window]
     return app, window
+
+
+#: Holds the window that took another one's place.
+_shown: list[Window] = []

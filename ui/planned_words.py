@@ -95,7 +95,12 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
     ),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
-        "turnpost", "To stop, just sit down, or step out of the picture for a few seconds."
+        "turnpost",
+        "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
+        "for a few seconds.",
+    ),
+    "ask.place.to_stop_hand": QT_TRANSLATE_NOOP(
+        "turnpost", "To stop, hold one hand up beside your head."
     ),
     "ask.place.walking": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not watch this one. Press “Done” when you are through."
@@ -111,6 +116,17 @@ PLANNED_WORDS: dict[str, object] = {
         "No sound plays. The screen counts down and shows when it is over: your helper reads "
         "that to you.",
     ),
+    "ask.place.moves": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You have asked for a still screen. Here the target has to move: that is the exercise. "
+        "Leave it out if you would rather not.",
+    ),
+    "ask.place.backdrop": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at "
+        "once.",
+    ),
+    "ask.place.backdrop_ready": QT_TRANSLATE_NOOP("turnpost", "I have read this and am in place"),
     "ask.place.no_beat": QT_TRANSLATE_NOOP("turnpost", "Move at a calm, even pace."),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
@@ -129,6 +145,11 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.steadied.how": QT_TRANSLATE_NOOP(
         "turnpost", "To sway a little is normal. Holding on was right if you needed it."
     ),
+    "ask.arm": QT_TRANSLATE_NOOP("turnpost", "Which arm did you reach with?"),
+    "ask.arm.right": QT_TRANSLATE_NOOP("turnpost", "My right"),
+    "ask.arm.left": QT_TRANSLATE_NOOP("turnpost", "My left"),
+    "ask.arm.both": QT_TRANSLATE_NOOP("turnpost", "Both, in turn"),
+    "ask.arm.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),

@@ -40,8 +40,8 @@ class ServiceLike(Protocol):
         """Ask for a fit; the answer is news."""
         ...
 
-    def watch_body(self, on: bool) -> None:
-        """Have shoulders and hands measured, too, or no longer."""
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        """Have shoulders and hands measured, too, or no longer; not more often than that."""
         ...
 
     def set_preview(self, on: bool) -> None:
@@ -87,6 +87,10 @@ class RecordingLike(Protocol):
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
+        ...
+
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """Tell what the camera could not tell of a set."""
         ...
 
     def feed(self, sample: Sample) -> None:

@@ -114,7 +114,7 @@ def noticed(events: list[Mapping[str, Any]]) -> str:
         what = words.say_or(f"event.{code}", "event.other", code=code)
         often = words.say("event.once") if count == 1 else words.say("event.times", count=count)
         parts.append(f"{what} {often}")
-    return ", ".join(parts)
+    return words.row_of(parts)
 
 
 def _repetitions(done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:

@@ -66,7 +66,10 @@ SAFETY_WORDS: dict[str, object] = {
         "turnpost", "First say that you have something or someone to hold on to."
     ),
     "refused.moving_target": QT_TRANSLATE_NOOP(
-        "turnpost", "The screen can't show this one yet. Do it as your therapist showed you."
+        "turnpost", "The screen can show this one only while you sit in front of it."
+    ),
+    "refused.still_screen": QT_TRANSLATE_NOOP(
+        "turnpost", "You have asked for a screen on which nothing moves."
     ),
     "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
     "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),

@@ -7,7 +7,7 @@ from math import isfinite, nan
 from pathlib import Path
 from typing import Any
 
-from tracker.exercises.catalogue import CATALOGUE, needs_body
+from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
 from tracker.lens import DEFAULT_LENS, lens_of
 from tracker.session.live import check_found, mark_found
 from tracker.session.stage import Step
@@ -132,7 +132,7 @@ class ExercisePart(SetupPart):
     def _watch_body(self, exercise: str | None) -> None:
         """Shoulders and hands cost time: they are looked for only where they are needed."""
         if self._service is not None:
-            self._service.watch_body(needs_body(exercise))
+            self._service.watch_body(needs_body(exercise), body_every_s(exercise))
 
     def _pause(self) -> None:
         now_s = self.now_s

@@ -238,6 +238,7 @@ class Director(FirstPart):
         elif self._recording is not None and self.phase in LIVE_PHASES:
             self._begin_steps(sample.time_s)
             self._recording.feed(sample)
+            self._look_for_stop(sample)
         elif self.phase == Phase.mark:
             self._look_at_mark(sample)
         self._go_on(sample.time_s)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Any
 
+from tracker.plan.asked import Asked as EntryAsked
 from tracker.practice.from_clips import shifted_step
 from tracker.practice.tasks import Prepare
 from ui.session_clock import is_seen
@@ -29,6 +30,10 @@ class PlacePart(VoicePart):
         task = self.task
         if not isinstance(task, Prepare) or task.asked is None:
             return
+        if self._refuses_still(task.asked):
+            # It was asked for since the day began.
+            self.answer(False)
+            return
         if not is_seen(task.asked) or not (task.rest_pose or self._service is None):
             self.answer(True)
             return
@@ -36,6 +41,10 @@ class PlacePart(VoicePart):
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
+
+    def _refuses_still(self, asked: EntryAsked) -> bool:
+        """Whether an entry moves what the person wants to be still: all but the target itself."""
+        return asked.exercise.target == "background" and self.still()
 
     def use_camera(self, camera: Any) -> None:
         """Open a camera to see whether it sees the person."""

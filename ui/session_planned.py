@@ -10,7 +10,7 @@ from datetime import date
 from math import inf
 from typing import Any
 
-from tracker.plan.asked import week_of
+from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
@@ -80,13 +80,20 @@ class PlannedPart(SetPart):
             recording,
             history=history.result or [],
             week=self.week,
-            absent={
-                e.entry_id: "moving_target"
-                for e in self.plan.entries
-                if needs_moving_target(e.exercise)
-            },
+            absent=self._not_on_screen(self.plan),
         )
         self._follow_task()
+
+    def _not_on_screen(self, plan: Plan) -> dict[str, str]:
+        """Entries that the screen can't show now, or is not to, with the reason."""
+        found = {}
+        for entry in plan.entries:
+            asked = asked_of(entry, self.week)
+            if needs_moving_target(asked):
+                found[entry.entry_id] = "moving_target"
+            elif self._refuses_still(asked):
+                found[entry.entry_id] = "still_screen"
+        return found
 
     def answer(self, value: Any) -> None:
         """Answer the task."""

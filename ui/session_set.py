@@ -6,12 +6,22 @@ from dataclasses import replace
 from math import inf, nan
 from typing import Any
 
+from tracker.exercises.catalogue import needs_body
 from tracker.practice.conductor import STANDING_COUNTDOWN_S
 from tracker.practice.tasks import CountDown, DoSet
+from tracker.sample import Sample
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked
 from ui.geometry import facing_map
-from ui.hands_free import HandsFree, InSight, stops_by_sight
+from ui.hands_free import (
+    LOOK_EVERY_S,
+    HandsFree,
+    InSight,
+    Seen,
+    hand_held_s,
+    stops_by_hand,
+    stops_by_sight,
+)
 from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
@@ -34,6 +44,7 @@ class SetPart(PlacePart):
         self._set_clock = SetClock()
         self._hands_free, self._in_sight = HandsFree(), InSight()
         self._called_s = nan
+        self._seen_to_stop: Seen = ""
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -87,14 +98,16 @@ class SetPart(PlacePart):
         return waits
 
     def _stopped_by_sight(self) -> bool:
-        """Whether the person has sat down or stepped out of the picture to stop a set."""
-        entry, sample = self.entry, self.sample
-        if entry is None or sample is None or not stops_by_sight(entry):
-            return False
-        seen = self._hands_free.take(sample) if self.phase == Phase.exercise else ""
+        """Whether the person has sat down, stepped out or raised a hand to stop a set."""
+        seen, self._seen_to_stop = self._seen_to_stop, ""
         if seen and self._recording is not None:
             self._recording.mark("stopped_by_sight", self.now_s, seen=seen)
         return bool(seen)
+
+    def _look_for_stop(self, sample: Sample) -> None:
+        """Take each sample: a hand is looked for in few of them, and none may be missed."""
+        if self.phase == Phase.exercise and isinstance(self.task, DoSet):
+            self._seen_to_stop = self._hands_free.take(sample) or self._seen_to_stop
 
     # --- its beginning, its pauses, its end ---
 
@@ -102,6 +115,8 @@ class SetPart(PlacePart):
         """Count down to a set that has not begun yet."""
         assert task.asked is not None
         self._in_sight.begin()
+        # What finds the body takes a moment to begin.
+        self._watch_body(task.asked.exercise.id)
         self._set_clock = SetClock(task.asked.seconds or inf)
         self._reps_before = self._recording.repetitions if self._recording else 0
         self.dose = Dose(
@@ -117,6 +132,7 @@ class SetPart(PlacePart):
         """Who stands goes back to the place first: as long as at the beginning."""
         entry = self.entry
         self._in_sight.begin()
+        self._watch_body(None if entry is None else entry.exercise.id)
         if entry is not None and entry.posture != "sitting":
             self._count_from_s += STANDING_COUNTDOWN_S - COUNTDOWN_S
             if self.led != "silence":
@@ -147,7 +163,13 @@ class SetPart(PlacePart):
         self._add(asked, begin=False)
         conductor.begin_set(asked.step)
         self._set_clock.go(asked.step.from_s)
-        self._hands_free.begin(asked.step.from_s)
+        self._seen_to_stop = ""
+        self._hands_free.begin(
+            asked.step.from_s,
+            by_place=stops_by_sight(entry),
+            by_hand=stops_by_hand(entry),
+            held_s=hand_held_s(entry.exercise.id),
+        )
         self._sound(asked.step)
         self._say_begin()
         self._enter(Phase.exercise if is_seen(entry) else Phase.asking)
@@ -170,6 +192,14 @@ class SetPart(PlacePart):
             else a
             for a in self._asked
         ]
+
+    def _watch_body(self, exercise: str | None) -> None:
+        entry = self.entry
+        seldom = entry is not None and stops_by_hand(entry) and not needs_body(exercise)
+        if self._service is not None and exercise is not None and seldom:
+            self._service.watch_body(True, LOOK_EVERY_S)
+            return
+        super()._watch_body(exercise)
 
     def _pause(self) -> None:
         self._set_clock.hold(self.now_s)

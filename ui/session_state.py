@@ -120,6 +120,8 @@ class SessionState:
         self.eyes = "both"
         #: Whether the window is laid out for a call that it is shared in.
         self.sharing = False
+        #: Whether the person wants nothing to move on the screen.
+        self.still: Callable[[], bool] = lambda: False
         #: When the symptoms were asked last, and the scores.
         self.scores: tuple[str, dict[str, int]] | None = None
         self.listeners: list[Callable[[], None]] = []
@@ -242,6 +244,12 @@ class SessionState:
             return 0
         step = asked.step
         return shown_side(step.tempo_bpm, self.now_s - step.from_s, step.to_s - step.from_s)
+
+    @property
+    def any_key_stops(self) -> bool:
+        """Whether something moves behind the target: then any key is a stop."""
+        asked = self.asked
+        return self.phase == Phase.exercise and asked is not None and asked.backdrop is not None
 
     @property
     def countdown_s(self) -> float:

@@ -16,7 +16,7 @@ from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
 from ui.cards import place_key
-from ui.hands_free import stops_by_sight
+from ui.hands_free import stop_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
 from ui.setup_hint import hint_key
@@ -153,9 +153,8 @@ class VoicePart(ClockPart):
         if isinstance(task, Prepare) and task.asked is not None:
             name = f"exercise.{task.asked.exercise.id}"
             keys = [name, place_key(task.asked)]
-            if stops_by_sight(task.asked):
-                keys.append("ask.place.to_stop")
-            self._say((Grave.place, 0), *keys)
+            to_stop = stop_key(task.asked)
+            self._say((Grave.place, 0), *keys, *([to_stop] if to_stop else []))
         elif isinstance(task, Rest):
             self._say((Grave.place, 0), "say.rest")
 

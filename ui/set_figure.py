@@ -32,5 +32,6 @@ def set_figure(
 
 
 def clock_words(seconds: int) -> str:
-    """Minutes and seconds."""
-    return f"{seconds // 60}:{seconds % 60:02d}"
+    """Minutes and seconds, in the language's digits."""
+    minutes, rest = (words.number(part) for part in divmod(seconds, 60))
+    return f"{minutes}:{rest.rjust(2, words.number(0))}"

@@ -157,6 +157,33 @@ class Settings:
         self._store.setValue("plan", "" if value is None else str(value.absolute()))
 
     @property
+    def plain_files(self) -> bool:
+        """Whether the clinic has chosen hand-overs without a lock, when it was asked."""
+        return str(self._store.value("plain_files", "")) == "yes"
+
+    @plain_files.setter
+    def plain_files(self, value: bool) -> None:
+        self._store.setValue("plain_files", "yes" if value else "")
+
+    @property
+    def words_seen(self) -> str:
+        """The words of the plan that was shown last."""
+        return str(self._store.value("words_seen", ""))
+
+    @words_seen.setter
+    def words_seen(self, value: str) -> None:
+        self._store.setValue("words_seen", value)
+
+    @property
+    def words_checked(self) -> str:
+        """The words that the therapist has read out, too; empty before that."""
+        return str(self._store.value("words_checked", ""))
+
+    @words_checked.setter
+    def words_checked(self, value: str) -> None:
+        self._store.setValue("words_checked", value)
+
+    @property
     def starter(self) -> bool:
         """Whether the starter that comes with the program was chosen last."""
         return str(self._store.value("starter", "")) == "yes"

@@ -169,7 +169,7 @@ def _asked(live: LiveState) -> str:
         parts.append(f"{low}–{high}°")
     if live.goal_tempo_bpm is not None:
         parts.append(words.say("share.tempo", tempo=words.number(live.goal_tempo_bpm)))
-    return words.say("share.asked", what=", ".join(parts)) if parts else ""
+    return words.say("share.asked", what=words.row_of(parts)) if parts else ""
 
 
 def symptom_words(scores: tuple[str, Mapping[str, Any]] | None) -> str:
@@ -184,7 +184,8 @@ def symptom_words(scores: tuple[str, Mapping[str, Any]] | None) -> str:
     ]
     if not parts:
         return words.say("share.no_scores")
-    return words.say(f"share.{'before' if when == 'before' else 'after'}", scores=", ".join(parts))
+    key = "share.before" if when == "before" else "share.after"
+    return words.say(key, scores=words.row_of(parts))
 
 
 def text_percent(height_px: float, chosen: int) -> int:

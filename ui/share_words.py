@@ -38,6 +38,35 @@ SHARE_WORDS: dict[str, object] = {
         "In the call only this window is seen, not you. To stand you need a helper in the room, "
         "or a second device that shows you.",
     ),
+    "call.slower": QT_TRANSLATE_NOOP("turnpost", "Slower (F5)"),
+    "call.faster": QT_TRANSLATE_NOOP("turnpost", "Faster (F6)"),
+    "call.smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller (F7)"),
+    "call.larger": QT_TRANSLATE_NOOP("turnpost", "Larger (F8)"),
+    "call.other_next": QT_TRANSLATE_NOOP("turnpost", "Another one first (F9)"),
+    "call.take_back": QT_TRANSLATE_NOOP("turnpost", "Take it back (F10)"),
+    "call.mark": QT_TRANSLATE_NOOP("turnpost", "Mark this moment (F2)"),
+    "call.marked": QT_TRANSLATE_NOOP("turnpost", "Marked"),
+    "call.title": QT_TRANSLATE_NOOP("turnpost", "For your therapist in the call"),
+    "call.coming": QT_TRANSLATE_NOOP("turnpost", "Next: {name}. {what}"),
+    "call.amplitude": QT_TRANSLATE_NOOP("turnpost", "{low} to {high} degrees"),
+    "call.taken_back": QT_TRANSLATE_NOOP("turnpost", "Taken back."),
+    "call.changed.tempo": QT_TRANSLATE_NOOP("turnpost", "Now {tempo} beats a minute."),
+    "call.changed.amplitude": QT_TRANSLATE_NOOP("turnpost", "Now {low} to {high} degrees."),
+    "call.changed.next": QT_TRANSLATE_NOOP("turnpost", "Now this comes next: {name}."),
+    "call.refused.own_pace": QT_TRANSLATE_NOOP("turnpost", "This one has no beat to change."),
+    "call.refused.slowest": QT_TRANSLATE_NOOP("turnpost", "The plan allows no slower beat."),
+    "call.refused.fastest": QT_TRANSLATE_NOOP("turnpost", "The plan allows no faster beat."),
+    "call.refused.no_amplitude": QT_TRANSLATE_NOOP(
+        "turnpost", "This one has no degrees to change."
+    ),
+    "call.refused.smallest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing smaller."),
+    "call.refused.largest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing larger."),
+    "call.refused.neck_limit": QT_TRANSLATE_NOOP(
+        "turnpost", "The neck limit of the plan allows nothing larger."
+    ),
+    "call.refused.not_now": QT_TRANSLATE_NOOP("turnpost", "This can be changed between two sets."),
+    "call.refused.only_one": QT_TRANSLATE_NOOP("turnpost", "Nothing else can come first."),
+    "call.refused.nothing_to_undo": QT_TRANSLATE_NOOP("turnpost", "Nothing to take back."),
     "share.saved": QT_TRANSLATE_NOOP("turnpost", "Saved."),
     "share.not_saved": QT_TRANSLATE_NOOP("turnpost", "Not saved."),
     "share.plan_bad": QT_TRANSLATE_NOOP(

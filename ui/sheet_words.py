@@ -6,6 +6,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SHEET_WORDS: dict[str, object] = {
     "sheet.language": QT_TRANSLATE_NOOP("turnpost", "en"),
+    "sheet.page": QT_TRANSLATE_NOOP("turnpost", "Page {number} of {pages}"),
     "sheet.title": QT_TRANSLATE_NOOP("turnpost", "Your exercises at home"),
     "sheet.for": QT_TRANSLATE_NOOP("turnpost", "For {person}, week {week}"),
     "sheet.for_nobody": QT_TRANSLATE_NOOP("turnpost", "Week {week}"),

@@ -379,6 +379,20 @@ def run_program(folder: Path, words: Sequence[str]) -> int:
     return subprocess.run(command, env=environment, check=False).returncode
 
 
+def pytest_steps(words: Sequence[str]) -> dict[str, list[str]]:
+    """Calls of pytest: all tests, or those that the words choose.
+
+    Those that measure time come last and by themselves; the others share the processors.
+    """
+    if words:
+        return {"pytest": ["pytest", *words]}
+    together = ["-m", "not alone", "-n", "auto", "--maxprocesses", "4", "--dist", "worksteal"]
+    return {
+        "pytest": ["pytest", *together, "--durations", "15"],
+        "pytest, alone": ["pytest", "-m", "alone", "--durations", "5"],
+    }
+
+
 def run_checks(folder: Path, pytest_words: Sequence[str]) -> int:
     """Run the linters, the type check and the tests; all of them, whatever fails."""
     steps = {
@@ -386,7 +400,7 @@ def run_checks(folder: Path, pytest_words: Sequence[str]) -> int:
         "ruff format": ["ruff", "format", "--check", "."],
         "mypy": ["mypy"],
         "import-linter": ["lint-imports", "--no-logo"],
-        "pytest": ["pytest", *pytest_words],
+        **pytest_steps(pytest_words),
     }
     failed = []
     with tempfile.TemporaryDirectory() as runtime, contextlib.ExitStack() as stack:

@@ -8,7 +8,7 @@ from __future__ import annotations
 import contextlib
 import datetime as dt
 import secrets
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
@@ -95,6 +95,10 @@ class Recording:
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         """Something was answered."""
         self._engine.answer(about, value, number)
+
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """What the camera could not tell of a set."""
+        return self._engine.untold(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""

@@ -7,17 +7,23 @@ sentences, verbs on buttons.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale
+import re
+from collections.abc import Iterable
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication, QLocale, Qt
 
 from ui.desk_words import DESK_WORDS
 from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
+from ui.handover_words import HANDOVER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
+from ui.sentences import Sentences
 from ui.share_words import SHARE_WORDS
 from ui.sheet_words import SHEET_WORDS
+from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
 
@@ -32,6 +38,8 @@ WORDS: dict[str, object] = {
     "text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
     "switch_colours": QT_TRANSLATE_NOOP("turnpost", "Light or dark"),
+    # between the parts of a line
+    "comma": QT_TRANSLATE_NOOP("turnpost", ","),
     "read_on": QT_TRANSLATE_NOOP("turnpost", "Read on ↓"),
     # welcome
     "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Practise with someone watching"),
@@ -208,6 +216,10 @@ WORDS: dict[str, object] = {
     "practice.asked_about": QT_TRANSLATE_NOOP(
         "turnpost", "About {about} degrees to each side, {tempo} beats a minute"
     ),
+    "practice.asked_less": QT_TRANSLATE_NOOP(
+        "turnpost", "{low} to {high}° (this screen's limit), {tempo} beats a minute"
+    ),
+    "practice.any_key": QT_TRANSLATE_NOOP("turnpost", "any key stops"),
     "practice.asked_tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),
     "practice.stop": QT_TRANSLATE_NOOP("turnpost", "Stop (Esc)"),
@@ -233,6 +245,9 @@ WORDS: dict[str, object] = {
     "cue.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes open"),
     "cue.eyes_opened": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes closed"),
     "cue.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "Let your eyes go with your head"),
+    "cue.head_with_target": QT_TRANSLATE_NOOP("turnpost", "Turn the other way than the target"),
+    "cue.head_first": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then let your head come"),
+    "cue.moved_together": QT_TRANSLATE_NOOP("turnpost", "Nearly: let your eyes get there first"),
     "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A little further"),
     "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A little less far"),
     "cue.too_slow": QT_TRANSLATE_NOOP("turnpost", "A little faster"),
@@ -320,6 +335,9 @@ WORDS: dict[str, object] = {
     "event.too_slow": QT_TRANSLATE_NOOP("turnpost", "slower than the beat"),
     "event.too_fast": QT_TRANSLATE_NOOP("turnpost", "faster than the beat"),
     "event.eyes_not_with_head": QT_TRANSLATE_NOOP("turnpost", "eyes stayed behind"),
+    "event.head_with_target": QT_TRANSLATE_NOOP("turnpost", "head went with the target"),
+    "event.head_first": QT_TRANSLATE_NOOP("turnpost", "head went before the eyes"),
+    "event.moved_together": QT_TRANSLATE_NOOP("turnpost", "eyes and head went together"),
     "event.chin_down": QT_TRANSLATE_NOOP("turnpost", "chin down"),
     "event.not_upright": QT_TRANSLATE_NOOP("turnpost", "not all the way up"),
     "event.throw_low": QT_TRANSLATE_NOOP("turnpost", "throws below the eyes"),
@@ -338,7 +356,9 @@ WORDS: dict[str, object] = {
     **VOICE_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
+    **HANDOVER_WORDS,
     **DESK_WORDS,
+    **TOLD_WORDS,
     **EDITOR_WORDS,
     **SHEET_WORDS,
 }
@@ -350,9 +370,15 @@ def has(key: str) -> bool:
 
 
 def say(key: str, **values: object) -> str:
-    """The words for a key, in the user's language, with the values filled in."""
-    text = QCoreApplication.translate(CONTEXT, str(WORDS[key]))
-    return text.format(**values) if values else text
+    """The words for a key, in the user's language, with the values filled in.
+
+    The same English may need other words elsewhere: the key tells the translation which.
+    Whole numbers are written as the language does.
+    """
+    text = in_digits(QCoreApplication.translate(CONTEXT, str(WORDS[key]), key))
+    if not values:
+        return text
+    return text.format(**{k: number(v) if type(v) is int else v for k, v in values.items()})
 
 
 def say_or(key: str, other: str, **values: object) -> str:
@@ -360,9 +386,39 @@ def say_or(key: str, other: str, **values: object) -> str:
     return say(key, **values) if key in WORDS else say(other, **values)
 
 
+_TOLD = Sentences({key: str(text) for key, text in TOLD_WORDS.items()})
+
+
+def told(text: str) -> str:
+    """A sentence that came in English, in the user's language; an unknown one as it came."""
+    found = _TOLD.find(text)
+    if found is None:
+        return text
+    key, fields = found
+    return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
+
+
+def from_right() -> bool:
+    """Whether the language is read from right to left."""
+    return QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
+
+
+def row_of(parts: Iterable[str]) -> str:
+    """Parts of a line, with the language's comma between them."""
+    return f"{say('comma')} ".join(parts)
+
+
 def reason(key: str) -> str:
     """Why something is not measured, in words."""
     return say_or(f"reason.{key}", "reason.other")
+
+
+def in_digits(text: str) -> str:
+    """A text with its digits as the user's country writes them; those of F4 or A4 stay."""
+    zero = QLocale().zeroDigit()
+    if zero == "0":
+        return text
+    return re.sub(r"(?<![A-Za-z])[0-9]", lambda d: chr(ord(zero) + int(d[0])), text)
 
 
 def number(value: float, decimals: int = 0) -> str:

@@ -121,7 +121,7 @@ def test_what_head_neck_shoulders_and_hands_tell_is_counted() -> None:
 
 @EVERY
 def test_a_body_is_looked_for_only_where_it_is_needed(exercise: Exercise) -> None:
-    uses = channel_of(exercise.channel).body or exercise.channel == "head_reach"
+    uses = channel_of(exercise.channel).body or exercise.channel in ("head_reach", "eye_vergence")
     assert needs_body(exercise.id) == uses
 
 
@@ -185,7 +185,7 @@ def test_an_unknown_exercise_is_refused() -> None:
 @EVERY
 def test_every_exercise_goes_through_the_engine(exercise: Exercise) -> None:
     # Everything that is counted from has to be there: what was never measured has no count.
-    body = {n: 0.0 for n in TRACE_COLUMNS if n.startswith(("shoulder_", "wrist_"))}
+    body = {n: 0.0 for n in TRACE_COLUMNS if n.startswith(("shoulder_", "elbow_", "wrist_"))}
     body["body_seen"] = 1.0
     samples = [
         replace(s, neck_x_mm=0.0, neck_y_mm=0.0, neck_z_mm=0.0, vergence_deg=6.0, **body)

@@ -14,6 +14,9 @@ from tracker.session.chair_stands import AGE_GROUPS
 WORDS = ("Little and often.", 'Say "stop"\nand sit down.', "Grüße, 東京 ✓", "  two  blanks ", "1")
 DAYS = ("2026-01-05", "2025-12-31", "2026-11-26")
 
+#: The example of a public key in the specification of age.
+KEY = "age1zvkyg2lqzraa2lnjvqej32nkuu0ues2s82hzrye869xeexvn73equnujwj"
+
 
 def made_up(seed: int) -> Data:
     """A plan's data; sound, but for chance."""
@@ -34,6 +37,12 @@ def made_up(seed: int) -> Data:
     _some(rng, data, "seat_distance_mm", [400, 750.0, 812.25, 4000])
     _some(rng, data, "neck_limit_deg", [None, {"yaw": 80, "pitch": 80.0}, {"pitch": 79, "yaw": 80}])
     _some(rng, data, "emergency_number", [None, "112", "+44 (0)20/79-46"])
+    _some(
+        rng,
+        data,
+        "hand_over",
+        [None, {"plain": True}, {"keys": [KEY]}, {"keys": [KEY], "plain": False}],
+    )
     _some(rng, data, "symptom_rules", [_rules(rng)])
     ticked = [{"item": rng.choice(WORDS)} | rng.choice([{}, {"cleared": True}]) for _ in range(3)]
     _some(rng, data, "clearance", [[], ticked])
@@ -121,6 +130,8 @@ def _dose(rng: random.Random, entry: Data) -> None:
     else:
         _some(rng, entry, "seconds", [None, 1, 45.5, 600])
     tempos = [None, 60, 72.5, [60, 90.0], [120, 30]]
+    if exercise.target == "sweep":
+        tempos = [None, 20, 37.5, [20, 40.0], [30, 15]]
     ranges = [None, [10, 15], [1.5, 79]]
     degrees = exercise.channel.startswith("head")
     if not held:

@@ -46,6 +46,11 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({"exercise": "nods-together", "repetitions": 5, "seconds": 5}, "seconds: give repetitions or"),
     ({"exercise": "stand", "repetitions": 5}, "repetitions: stand is held: give seconds"),
     ({"exercise": "stand", "tempo_bpm": 60}, "tempo_bpm: stand is held: it has no tempo"),
+    (
+        {"exercise": "follow-slowly", "tempo_bpm": [20, 41]},
+        "tempo_bpm: follow-slowly goes at 40 beats a minute at most",
+    ),
+    ({"exercise": "moving-background", "seconds": 20}, "note: moving-background needs a note"),
     ({"exercise": "near-far", "amplitude_deg": [5, 9]}, "near-far is not measured in degrees"),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 10]}, "the least comes first, then the most"),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 31]}, "beyond the neck limit of 30"),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from math import isfinite
 from typing import Any
@@ -29,6 +29,7 @@ from tracker.practice.tasks import (
     ShowToday,
     Task,
 )
+from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
@@ -66,8 +67,11 @@ class Person:
     reader: Any = False
     support: Any = True
     clarity: Any = "clear"
+    arm: Any = "left"
     open: Any = True
     ready: Any = True
+    #: What the camera sees of a set.
+    moves: Callable[[Step], Iterable[Sample]] = lambda _: ()
     tasks: list[Task] = field(default_factory=list)
 
     def practise(self, plan: Plan, until: type[Task] = Over, **options: Any) -> Conductor:
@@ -96,6 +100,8 @@ class Person:
                 values = {"from_s": conductor.now_s, "to_s": conductor.now_s + SET_S}
                 step = Step.model_validate({**values, "step": "exercise", **asked.step_values})
                 conductor.begin_set(step)
+                for sample in self.moves(step):
+                    self.engine.feed(sample)
                 conductor.end_set(step.to_s)
             case Settle(since_s=since_s, until_s=until_s):
                 wanted_s = until_s if self.settle_s is None else since_s + self.settle_s
@@ -127,6 +133,7 @@ class Person:
                 return _next(self.support)
             case AskAfterSet(questions=questions):
                 answers = {"clarity": self.clarity, "steadied": False, "own_count": 10}
+                answers |= {"arm": self.arm}
                 return {q: answers[q] for q in questions}
             case ShowToday():
                 return True

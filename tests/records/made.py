@@ -5,14 +5,20 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import replace
 from functools import cache
+from math import nan
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
+from tests.body.made_up import rolls, tosses
+from tests.body.test_shoulders import judged
 from tests.exercises.test_body_watchers import run, samples
+from tests.motion.test_near_hand import cycles_of
 from tests.practice.person import SEATED, STAND, Person, plan_of
+from tests.practice.test_arm import bends
 from tests.session.synthetic import FROM_S, jump_samples, steps, turns_samples
 from tracker.plan.gate import SPIN
 from tracker.practice.conductor import Conductor
@@ -204,6 +210,37 @@ def varied() -> Summary:
     )
 
 
+@cache
+def hands() -> Summary:
+    """What shoulders, hands and arms tell, and what was changed and marked in a call."""
+    rng = np.random.default_rng(9)
+    reach = Step(from_s=0.0, to_s=20.0, step="exercise", exercise="floor-reach")
+    near = [
+        replace(s, vergence_deg=9.0 - 3.0 * float(np.cos(2 * np.pi * s.time_s / 5.0)))
+        for s in cycles_of(rng, 6, 1 / 15)
+    ]
+    movements = {
+        "shoulders-back": rolls(rng)[0],
+        "hand-toss": tosses(rng)[0],
+        "floor-reach": list(bends(reach, [250.0, nan])),
+        "near-far": [replace(s, head_yaw_deg=0.0, head_pitch_deg=0.0, eye_open=1.0) for s in near],
+    }
+    found = [judged(seen, name).model_dump(mode="json") for name, seen in movements.items()]
+    found[2]["arm"] = {"value": "both", "reason": None}
+    turns = json.loads(finished().model_dump_json())["exercises"][0]
+    turns["changed"] = {"tempo_bpm": [55.0, 60.0], "amplitude_deg": [[13, 18], [15, 20]]}
+    change = {"time_s": 4.0, "entry_id": "turns", "what": "tempo", "before": 55.0, "after": 60.0}
+    return without(
+        finished(),
+        session_id="20260305-110000-bb22",
+        person="Lark",
+        exercises=[turns, *found],
+        not_done=[],
+        changes=[change, change | {"undone": True}, change | {"what": "next"}],
+        marks=[{"time_s": 75.0, "entry_id": "turns"}, {"time_s": 80.5}],
+    )
+
+
 NASTY = (
     "<script>alert(1)</script>",
     "=1+1",
@@ -270,6 +307,7 @@ EXAMPLES: dict[str, Callable[[], Summary]] = {
     "unseen": unseen,
     "unwell": unwell,
     "varied": varied,
+    "hands": hands,
     "nasty": nasty,
 }
 

@@ -38,6 +38,14 @@ def test_what_is_drawn_lies_within_the_statements_ranges() -> None:
     assert len({s.head for s in lots}) == 120
 
 
+def test_a_lot_within_the_aims_keeps_to_them() -> None:
+    for number in range(120):
+        scenario = drawn(number, 2, within=True).scenario
+        assert 500 <= scenario.camera.position_mm[2] <= 750
+        assert scenario.camera.rate_hz >= 30 and not scenario.glasses
+    assert drawn(3, 2, within=True).scenario.name != drawn(3, 2).scenario.name
+
+
 @pytest.mark.parametrize("number", range(4))
 def test_a_drawn_head_has_its_own_pupils_and_neck(number: int) -> None:
     spec = random_head(number)

@@ -265,6 +265,7 @@ class TestBody:
         score = make_score(
             scenario(
                 exercise="stand",
+                posture="standing",
                 eyes="closed",
                 movement={"kind": "still", "repetitions": 8, "sway_mm": 15},
                 opens=[{"at_s": 3, "lasts_s": 1}],
@@ -284,3 +285,50 @@ class TestBody:
     def test_a_half_rise_that_is_not_there_is_refused(self) -> None:
         with pytest.raises(ValueError, match=r"movement.half: there are 8 of them"):
             scenario(movement={"kind": "rise", "repetitions": 8, "half": [8]})
+
+    def test_bends_go_down_and_up_and_some_only_half_way_up(self) -> None:
+        move = {
+            "kind": "reach",
+            "amplitude_mm": 450,
+            "tempo_bpm": 20,
+            "repetitions": 4,
+            "half": [1],
+        }
+        score = make_score(scenario(exercise="floor-reach", setup=False, movement=move))
+        down = [score.shift(a + 0.4 * b)[1] for a, b, _ in score.cycles]
+        up = [score.shift(a + 0.95 * b)[1] for a, b, _ in score.cycles]
+        assert down == pytest.approx([-450.0] * 4, abs=3)
+        assert up == pytest.approx([0.0, -225.0, 0.0, 0.0], abs=3)
+        told = events(score)
+        # To lay the object down and to fetch it is one.
+        assert told["repetitions"] == 2
+        (half,) = told["events"]
+        assert half["code"] == "not_upright"
+        assert score.cycles[1][0] < half["start_s"] < score.cycles[2][0] < half["end_s"]
+
+
+def test_vertical_jumps_move_the_eyes_up_and_down_alone() -> None:
+    move = {"kind": "jumps", "vertical": True, "repetitions": 4}
+    score = make_score(scenario(exercise="eyes-up-down", setup=False, movement=move))
+    rows = rows_of(score, score.start_s, score.end_s - 0.01)
+    assert np.ptp(rows["gaze_pitch_deg"]) > 14 and np.ptp(rows["gaze_yaw_deg"]) < 2
+    # Eight jumps, the first of them from the middle.
+    above = rows["gaze_pitch_deg"] > np.median(rows["target_pitch_deg"][:1])
+    assert np.count_nonzero(np.diff(above)) >= 7
+
+
+@pytest.mark.parametrize("along", [True, False])
+def test_eyes_go_along_with_the_head_or_stay(along: bool) -> None:
+    score = make_score(
+        scenario(
+            exercise="turns-together",
+            setup=False,
+            eyes_with_head=along,
+            movement={"repetitions": 4},
+        )
+    )
+    rows = rows_of(score, score.start_s, score.end_s - 0.01)
+    still = {True: "eye_yaw_deg", False: "gaze_yaw_deg"}[along]
+    # Eyes that stay on a near target turn by a few degrees in space, as they move aside.
+    assert np.ptp(rows[still]) < 8 < 25 < np.ptp(rows["head_yaw_deg"])
+    assert [e["code"] for e in events(score)["events"]] == ["eyes_not_with_head"] * (not along)

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import pytest
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -17,6 +19,7 @@ from tracker.plan.model import Plan
 from ui import theme
 from ui.app import Window
 from ui.editor.window import EditorWindow
+from ui.languages import hush, speak
 from ui.ports import ClipPlan
 from ui.settings import Settings
 
@@ -38,13 +41,18 @@ def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
         colours: str = "light",
         *,
         first: str | None = "",
+        language: str = "",
     ) -> Window:
         theme.apply(app, colours)
+        if language:
+            speak(app, language)
         settings = Settings(tmp_path / "window.ini")
         settings.text_percent, settings.colours = percent, colours
         if first is not None:
             # Most tests are of somebody who has been here before.
             settings.first_step = first
+        if language:
+            settings.language = language
         window = Window(fake.world(), clip=clip, demo_clip=lambda: PLAN, settings=settings)
         window._timer.stop()
         window.resize(*SIZE)
@@ -54,8 +62,22 @@ def make(qtbot: QtBot, fake: FakeWorld, tmp_path: Path) -> Iterator[Make]:
             window.activateWindow()
         return window
 
+    locale = QLocale()
     yield build
     theme.apply(app, "light")
+    hush(app)
+    QLocale.setDefault(locale)
+    app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+
+
+@pytest.fixture
+def spoken(qapp: QApplication) -> Iterator[Any]:
+    """Speak a language in a test; what was spoken before comes back."""
+    locale = QLocale()
+    yield lambda code: speak(qapp, code)
+    hush(qapp)
+    QLocale.setDefault(locale)
+    qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
 
 
 @pytest.fixture

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -52,6 +52,7 @@ class FakeService:
         self.fit_steps: list[Step] | None = None
         self.started = self.stopped = False
         self.preview_on = self.body_on = False
+        self.body_every_s = 0.0
         self.picture: Any = None
 
     def start(self) -> None:
@@ -65,8 +66,8 @@ class FakeService:
     def request_fit(self, steps: list[Step]) -> None:
         self.fit_steps = steps
 
-    def watch_body(self, on: bool) -> None:
-        self.body_on = on
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        self.body_on, self.body_every_s = on, every_s
 
     def set_preview(self, on: bool) -> None:
         self.preview_on = on
@@ -111,6 +112,9 @@ class FakeRecording:
 
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         self.engine.answer(about, value, number)
+
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        return self.engine.untold(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         self.engine.mark(name, time_s, **values)

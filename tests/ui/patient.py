@@ -13,6 +13,7 @@ from tests.ui.fakes import FakeWorld, answer_fit, feed, seen, turning
 from tracker.plan.model import Entry, Plan, SymptomRules
 from tracker.practice.tasks import AskGate, CountDown, DoSet, ShowToday
 from tracker.sample import Sample
+from ui import words
 from ui.app import Window
 from ui.session_flow import Phase
 
@@ -85,11 +86,12 @@ class Person:
         self.settle()
 
     def find(self, text: str) -> QWidget:
-        """The button with these words, reached by Tab as a person would."""
+        """The button with these words, in English, reached by Tab as a person would."""
         page = self.window.stack.currentWidget()
+        named = {words.say(k) for k, english in words.WORDS.items() if english == text}
         for _ in range(40):
             focus = QApplication.focusWidget()
-            if focus is not None and getattr(focus, "text", lambda: "")() == text:
+            if focus is not None and getattr(focus, "text", lambda: "")() in (text, *named):
                 return focus
             QTest.keyClick(focus or page, TAB)
         raise AssertionError(f"{text!r} can't be reached by Tab")

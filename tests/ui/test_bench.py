@@ -9,12 +9,14 @@ import numpy as np
 import pytest
 
 from sample_clips import shipped_clip
+from sample_clips.matrix import drawn
 from tracker.records.index import Records, read_folder
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import load_stage_log, stage_path_of
 from ui.bench import review
+from ui.bench.aims import aim_of, is_within
 from ui.bench.matrix import matrix_table
 from ui.bench.truth import Comparison, compare, load_truth
 from ui.cli import main
@@ -78,11 +80,54 @@ def test_the_matrix_takes_clips_that_are_there_and_names_the_worst(
     monkeypatch.setattr("ui.bench.matrix._render", lambda one, _: Path(one.scenario.name))
     monkeypatch.setattr("ui.bench.matrix.compare_clip", lambda _: next(results))
     lines = list(matrix_table(2, 7, tmp_path))
-    table = {line[:52].strip(): line for line in lines}
-    assert table["head yaw"].split()[2] == "2"
-    assert "matrix-7-" in table["head yaw"]
+    table = {line[:44].strip(): line[44:].split() for line in lines}
+    aimed = [row for name, row in table.items() if name.removesuffix(", beyond") == "head yaw"]
+    assert sum(int(row[0]) for row in aimed) == 2
+    assert any("matrix-7-" in word for word in aimed[0])
     assert lines[-2] == "repetitions: 0 of 2 clips miscounted"
     assert lines[-1] == "events: 3 found within 0.15 s, 0 missed, 0 false"
+
+
+def test_the_table_says_how_many_clips_keep_an_aim(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def off(s: Sample) -> Sample:
+        return replace(s, head_roll_deg=s.head_roll_deg + 0.5)
+
+    results = iter([judged("turns-good"), judged("turns-good", off)])
+    monkeypatch.setattr("ui.bench.matrix._render", lambda one, _: Path(one.scenario.name))
+    monkeypatch.setattr("ui.bench.matrix.compare_clip", lambda _: next(results))
+    lines = list(matrix_table(2, 7, tmp_path, within=True))
+    row = next(line for line in lines if line.startswith("head roll"))
+    clips, _, worst, aim, kept, *where = row[44:].split()
+    assert (clips, worst, aim, kept) == ("2", "0.500", "0.25", "1/2")
+    assert where[0] == "within-7-1,"
+
+
+def test_aims_hold_for_what_they_are_meant_for() -> None:
+    """The ranges of the accuracy statement in DEVELOPERS.md."""
+    wide = [drawn(k, 4) for k in range(120)]
+    for one in wide:
+        camera, movement = one.scenario.camera, one.scenario.movement
+        inside = (
+            500 <= camera.position_mm[2] <= 750
+            and camera.rate_hz >= 30
+            and not one.scenario.glasses
+        )
+        assert is_within(one) == inside
+        aim = aim_of("gaze yaw while turning", one)
+        assert aim == ((0.9 if camera.height_px == 720 else 1.1) if inside else None)
+        ratio = aim_of("counter-turn ratio", one)
+        assert (ratio is not None) == (inside and 60 <= movement.tempo_bpm <= 180)
+        small = aim_of("amplitude in pitch, %", one)
+        assert (small is not None) == (inside and movement.amplitude_deg >= 10)
+    assert {is_within(one) for one in wide} == {True, False}
+    assert aim_of("not measured, % of the frames", wide[0]) is None
+
+
+def test_within_needs_a_matrix(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["bench", "accuracy", "--within"]) == 2
+    assert "--within goes with --matrix" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("words", [["speed", "--matrix", "2"], ["accuracy", "--matrix", "0"]])

@@ -16,6 +16,8 @@ from tracker.vision.messages import SourceChanged, SourceState
 from ui import wiring, words
 from ui.ports import CameraChoice
 
+pytestmark = pytest.mark.alone
+
 BUSY = (SourceState.busy, "Webcam is in use by another program")
 
 

@@ -29,6 +29,7 @@ from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make, feed, seen
 from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of
 from tests.ui.test_desk import look
+from tests.ui.test_handover import walk as walk_handover
 from tests.ui.test_tools import walk as walk_tools
 from tests.ui.test_window import pixels
 from tests.ui.test_window import walk as walk_alone
@@ -129,6 +130,19 @@ def walk_shared(window: Window, fake: FakeWorld) -> Iterator[str]:
     for name in walk_alone(window, fake):
         yield f"call: {name}"
     window.director.again()
+    window.director.stop()
+    window.pages["welcome"].offer(plan_of(TURNS, STAND))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.none_of_these()
+    person.press("1", ENTER)
+    yield "call: today"
+    person.choose("Begin")
+    person.press(Qt.Key.Key_F6)
+    yield "call: between sets"
+    window.director.stop()
+    window.director.again()
     window.switch_sharing()
 
 
@@ -137,6 +151,7 @@ WALKS = {
     "tools": walk_tools,
     "planned": walk_planned,
     "first": walk_first,
+    "handover": walk_handover,
     "call": walk_shared,
 }
 
@@ -420,6 +435,13 @@ def test_keys_that_stand_on_a_button_are_those_of_the_table(key: Any) -> None:
         "unwell": "ask.unwell",
         "still": "figure.hold",
         "share": "share.open",
+        "mark": "call.mark",
+        "slower": "call.slower",
+        "faster": "call.faster",
+        "smaller": "call.smaller",
+        "larger": "call.larger",
+        "other_next": "call.other_next",
+        "take_back": "call.take_back",
         "sound": "sound.open",
     }
     if key.action in shown:

@@ -18,6 +18,7 @@ from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.figures.places import PLACES
 from ui.first_try import try_plan
+from ui.languages import LANGUAGES
 from ui.pages import first as first_page
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
@@ -174,18 +175,17 @@ def test_text_colours_and_drawings_are_chosen_at_once(make: Make, fake: FakeWorl
     assert looks.size.value == 100
 
 
-def test_a_language_is_offered_once_there_are_two(
-    make: Make, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_the_languages_are_offered_by_their_own_names(make: Make) -> None:
     window = make(first=None)
-    assert not window.pages["first"].looks.language.isVisible()
-    window.close()
-    monkeypatch.setattr(first_page, "LANGUAGES", (("en", "English"), ("xx", "Other")))
-    window = make(first=None)
-    language = window.pages["first"].looks.language
-    assert language.isVisible()
-    language._group.button(1).click()
-    assert window.settings.language == "xx"
+    looks, asked = window.pages["first"].looks, []
+    window.other_language.connect(lambda: asked.append(window.settings.language))
+    assert [b.text() for b in looks.language._group.buttons()] == [n for _, n in LANGUAGES]
+    assert looks.language.isVisible() and looks.language.row == 0
+    assert not looks.unchecked.isVisible()
+    looks.language._group.button(0).click()
+    assert not asked
+    looks.language._group.button(1).click()
+    assert asked == ["de"]
 
 
 def test_the_camera_step_gives_its_verdict_and_no_set_up(make: Make, fake: FakeWorld) -> None:

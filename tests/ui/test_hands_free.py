@@ -10,13 +10,23 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import Qt
 
+from tests.body.test_raised import GLASSES, HANGING, UP, sample_of
 from tests.ui.fakes import FakeWorld, Voice, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskAfterSet, CountDown, DoSet
+from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare
 from tracker.sample import Sample
 from ui.cards import card_of
-from ui.hands_free import AGAIN_S, LEFT_S, SAT_MM, SAT_S, WAIT_MOST_S, HandsFree, InSight
+from ui.hands_free import (
+    AGAIN_S,
+    LEFT_S,
+    LOOK_EVERY_S,
+    SAT_MM,
+    SAT_S,
+    WAIT_MOST_S,
+    HandsFree,
+    InSight,
+)
 from ui.session_flow import Phase
 
 Height = Callable[[float], float | None]
@@ -213,7 +223,7 @@ def test_it_is_told_before_the_set(begin: Callable[..., Person]) -> None:
     person.choose("Yes")
     person.choose("Yes")
     assert person.director.plan is not None and person.director.task is not None
-    assert "just sit down" in str(card_of(person.director.task, person.director.plan))
+    assert "sit down" in str(card_of(person.director.task, person.director.plan))
 
 
 def test_standing_up_and_sitting_down_as_asked_goes_on(begin: Callable[..., Person]) -> None:
@@ -221,3 +231,95 @@ def test_standing_up_and_sitting_down_as_asked_goes_on(begin: Callable[..., Pers
     person.measured(3.0, lambda t: turning(t, 1e9))
     person.measured(4.0, lambda t: seen(t, head_yaw_deg=0.0, head_y_mm=-400.0, eye_open=1.0))
     assert isinstance(person.director.task, DoSet)
+
+
+# --- a hand held up --------------------------------------------------------------------
+
+
+def with_hand(time_s: float, arm: tuple[float, float, float, float] | None) -> Sample:
+    """A head that is still; every fourth frame was looked at for a body."""
+    still = turning(time_s, 1e9)
+    if arm is None or round(30 * time_s) % 4:
+        return still
+    body = sample_of(time_s, arm)
+    names = [n for n in Sample.__dataclass_fields__ if n.startswith(("wrist", "elbow", "body"))]
+    return replace(still, **{n: getattr(body, n) for n in names})
+
+
+def test_in_a_standing_set_hands_are_looked_for_now_and_then(
+    begin: Callable[..., Person],
+) -> None:
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    assert person.fake.service.body_on
+    assert person.fake.service.body_every_s == LOOK_EVERY_S
+    person.press(Qt.Key.Key_Space)
+    assert not person.fake.service.body_on
+
+
+@pytest.mark.parametrize(("arm", "stops"), [(UP, True), (GLASSES, False), (HANGING, False)])
+def test_a_hand_held_up_stops_a_standing_set(
+    begin: Callable[..., Person], arm: tuple[float, float, float, float], stops: bool
+) -> None:
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    person.measured(3.0, lambda t: with_hand(t, HANGING))
+    person.measured(2.0, lambda t: with_hand(t, arm))
+    assert isinstance(person.director.task, AskAfterSet if stops else DoSet)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == ["hand"] * stops
+
+
+def test_a_hand_stops_where_sitting_down_does_not(begin: Callable[..., Person]) -> None:
+    person = standing(begin, exercise="sit-to-stand", repetitions=5)
+    person.measured(3.0, lambda t: with_hand(t, UP))
+    assert not isinstance(person.director.task, DoSet)
+
+
+def seated(begin: Callable[..., Person], exercise: str) -> Person:
+    person = begin(plan_of(Entry(entry_id="a", exercise=exercise, repetitions=5)))
+    person.get_in_place(0)
+    person.measured(3.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, DoSet)
+    return person
+
+
+def test_a_seated_set_that_watches_the_body_stops_too(begin: Callable[..., Person]) -> None:
+    person = seated(begin, "shoulders-back")
+    assert person.fake.service.body_every_s == 0.0
+    person.measured(2.0, lambda t: with_hand(t, UP))
+    assert not isinstance(person.director.task, DoSet)
+
+
+def test_in_a_seated_set_at_the_keys_nobody_looks_for_hands(begin: Callable[..., Person]) -> None:
+    person = seated(begin, "turns-on-target")
+    assert not person.fake.service.body_on
+    person.measured(2.0, lambda t: with_hand(t, UP))
+    assert isinstance(person.director.task, DoSet)
+
+
+def test_between_throws_a_hand_may_be_up_for_longer(begin: Callable[..., Person]) -> None:
+    person = seated(begin, "hand-toss")
+    person.measured(1.6, lambda t: with_hand(t, UP))
+    person.measured(0.5, lambda t: with_hand(t, HANGING))
+    assert isinstance(person.director.task, DoSet)
+    person.measured(2.6, lambda t: with_hand(t, UP))
+    assert not isinstance(person.director.task, DoSet)
+
+
+@pytest.mark.parametrize(
+    ("exercise", "says"), [("stand", True), ("shoulders-back", True), ("turns-on-target", False)]
+)
+def test_whoever_can_stop_by_a_hand_is_told_so(
+    begin: Callable[..., Person], exercise: str, says: bool
+) -> None:
+    person = begin(plan_of(Entry(entry_id="a", exercise=exercise)))
+    person.begin_day(0)
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    assert person.director.plan is not None
+    card = card_of(person.director.task, person.director.plan)
+    assert ("beside your head" in str(card)) == says
+
+
+def test_near_and_far_looks_at_the_arm_half_as_often(begin: Callable[..., Person]) -> None:
+    person = seated(begin, "near-far")
+    assert person.fake.service.body_on and person.fake.service.body_every_s == 0.12

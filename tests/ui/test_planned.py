@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -307,7 +308,8 @@ def test_shoulders_are_looked_for_in_their_set_alone(begin: Callable[..., Person
     person = begin(plan_of(SHOULDERS, TURNS))
     person.get_in_place(1)
     service = person.fake.service
-    assert not service.body_on
+    # What finds them takes a moment to begin: it does so in the countdown.
+    assert isinstance(person.director.task, CountDown) and service.body_on
     person.measured(3.2, seen)
     assert isinstance(person.director.task, DoSet) and service.body_on
     person.director.set_done()
@@ -408,3 +410,24 @@ def test_nothing_is_cut_on_any_task(begin: Callable[..., Person], percent: int) 
     person.choose("Show what I did")
     look("summary")
     assert not faults
+
+
+def test_an_arm_that_was_not_seen_is_asked_for(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(Entry(entry_id="reach", exercise="floor-reach", repetitions=2)))
+    person.get_in_place(0)
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    person.measured(4.0, lambda t: seen(t, head_yaw_deg=0.0, head_y_mm=0.0, eye_open=1.0))
+    start_s = person.fake.service.time_s
+
+    def bending(t: float) -> Sample:
+        down = max(0.0, math.sin(math.pi * (t - start_s) / 4.0))
+        return seen(t, head_yaw_deg=0.0, head_y_mm=-450.0 * down, eye_open=1.0, body_seen=1.0)
+
+    person.measured(32.0, bending)
+    assert isinstance(person.director.task, AskAfterSet)
+    assert person.director.task.questions == ("arm",)
+    person.choose("Both, in turn")
+    person.press(Qt.Key.Key_Escape)
+    summary = person.fake.recordings[-1].save().summary
+    assert summary["exercises"][0]["arm"] == {"value": "both", "reason": None}

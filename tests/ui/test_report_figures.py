@@ -41,7 +41,7 @@ def expected(record: SessionFigures, kind: str) -> reading.Read:
 
 @with_qt
 @pytest.mark.parametrize("kind", KINDS)
-@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied"])
+@pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied", "hands"])
 def test_every_figure_reads_the_same(name: str, kind: str) -> None:
     record = record_of(made.EXAMPLES[name]())
     make, read = KINDS[kind]
@@ -55,6 +55,32 @@ def test_hostile_text_changes_no_figure(kind: str) -> None:
     record = record_of(made.nasty())
     make, read = KINDS[kind]
     assert read(make([record]), record) == expected(record, kind)
+
+
+@with_qt
+@pytest.mark.parametrize("kind", KINDS)
+def test_shoulders_hands_and_what_was_changed_stand_in_each(kind: str) -> None:
+    """They are in the one list, so they can't be left out of a document and stay unnoticed."""
+    record = record_of(made.hands())
+    make, read = KINDS[kind]
+    found = read(make([record]), record)
+    told = {key for (_, key), value in found.items() if value is not None}
+    assert told >= {
+        "body_direction",
+        "throw_height_mm",
+        "body_arm",
+        "arm",
+        "vergence_change_deg",
+        "hand_cycles",
+        "counted_from",
+        "tempo_bpm.planned",
+        "amplitude_deg.planned",
+        "call_changes",
+        "marks",
+    }
+    near = next(e for e in record.exercises if e.exercise == "near-far")
+    cycles = near.find("hand_cycles")
+    assert cycles is not None and cycles.value == 6
 
 
 @with_qt

@@ -13,6 +13,8 @@ from tracker.practice.tasks import Prepare
 from ui import words
 from ui.session_flow import Dose, Phase
 
+pytestmark = pytest.mark.alone
+
 
 @pytest.fixture
 def voice(fake: FakeWorld) -> Voice:

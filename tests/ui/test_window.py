@@ -84,7 +84,8 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     fake.service.time_s = 80.0
     director.tick()
     yield "fitting"
-    fake.service.news.append(FitFailed("The eyes were not seen well enough in the looks."))
+    failed = "the face was not seen for long enough in the set-up; do it again"
+    fake.service.news.append(FitFailed(failed))
     director.tick()
     yield "set-up failed"
     director.begin_setup()

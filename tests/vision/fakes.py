@@ -75,7 +75,7 @@ class FakeMeasurer:
             body_seen=float(self.body),
         )
 
-    def watch_body(self, on: bool) -> None:
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:  # noqa: ARG002
         self.body = on
 
     def _first_time(self) -> bool:

@@ -14,14 +14,16 @@ import numpy as np
 import pytest
 from skimage import data
 
-from sample_clips.bodies import Body, make_body
-from sample_clips.body_score import arms_at
+from sample_clips.bodies import HANGING, Arm, Body, make_body, mirrored
+from sample_clips.body_score import READY, arms_at
 from sample_clips.heads import Attitude
 from sample_clips.scenario import Movement
 from sample_clips.scene import CameraPlace, Scene
 from tests.body.test_shoulders import judged
 from tracker.body.columns import body_columns
 from tracker.body.points import SHOULDERS, BodyPoints
+from tracker.body.raised import raised_side
+from tracker.exercises.near_hand import forearm_rise_mm
 from tracker.frame import Frame
 from tracker.head.perspective import Pinhole, Pose
 from tracker.profile import RestFrame
@@ -96,12 +98,14 @@ def standing(body: Body, arms: Any, pitch_deg: float = 0.0, right_mm: float = 0.
     return Attitude(0.0, pitch_deg, 0.0, np.array([right_mm, 0.0, 0.0]), ahead, arms=arms)
 
 
-def true_face(body: Body, attitude: Attitude) -> Face:
+def true_face(
+    body: Body, attitude: Attitude, place: CameraPlace = PLACE, camera: Pinhole = CAMERA
+) -> Face:
     """Where the face is, and its usual 150 mm of height; nothing else of it is looked at."""
     eyes = body.in_space(body.eyes_mm.mean(axis=0)[None], attitude)[0]
-    seen = PLACE.see(eyes[None])[0]
-    scale = CAMERA.focal_px / seen[2]
-    points = np.tile(CAMERA.project(seen), (478, 1))
+    seen = place.see(eyes[None])[0]
+    scale = camera.focal_px / seen[2]
+    points = np.tile(camera.project(seen), (478, 1))
     points[[10, 152], 1] += np.array([-60.0, 90.0]) * scale
     return Face(points, np.zeros(478), (0.0, 0.0))
 
@@ -225,3 +229,118 @@ def test_without_need_nothing_is_looked_for() -> None:
         assert not observer.observe(Frame(2, 0.2, picture)).body_sought
     finally:
         observer.close()
+
+
+# --- a hand held up --------------------------------------------------------------------
+
+UP = Arm((0.9, -0.3, 0.25), (0.05, 1.0, 0.15))
+#: Arms as they are held up: the elbow low or high, at the side or before the body.
+HELD_UP = {
+    "up": UP,
+    "low": Arm((0.7, -0.7, 0.25), (0.05, 1.0, 0.15)),
+    "high": Arm((0.8, 0.3, 0.25), (0.0, 1.0, 0.1)),
+    "before": Arm((0.5, -0.3, 0.7), (0.1, 1.0, 0.2)),
+}
+ELSEWHERE = {
+    "hanging": HANGING,
+    "thumb ahead": Arm((-0.2, 0.0, 1.0), (-0.2, 0.1, 1.0)),
+    "thumb aside": Arm((0.4, 0.05, 1.0), (0.4, 0.1, 1.0)),
+    "arm aside": Arm((1.0, 0.05, 0.1), (1.0, 0.1, 0.1)),
+    "at the crown": Arm((0.7, 0.5, 0.25), (-0.8, 0.6, 0.0)),
+    "at the glasses": Arm((0.5, -0.5, 0.6), (-0.6, 0.8, 0.1)),
+    "at the cheek": Arm((0.2, -0.8, 0.6), (-0.3, 0.9, -0.2)),
+    "before a throw": READY,
+}
+
+
+def columns_of(
+    finder: BodyFinder, place: CameraPlace, arm: Arm, *, left: bool, name: str
+) -> dict[str, float]:
+    """What is read of a rendered body that holds one arm so."""
+    body = make_body(name)
+    other = mirrored(HANGING)
+    attitude = standing(body, (HANGING, mirrored(arm)) if left else (arm, other))
+    camera = Pinhole.from_fov(place.width_px, place.height_px, place.vertical_fov_deg)
+    away = place.position_mm[2]
+    rest = RestFrame(FACING, np.eye(3), np.array([0.0, 0.0, away]), FACING @ body.neck_mm)
+    picture = drawn(Scene(place, (0.3, 0.6, 0.75), 1), np.random.default_rng(2), (body, attitude))
+    found = finder.find(picture, true_face(body, attitude, place, camera), 0.0)
+    assert found is not None
+    return body_columns(found, camera, rest, Pose(np.eye(3), rest.origin_mm))
+
+
+@pytest.mark.parametrize("far", [False, True])
+def test_rendered_hands_beside_the_head_are_told_from_others(finder: BodyFinder, far: bool) -> None:
+    """The right one of somebody near, the left one of somebody far."""
+    left = far
+    place = CameraPlace(1280, 720, 45.0, (0.0, 0.0, 2000.0), 0.0) if far else PLACE
+    name = "bo" if far else "anna"
+    arms = {**HELD_UP, **ELSEWHERE}
+    for what in ("low", "high", "thumb aside", "at the glasses") if far else arms:
+        arm = arms[what]
+        columns = columns_of(finder, place, arm, left=left, name=name)
+        expected = ("left" if left else "right") if what in HELD_UP else ""
+        assert raised_side(Sample(0.0, **columns)) == expected, what
+
+
+def test_a_hand_that_is_up_is_looked_at_more_often(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Once it is down again the looks are as few as before."""
+    up = np.full((33, 2), 300.0)
+    up[16] = (200.0, 100.0)
+    down = np.full((33, 2), 300.0)
+    down[[15, 16], 1] = 400.0
+    state = {"points": down}
+    observer = Observer()
+    times: list[float] = []
+
+    def find(self: BodyFinder, _image: Any, _face: Any, time_s: float) -> BodyPoints:
+        self._looked_s = time_s
+        times.append(time_s)
+        return BodyPoints(state["points"], np.ones(33), 640, 480)
+
+    monkeypatch.setattr(BodyFinder, "find", find)
+    try:
+        observer.watch_body(True, 0.4)
+        for k in range(120):
+            state["points"] = up if 40 <= k < 80 else down
+            observer.observe(Frame(k, k / 30, np.zeros((48, 64, 3), np.uint8)))
+    finally:
+        observer.close()
+    gaps = np.diff(times)
+    assert np.median(gaps[:3]) == pytest.approx(0.4, abs=0.04) == gaps[-1]
+    middle = [g for t, g in zip(times, gaps, strict=False) if 1.8 < t < 2.5]
+    assert max(middle) < 0.17
+
+
+# --- a fingertip near and far ----------------------------------------------------------
+
+
+def carrying(body: Body, before_mm: float) -> Arm:
+    """The right arm that holds the wrist so far before the eyes, below their line."""
+    shoulder, elbow, wrist = body.joints["r"][1:]
+    upper, fore = np.linalg.norm(elbow - shoulder), np.linalg.norm(wrist - elbow)
+    way = np.array([20.0, -170.0, before_mm]) - shoulder
+    far = min(float(np.linalg.norm(way)), 0.99 * float(upper + fore))
+    along = way / np.linalg.norm(way)
+    # The elbow hangs below the line from shoulder to wrist.
+    at = (upper**2 - fore**2 + far**2) / (2 * far)
+    down = np.array([0.5, -1.0, -0.1])
+    down = down - (down @ along) * along
+    bent = np.sqrt(max(float(upper**2 - at**2), 0.0)) * down / np.linalg.norm(down)
+    to_elbow = at * along + bent
+    to_wrist = far * along - to_elbow
+    return Arm(tuple(to_elbow), tuple(to_wrist))  # type: ignore[arg-type]
+
+
+def test_the_forearm_of_a_rendered_hand_tells_near_from_far(finder: BodyFinder) -> None:
+    place = CameraPlace(640, 480, FOV_DEG, (0.0, 40.0, DISTANCE_MM), 0.0)
+    body = make_body("anna")
+    rises = [
+        forearm_rise_mm(
+            Sample(0.0, **columns_of(finder, place, carrying(body, mm), left=False, name="anna")),
+            "right",
+        )
+        for mm in (120.0, 240.0, 420.0)
+    ]
+    assert rises[0] > rises[1] + 30 > rises[2] + 130
+    assert rises[0] - rises[2] > 200

@@ -1,8 +1,8 @@
-"""From the landmarks of a body to where its shoulders and wrists are, in the rest frame.
+"""From the landmarks of a body to where its shoulders, elbows and wrists are, in the rest frame.
 
 A picture has no depth: each point is placed on a plane that faces the way the head faced
-at rest. For the shoulders it goes through the point about which the head turns, for the
-wrists through the mid-point of the eyes. So a hand held out towards the camera reads
+at rest. For the shoulders it goes through the point about which the head turns, for
+elbows and wrists through the mid-point of the eyes. So a hand held out towards the camera reads
 farther from the eyes than it is; whether it is above or below them it tells rightly with a
 camera at the height of the eyes. The library's own depth is not used: on rendered
 shoulders that came forward by 60 mm it told nothing (correlation within .5 of none, both
@@ -18,14 +18,14 @@ from math import isfinite, nan
 
 import numpy as np
 
-from tracker.body.points import SHOULDERS, WRISTS, BodyPoints
+from tracker.body.points import ELBOWS, SHOULDERS, WRISTS, BodyPoints
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.profile import RestFrame
 
 #: Names of the columns, in the order of :func:`body_columns`.
 NAMES = tuple(
     f"{part}_{side}_{axis}_mm"
-    for part in ("shoulder", "wrist")
+    for part in ("shoulder", "elbow", "wrist")
     for side in ("right", "left")
     for axis in ("x", "y")
 )
@@ -51,7 +51,9 @@ def body_columns(
     """
     neck = rest.from_rest(pose) @ rest.neck_mm + pose.position_mm
     out = {"body_seen": float(min(body.visible[row] for row in SHOULDERS))}
-    for part, rows, through in (("shoulder", SHOULDERS, neck), ("wrist", WRISTS, pose.position_mm)):
+    eyes = pose.position_mm
+    parts = (("shoulder", SHOULDERS, neck), ("elbow", ELBOWS, eyes), ("wrist", WRISTS, eyes))
+    for part, rows, through in parts:
         for side, row in zip(("right", "left"), rows, strict=True):
             x, y = nan, nan
             if body.seen(row):

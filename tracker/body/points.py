@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 #: Rows of the library's 33 landmarks; the sides are the person's own.
 EYES = (2, 5)
 SHOULDERS = (12, 11)
+ELBOWS = (14, 13)
 WRISTS = (16, 15)
 N_LANDMARKS = 33
 
@@ -48,6 +49,14 @@ class BodyPoints:
         x, y = self.points_px[row]
         inside = 0 <= x < self.width_px and 0 <= y < self.height_px
         return bool(inside and self.visible[row] >= VISIBLE)
+
+    @property
+    def hand_up(self) -> bool:
+        """Whether a wrist is seen higher than its shoulder."""
+        return any(
+            self.seen(wrist) and self.points_px[wrist, 1] < self.points_px[shoulder, 1]
+            for wrist, shoulder in zip(WRISTS, SHOULDERS, strict=True)
+        )
 
     def below(self, row: int) -> bool:
         """Whether a landmark is taken to be below the picture, where nobody sees it."""

@@ -68,6 +68,11 @@ def _eye_pitch(sample: Sample) -> float:
     return sample.eye_pitch_deg if eyes_usable(sample) else nan
 
 
+def _gaze_yaw(sample: Sample) -> float:
+    """In space: a sweep is followed by whatever helps; the head is watched by itself."""
+    return sample.gaze_yaw_deg if eyes_usable(sample) else nan
+
+
 def _vergence(sample: Sample) -> float:
     return sample.vergence_deg if eyes_usable(sample) else nan
 
@@ -80,6 +85,10 @@ _JUMPS = TurningRule(floor=4.0, first=4.0, plateau=True)
 #: degrees more (2 atan of half their distance by that of the target); of the narrowest
 #: adult eyes, 54 mm, by 5. The floor is above the error of a smoothed reading.
 _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
+#: A target that is followed goes 6 degrees or more to each side; the gaze is read to a degree.
+_SWEEPS = TurningRule(floor=5.0, first=5.0)
+#: A head that goes to a mark rests there: when it came is the beat.
+_TO_MARKS = TurningRule(plateau=True)
 _HEAD = TurningRule()
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least.
@@ -106,10 +115,12 @@ CHANNELS: dict[str, Channel] = {
     c.name: c
     for c in (
         Channel("head_yaw", lambda s: s.head_yaw_deg, ("right", "left"), _HEAD),
+        Channel("head_to_mark", lambda s: s.head_yaw_deg, ("right", "left"), _TO_MARKS),
         Channel("head_pitch", lambda s: s.head_pitch_deg, ("up", "down"), _HEAD),
         Channel("head_roll", lambda s: s.head_roll_deg, ("right", "left"), _HEAD),
         Channel("eye_yaw", _eye_yaw, ("right", "left"), _JUMPS),
         Channel("eye_pitch", _eye_pitch, ("up", "down"), _JUMPS),
+        Channel("eye_sweep", _gaze_yaw, ("right", "left"), _SWEEPS, smooth_s=0.2),
         Channel("eye_vergence", _vergence, ("near", "far"), _NEAR_FAR, smooth_s=0.5),
         Channel("neck_fore_aft", lambda s: s.neck_z_mm, ("forward", "back"), _FORE_AFT, "mm", 0.2),
         Channel("neck_sideways", lambda s: s.neck_x_mm, ("right", "left"), _SIDEWAYS, "mm", 0.2),
@@ -159,7 +170,7 @@ class SlowFinder:
         # The body is looked at as often as there is time for: one look is better than none.
         least_s = 0.0 if channel.body else 0.5 * channel.smooth_s
         self._mean = RunningMean(channel.smooth_s, least_s=least_s)
-        self._in_unit = _in_mm if channel.unit == "mm" else list
+        self._in_unit = _ways_in_mm if channel.body else _in_mm if channel.unit == "mm" else list
 
     def feed(self, time_s: float, value: float, /) -> list[Turn]:
         """Take a value, NaN where not measured."""
@@ -185,6 +196,11 @@ def _in_mm(turns: list[Turn]) -> list[Turn]:
         )
         for t in turns
     ]
+
+
+def _ways_in_mm(turns: list[Turn]) -> list[Turn]:
+    """Where shoulders and hands are at rest isn't known, so how far from it isn't either."""
+    return [replace(t, amplitude_mm=nan) for t in _in_mm(turns)]
 
 
 def _finder_of(channel: Channel, known_person: bool) -> Finder:

@@ -7,7 +7,8 @@ them (:mod:`tracker.body.columns`).
 from __future__ import annotations
 
 import itertools
-from collections.abc import Iterable, Sequence
+from collections import deque
+from collections.abc import Iterable
 from math import isfinite, nan
 from typing import Literal
 
@@ -87,7 +88,7 @@ def _path(samples: Iterable[Sample], turn: Turn) -> list[tuple[float, float]]:
     ]
 
 
-def arm_of_bend(samples: Sequence[Sample], turn: Turn) -> Side | None:
+def arm_of_bend(samples: Iterable[Sample], turn: Turn) -> Side | None:
     """Which arm went down in a bend: the lower wrist, last seen together with the other.
 
     Hands leave the picture early in a bend; None where they were not seen apart.
@@ -103,3 +104,26 @@ def arm_of_bend(samples: Sequence[Sample], turn: Turn) -> Side | None:
     if not apart or abs(apart[-1]) < LOWER_MM:
         return None
     return "left" if apart[-1] > 0 else "right"
+
+
+#: A bend is told once it is over; so long before it began the hands may have been seen.
+BEND_KEPT_S = 30.0
+
+
+class ArmsOfBends:
+    """Which arm went down in each bend of a set, while it goes on."""
+
+    def __init__(self) -> None:
+        self._recent: deque[Sample] = deque()
+        self.arms: list[Side | None] = []
+
+    def feed(self, sample: Sample) -> None:
+        """Take the next sample."""
+        if isfinite(hand_difference(sample)):
+            self._recent.append(sample)
+        while self._recent and sample.time_s - self._recent[0].time_s > BEND_KEPT_S:
+            self._recent.popleft()
+
+    def take(self, turn: Turn) -> None:
+        """Take the next bend."""
+        self.arms.append(arm_of_bend(self._recent, turn))

@@ -171,6 +171,8 @@ def _in_words(error: dict[str, Any], index: LineIndex) -> tuple[tuple[str | int,
         return path, "is not a field of a plan; see 'turnpost schema plan'"
     if kind == "string_pattern_mismatch" and path[-1] == "emergency_number":
         return path, "must be a telephone number"
+    if kind == "string_pattern_mismatch" and path[:2] == ("hand_over", "keys"):
+        return path, "is no public key of the format age (age1 and 58 more letters)"
     if kind == "string_pattern_mismatch":
         return path, f"{error['input']!r} can't be used here (letters, digits, . _ - only)"
     if kind != "missing":

@@ -31,6 +31,8 @@ Degrees = Annotated[float, Field(ge=1, le=80, allow_inf_nan=False)]
 Range = tuple[Degrees, Degrees]
 Share = Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)]
 Score = Annotated[int, Field(ge=0, le=10)]
+#: A public key of the format age: bech32, "age1" and 58 more of its letters.
+PublicKey = Annotated[str, StringConstraints(pattern=r"^age1[02-9ac-hj-np-z]{58}$")]
 Minutes = Annotated[float, Field(gt=0, le=60, allow_inf_nan=False)]
 
 
@@ -156,6 +158,17 @@ class ClearanceItem(Part):
     cleared: bool = False
 
 
+class HandOver(Part):
+    """How sessions go back to the clinic: encrypted to its keys, or plain, knowingly."""
+
+    keys: Annotated[list[PublicKey], Field(max_length=20)] = Field(
+        [], description="Public keys of the clinic; whoever has one of the secret ones can read."
+    )
+    plain: bool = Field(
+        False, description="True where the clinic has chosen to go without keys; no default."
+    )
+
+
 class Plan(Part):
     """A whole plan."""
 
@@ -186,6 +199,9 @@ class Plan(Part):
         Annotated[str, StringConstraints(pattern=r"^\+?[0-9][0-9 ()/-]{1,19}$")] | None
     ) = Field(None, description="Set by the clinic; no default.")
     symptom_rules: SymptomRules = SymptomRules()
+    hand_over: HandOver | None = Field(
+        None, description="To whom sessions are handed over. Default: nobody."
+    )
     clearance: Annotated[list[ClearanceItem], Field(max_length=40)] = []
     stages: Annotated[list[Stage], Field(max_length=MAX_STAGES)] = []
     entries: Annotated[list[Entry], Field(min_length=1, max_length=MAX_ENTRIES)]

@@ -11,14 +11,20 @@ from dataclasses import dataclass
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
 from tracker.plan.asked import SUPPORTS, Asked, asked_of, least_support, options_of
+from tracker.plan.changes import neck_limit_deg
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
+from tracker.tempo import fastest_bpm
 
 #: A starter stage takes at most this long (common practice: 10 to 15 minutes).
 STAGE_MINUTES = 15.0
 #: From the eyes to the target, common practice; below 700 mm the eyes turn back much
 #: further than for a far target (J Otolaryngol HNS 2015 44:29).
 SEAT_LEAST_MM = 750.0
+
+#: Beats of a target that eyes follow: a faster one would have to swing by less than they can
+#: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).
+PURSUIT_MOST_BPM = 40.0
 
 _OPTION_WORDS = {
     "eyes_closed": ("eyes", "with the eyes closed"),
@@ -40,7 +46,7 @@ class Finding:
 
 def faults(plan: Plan) -> list[Finding]:
     """Everything that refuses a plan, in the order of its fields."""
-    found = [*_plan_faults(plan), *_stage_faults(plan)]
+    found = [*_plan_faults(plan), *_key_faults(plan), *_stage_faults(plan)]
     for k, entry in enumerate(plan.entries):
         at: Path = ("entries", k)
         found += (Finding((*at, *f.path), f.text) for f in _entry_faults(plan, k, entry))
@@ -55,6 +61,25 @@ def _plan_faults(plan: Plan) -> Iterator[Finding]:
         yield Finding(
             ("symptom_rules", "high_start"), "the baseline rule needs baseline_rise_most too"
         )
+
+
+def _key_faults(plan: Plan) -> Iterator[Finding]:
+    """What is wrong with where sessions are handed over to."""
+    way = plan.hand_over
+    if way is None:
+        return
+    if way.plain and way.keys:
+        yield Finding(("hand_over", "plain"), "there are keys, so nothing is handed over plain")
+    if not way.plain and not way.keys:
+        yield Finding(("hand_over",), "needs keys, or plain set to true knowingly")
+    # Imported here: only a plan with keys needs the library.
+    from tracker.handover.crypt import is_public_key
+
+    for k, key in enumerate(way.keys):
+        if not is_public_key(key):
+            yield Finding(("hand_over", "keys", k), "is misspelt: its check letters don't fit")
+        elif key in way.keys[:k]:
+            yield Finding(("hand_over", "keys", k), "stands there twice")
 
 
 def _stage_faults(plan: Plan) -> Iterator[Finding]:
@@ -112,12 +137,19 @@ def _dose_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     for at, part in _parts(entry):
         if part.tempo_bpm is not None and exercise.channel == HELD:
             yield Finding((*at, "tempo_bpm"), f"{exercise.id} is held: it has no tempo")
+        elif exercise.target == "sweep" and _too_fast_to_follow(part):
+            limit = f"{exercise.id} goes at {PURSUIT_MOST_BPM:g} beats a minute at most"
+            yield Finding((*at, "tempo_bpm"), limit)
         if part.amplitude_deg is None:
             continue
         if not exercise.channel.startswith("head"):
             yield Finding((*at, "amplitude_deg"), f"{exercise.id} is not measured in degrees")
         elif part.amplitude_deg[0] > part.amplitude_deg[1]:
             yield Finding((*at, "amplitude_deg"), "the least comes first, then the most")
+
+
+def _too_fast_to_follow(part: Entry | Rung) -> bool:
+    return part.tempo_bpm is not None and fastest_bpm(part.tempo_bpm) > PURSUIT_MOST_BPM
 
 
 def _parts(entry: Entry) -> list[tuple[Path, Entry | Rung]]:
@@ -148,10 +180,9 @@ def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Fin
         week = max(week, rung.from_week)
         if not {"tempo_bpm", "amplitude_deg"} & rung.model_fields_set:
             yield Finding(("ladder", k), "changes nothing: give tempo_bpm or amplitude_deg")
-    if plan.neck_limit_deg is None:
+    limit = neck_limit_deg(plan, exercise)
+    if limit is None:
         return
-    vertical = exercise.channel == "head_pitch"
-    limit = plan.neck_limit_deg.pitch if vertical else plan.neck_limit_deg.yaw
     asks = [(1, ()), *((r.from_week, ("ladder", k)) for k, r in enumerate(entry.ladder))]
     for from_week, at in asks:
         most = asked_of(entry, from_week).amplitude_deg
@@ -178,6 +209,8 @@ def _plan_remarks(plan: Plan) -> Iterator[Finding]:
         yield Finding(
             ("clearance",), "not everything is ticked: only seated entries will be offered"
         )
+    if plan.hand_over is not None and plan.hand_over.plain:
+        yield Finding(("hand_over",), "sessions are handed over unencrypted")
     if plan.seat_distance_mm < SEAT_LEAST_MM:
         yield Finding(("seat_distance_mm",), f"nearer than the usual {SEAT_LEAST_MM:g} mm")
     for k, stage in enumerate(plan.stages):

@@ -102,6 +102,7 @@ def _head(plan: Plan, week: int) -> Iterator[str]:
         "none set" if neck is None else f"{neck.yaw:g} degrees in yaw, {neck.pitch:g} in pitch"
     )
     yield f"emergency number: {plan.emergency_number or 'none set'}"
+    yield f"hand-over: {_hand_over(plan)}"
     ticked = sum(c.cleared for c in plan.clearance)
     yield f"clearance: {ticked} of {len(plan.clearance)} ticked"
     yield (
@@ -110,6 +111,15 @@ def _head(plan: Plan, week: int) -> Iterator[str]:
     )
     if plan.words:
         yield f"to the patient: {_one_line(plan.words)}"
+
+
+def _hand_over(plan: Plan) -> str:
+    way = plan.hand_over
+    if way is None:
+        return "to nobody (no key of a clinic in it)"
+    if way.plain:
+        return "plain files, which anybody can read"
+    return f"encrypted, to {len(way.keys)} key{'s' if len(way.keys) > 1 else ''} of the clinic"
 
 
 def _entries(entries: Sequence[Entry], week: int) -> Iterator[str]:

@@ -11,11 +11,12 @@ from collections.abc import Generator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Protocol
 
-from tracker.plan.asked import Asked, asked_of
+from tracker.plan.asked import Asked
 from tracker.plan.gate import QUESTIONS, Gate, judge_answers, without_answers
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
+from tracker.practice.changing import Changes
 from tracker.practice.tasks import (
     SINCE_LAST,
     AskGate,
@@ -46,6 +47,9 @@ class Recorder(Protocol):
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
         """Something was answered, of the whole session or of a step."""
 
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """What the camera could not tell of a set's steps, and the person can."""
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
 
@@ -59,6 +63,10 @@ class End(Exception):  # noqa: N818
     def __init__(self, ended: str, because: Sequence[str] = ()) -> None:
         super().__init__(ended)
         self.ended, self.because = ended, tuple(because)
+
+
+class Reordered(Exception):  # noqa: N818
+    """Another entry comes next, by the therapist's wish."""
 
 
 class Unwell(Exception):  # noqa: N818
@@ -111,9 +119,10 @@ class Asking:
         self._week, self._stage_id, self._absent = week, stage_id, absent
         self._attended = attended
         self._known = Known()
+        self._changes = Changes(plan, week)
 
     def _asked(self, entry: Entry) -> Asked:
-        return asked_of(entry, self._week)
+        return self._changes.asked(entry)
 
     # --- gate, scores, stage ---
 

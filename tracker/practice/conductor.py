@@ -17,16 +17,35 @@ session (``attended=True``) waits for each answer, and nothing begins without.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from typing import Any, Literal
 
+from tracker.plan.asked import Asked
 from tracker.plan.model import Plan
-from tracker.practice.asking import End, Recorder, Unwell
+from tracker.practice.asking import End, Recorder, Reordered, Unwell
+from tracker.practice.changing import Changed
 from tracker.practice.flow import SessionFlow
-from tracker.practice.tasks import CountDown, DoSet, Over, Task, Wait
+from tracker.practice.tasks import (
+    ANEW,
+    AskReader,
+    AskSound,
+    AskSupport,
+    CountDown,
+    DoSet,
+    Over,
+    Prepare,
+    Rest,
+    ShowToday,
+    Task,
+    Wait,
+)
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
 
+#: What is asked while one gets ready for the next set.
+_BETWEEN_SETS = (ShowToday, Rest, AskSound, AskReader, AskSupport, Prepare)
+#: A change, or why there is none.
+Change = Changed | str
 #: Time to get ready once one is in place; who stands has pressed the key out of arm's
 #: reach, and goes to the place first (common practice).
 COUNTDOWN_S, STANDING_COUNTDOWN_S = 3.0, 10.0
@@ -151,6 +170,50 @@ class Conductor:
         """The patient feels unwell: everything stops, and the safety questions come."""
         if not isinstance(self._task, Over):
             self._task = self._going.throw(Unwell())
+
+    # --- what a therapist has changed between two sets ---
+
+    @property
+    def changeable(self) -> bool:
+        """Whether what comes next may be changed now: between sets, never in one."""
+        return isinstance(self._task, _BETWEEN_SETS) and self._flow.coming is not None
+
+    @property
+    def coming(self) -> Asked | None:
+        """What the entry that comes next asks for, with what was changed."""
+        return self._flow.asked_of_coming()
+
+    def change(self, what: Literal["tempo", "amplitude", "next", "undo"], steps: int = 1) -> Change:
+        """Change what comes next by one step; gives the change, or why there is none.
+
+        Parameters
+        ----------
+        what
+            ``tempo`` or ``amplitude``; ``next`` has another entry come next, and ``undo``
+            takes the last change back.
+        steps
+            1 for faster or larger, -1 for slower or smaller.
+        """
+        if not self.changeable:
+            return "not_now"
+        if what in ("tempo", "amplitude"):
+            found = self._flow.change_dose(what, steps)
+        elif what == "next":
+            found = self._flow.change_next()
+        else:
+            found = self._flow.undo_change()
+        if isinstance(found, Changed):
+            self._put_anew(found)
+        return found
+
+    def _put_anew(self, changed: Changed) -> None:
+        """The task as it stands after a change."""
+        if isinstance(self._task, ShowToday):
+            self._go_on(ANEW)
+        elif changed.what == "next":
+            self._task = self._going.throw(Reordered())
+        elif isinstance(self._task, Prepare):
+            self._go_on(ANEW)
 
     def _go_on(self, value: Any) -> None:
         self._task = self._going.send(value)

@@ -6,11 +6,14 @@ from collections.abc import Generator, Mapping, Sequence
 from typing import Any
 
 from tracker.plan.asked import Asked
+from tracker.plan.changes import What
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
-from tracker.practice.asking import Asking, End, Flow, Recorder, Unwell, picked
+from tracker.practice.asking import Asking, End, Flow, Recorder, Reordered, Unwell, picked
+from tracker.practice.changing import Changed
 from tracker.practice.tasks import (
+    ANEW,
     AskAfterSet,
     AskScores,
     CountDown,
@@ -93,17 +96,63 @@ class SessionFlow(Asking):
         yield from self._ask_before()
         stage_id = yield from self._choose_stage()
         self._left = entries_of_today(self._plan, stage_id)
-        if self._attended:
+        while self._attended:
             entries = tuple((e.entry_id, self._waits(e)) for e in self._left)
-            yield ShowToday(stage_id=stage_id, entries=entries)
+            if (yield ShowToday(stage_id=stage_id, entries=entries)) is not ANEW:
+                break
         while self._left:
             entry = self._left[0]
-            refused = yield from self._refused(entry)
-            if not refused and not (yield from self._do(entry)):
-                refused = ("not_in_place",)
+            try:
+                refused = yield from self._refused(entry)
+                if not refused and not (yield from self._do(entry)):
+                    refused = ("not_in_place",)
+            except Reordered:
+                continue
             if refused:
                 self._not_done(entry, refused)
                 self._left = self._left[1:]
+
+    # --- what a therapist has changed between two sets ---
+
+    @property
+    def coming(self) -> Entry | None:
+        """The entry that comes next; None after the last."""
+        return self._left[0] if self._left else None
+
+    def asked_of_coming(self) -> Asked | None:
+        """What it asks for, with what was changed."""
+        return None if self.coming is None else self._asked(self.coming)
+
+    def change_dose(self, what: What, steps: int) -> Changed | str:
+        """Change tempo or amplitude of the entry that comes next; or say why not."""
+        found = self._changes.dose(self._left[0], what, steps)
+        return found if isinstance(found, str) else self._noted(found)
+
+    def change_next(self) -> Changed | str:
+        """Have another entry come next; or say why not."""
+        found = self._changes.other_next(self._left, lambda e: not self._waits(e))
+        return found if isinstance(found, str) else self._reordered(*found)
+
+    def undo_change(self) -> Changed | str:
+        """Take the last change back; or say why not."""
+        found = self._changes.undo(self._left)
+        return found if isinstance(found, str) else self._reordered(*found)
+
+    def _reordered(self, left: list[Entry], changed: Changed) -> Changed:
+        self._left = left
+        return self._noted(changed)
+
+    def _noted(self, changed: Changed) -> Changed:
+        self._recorder.mark(
+            "changed",
+            self.now_s,
+            entry_id=changed.asked.entry_id,
+            what=changed.what,
+            before=changed.before,
+            after=changed.after,
+            undone=changed.undone,
+        )
+        return changed
 
     def _after_unwell(self) -> Generator[Task, Any, End]:
         """The safety questions again; the session ends whatever is answered."""
@@ -126,12 +175,16 @@ class SessionFlow(Asking):
 
     def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
         """Do one entry; false if the person did not get into place."""
-        asked, known = self._asked(entry), self._known
-        standing = asked.posture != "sitting"
-        rest_pose = standing or not known.seated_in_place
-        voice = self._voice(entry)
-        if (yield Prepare(asked=asked, rest_pose=rest_pose, voice=voice)) is not True:
+        known, ready = self._known, ANEW
+        while ready is ANEW:
+            asked = self._asked(entry)
+            standing = asked.posture != "sitting"
+            rest_pose = standing or not known.seated_in_place
+            voice = self._voice(entry)
+            ready = yield Prepare(asked=asked, rest_pose=rest_pose, voice=voice)
+        if ready is not True:
             return False
+        self._changes.begin_set()
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
         yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
@@ -142,6 +195,8 @@ class SessionFlow(Asking):
             if self.numbers:
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
+            if changed := self._changes.told(entry):
+                self._of_set("changed", changed)
         ended_s = self.now_s
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)
@@ -169,6 +224,7 @@ class SessionFlow(Asking):
         wanted = {
             "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
             "steadied": asked.posture == "standing" and asked.seconds is not None,
+            "arm": "arm" in self._recorder.untold(self.numbers),
             "own_count": not exercise.counted and asked.repetitions is not None,
         }
         questions = tuple(q for q, is_wanted in wanted.items() if is_wanted)

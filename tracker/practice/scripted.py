@@ -15,6 +15,7 @@ from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Plan
 from tracker.practice.tasks import (
     MAX_COUNT,
+    Arm,
     AskAfterSet,
     AskGate,
     AskOpen,
@@ -59,6 +60,7 @@ class EntryAnswers(_Part):
     support: bool | None = Field(None, description="The entry's support is in its place.")
     clarity: Clarity | None = None
     steadied: bool | None = None
+    arm: Arm | None = Field(None, description="Asked where the camera could not tell it.")
     own_count: Annotated[int, Field(ge=0, le=MAX_COUNT)] | None = None
     scores_after: Scores = Scores()
     settled_minutes: Annotated[float, Field(ge=0, le=600, allow_inf_nan=False)] | None = Field(
@@ -114,7 +116,8 @@ class Answers(_Part):
             case AskSupport(entry_id=entry_id):
                 return self.of(entry_id).support
             case AskAfterSet(entry_id=entry_id):
-                return self.of(entry_id).model_dump(include={"clarity", "steadied", "own_count"})
+                asked = {"clarity", "steadied", "arm", "own_count"}
+                return self.of(entry_id).model_dump(include=asked)
         return None
 
 

@@ -19,8 +19,15 @@ SINCE_LAST: tuple[str, ...] = ("rest_of_day", "next_morning")
 Voice = Literal["", "sound", "reader"]
 Clarity = Literal["clear", "blurred", "jumping", "double"]
 CLARITY: tuple[str, ...] = get_args(Clarity)
+#: With which arm something was reached for.
+Arm = Literal["right", "left", "both", "not_sure"]
+ARMS: tuple[str, ...] = get_args(Arm)
 #: Most repetitions that a plan can ask for is 200; a person may count beyond it.
 MAX_COUNT = 999
+
+
+#: Handed over in place of an answer: the task is to be put anew, as something has changed.
+ANEW = object()
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,8 +156,8 @@ class DoSet(Task):
 class AskAfterSet(Task):
     """What only the patient knows of a set.
 
-    ``clarity`` (clear, blurred, jumping, double), ``steadied`` (yes or no),
-    ``own_count`` (a number). Answer: question -> answer.
+    ``clarity`` (clear, blurred, jumping, double), ``steadied`` (yes or no), ``arm`` (right,
+    left, both, not_sure), ``own_count`` (a number). Answer: question -> answer.
     """
 
     entry_id: str = ""
@@ -162,6 +169,8 @@ class AskAfterSet(Task):
         clarity, count = found.get("clarity"), found.get("own_count")
         if clarity not in (None, *CLARITY):
             raise ValueError(f"{clarity!r} is none of {', '.join(CLARITY)}")
+        if found.get("arm") not in (None, *ARMS):
+            raise ValueError(f"{found['arm']!r} is none of {', '.join(ARMS)}")
         if count is not None and (type(count) is not int or not 0 <= count <= MAX_COUNT):
             raise ValueError(f"{count!r} is no count")
 

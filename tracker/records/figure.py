@@ -25,6 +25,7 @@ NOT_SETTLED_START = "not back to usual"
 ASPECTS: dict[str, str] = {
     "all": "",
     "asked": "asked",
+    "planned": "in the plan, changed in the call",
     "spread": "spread",
     "right": "right",
     "left": "left",

@@ -24,7 +24,7 @@ def body_figures(place: Place) -> Iterator[Figure]:
     for key, (name, kinds) in COUNTED.items():
         found = body.at(key)
         if found.value is not None:
-            yield _counts(Making("movement", f"body_{key}", name, u.WORDS), found, kinds)
+            yield counts_figure(Making("movement", f"body_{key}", name, u.WORDS), found, kinds)
     throws = body.at("throw_height_mm")
     if throws.value is not None:
         make = Making("movement", "throw_height_mm", "Throw above the eyes", u.MILLIMETRES)
@@ -32,7 +32,28 @@ def body_figures(place: Place) -> Iterator[Figure]:
         yield from make.spread(throws)
 
 
-def _counts(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
+#: What the count of near and far rests on.
+COUNTED_FROM = {
+    "vergence": "how far the eyes turn in",
+    "hand": "the arm that carries the fingertip",
+}
+
+
+def hand_figures(place: Place) -> Iterator[Figure]:
+    """How often the hand came near, and what the counts rest on."""
+    hand = place.at("hand")
+    if hand.value is None:
+        return
+    reason = hand.at("reason").text()
+    make = Making("movement", "hand_cycles", "Near and far by the hand", u.COUNT)
+    yield make.of(hand.at("cycles").number(), reason)
+    sources = [COUNTED_FROM.get(p.text() or "", p.text()) for p in hand.at("counted_from").rows()]
+    told = Making("movement", "counted_from", "Counted from", u.WORDS)
+    yield told.of(" and ".join(s for s in sources if s) or None, "nothing that it is counted from")
+
+
+def counts_figure(make: Making, found: Place, kinds: dict[str, str]) -> Figure:
+    """Counts of several kinds in one line; those of which there were none are left out."""
     counts = {words: int(found.at(kind).number() or 0) for kind, words in kinds.items()}
     told = ", ".join(f"{words} {count}" for words, count in counts.items() if count)
     return make.of(told or None, "none was counted")

@@ -10,7 +10,8 @@ from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
-from tracker.records.of_body import body_figures, table_figures
+from tracker.records.of_body import body_figures, hand_figures, table_figures
+from tracker.records.of_target import target_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -44,7 +45,10 @@ def exercise_figures(place: Place, *, own_setup: bool = False) -> tuple[Figure, 
     tells of its own.
     """
     exercise = CATALOGUE.get(str(place.at("exercise").value))
-    parts = (_dose, _table, _movement, _body, _gaze, _lids, _standing, _answers, _events)
+    parts = (
+        *(_dose, _table, _movement, _body, _gaze, _target, _lids, _standing, _answers),
+        *(_changed, _events),
+    )
     found = [figure for part in parts for figure in part(place, exercise)]
     if own_setup and place.at("setup").value is not None:
         found += gaze_at_setup(place.at("setup"), "gaze")
@@ -95,10 +99,32 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
 
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from body_figures(place)
+    yield from hand_figures(place)
+
+
+#: What can be changed between two sets: key in the summary -> name, unit.
+CHANGED: dict[str, tuple[str, u.Unit]] = {
+    "tempo_bpm": ("Tempo", u.BEATS),
+    "amplitude_deg": ("Amplitude", u.DEGREES),
+}
+
+
+def _changed(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    """What the plan asks for, where a therapist had it changed for this set."""
+    changed = place.at("changed")
+    for key, (name, unit) in CHANGED.items():
+        rows = list(changed.at(key).rows())
+        if rows:
+            make = Making("movement", key, name, unit, "asked")
+            yield make.of(rows[0].span(), "the patient's own pace", "planned")
 
 
 def _table(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from table_figures(place)
+
+
+def _target(place: Place, _: Exercise | None) -> Iterator[Figure]:
+    yield from target_figures(place)
 
 
 def _of_turns(key: str, found: Place, wanted: tuple[float, float] | None) -> Iterator[Figure]:
@@ -190,6 +216,14 @@ def _answers(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
     if steadied.value is not None:
         make = Making("answers", "steadied", "Had to hold on", u.WORDS, "reported")
         yield make.of(_yes_no(steadied.at("value")), steadied.at("reason").text() or NOT_ASKED)
+    arm = place.at("arm")
+    if arm.value is not None:
+        told = arm.at("value").text()
+        make = Making("answers", "arm", "Arm that was used", u.WORDS, "reported")
+        yield make.of(
+            None if told is None else terms.word(terms.ARMS, told),
+            arm.at("reason").text() or NOT_ASKED,
+        )
     count = place.at("own_count")
     if count.value is not None:
         make = Making("answers", "own_count", "Counted by the patient", u.COUNT, "reported")

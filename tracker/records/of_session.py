@@ -32,7 +32,43 @@ def session_figures(place: Place) -> Iterator[Figure]:
         make = Making("symptoms", "since_last", "Dizziness after last time", u.SCORE, "reported")
         for name in ("rest_of_day", "next_morning"):
             yield make.of(since.at(name).number(), NOT_ASKED, name)
+    yield from _call(place)
     yield from setup_figures(place.at("setup"))
+
+
+def _call(place: Place) -> Iterator[Figure]:
+    """What a therapist had changed between two sets, and moments that were marked."""
+    changes = [_change_words(row) for row in place.at("changes").rows()]
+    if changes:
+        make = Making("session", "call_changes", "Changed in the call", u.WORDS)
+        yield make.of(clean("; ".join(changes), 3 * 120))
+    marks = [_mark_words(row) for row in place.at("marks").rows()]
+    if marks:
+        make = Making("session", "marks", "Moments marked", u.WORDS)
+        yield make.of(clean("; ".join(marks), 3 * 120))
+
+
+def _change_words(row: Place) -> str:
+    entry, what = row.at("entry_id").text() or "?", row.at("what").text() or "?"
+    taken = " (taken back)" if row.at("undone").truth() else ""
+    if what == "next":
+        return f"{entry} comes next{taken}"
+    before, after = (_value_words(row.at(name)) for name in ("before", "after"))
+    return f"{entry}: {terms.word(terms.CHANGES, what)} {before} to {after}{taken}"
+
+
+def _value_words(place: Place) -> str:
+    ends = place.span()
+    if ends is None:
+        return "own pace"
+    low, high = (f"{end:g}" for end in ends)
+    return low if low == high else f"{low}–{high}"
+
+
+def _mark_words(row: Place) -> str:
+    time_s, entry = row.at("time_s").number() or 0.0, row.at("entry_id").text()
+    at = f"{time_s // 60:.0f}:{time_s % 60:02.0f}"
+    return at if entry is None else f"{at} ({entry})"
 
 
 def _gate(place: Place) -> Figure:

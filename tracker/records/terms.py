@@ -44,11 +44,23 @@ NOT_DONE: dict[str, str] = {
     "no_voice": "neither voice nor reader",
     "no_helper": "no helper",
     "support_not_confirmed": "support not confirmed",
-    "moving_target": "its target can't be shown by this version",
+    "moving_target": "its target can only be shown to who sits before the screen",
+    "still_screen": "the patient wants nothing to move on the screen",
     "not_in_place": "left out by the patient",
     "session_ended": "session ended before it",
     "no_clip": "no clip of it",
 }
+
+#: With which arm something was reached for, as asked.
+ARMS: dict[str, str] = {
+    "right": "right",
+    "left": "left",
+    "both": "both, in turn",
+    "not_sure": "not sure",
+}
+
+#: What can be changed between two sets of a call.
+CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "order"}
 
 EVENTS: dict[str, str] = {
     "head_moved": "head moved along",
@@ -57,6 +69,9 @@ EVENTS: dict[str, str] = {
     "eyes_opened": "eyes opened",
     "eyes_closed": "eyes closed",
     "eyes_not_with_head": "eyes not with the head",
+    "head_first": "head before the eyes",
+    "moved_together": "eyes and head together, not the eyes first",
+    "head_with_target": "head with the target, not against it",
     "too_small": "amplitude too small",
     "too_large": "amplitude too large",
     "too_slow": "slower than the beat",

@@ -11,6 +11,8 @@ from tracker.body.rolls import direction_of
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import channel_of
 from tracker.exercises.hands import arm_of_bend, throw_height_mm
+from tracker.exercises.near_hand import NOTE as HAND_NOTE
+from tracker.exercises.near_hand import near_hand
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session import figures
@@ -37,6 +39,9 @@ def body_figures(
     # Each bend, and each throw, is a cycle of its own.
     by_cycle = channel == "head_reach" or channel_of(channel).turns_each == 1
     out = figures.place_figures(turns, by_cycle=by_cycle)
+    if channel_of(channel).body:
+        # Shoulders have no rest that is known, nor have two hands: only the way is told.
+        del out["amplitude_mm"]
     if channel == "shoulder_lift":
         out["note"] = SHOULDERS_NOTE
         rolls = [direction_of(samples, a.start_s, b.peak_s) for a, b in _rolls(turns)]
@@ -67,3 +72,24 @@ def _counted(
 
 def _around(samples: Sequence[Sample], turn: Turn) -> list[Sample]:
     return [s for s in samples if turn.start_s - 1.0 <= s.time_s <= turn.peak_s + 1.0]
+
+
+def hand_figures(samples: Sequence[Sample], *, vergence: bool) -> dict[str, Any]:
+    """What the hand did in near and far, and what the count rests on.
+
+    Parameters
+    ----------
+    samples
+        Those of the set.
+    vergence
+        Whether the eyes' turning in was measured.
+    """
+    found = near_hand(samples)
+    sources = {"vergence": vergence, "hand": found.cycles is not None}
+    return {
+        "cycles": found.cycles,
+        "side": found.side,
+        "counted_from": [name for name, has in sources.items() if has],
+        "reason": found.reason or None,
+        "note": HAND_NOTE,
+    }

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any, Protocol
 
 from tracker.errors import InputError
-from tracker.exercises.catalogue import needs_body
+from tracker.exercises.catalogue import body_every_s, needs_body
 from tracker.frame import Frame
 from tracker.sample import Reach, Sample
 from tracker.session.engine import Engine
@@ -165,13 +165,14 @@ def _watching(
     frames: Iterable[Frame], measurer: ClipMeasurer, steps: Sequence[Step]
 ) -> Iterator[Frame]:
     """The frames; before each the measurer knows whether a body is to be looked for."""
-    spans = [(s.from_s, s.to_s) for s in steps if needs_body(s.exercise)]
+    spans = [(s.from_s, s.to_s, body_every_s(s.exercise)) for s in steps if needs_body(s.exercise)]
     watch = getattr(measurer, "watch_body", None)
-    on = False
+    on: float | None = None
     for frame in frames:
-        wanted = any(from_s <= frame.time_s < to_s for from_s, to_s in spans)
+        at = [every_s for from_s, to_s, every_s in spans if from_s <= frame.time_s < to_s]
+        wanted = at[0] if at else None
         if watch is not None and wanted != on:
-            watch(wanted)
+            watch(wanted is not None, wanted or 0.0)
             on = wanted
         yield frame
 

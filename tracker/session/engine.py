@@ -102,6 +102,11 @@ class Engine:
         record: Record = {"kind": "answer", "about": about, "value": value}
         self._journal.append(record if number is None else record | {"number": number})
 
+    def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
+        """What the camera could not tell of a set (its steps), and the person can: ``arm``."""
+        runs = [self._run(n) if n not in self._runs else self._runs[n] for n in numbers]
+        return tuple(dict.fromkeys(u for r in runs if r is not None for u in r.untold))
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
         self._journal.append({"kind": "mark", "name": name, "time_s": time_s} | values)

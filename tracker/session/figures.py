@@ -89,11 +89,16 @@ def measured_fraction(
 
 
 def gaze_figures(
-    samples: Sequence[Sample], turns: Sequence[Turn], setup_error_deg: float = nan
+    samples: Sequence[Sample],
+    turns: Sequence[Turn],
+    setup_error_deg: float = nan,
+    *,
+    head_turns: bool = True,
 ) -> Figure:
     """How well the gaze stayed on the target, and how far the eyes turned back.
 
-    ``setup_error_deg`` is the error of the gaze that the set-up measured.
+    ``setup_error_deg`` is the error of the gaze that the set-up measured; without
+    ``head_turns`` the turns are not those of a head, and there is nothing to turn back from.
     """
     limit = off_target_limit_deg(setup_error_deg)
     rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
@@ -103,7 +108,9 @@ def gaze_figures(
         "on_target_fraction": _on_target([e for _, e in rows], reason, limit),
         "on_target_within_deg": limit,
         "error_deg": figure((e for _, e in rows), reason),
-        "counter_turn_ratio": counter_turn_ratio(samples, turns),
+        "counter_turn_ratio": counter_turn_ratio(samples, turns)
+        if head_turns
+        else missing("the head is to stay still"),
         "by_side": {
             side: {
                 "on_target_fraction": _on_target(

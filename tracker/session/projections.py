@@ -42,7 +42,8 @@ class ExerciseRecord:
 class SessionRecord:
     """A whole session, read back from its journal.
 
-    ``not_done`` holds the marks of entries that were not begun; ``setups`` is empty
+    ``not_done`` holds the marks of entries that were not begun, ``changes`` those of what was
+    changed between two sets, ``marks`` those of moments that somebody marked; ``setups`` is empty
     where one set-up, told with the session's beginning, holds for all of it.
     """
 
@@ -56,6 +57,8 @@ class SessionRecord:
     damaged_lines: int
     setups: tuple[SetupRecord, ...] = ()
     not_done: tuple[Record, ...] = ()
+    changes: tuple[Record, ...] = ()
+    marks: tuple[Record, ...] = ()
 
 
 def session_record(content: JournalContent) -> SessionRecord:
@@ -93,8 +96,15 @@ def session_record(content: JournalContent) -> SessionRecord:
         end_s=end_s,
         damaged_lines=content.damaged_lines,
         setups=setups,
-        not_done=tuple(r for r in content.of("mark") if r.get("name") == "not_done"),
+        not_done=_named(content, "not_done"),
+        changes=_named(content, "changed"),
+        marks=_named(content, "marked"),
     )
+
+
+def _named(content: JournalContent, name: str) -> tuple[Record, ...]:
+    """The marks of a name."""
+    return tuple(r for r in content.of("mark") if r.get("name") == name)
 
 
 def stage_log_of(record: SessionRecord) -> StageLog:
@@ -142,7 +152,7 @@ def _steps(content: JournalContent, end_s: float) -> list[tuple[int, Step]]:
             # One thousandth more: the last sample belongs to its step.
             to_s = min(to_s, max(end_s + 1e-3, step.from_s))
         if not isfinite(end_s) or step.from_s <= end_s:
-            out.append((number, step.model_copy(update={"to_s": to_s})))
+            out.append((number, step.until(to_s)))
     return out
 
 

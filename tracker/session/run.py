@@ -9,6 +9,7 @@ from typing import Any
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.counters import SEEN, Counter, channel_of
 from tracker.exercises.events import AT_ONCE, CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
+from tracker.exercises.hands import ArmsOfBends
 from tracker.exercises.watchers import (
     Asked,
     Change,
@@ -23,6 +24,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
+from tracker.targets import lowered, track_swing_deg
 
 
 class ExerciseRun:
@@ -54,6 +56,7 @@ class ExerciseRun:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
         self.counter = Counter(channel_of(exercise.channel), known_person=not unknown)
+        self._amplitude = amplitude_asked(step, exercise)
         self.events: list[Event] = []
         self.cue: Cue | None = None
         self.last_cue_s = last_cue_s
@@ -64,18 +67,21 @@ class ExerciseRun:
             for spec in (_suited(s, gaze_error_deg) for s in exercise.watchers)
             if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
+        self._arms = ArmsOfBends() if exercise.channel == "head_reach" else None
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
 
     def asked_at(self, time_s: float) -> Asked:
         """Amplitude and tempo that the patient was asked for at a time."""
-        return Asked(amplitude_asked(self.step, self.exercise), tempo_asked(self.step, time_s))
+        return Asked(self._amplitude, tempo_asked(self.step, time_s))
 
     def feed(self, sample: Sample) -> None:
         """Take the next sample, with its speeds, target and gaze."""
         self._last_s = sample.time_s
         if is_measured(sample, self.counter.channel):
             self.last_measured_s = sample.time_s
+        if self._arms is not None:
+            self._arms.feed(sample)
         for watcher in self._watchers:
             self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
@@ -98,6 +104,14 @@ class ExerciseRun:
             self._note(watcher, watcher.finish(time_s), time_s)
 
     @property
+    def untold(self) -> tuple[str, ...]:
+        """What the camera could not tell of what was done, and the person can: ``arm``."""
+        arms = [] if self._arms is None else self._arms.arms
+        # Where nothing was seen at all something may have been done all the same.
+        blind = self._arms is not None and not isfinite(self.last_measured_s)
+        return ("arm",) if blind or None in arms else ()
+
+    @property
     def tempo_bpm(self) -> float | None:
         """Tempo of the last turns, None before three of them."""
         last = self.counter.turns[-4:]
@@ -107,6 +121,8 @@ class ExerciseRun:
     def _take(self, turn: Turn, time_s: float) -> None:
         values = {k: _plain(v) for k, v in asdict(turn).items()}
         self._journal.append({"kind": "turn", "number": self.number, **values})
+        if self._arms is not None:
+            self._arms.take(turn)
         asked = self.asked_at(turn.peak_s)
         for watcher in self._watchers:
             self._note(watcher, watcher.turn(turn, asked), time_s + LOOK_AHEAD_S)
@@ -164,7 +180,21 @@ class ExerciseRun:
 
 
 def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | None:
-    """Least and most amplitude asked: the step's own ``amplitude_deg``, else the exercise's."""
+    """Least and most amplitude asked, lowered where the screen carries less of a target's swing."""
+    wanted = amplitude_wanted(step, exercise)
+    swing = target_swing_deg(step, exercise)
+    return wanted if wanted is None or swing is None else lowered(wanted, swing)
+
+
+def target_swing_deg(step: Step, exercise: Exercise) -> float | None:
+    """Swing to each side of a target that goes to and fro; None where there is none."""
+    if not exercise.target or not step.target_track:
+        return None
+    return track_swing_deg(step.target_track)
+
+
+def amplitude_wanted(step: Step, exercise: Exercise) -> tuple[float, float] | None:
+    """What the plan wants: the step's own ``amplitude_deg``, else the exercise's."""
     own = (step.model_extra or {}).get("amplitude_deg")
     pair = own if isinstance(own, list | tuple) else (own, own)
     if len(pair) == 2 and all(isinstance(v, int | float) and isfinite(v) for v in pair):

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from tracker.session.journal import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
 NOT_ASKED = "not asked"
@@ -94,6 +95,42 @@ def not_done_rows(record: SessionRecord) -> list[dict[str, Any]]:
             "reasons": [str(k) for k in r.get("reasons", ())],
         }
         for r in record.not_done
+    ]
+
+
+def changed_of(answers: Answers) -> dict[str, Any] | None:
+    """What a therapist had changed of a set: name -> what the plan asks for, what was asked."""
+    found = answers.get("changed")
+    if not isinstance(found, Mapping):
+        return None
+    return {str(k): list(v) for k, v in found.items() if isinstance(v, list | tuple)}
+
+
+def change_rows(record: SessionRecord) -> list[dict[str, Any]]:
+    """What was changed between sets, in the order of time."""
+    return [
+        {
+            "time_s": round(float(r["time_s"]), 3),
+            "entry_id": str(r.get("entry_id")),
+            "what": str(r.get("what")),
+            "before": r.get("before"),
+            "after": r.get("after"),
+            "undone": r.get("undone") is True,
+        }
+        for r in record.changes
+        if is_number(r.get("time_s"))
+    ]
+
+
+def mark_rows(record: SessionRecord) -> list[dict[str, Any]]:
+    """Moments that were marked."""
+    return [
+        {
+            "time_s": round(float(r["time_s"]), 3),
+            "entry_id": None if r.get("entry_id") is None else str(r["entry_id"]),
+        }
+        for r in record.marks
+        if is_number(r.get("time_s"))
     ]
 
 

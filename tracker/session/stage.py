@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import itertools
 import json
+from bisect import bisect_right
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
-import numpy as np
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 from tracker.errors import InputError
@@ -69,11 +69,24 @@ class Step(BaseModel):
 
     def target_at(self, time_s: float) -> tuple[float, float, float] | None:
         """Target in millimetres in the rest frame at ``time_s``, or None if there is none."""
-        if self.target_track is None:
+        rows = self.target_track
+        if rows is None:
             return self.target_mm
-        rows = np.asarray(self.target_track, dtype=float)
-        x, y, z = (float(np.interp(time_s, rows[:, 0], rows[:, k])) for k in (1, 2, 3))
+        after = bisect_right(rows, time_s, key=_time_of)
+        if after in (0, len(rows)):
+            return rows[min(after, len(rows) - 1)][1:]
+        before, then = rows[after - 1], rows[after]
+        share = (time_s - before[0]) / (then[0] - before[0])
+        x, y, z = (a + share * (b - a) for a, b in zip(before[1:], then[1:], strict=True))
         return x, y, z
+
+    def until(self, to_s: float) -> Step:
+        """The step, ended earlier; its track then ends there, too."""
+        track = self.target_track
+        if track is not None:
+            # One row more: the way to it may have begun.
+            track = track[: bisect_right(track, to_s, key=_time_of) + 1]
+        return self.model_copy(update={"to_s": to_s, "target_track": track})
 
     def tempo_at(self, time_s: float) -> float | None:
         """Asked tempo in beats a minute at ``time_s``, or None where none was asked."""
@@ -82,6 +95,10 @@ class Step(BaseModel):
         first, last = self.tempo_bpm
         share = (time_s - self.from_s) / max(self.to_s - self.from_s, 1e-9)
         return first + (last - first) * min(max(share, 0.0), 1.0)
+
+
+def _time_of(row: tuple[float, float, float, float]) -> float:
+    return row[0]
 
 
 class Camera(BaseModel):

@@ -20,14 +20,21 @@ from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
-from tracker.session.body_figures import body_figures
+from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
-from tracker.session.run import amplitude_asked, repetitions_asked, seconds_asked
+from tracker.session.run import (
+    amplitude_asked,
+    amplitude_wanted,
+    repetitions_asked,
+    seconds_asked,
+    target_swing_deg,
+)
 from tracker.session.stage import Step
+from tracker.session.target_figures import target_figures
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -89,6 +96,7 @@ class ExerciseSummary(_Part):
     head: dict[str, Any] | None
     eyes: dict[str, Any] | None
     body: dict[str, Any] | None = None
+    hand: dict[str, Any] | None = None
     gaze: dict[str, Any] | None
     clarity: dict[str, Any]
     stillness: dict[str, Any] | None
@@ -102,8 +110,30 @@ class ExerciseSummary(_Part):
     setup: dict[str, Any] | None = None
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
+    arm: dict[str, Any] | None = None
+    changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
+    order: dict[str, Any] | None = None
+    catch_up_jumps: dict[str, Any] | None = None
+
+
+class ChangeRow(_Part):
+    """Something that a therapist had changed between two sets of a call."""
+
+    time_s: float
+    entry_id: str
+    what: str
+    before: Any
+    after: Any
+    undone: bool = False
+
+
+class MarkRow(_Part):
+    """A moment that was marked while the session went on."""
+
+    time_s: float
+    entry_id: str | None = None
 
 
 class NotDone(_Part):
@@ -138,6 +168,8 @@ class Summary(_Part):
     ended_because: list[str] = []
     not_done: list[NotDone] = []
     opened: list[str] = []
+    changes: list[ChangeRow] = []
+    marks: list[MarkRow] = []
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -181,6 +213,8 @@ def summarise(record: SessionRecord) -> Summary:
         ended_because=[str(k) for k in record.answers.get("ended_because", [])],
         not_done=[NotDone.model_validate(row) for row in said.not_done_rows(record)],
         opened=said.agreed_of(record),
+        changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
+        marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
     )
 
 
@@ -219,7 +253,15 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
-        gaze=figures.gaze_figures(samples, turns, _gaze_error_deg(setup, session_setup))
+        hand=hand_figures(samples, vergence=not not_counted)
+        if exercise.channel == "eye_vergence"
+        else None,
+        gaze=figures.gaze_figures(
+            samples,
+            turns,
+            _gaze_error_deg(setup, session_setup),
+            head_turns=not exercise.head_still,
+        )
         if exercise.on_target
         else None,
         clarity=said.clarity_of(record.answers),
@@ -234,8 +276,11 @@ def exercise_summary(
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
         steadied=_asked_only(record.answers, "steadied"),
+        changed=said.changed_of(record.answers),
+        arm=_asked_only(record.answers, "arm"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
+        **target_figures(exercise, samples, turns),
     )
 
 
@@ -250,11 +295,13 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
         "tempo_bpm": figures.tempo(turns),
     }
-    if exercise.channel.startswith("eye"):
+    if exercise.channel in ("eye_yaw", "eye_pitch"):
         reason = "a camera's frame rate can't carry the speed of an eye jump"
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
         reason = none if not turns else "too few samples in a turn"
+        if exercise.target == "places":
+            reason = "not read where the head rests at its marks"
         out["peak_speed_deg_s"] = figures.by_side(turns, lambda t: t.peak_speed_deg_s, reason)
     return out
 
@@ -272,6 +319,27 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "posture": step.posture,
         "surface": step.surface,
         **({"head_shake": True} if shaken else {}),
+        **_target(record, exercise),
+    }
+
+
+def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+    """How the target moved, and what amplitude was wanted before the screen lowered it."""
+    if not exercise.target:
+        return {}
+    if exercise.target == "background":
+        drawn = (record.step.model_extra or {}).get("background")
+        why = None if drawn else "what was drawn is not known"
+        return {"target": {"motion": "background", "background": drawn, "reason": why}}
+    swing = target_swing_deg(record.step, exercise)
+    wanted = amplitude_wanted(record.step, exercise)
+    return {
+        "target": {
+            "motion": exercise.target,
+            "swing_deg": None if swing is None else round(swing, 2),
+            "wanted_amplitude_deg": None if wanted is None else list(wanted),
+            "reason": "the track of the target is not known" if swing is None else None,
+        }
     }
 
 

@@ -42,9 +42,9 @@ class BodyFinder:
         self._cut: tuple[int, int, int, int] | None = None
         self._cut_face: tuple[NDArray[np.float64], float] | None = None
 
-    def due(self, time_s: float) -> bool:
+    def due(self, time_s: float, every_s: float = EVERY_S) -> bool:
         """Whether it is time to look again."""
-        return time_s - self._looked_s >= EVERY_S - 1e-3
+        return time_s - self._looked_s >= every_s - 1e-3
 
     def find(self, image: NDArray[np.uint8], face: Face | None, time_s: float) -> BodyPoints | None:
         """The body of the person whose face is there, None where it isn't found.

@@ -107,7 +107,7 @@ class MeasurerLike(Protocol):
 
     After a fit, a replaced process makes its measurer by the same factory with
     the keyword ``profile``; a measurer with a method ``use_profile(profile)``
-    is kept and given the profile by that. One with a method ``watch_body(on)`` is told
+    is kept and given the profile by that. One with a method ``watch_body(on, every_s)`` is told
     when an exercise needs shoulders and hands.
     """
 
@@ -188,9 +188,10 @@ class Fit:
 
 @dataclass(frozen=True, slots=True)
 class WatchBody:
-    """Look for shoulders and hands, too, or no longer."""
+    """Look for shoulders and hands, too, or no longer; not more often than every ``every_s``."""
 
     on: bool
+    every_s: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

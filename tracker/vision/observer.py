@@ -11,7 +11,7 @@ from tracker.body.points import BodyPoints
 from tracker.frame import Frame
 from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
-from tracker.vision.body import BodyFinder
+from tracker.vision.body import EVERY_S, BodyFinder
 from tracker.vision.far import FarFinder
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.opencv import cv2
@@ -62,6 +62,10 @@ class Observation:
 WHOLE_EVERY = 10
 
 
+#: Where the body is seldom looked at, a hand that is up is looked at so often.
+HAND_UP_S = 0.12
+
+
 class Observer:
     """Looks at the frames of one source in order and keeps to one person."""
 
@@ -70,22 +74,30 @@ class Observer:
         self._far = FarFinder()
         self._patient = Patient()
         self._body = BodyFinder()
-        self._with_body = False
+        self._with_body, self._body_every_s = False, EVERY_S
+        self._hand_up = False
         self._count = 0
 
-    def watch_body(self, on: bool) -> None:
-        """From the next frame on look for the body, too, or no longer."""
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        """From the next frame on look for the body, too, or no longer.
+
+        ``every_s`` is the least time between two looks, where the usual one is too costly. While
+        a hand is up it is looked at more often: a wave would not be told from a hand held still.
+        """
         if self._with_body and not on:
             self._body.close()
-        self._with_body = on
+        self._with_body, self._body_every_s = on, max(every_s, EVERY_S)
+        self._hand_up = False
 
     def observe(self, frame: Frame) -> Observation:
         """Observation of the next frame."""
         height, width = frame.image.shape[:2]
         face, seen = self._look(frame, (width, height))
         self._count += 1
-        sought = self._with_body and self._body.due(frame.time_s)
+        sought = self._with_body and self._body.due(frame.time_s, self._least_gap_s())
         body = self._body.find(frame.image, face, frame.time_s) if sought else None
+        if sought:
+            self._hand_up = body is not None and body.hand_up
         if face is None:
             # Every eighth pixel tells the light of a room well enough.
             light = float(frame.image[::8, ::8].mean()) / 255.0
@@ -97,6 +109,9 @@ class Observer:
         return Observation(
             frame.time_s, width, height, face, crop, light, seen, body, body_sought=sought
         )
+
+    def _least_gap_s(self) -> float:
+        return min(self._body_every_s, HAND_UP_S) if self._hand_up else self._body_every_s
 
     def _look(self, frame: Frame, size_px: tuple[int, int]) -> tuple[Face | None, int]:
         """The patient's face and the number of faces in view.

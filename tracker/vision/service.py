@@ -131,7 +131,8 @@ class Service:
         self._spare: Child | None = None
         self._gone: list[Child] = []
         self._block: Preview | None = None
-        self._show = self._body = False
+        self._show = False
+        self._body = WatchBody(False)
         self._stopped = False
         self._state: SourceState | None = None
         self._state_said: tuple[SourceState, str] | None = None
@@ -205,12 +206,16 @@ class Service:
             self._fit_s = None
             self._waiting.append(FitFailed("nothing is being measured"))
 
-    def watch_body(self, on: bool) -> None:
-        """Have shoulders and hands measured, too (not at first): they cost time."""
-        if on != self._body:
-            self._body = on
+    def watch_body(self, on: bool, every_s: float = 0.0) -> None:
+        """Have shoulders and hands measured, too (not at first): they cost time.
+
+        ``every_s`` is the least time between two looks; 0 for as often as a movement needs.
+        """
+        wanted = WatchBody(on, every_s)
+        if wanted != self._body:
+            self._body = wanted
             if self._child is not None:
-                self._child.tell(WatchBody(on))
+                self._child.tell(wanted)
 
     def set_preview(self, on: bool) -> None:
         """Have pictures written to the shared memory, or none at all (as at first)."""
@@ -378,8 +383,8 @@ class Service:
         child.heard_s = time.perf_counter()
         child.patience.begin(child.heard_s)
         child.tell(Begin(self._source, self._origin_s, self._profile, resume))
-        if self._body:
-            child.tell(WatchBody(True))
+        if self._body.on:
+            child.tell(self._body)
         if self._show:
             child.tell(ShowPreview(True))
 

@@ -222,7 +222,7 @@ class Worker:
             elif isinstance(order, Fit):
                 self._fit(order)
             elif isinstance(order, WatchBody):
-                self._watch_body(order.on)
+                self._watch_body(order)
             elif isinstance(order, ShowPreview):
                 self._show = order.on
                 if not order.on:
@@ -241,10 +241,10 @@ class Worker:
             self._known_s = order.resume.known_s
         self._feed = open_feed(order)
 
-    def _watch_body(self, on: bool) -> None:
+    def _watch_body(self, order: WatchBody) -> None:
         watch = getattr(self._measurer, "watch_body", None)
         if watch is not None:
-            watch(on)
+            watch(order.on, order.every_s)
 
     def _fit(self, order: Fit) -> None:
         feed = self._feed

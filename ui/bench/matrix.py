@@ -10,10 +10,11 @@ from statistics import median
 
 from sample_clips.matrix import Drawn, drawn
 from ui.bench.accuracy import compare_clip
+from ui.bench.aims import aim_of
 from ui.bench.truth import Comparison
 
-#: One figure of one clip: its value and who and what it was measured on.
-Reading = tuple[float, str]
+#: One figure of one clip: its value, who and what it was measured on, and what is aimed at.
+Reading = tuple[float, str, float | None]
 #: Columns of truth as they are called in the table.
 _SAID = {
     "head_yaw_deg": "head yaw",
@@ -32,7 +33,7 @@ _MADE_HARD = {
 _OF_THE_GAZE = ("counter-turn ratio", "eye yaw for each degree of head yaw")
 
 
-def matrix_table(count: int, seed: int, folder: Path) -> Iterable[str]:
+def matrix_table(count: int, seed: int, folder: Path, *, within: bool = False) -> Iterable[str]:
     """Lines of the table, after one line a clip while it is worked out.
 
     Parameters
@@ -43,15 +44,17 @@ def matrix_table(count: int, seed: int, folder: Path) -> Iterable[str]:
         Other seeds draw other clips.
     folder
         Where the clips go; a clip that is there already is not drawn again.
+    within
+        Draw only what the aims are meant for.
     """
     readings: dict[str, list[Reading]] = defaultdict(list)
     wrong, missed, false, found = 0, 0, 0, 0
     for number in range(count):
-        one = drawn(number, seed)
+        one = drawn(number, seed, within=within)
         result = compare_clip(_render(one, folder))
         where = f"{one.scenario.name}, {one.kind}: {one.conditions}"
         for name, value in _figures(one, result):
-            readings[name].append((value, where))
+            readings[name].append((value, where, aim_of(name, one)))
         wrong += result.repetitions != result.true_repetitions
         found, missed, false = found + result.found, missed + result.missed, false + result.false
         yield (
@@ -102,9 +105,26 @@ def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterabl
         f"On rendered heads, {count} clips drawn with seed {seed}, {dt.date.today():%Y-%m-%d}; "
         "mean absolute errors in degrees unless said."
     )
-    yield f"{'':52}{'clips':>6}{'median':>8}{'worst':>8}  worst clip"
+    yield (
+        "Where something is aimed at (50 to 75 cm, 30 pictures a second and more, no glasses): "
+        "the aim, and how many of those clips keep it."
+    )
+    yield f"{'':44}{'clips':>6}{'median':>8}{'worst':>8}{'aim':>7}{'kept':>8}  worst clip"
     for name in sorted(readings):
-        rows = readings[name]
-        worst, where = max(rows)
-        middle = median(value for value, _ in rows)
-        yield f"{name:52}{len(rows):>6}{middle:>8.3f}{worst:>8.3f}  {where}"
+        aimed = [row for row in readings[name] if row[2] is not None]
+        rest = [row for row in readings[name] if row[2] is None]
+        yield from _line(name, aimed)
+        yield from _line(f"{name}, beyond" if aimed else name, rest)
+
+
+def _line(name: str, rows: list[Reading]) -> Iterable[str]:
+    """A row of the table, if there is anything to say."""
+    if not rows:
+        return
+    worst, where, aim = max(rows, key=lambda row: row[0])
+    middle = median(value for value, *_ in rows)
+    kept = sum(value <= limit for value, _, limit in rows if limit is not None)
+    # The strictest, where fine pictures have an aim of their own.
+    said = "" if aim is None else f"{min(row[2] for row in rows if row[2] is not None):g}"
+    share = "" if aim is None else f"{kept}/{len(rows)}"
+    yield f"{name:44}{len(rows):>6}{middle:>8.3f}{worst:>8.3f}{said:>7}{share:>8}  {where}"

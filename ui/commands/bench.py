@@ -18,11 +18,12 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "those named; with --matrix of newly drawn ones, minutes each). "
         "sets: counts and events of made-up sets, the truth with errors as measured, no pictures. "
         "speed: cost of measuring against decoding and landmarks alone, in one run. "
+        "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
         "review: opening a folder of 500, 1,000 and 5,000 sessions, cold and warm "
         "(--many: 20,000 too; about 30 kB of disk a session, taken away again).",
     )
-    parser.add_argument("what", choices=("accuracy", "photos", "review", "sets", "speed"))
+    parser.add_argument("what", choices=("accuracy", "live", "photos", "review", "sets", "speed"))
     parser.add_argument(
         "clip",
         nargs="*",
@@ -34,10 +35,22 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "--matrix", type=int, metavar="N", help="accuracy: draw N clips by lot and measure those"
     )
     parser.add_argument(
+        "--within",
+        action="store_true",
+        help="--matrix: draw only what the aims are meant for (50 to 75 cm, no glasses ...)",
+    )
+    parser.add_argument(
         "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
+    parser.add_argument(
+        "--lasts",
+        type=float,
+        default=60.0,
+        metavar="SECONDS",
+        help="live: seconds of practice that are looked at (default: %(default)g)",
+    )
     parser.add_argument("--many", action="store_true", help="review: 20,000 sessions, too")
     parser.set_defaults(run=run)
 
@@ -46,6 +59,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
     if args.matrix is not None:
         return _run_matrix(args)
+    if args.within:
+        raise InputError("--within goes with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
     if args.many and args.what != "review":
@@ -67,6 +82,8 @@ def run(args: argparse.Namespace) -> int:
         for line in accuracy_table(clips):
             print(line, flush=True)
         return 0
+    if args.what == "live":
+        return _run_live(clips[0], args.lasts)
     from ui.bench.speed import speed_table
 
     for clip in clips:
@@ -82,6 +99,17 @@ def _run_photos(files: list[Path]) -> int:
     from ui.bench.photos import photos_table
 
     for line in photos_table(files[0]):
+        print(line, flush=True)
+    return 0
+
+
+def _run_live(clip: Path, lasts_s: float) -> int:
+    """Practise in the window with a clip as its camera, and print what was seen of it."""
+    if not 1.0 <= lasts_s <= 4 * 3600.0:
+        raise InputError("'bench live' looks at 1 to 14400 seconds (--lasts)")
+    from ui.bench.live import live_table
+
+    for line in live_table(clip, lasts_s):
         print(line, flush=True)
     return 0
 
@@ -118,6 +146,7 @@ def _run_matrix(args: argparse.Namespace) -> int:
     from ui.bench.matrix import matrix_table
 
     with tempfile.TemporaryDirectory() as scratch:
-        for line in matrix_table(args.matrix, args.seed, args.keep or Path(scratch)):
+        folder = args.keep or Path(scratch)
+        for line in matrix_table(args.matrix, args.seed, folder, within=args.within):
             print(line, flush=True)
     return 0

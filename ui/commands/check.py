@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from tracker.session.stage import StageLog
     from tracker.session.summary import ExerciseSummary, Summary
 
+ORDERS = ("eyes_first", "together", "head_first", "not_told")
 TRACE_SUFFIXES = frozenset({".csv", ".tsv", ".txt"})
 
 
@@ -147,6 +148,7 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield "gaze error, deg", _figure(e.gaze["error_deg"])
         ratio = _figure(e.gaze["counter_turn_ratio"], 2)
         yield "counter-turn ratio", f"{ratio}   (not a diagnostic gain)"
+    yield from _target(e)
     if e.stillness is not None:
         still = e.stillness
         moved = "p95_deg"
@@ -168,6 +170,24 @@ def _movement(movement: dict[str, Any]) -> Iterator[tuple[str, str]]:
         return
     yield "amplitude, deg", _sides(movement.get("amplitude_deg"))
     yield "peak speed, deg/s", _sides(movement.get("peak_speed_deg_s"))
+
+
+def _target(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
+    """What a target did that moves, who went first to a mark, and jumps while following."""
+    swing = e.prescribed.get("target", {}).get("swing_deg")
+    if swing is not None:
+        yield "target, to each side, deg", f"{swing:.1f}"
+    if e.order is not None:
+        counts = (f"{n.replace('_', ' ')} {e.order[n]}" for n in ORDERS)
+        yield "to the mark", _missing(e.order) if e.order["reason"] else ", ".join(counts)
+        yield "eyes before the head, s", _figure(e.order["lead_s"], 2)
+    if e.catch_up_jumps is not None:
+        jumps = e.catch_up_jumps
+        known = jumps["value"] is not None
+        yield (
+            "jumps while following",
+            f"{jumps['value']}   (not diagnostic)" if known else _missing(jumps),
+        )
 
 
 def _body(e: ExerciseSummary) -> Iterator[tuple[str, str]]:

@@ -29,8 +29,9 @@ def open_program(*, plan: Path | None = None) -> int:
         if not only.mine:
             app, _note = open_note()
             return app.exec()
-        app, window = open_window(plan=plan)
-        window.director.look_for_interrupted()
+        app, _window = open_window(
+            plan=plan, begin=lambda window: window.director.look_for_interrupted()
+        )
         return app.exec()
     finally:
         only.close()

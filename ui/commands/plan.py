@@ -44,6 +44,34 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="show instead which options each exercise may be given",
     )
     show.set_defaults(run=run_show)
+    words = parts.add_parser(
+        "words",
+        help="a plan as eight words, to compare in a call",
+        description="Prints eight words that stand for all that a plan says, its keys included. "
+        "The patient's program shows the same ones: read them to each other, then a forged plan "
+        "is noticed.",
+    )
+    words.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
+    words.set_defaults(run=run_words)
+    keys = parts.add_parser(
+        "keys",
+        help="say in a plan to whom sessions are handed over",
+        description="Writes a plan that carries the public keys of this computer ('turnpost keys') "
+        "and those named, and prints its words. What the patient hands over can then be read by "
+        "whoever has one of the secret keys, and by nobody else.",
+    )
+    keys.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
+    keys.add_argument("--out", type=Path, required=True, metavar="F", help="where to write it")
+    keys.add_argument(
+        "--key", action="append", default=[], metavar="AGE1...", help="a further public key"
+    )
+    keys.add_argument(
+        "--plain",
+        action="store_true",
+        help="no keys: sessions come back as files that anybody can read on their way; the "
+        "patient is told so",
+    )
+    keys.set_defaults(run=run_keys)
     edit = parts.add_parser(
         "edit",
         help="build or change a plan in a window",
@@ -123,6 +151,34 @@ def run_show(args: argparse.Namespace) -> int:
     # The day on the person's calendar is meant, wherever they are.
     week = args.week or week_of(plan, date.today())
     print("\n".join(plan_lines(plan, week)))
+    return 0
+
+
+def run_words(args: argparse.Namespace) -> int:
+    """Print a plan's words."""
+    from tracker.handover.fingerprint import plan_words
+    from tracker.plan.files import load_plan
+
+    print(" ".join(plan_words(load_plan(args.plan))))
+    return 0
+
+
+def run_keys(args: argparse.Namespace) -> int:
+    """Write a plan with keys in it."""
+    from tracker.errors import InputError
+    from tracker.handover.fingerprint import plan_words
+    from tracker.handover.preparing import readers, with_keys
+    from tracker.plan.files import load_plan, save_plan
+
+    if args.out.exists() and args.out.resolve() != args.plan.resolve():
+        raise InputError(f"{args.out}: is there already; name another file")
+    plan = with_keys(load_plan(args.plan), args.key, plain=args.plain)
+    save_plan(args.out, plan)
+    how = "plain, readable for anybody" if args.plain else "encrypted"
+    print(f"{args.out}: sessions will be handed over {how}")
+    for name, here in readers(plan):
+        print(f"opens them: {name}, {'on this computer' if here else 'not on this computer'}")
+    print(f"words: {' '.join(plan_words(plan))}")
     return 0
 
 

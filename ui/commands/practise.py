@@ -39,6 +39,7 @@ answers (--answers FILE.json): what is left out is recorded as "not asked"
    "entries": {ENTRY_ID: {"support": true or false,
      "clarity": "clear", "blurred", "jumping" or "double",
      "steadied": true or false, "own_count": a number,
+     "arm": "right", "left", "both" or "not_sure" (where it was not seen),
      "scores_after": as scores_before, "settled_minutes": minutes}}}
 the questions: QUESTIONS
 'turnpost schema answers' prints the JSON Schema.

@@ -50,7 +50,7 @@ def run(args: argparse.Namespace) -> int:
     for path in wanted.values():
         must_be_writable(path)
     records = read_records(args.summaries)
-    made = [(path, _maker(name, args.paper)(records)) for name, path in wanted.items()]
+    made = [(path, maker(name, args.paper)(records)) for name, path in wanted.items()]
     for path, content in made:
         write_atomically(path, content)
         print(f"{path}: written")
@@ -113,7 +113,7 @@ def _must_make_sense(inputs: Sequence[Path], wanted: dict[str, Path], text: bool
         seen.add(path.resolve())
 
 
-def _maker(name: str, paper: str) -> Callable[[Sequence[SessionFigures]], str | bytes]:
+def maker(name: str, paper: str) -> Callable[[Sequence[SessionFigures]], str | bytes]:
     """What makes an output; Qt is imported for a PDF alone."""
     if name == "pdf":
         from ui.documents.pdf import pdf_document

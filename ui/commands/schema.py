@@ -12,9 +12,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "schema",
         help="print the JSON Schema of a kind of file",
         description="Prints the JSON Schema (draft 2020-12) of a plan, a summary, a "
-        "stage log, or answers to a session.",
+        "stage log, answers to a session, or the head of a hand-over.",
     )
-    kinds = ("plan", "summary", "stage", "answers")
+    kinds = ("plan", "summary", "stage", "answers", "handover")
     parser.add_argument("kind", choices=kinds, help="which kind of file")
     parser.set_defaults(run=run)
 
@@ -27,6 +27,7 @@ def run(args: argparse.Namespace) -> int:
 
 def published(kind: str) -> dict[str, object]:
     """The schema of a kind of file, with the draft it follows."""
+    from tracker.handover.container import Head
     from tracker.plan import files as plan
     from tracker.practice import scripted
     from tracker.session import stage, summary
@@ -36,6 +37,7 @@ def published(kind: str) -> dict[str, object]:
         "summary": summary.schema,
         "stage": stage.schema,
         "answers": scripted.schema,
+        "handover": Head.model_json_schema,
     }
     found = schemas[kind]()
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **found}

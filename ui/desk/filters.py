@@ -9,9 +9,9 @@ from datetime import date
 from PySide6.QtCore import QDate, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDateEdit, QHBoxLayout, QLabel, QWidget
 
-from tracker.records import telling
 from tracker.records.rows import SessionRow
 from ui import theme, words
+from ui.desk import trade
 from ui.widgets.basic import Button
 from ui.widgets.flow import FlowRow
 
@@ -100,7 +100,7 @@ class Filters(QWidget):
         self.exercise.clear()
         self.exercise.addItem(words.say("desk.filter.all"), None)
         for exercise in dict.fromkeys(s.exercise for r in rows for s in r.sets):
-            self.exercise.addItem(telling.exercise(exercise), exercise)
+            self.exercise.addItem(trade.exercise(exercise), exercise)
         self.exercise.setCurrentIndex(max(self.exercise.findData(was.exercise), 0))
         days = [r.day for r in rows if r.day is not None]
         self._span = (min(days), max(days)) if days else None

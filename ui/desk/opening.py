@@ -8,17 +8,14 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from ui import theme
 from ui.desk.window import DeskWindow
-from ui.opening import make_app, user_settings
+from ui.opening import start_app
 from ui.settings import Settings
 
 
 def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication, DeskWindow]:
     """Make the window and show it."""
-    app = make_app()
-    settings = user_settings()
-    theme.apply(app, settings.colours)
+    app, settings = start_app()
     return app, show_desk(folder, settings, today=today)
 
 

@@ -26,10 +26,10 @@ from PySide6.QtWidgets import (
     QStyleOptionViewItem,
 )
 
-from tracker.records import telling
 from tracker.records.attention import FIRST
 from tracker.records.people import Person
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.small import as_tip
 from ui.desk.text import dated
 
@@ -45,7 +45,7 @@ def reason_word(person: Person) -> str:
 def lines_of(person: Person) -> list[str]:
     """The lines under a name: why to look, then practice."""
     if person.reasons:
-        why = f"{reason_word(person)}: {person.reasons[0].text}"
+        why = f"{reason_word(person)}: {trade.shown(person.reasons[0].text)}"
         if len(person.reasons) > 1:
             why += f" ({words.say('desk.more', count=len(person.reasons) - 1)})"
     else:
@@ -57,7 +57,7 @@ def lines_of(person: Person) -> list[str]:
         else words.say("desk.share", share=words.number(100 * share))
     )
     year = person.adherence.to_day.year
-    last = words.say("desk.last", day=telling.day(person.last_day, year))
+    last = words.say("desk.last", day=trade.day(person.last_day, year))
     return [why, f"{practice}, {last}"]
 
 
@@ -88,7 +88,8 @@ class PeopleModel(QAbstractListModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return ". ".join([person.name, *lines_of(person)])
         if role == Qt.ItemDataRole.ToolTipRole:
-            return as_tip("\n".join([person.name, *(dated(r) for r in person.reasons)]))
+            reasons = [trade.shown(dated(r)) for r in person.reasons]
+            return as_tip("\n".join([person.name, *reasons]))
         return person if role == PERSON_ROLE else None
 
 

@@ -4,19 +4,21 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBoxLayout, QWidget
 
-from tracker.records import telling
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import Note
 from tracker.records.people import Person
 from tracker.records.trends import series_of
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.filters import Filters
+from ui.desk.report_button import Reporting
 from ui.desk.session_table import SessionTable, note_key
-from ui.desk.small import as_tip, desk_words, small_button
+from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
@@ -64,10 +66,10 @@ class Reasons(QWidget):
         word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
         word.setWordWrap(False)
         row.addWidget(word)
-        text = self._sized(desk_words(dated(reason), bold=first))
+        text = self._sized(desk_words(trade.shown(dated(reason)), bold=first))
         row.addWidget(text, 1)
         if reason.place is not None:
-            day = telling.day(reason.day)
+            day = trade.day(reason.day)
             button = small_button(words.say("desk.show"), words.say("desk.show_name", day=day))
             button.set_percent(self._percent)
             button.clicked.connect(lambda _=False, place=reason.place: self.opened.emit(place))
@@ -85,9 +87,12 @@ class PersonPage(QWidget):
     opened = Signal(str)
     plan_wanted = Signal()
 
-    def __init__(self, notes: Callable[[], list[Note]]) -> None:
+    def __init__(self, notes: Callable[[], list[Note]], folder: Callable[[], Path]) -> None:
         super().__init__()
         self._notes = notes
+        self.report = Reporting(
+            self, lambda: [folder() / row.place for row in self.sessions.sessions.rows]
+        )
         self.person: Person | None = None
         self.name = Words(role="lead", bold=True)
         self.about = desk_words(soft=True)
@@ -117,8 +122,10 @@ class PersonPage(QWidget):
         head.addWidget(self.about, 1)
         self.plan = small_button(words.say("desk.plan"))
         self.plan.clicked.connect(self.plan_wanted)
-        head.addWidget(self.plan)
+        # Large words leave room for one of them beside the name, not for both.
+        head.addWidget(row_of([self.plan, self.report.button]))
         column.addLayout(head)
+        column.addWidget(self.report.said)
         for part in (
             self.reasons,
             self.practice,
@@ -156,6 +163,8 @@ class PersonPage(QWidget):
 
     def show_person(self, person: Person | None) -> None:
         """Show somebody; nobody where the folder is empty."""
+        if person is None or self.person is None or person.name != self.person.name:
+            self.report.say("")
         self.person = person
         self.setEnabled(person is not None)
         if person is None:
@@ -171,14 +180,14 @@ class PersonPage(QWidget):
         self.name.setText(person.name)
         self.about.setText(words.say(f"desk.side.{person.affected_side}"))
         self.reasons.show_reasons(person.reasons)
-        to_day = telling.day(person.adherence.to_day)
+        to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)
-        self.practice.setText(f"{telling.practice(person.adherence)}. {counted}")
+        self.practice.setText(f"{trade.practice(person.adherence)}. {counted}")
         self.strip.show_practice(person.adherence)
         standing = person.conditions
-        short = [telling.condition(s, most=1) for s in standing]
+        short = [trade.condition(s, most=1) for s in standing]
         lines = [words.say("desk.condition", text=text) for text in short]
-        self.conditions.setToolTip(as_tip("\n".join(telling.condition(s) for s in standing)))
+        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
         self.filters.offer(person.rows)

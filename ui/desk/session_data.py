@@ -165,6 +165,11 @@ def events_of(view: SetView) -> list[Span]:
     ]
 
 
+def marks_of(view: SetView, summary: Summary) -> list[float]:
+    """Times within a set that somebody marked while it went on."""
+    return [m.time_s for m in summary.marks if view.from_s <= m.time_s < view.to_s]
+
+
 def repetitions_of(view: SetView) -> list[Span]:
     """Repetitions of a set."""
     found = []

@@ -19,14 +19,21 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tracker.records import telling
-from tracker.records.figure import shown_with_unit
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
+from ui.desk import trade
 from ui.desk.notes_panel import NotesPanel
-from ui.desk.session_data import SessionView, SetView, events_of, load_session, repetitions_of
+from ui.desk.report_button import Reporting
+from ui.desk.session_data import (
+    SessionView,
+    SetView,
+    events_of,
+    load_session,
+    marks_of,
+    repetitions_of,
+)
 from ui.desk.session_table import note_key
 from ui.desk.session_words import repetition_words, same_exercise
 from ui.desk.small import desk_words, small_button
@@ -61,6 +68,7 @@ class SessionPage(QWidget):
         self.lists = QTabWidget()
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
+        self.report = Reporting(self, self._report_of)
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
         self.back.clicked.connect(self.left)
@@ -77,6 +85,7 @@ class SessionPage(QWidget):
         head = QHBoxLayout()
         head.addWidget(self.back)
         head.addWidget(self.title, 1)
+        head.addWidget(self.report.button)
         choices = QWidget()
         flow = FlowRow(choices)
         flow.setContentsMargins(0, 0, 0, 0)
@@ -120,6 +129,7 @@ class SessionPage(QWidget):
         column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.addLayout(head)
+        column.addWidget(self.report.said)
         column.addWidget(choices)
         column.addWidget(self.doubt)
         column.addWidget(split, 1)
@@ -144,6 +154,7 @@ class SessionPage(QWidget):
     def open_session(self, folder: Path, person: Person, row: SessionRow) -> None:
         """Open a session; another one that stood beside it goes."""
         self.folder, self.person = folder, person
+        self.report.say("")
         self.rows, self.views, self._jobs = [row, None], [None, None], []
         self.title.setText(self._title(row))
         self._offer_beside(row)
@@ -159,6 +170,10 @@ class SessionPage(QWidget):
         self._load(0, row)
         self.notes.show_session(note_key(row))
         self.back.setFocus()
+
+    def _report_of(self) -> list[Path]:
+        row = self.rows[0]
+        return [] if row is None else [self.folder / row.place]
 
     def poll(self) -> None:
         """Show what has been read; called by the window's timer."""
@@ -181,6 +196,7 @@ class SessionPage(QWidget):
         """Wait for what is being read."""
         for _, job in self._jobs:
             job.wait(3.0)
+        self.report.close()
 
     def _load(self, slot: int, row: SessionRow) -> None:
         # What is read for a session that is no longer wanted is not shown.
@@ -190,9 +206,9 @@ class SessionPage(QWidget):
 
     def _title(self, row: SessionRow) -> str:
         name = "" if self.person is None else self.person.name
-        when = f"{telling.day(row.day)} {(row.started_at or '')[11:16]}".strip()
+        when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
-        return f"{title}: {telling.ended(row.ended)}"
+        return f"{title}: {trade.ended(row.ended)}"
 
     def _offer_beside(self, row: SessionRow) -> None:
         self.beside.blockSignals(True)
@@ -201,7 +217,7 @@ class SessionPage(QWidget):
         others = [] if self.person is None else self.person.rows
         for other in reversed(others):
             if other is not row and other.sets:
-                when = f"{telling.day(other.day)} {(other.started_at or '')[11:16]}"
+                when = f"{trade.day(other.day)} {(other.started_at or '')[11:16]}"
                 self.beside.addItem(when.strip(), other)
         self.beside.blockSignals(False)
 
@@ -218,7 +234,7 @@ class SessionPage(QWidget):
         self.sets.blockSignals(True)
         self.sets.clear()
         for one in view.sets if view is not None else []:
-            self.sets.addItem(telling.exercise(one.exercise.exercise), one)
+            self.sets.addItem(trade.exercise(one.exercise.exercise), one)
         self.sets.blockSignals(False)
 
     # --- what is shown ---
@@ -243,7 +259,7 @@ class SessionPage(QWidget):
             self.panes[slot].show_set(title, view, one)
             self.panes[slot].title.setVisible(bool(title))
         flags = [] if chosen is None else chosen.exercise.quality
-        why = telling.listed(f"{telling.flag(f.flag)} ({f.reason})" for f in flags)
+        why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))
         self._fill_list()
@@ -269,8 +285,11 @@ class SessionPage(QWidget):
             entries.append((span.from_s, text, span.number))
         for span in events_of(chosen):
             length = words.number(span.to_s - span.from_s, 1)
-            what = telling.event(span.text)
+            what = trade.event(span.text)
             entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
+        view = self.views[0]
+        for at_s in [] if view is None else marks_of(chosen, view.summary):
+            entries.append((at_s, words.say("desk.marked"), None))
         for time_s, text, number in sorted(entries, key=lambda e: e[0]):
             item = QListWidgetItem(f"{words.say('desk.at', time=words.number(time_s, 1))}  {text}")
             item.setData(_TIME, time_s)
@@ -286,8 +305,7 @@ class SessionPage(QWidget):
             return
         figures = [] if chosen is None else list(record.exercises[chosen.number].figures)
         for figure in (*figures, *record.figures):
-            text = words.say("desk.figure", name=figure.label, value=shown_with_unit(figure))
-            self.figures.addItem(text)
+            self.figures.addItem(trade.line_of(figure))
 
     def mark_repetition(self) -> None:
         """Mark the repetition that is chosen in the list as not valid."""

@@ -10,9 +10,9 @@ from typing import Any
 from PySide6.QtCore import QAbstractTableModel, Qt, Signal
 from PySide6.QtWidgets import QHeaderView
 
-from tracker.records import telling
 from tracker.records.rows import SessionRow
 from ui import words
+from ui.desk import trade
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 
@@ -76,16 +76,15 @@ def session_cells(row: SessionRow, notes: dict[str, int]) -> list[str]:
     clock = (row.started_at or "")[11:16]
     doubts = dict.fromkeys(d for s in row.sets for d in s.doubts("on_target"))
     count = notes.get(note_key(row), 0)
-    asked = [
-        words.say("desk.not_asked") if v is None else f"{v:.0f}" for v in (row.before, row.after)
-    ]
+    scores = (row.before, row.after)
+    asked = [words.say("desk.not_asked") if v is None else words.number(v) for v in scores]
     return [
-        f"{telling.day(row.day)} {clock}".strip(),
-        telling.ended(row.ended),
-        telling.listed(telling.exercise(s.exercise, s.form) for s in row.sets)
+        f"{trade.day(row.day)} {clock}".strip(),
+        trade.ended(row.ended),
+        trade.listed(trade.exercise(s.exercise, s.form) for s in row.sets)
         or words.say("desk.nothing_done"),
         words.say("desk.dizzy", before=asked[0], after=asked[1]),
-        telling.listed(telling.flag(d) for d in doubts),
+        trade.listed(trade.flag(d) for d in doubts),
         words.say("desk.notes_count", count=count) if count else "",
     ]
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from tracker.records import telling
 from tracker.records.trends import SPECS
 from ui import words
+from ui.desk import trade
 from ui.desk.session_data import SessionView, SetView
 
 
@@ -18,19 +18,28 @@ def same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
     return next(iter(entry or same), None)
 
 
+#: How far a turn went, and as what that is told; of shoulders and hands only the way is known.
+_FAR = (
+    ("amplitude_deg", "amplitude_deg"),
+    ("amplitude_mm", "amplitude_mm"),
+    ("swing_mm", "amplitude_mm"),
+)
+
+
 def repetition_words(row: dict[str, object]) -> str:
     """A repetition: its number, and how far each of its turns went."""
     parts = [words.say("desk.rep", number=row.get("repetition"))]
     turns = row.get("turns")
     rows = turns if isinstance(turns, list) else []
     for turn in (t for t in rows if isinstance(t, dict)):
-        for name in ("amplitude_deg", "amplitude_mm"):
+        side = trade.shown(str(turn.get("side")))
+        for name, like in _FAR:
             value = turn.get(name)
             if isinstance(value, int | float):
-                shown = telling.value(SPECS[name], float(value))
-                parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
+                shown = trade.value(SPECS[like], float(value))
+                parts.append(words.say("desk.rep.turn", side=side, value=shown))
                 break
         else:
-            shown = telling.NOT_MEASURED
-            parts.append(words.say("desk.rep.turn", side=turn.get("side"), value=shown))
-    return ", ".join(parts)
+            shown = trade.not_measured()
+            parts.append(words.say("desk.rep.turn", side=side, value=shown))
+    return words.row_of(parts)

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from html import escape
 
+from PySide6.QtWidgets import QWidget
+
 from ui.widgets.basic import Button, Words
+from ui.widgets.flow import FlowRow
 
 
 def desk_words(text: str = "", *, bold: bool = False, soft: bool = False) -> Words:
@@ -23,3 +26,13 @@ def small_button(text: str, name: str = "") -> Button:
 def as_tip(text: str) -> str:
     """Text for a tooltip, which Qt would take for HTML where a foreign file made it look so."""
     return "<qt>" + escape(text).replace("\n", "<br>") + "</qt>" if text else ""
+
+
+def row_of(buttons: list[Button]) -> QWidget:
+    """Buttons side by side."""
+    holder = QWidget()
+    row = FlowRow(holder)
+    row.setContentsMargins(0, 0, 0, 0)
+    for button in buttons:
+        row.addWidget(button)
+    return holder

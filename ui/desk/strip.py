@@ -10,9 +10,9 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from tracker.records import telling
 from tracker.records.adherence import Adherence, Bouts
 from ui import theme, words
+from ui.desk import trade
 
 DAYS = 42
 
@@ -34,7 +34,7 @@ class PracticeStrip(QWidget):
     def show_practice(self, found: Adherence | None) -> None:
         """Show somebody's practice."""
         self._found = found
-        text = "" if found is None else telling.practice(found)
+        text = "" if found is None else trade.practice(found)
         self.setAccessibleName(words.say("desk.strip", text=text))
         self.updateGeometry()
         self.update()
@@ -75,7 +75,7 @@ class PracticeStrip(QWidget):
                     box = QRectF(left + 1, (rows - 1 - n) * 13.0 + 1, wide - 3, 10)
                     self._box(painter, box, n, bouts)
             if day.weekday() == 0:
-                text = telling.day(day, found.to_day.year)
+                text = trade.day(day, found.to_day.year)
                 length = self.fontMetrics().horizontalAdvance(text)
                 if left > last_date_x and left + length <= self.width():
                     self._date(painter, left, rows * 13.0, text)

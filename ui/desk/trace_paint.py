@@ -10,8 +10,8 @@ import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
 
-from tracker.records import telling
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.session_data import Array, SessionView, SetView, Span, events_of, repetitions_of
 
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
@@ -105,7 +105,7 @@ class TracePainter:
                 continue
             bar = QRectF(part.left(), box.top() - 7, max(part.width(), 3.0), 5)
             painter.fillRect(bar, self.colours.color(role.Accent))
-            text = telling.event(span.text)
+            text = trade.event(span.text)
             left = max(part.left(), box.left())
             if left >= free_from and left + metrics.horizontalAdvance(text) <= box.right():
                 painter.setPen(self.colours.color(role.WindowText))

@@ -10,8 +10,8 @@ from PySide6.QtCore import QPointF, QSize
 from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from tracker.records import telling
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.session_data import SessionView, SetView, events_of, repetitions_of
 from ui.desk.trace_paint import line_pen
 from ui.desk.trace_view import TraceView
@@ -112,10 +112,10 @@ class TracePane(QWidget):
                 if s.from_s <= trace.cursor_s < s.to_s
             ]
             parts += [
-                telling.event(s.text)
+                trade.event(s.text)
                 for s in events_of(chosen)
                 if s.from_s <= trace.cursor_s <= s.to_s
             ]
-        text = ", ".join(parts)
+        text = words.row_of(parts)
         self.values.setText(text)
         trace.setAccessibleName(f"{words.say('desk.trace')}: {text}")

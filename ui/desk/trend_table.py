@@ -12,9 +12,9 @@ from PySide6.QtCore import QAbstractTableModel, QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette
 from PySide6.QtWidgets import QHeaderView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from tracker.records import telling
 from tracker.records.trends import Change, Point, Series, Spec
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.chart import draw_chart
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
@@ -42,7 +42,7 @@ class TrendRow:
     @property
     def cells(self) -> list[str]:
         """What stands in its columns."""
-        name = telling.figure(self.series)
+        name = trade.figure(self.series)
         if self.affected:
             name = words.say("desk.affected", figure=name)
         spec = self.series.spec
@@ -52,8 +52,8 @@ class TrendRow:
             first = point_words(spec, known[0]) if len(known) > 1 else ""
             last = point_words(spec, known[-1] if known else None)
         else:
-            first = telling.value(spec, self.change.first)
-            last = telling.value(spec, self.change.last)
+            first = trade.value(spec, self.change.first)
+            last = trade.value(spec, self.change.last)
         return [name, first, last, self.verdict, self.chart_words]
 
     @property
@@ -73,7 +73,7 @@ class TrendRow:
         change = self.change
         least = ""
         if change.least is not None:
-            least = telling.value(self.series.spec, change.least)
+            least = trade.value(self.series.spec, change.least)
         text = words.say(f"desk.change.{change.verdict}", least=least)
         if change.asked_other:
             text = words.say("desk.change.other_dose", text=text)
@@ -84,7 +84,7 @@ class TrendRow:
 
 def point_words(spec: Spec, point: Point | None) -> str:
     """One value, and whether it is in doubt."""
-    text = telling.value(spec, None if point is None else point.value)
+    text = trade.value(spec, None if point is None else point.value)
     doubtful = point is not None and bool(point.doubts)
     return words.say("desk.in_doubt", value=text) if doubtful else text
 
@@ -121,7 +121,7 @@ def trend_rows(
         where = (one.exercise, one.form)
         if where != at:
             at = where
-            name = telling.exercise(*where) if one.exercise else words.say("desk.whole")
+            name = trade.exercise(*where) if one.exercise else words.say("desk.whole")
             rows.append(Heading(name))
         affected = bool(one.side) and one.side == affected_side
         rows.append(TrendRow(one, one.change, affected))

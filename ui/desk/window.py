@@ -9,7 +9,13 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtGui import (
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QShortcut,
+)
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -25,6 +31,7 @@ from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import theme, words
 from ui.appearance import Appearance
+from ui.desk.exchange_page import ExchangePage
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
@@ -76,8 +83,10 @@ class DeskWindow(QWidget):
         self._book = NoteBook(folder, author_of_system())
         #: The plan editor, once it was opened for somebody.
         self.editor: EditorWindow | None = None
-        self.person_page = PersonPage(lambda: self._book.notes())
+        self.person_page = PersonPage(lambda: self._book.notes(), lambda: self.reading.folder)
         self.session_page = SessionPage(self._book)
+        self.exchange = ExchangePage(lambda: self.reading.folder, settings)
+        self.setAcceptDrops(True)
         self.stack = QStackedWidget()
         self.appearance = Appearance(self, settings, also=self._fault_text)
         self._arrange()
@@ -93,6 +102,7 @@ class DeskWindow(QWidget):
     def _arrange(self) -> None:
         title = Words(words.say("desk.title"), "lead", bold=True)
         title.setWordWrap(False)
+        self.open_exchange = small_button(words.say("exchange.open"))
         self.open_other = small_button(words.say("desk.open"))
         self.smaller = small_button("A −", words.say("text_smaller"))
         self.larger = small_button("A +", words.say("text_larger"))
@@ -106,7 +116,7 @@ class DeskWindow(QWidget):
         status = QHBoxLayout()
         status.setContentsMargins(theme.M, 0, theme.M, 0)
         status.addWidget(self.state, 1)
-        for part in (self.progress, self.stop, self.go_on, self.faults):
+        for part in (self.progress, self.stop, self.go_on, self.faults, self.open_exchange):
             status.addWidget(part)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.people)
@@ -118,6 +128,7 @@ class DeskWindow(QWidget):
         self.split = split
         self.stack.addWidget(split)
         self.stack.addWidget(self.session_page)
+        self.stack.addWidget(self.exchange)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(theme.S // 2)
@@ -133,6 +144,9 @@ class DeskWindow(QWidget):
         self.person_page.plan_wanted.connect(self.open_plan)
         self.session_page.left.connect(self.show_people)
         self.session_page.noted.connect(self.person_page.fill)
+        self.open_exchange.clicked.connect(self.show_exchange)
+        self.exchange.left.connect(self.show_people)
+        self.exchange.into.taken.connect(self.look_again)
         self.stop.clicked.connect(lambda: self.reading.stop())
         self.go_on.clicked.connect(lambda: self.reading.start())
         self.faults.clicked.connect(self.switch_faults)
@@ -194,6 +208,8 @@ class DeskWindow(QWidget):
             self.reading.start()
         if self.session_page.busy:
             self.session_page.poll()
+        for waiting in (self.exchange.work, self.person_page.report, self.session_page.report):
+            waiting.poll()
 
     def _may_look_again(self) -> bool:
         """Not after a stop: who stopped reading doesn't want it to begin by itself."""
@@ -281,8 +297,32 @@ class DeskWindow(QWidget):
         if self.stack.currentWidget() is self.session_page:
             self.session_page.notes.undo_note()
 
+    def show_exchange(self) -> None:
+        """The page of files from and to patients."""
+        self.stack.setCurrentWidget(self.exchange)
+        self.exchange.enter()
+
+    def look_again(self) -> None:
+        """Something has come into the folder."""
+        if not self.reading.busy:
+            self.reading.start()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """A file may be dropped here."""
+        if _dropped(event) is not None:
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Take in the file that was dropped."""
+        path = _dropped(event)
+        if path is not None:
+            event.acceptProposedAction()
+            self.show_exchange()
+            self.exchange.into.take_in(path)
+
     def show_people(self) -> None:
         """Back to the people."""
+        self.exchange.leave()
         self.stack.setCurrentIndex(0)
         self.people.setFocus()
 
@@ -300,5 +340,15 @@ class DeskWindow(QWidget):
         self._timer.stop()
         self.reading.close()
         self.session_page.close_jobs()
+        self.person_page.report.close()
+        self.exchange.close_jobs()
         self.settings.sync()
         super().closeEvent(event)
+
+
+def _dropped(event: QDropEvent) -> Path | None:
+    """The one file that is dragged, or None."""
+    urls = event.mimeData().urls()
+    if len(urls) != 1 or not urls[0].isLocalFile():
+        return None
+    return Path(urls[0].toLocalFile())

@@ -97,7 +97,7 @@ class _Scale:
 
 def amplitude_chart(e: ExerciseFigures) -> Chart | None:
     """How far each turn went to each side against what was asked; None without turns."""
-    for measure, unit in (("amplitude_deg", "°"), ("amplitude_mm", " mm")):
+    for measure, unit in (("amplitude_deg", "°"), ("amplitude_mm", " mm"), ("swing_mm", " mm")):
         if e.find(measure) is None:
             continue
         turns = [(t["side"] or "", t.get(measure)) for r in e.repetitions for t in r["turns"]]

@@ -62,7 +62,7 @@ def _done(e: ExerciseFigures) -> Cell:
 
 def _sides(e: ExerciseFigures) -> Cell:
     """How far to each side, and how far was asked."""
-    for measure in ("amplitude_deg", "vergence_change_deg", "amplitude_mm"):
+    for measure in ("amplitude_deg", "vergence_change_deg", "amplitude_mm", "swing_mm"):
         whole = e.find(measure)
         if whole is None:
             continue

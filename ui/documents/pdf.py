@@ -12,7 +12,7 @@ libraries or a second browser. What is the same for both is
 from __future__ import annotations
 
 import sys
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
 from PySide6.QtGui import QGuiApplication, QPageSize, QPainter, QPdfWriter
@@ -65,8 +65,17 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     )
 
 
-def write_pdf(placed: Sequence[tuple[Sheet, float, str]], paper: str, title: str) -> bytes:
+def write_pdf(
+    placed: Sequence[tuple[Sheet, float, str]],
+    paper: str,
+    title: str,
+    *,
+    page: Callable[[int, int], str] = lambda number, pages: f"Page {number} of {pages}",
+    mirrored: bool = False,
+) -> bytes:
     """A PDF of pages: each with its blocks, how much smaller they are set, and its foot.
+
+    ``page`` gives the words for a page's number; ``mirrored`` feet are read from the right.
 
     Raises
     ------
@@ -96,7 +105,8 @@ def write_pdf(placed: Sequence[tuple[Sheet, float, str]], paper: str, title: str
             for block, y in sheet:
                 block.draw(painter, y)
             painter.restore()
-            _foot(painter, width, height, f"{foot}   Page {number} of {len(placed)}")
+            text = f"{foot}   {page(number, len(placed))}"
+            _foot(painter, width, height, text, mirrored=mirrored)
     finally:
         painter.end()
         buffer.close()
@@ -135,8 +145,11 @@ def need_application() -> QGuiApplication:
     return QGuiApplication(["turnpost", *words])
 
 
-def _foot(painter: QPainter, width: float, height: float, text: str) -> None:
-    words = Words(Run(text, Style.SMALL), width - 2 * MARGIN, right=True)
+def _foot(
+    painter: QPainter, width: float, height: float, text: str, *, mirrored: bool = False
+) -> None:
+    room = width - 2 * MARGIN
+    words = Words(Run(text, Style.SMALL), room, right=True, mirrored=mirrored)
     words.draw(painter, MARGIN, height - MARGIN - words.height)
 
 

@@ -19,10 +19,15 @@ PALE = QColor("#ececec")
 
 
 def words_block(
-    runs: Sequence[Run], room: float, *, above: float = 0.0, below: float = 1.0
+    runs: Sequence[Run],
+    room: float,
+    *,
+    above: float = 0.0,
+    below: float = 1.0,
+    mirrored: bool = False,
 ) -> Block:
     """Words across a width, with space above and below."""
-    words = Words(runs, room)
+    words = Words(runs, room, mirrored=mirrored)
 
     def draw(painter: QPainter, y: float) -> None:
         words.draw(painter, MARGIN, y + above)

@@ -83,16 +83,25 @@ class Words:
     width
         In points.
     right
-        Whether it is set to the right edge.
+        Whether it is set to the edge where lines end.
+    mirrored
+        Whether it is read from the right, and begins at the right edge.
     """
 
-    def __init__(self, runs: Sequence[Run] | Run, width: float, *, right: bool = False) -> None:
+    def __init__(
+        self,
+        runs: Sequence[Run] | Run,
+        width: float,
+        *,
+        right: bool = False,
+        mirrored: bool = False,
+    ) -> None:
         runs = [runs] if isinstance(runs, Run) else list(runs)
         self.width = width
         text = "".join(r.text for r in runs)
         base = runs[0].style if runs else Style.BODY
         self._layout = QTextLayout(text, font_of(base))
-        self._layout.setTextOption(_option(right))
+        self._layout.setTextOption(_option(right, mirrored))
         self._layout.setFormats(_formats(runs))
         self.height = self._lay_out()
 
@@ -118,12 +127,14 @@ class Words:
         self._layout.draw(painter, QPointF(x * UNIT, y * UNIT))
 
 
-def _option(right: bool) -> QTextOption:
+def _option(right: bool, mirrored: bool) -> QTextOption:
     option = QTextOption()
     option.setWrapMode(QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere)
     # The page reads from the left, whatever script a name is in.
-    option.setTextDirection(Qt.LayoutDirection.LeftToRight)
-    side = Qt.AlignmentFlag.AlignRight if right else Qt.AlignmentFlag.AlignLeft
+    way = Qt.LayoutDirection
+    option.setTextDirection(way.RightToLeft if mirrored else way.LeftToRight)
+    at_right = right != mirrored
+    side = Qt.AlignmentFlag.AlignRight if at_right else Qt.AlignmentFlag.AlignLeft
     option.setAlignment(side)
     return option
 

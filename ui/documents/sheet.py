@@ -105,7 +105,7 @@ def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...]]:
     later: list[str] = []
     number = 0
     whole = [("", words.say("sheet.exercises"), None)]
-    stages = [(s.stage_id, s.name, s.unlock_after) for s in plan.stages] or whole
+    stages = [(s.stage_id, words.told(s.name), s.unlock_after) for s in plan.stages] or whole
     for stage_id, title, unlock in stages:
         items = []
         for entry in plan.entries_of(stage_id) if stage_id else plan.entries:
@@ -147,7 +147,7 @@ def _name(asked: Asked) -> str:
     name = words.say(f"exercise.{asked.exercise.id}")
     extra = [words.say("ask.dose.eyes_closed")] if asked.eyes == "closed" else []
     extra += [words.say("ask.dose.soft")] if asked.surface == "soft" else []
-    return ", ".join([name, *extra])
+    return words.row_of([name, *extra])
 
 
 def _dose(asked: Asked) -> str:
@@ -166,7 +166,7 @@ def _dose(asked: Asked) -> str:
         parts.append(say("ask.dose.eyes_closed"))
     if asked.surface == "soft":
         parts.append(say("ask.dose.soft"))
-    return ", ".join(parts)
+    return words.row_of(parts)
 
 
 def _tempo(tempo: float | tuple[float, float] | None) -> str:

@@ -21,7 +21,7 @@ h1 { font-size: 2.1rem; margin: 0 }
 h2 { font-size: 1.6rem; margin: 1.6rem 0 .4rem }
 h3 { font-size: 1.35rem; margin: 0 0 .2rem }
 p { margin: .3rem 0 }
-ul { margin: .2rem 0; padding-left: 1.4rem }
+ul { margin: .2rem 0; padding-inline-start: 1.4rem }
 .words { white-space: pre-line }
 .box { border: 4px solid var(--ink); padding: .6rem 1rem; margin: 1rem 0 }
 .box h2 { margin-top: 0 }
@@ -48,7 +48,7 @@ def sheet_html(sheet: Sheet, paper: str = "a4") -> str:
     return "\n".join(
         [
             "<!DOCTYPE html>",
-            f'<html lang="{_text(words.say("sheet.language"))}">',
+            f'<html lang="{_text(words.say("sheet.language"))}" dir="{_way()}">',
             "<head>",
             '<meta charset="utf-8">',
             '<meta name="viewport" content="width=device-width, initial-scale=1">',
@@ -66,6 +66,11 @@ def sheet_html(sheet: Sheet, paper: str = "a4") -> str:
             "",
         ]
     )
+
+
+def _way() -> str:
+    """Which way the language is read."""
+    return "rtl" if words.from_right() else "ltr"
 
 
 def _text(text: str) -> str:

@@ -34,12 +34,18 @@ def sheet_pdf(sheet: Sheet, paper: str = "a4") -> bytes:
     need_application()
     width, height = PAPERS[paper]
     sheets = paginate([*_groups(sheet, width - 2 * MARGIN)], MARGIN, height - MARGIN - FOOT)
-    return write_pdf([(page, 1.0, sheet.foot) for page in sheets], paper, sheet.title)
+    return write_pdf(
+        [(page, 1.0, sheet.foot) for page in sheets],
+        paper,
+        sheet.title,
+        page=lambda number, pages: words.say("sheet.page", number=number, pages=pages),
+        mirrored=words.from_right(),
+    )
 
 
 def _groups(sheet: Sheet, room: float) -> Iterable[Group]:
     def set_words(text: str, style: Style, below: float = 2.0) -> Block:
-        return words_block([Run(text, style)], room, below=below)
+        return words_block([Run(text, style)], room, below=below, mirrored=words.from_right())
 
     yield Group(
         (
@@ -68,21 +74,24 @@ def _groups(sheet: Sheet, room: float) -> Iterable[Group]:
 
 
 class _Lines:
-    """Lines of words one below the other; a bullet's words begin a little to the right."""
+    """Lines of words one below the other; a bullet's words begin a little after it."""
 
     def __init__(self, room: float) -> None:
-        self._room = room
+        self._room, self._mirrored = room, words.from_right()
         self._lines: list[tuple[Words, Words | None, float]] = []
 
     def add(self, text: str, style: Style = Style.SHEET_BODY, above: float = 0.0) -> None:
         """One more."""
-        self._lines.append((Words(Run(text, style), self._room), None, above))
+        self._lines.append((self._set(text, style, self._room), None, above))
 
     def add_bullet(self, text: str) -> None:
         """One more with a bullet."""
-        inner = Words(Run(text, Style.SHEET_BODY), self._room - INDENT)
-        dot = Words(Run(BULLET, Style.SHEET_BODY), INDENT)
+        inner = self._set(text, Style.SHEET_BODY, self._room - INDENT)
+        dot = self._set(BULLET, Style.SHEET_BODY, INDENT)
         self._lines.append((inner, dot, 1.0))
+
+    def _set(self, text: str, style: Style, room: float) -> Words:
+        return Words(Run(text, style), room, mirrored=self._mirrored)
 
     @property
     def height(self) -> float:
@@ -93,14 +102,17 @@ class _Lines:
         """Draw them with their upper left corner there."""
         for text, dot, above in self._lines:
             y += above
+            after = x
             if dot is not None:
-                dot.draw(painter, x, y)
-            text.draw(painter, x if dot is None else x + INDENT, y)
+                dot.draw(painter, x + self._room - INDENT if self._mirrored else x, y)
+                after = x if self._mirrored else x + INDENT
+            text.draw(painter, after, y)
             y += text.height
 
 
 def _listed(listed: Listed, room: float) -> Iterable[Block]:
-    yield words_block([Run(listed.title, Style.SHEET_BOLD)], room, below=2.0)
+    title = [Run(listed.title, Style.SHEET_BOLD)]
+    yield words_block(title, room, below=2.0, mirrored=words.from_right())
     for text in listed.lines:
         lines = _Lines(room)
         lines.add_bullet(text)
@@ -125,7 +137,7 @@ def _box(listed: Listed, room: float) -> Block:
 
 
 def _item(item: Item, room: float) -> Block:
-    """An exercise: its drawings at the left, its words beside them; never torn apart."""
+    """An exercise: its drawings, then its words beside them; never torn apart."""
     movement, panels = pictures_of(item.exercise, item.eyes)
     lines = _Lines(room - PICTURE - BESIDE)
     lines.add(f"{item.number}. {item.name}", Style.SHEET_HEADING)
@@ -140,8 +152,10 @@ def _item(item: Item, room: float) -> Block:
     def draw(painter: QPainter, y: float) -> None:
         set_pen(painter, 0.8)
         painter.drawLine(line(MARGIN, y, MARGIN + room, y))
-        box = QRectF(MARGIN * UNIT, (y + 4.0) * UNIT, PICTURE * UNIT, PICTURE * UNIT)
+        mirrored = words.from_right()
+        left = MARGIN + room - PICTURE if mirrored else MARGIN
+        box = QRectF(left * UNIT, (y + 4.0) * UNIT, PICTURE * UNIT, PICTURE * UNIT)
         draw_pictures(painter, box, movement, panels)
-        lines.draw(painter, MARGIN + PICTURE + BESIDE, y + 5.0)
+        lines.draw(painter, MARGIN if mirrored else MARGIN + PICTURE + BESIDE, y + 5.0)
 
     return Block(height, draw)

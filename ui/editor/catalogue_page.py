@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED, Exercise
 from ui import theme, words
+from ui.desk import trade
 from ui.desk.small import desk_words, small_button
 from ui.editor.entry_form import counted, refusals
 from ui.editor.frames import AsHighAsWords, Ring
@@ -40,8 +41,13 @@ def about(exercise: Exercise) -> list[str]:
         lines.append(say("edit.about.minutes"))
     if exercise.asks_note:
         lines.append(say("edit.note.asked", why=exercise.asks_note))
-    lines.append(say("edit.about.cautions", what="; ".join(CAUTIONS[k] for k in exercise.cautions)))
-    limits = "; ".join(NOT_MEASURED[k] for k in exercise.not_measured)
+    lines.append(
+        say(
+            "edit.about.cautions",
+            what=trade.all_of(CAUTIONS[k] for k in exercise.cautions),
+        )
+    )
+    limits = trade.all_of(NOT_MEASURED[k] for k in exercise.not_measured)
     if limits:
         lines.append(say("edit.about.not_measured", what=limits))
     return [*lines, say("edit.refused"), *refusals(exercise)]
@@ -135,10 +141,10 @@ class CataloguePage(QWidget):
         self.names.clear()
         for exercise in CATALOGUE.values():
             name = words.say(f"exercise.{exercise.id}")
-            text = f"{exercise.id} {exercise.therapist} {name}".casefold()
+            text = f"{exercise.id} {trade.shown(exercise.therapist)} {name}".casefold()
             if all(s in text for s in sought):
                 self._ids.append(exercise.id)
-                self.names.addItem(f"{exercise.therapist}\n{exercise.id}")
+                self.names.addItem(f"{trade.shown(exercise.therapist)}\n{exercise.id}")
         self.names.setCurrentRow(0)
         if not self._ids:
             self._show(-1)
@@ -159,7 +165,7 @@ class CataloguePage(QWidget):
             self.about.setText("")
             return
         exercise = CATALOGUE[name]
-        self.title.setText(exercise.therapist)
+        self.title.setText(trade.shown(exercise.therapist))
         called = words.say(f"exercise.{name}")
         self.patient.setText(words.say("edit.about.patient", name=called))
         self.about.setText("\n".join(about(exercise)))

@@ -20,6 +20,7 @@ from tracker.plan.lines import Path
 from tracker.plan.model import Entry
 from tracker.plan.telling import counted_from
 from ui import words
+from ui.desk import trade
 from ui.editor.plan_form import choice, number, unlock_section
 from ui.editor.rows import Row, Section
 from ui.editor.state import State
@@ -31,7 +32,7 @@ def entry_sections(state: State, index: int) -> list[Section]:
     entry: Data = state.data["entries"][index]
     exercise = CATALOGUE[entry["exercise"]]
     return [
-        Section(exercise.therapist, tuple(_name_rows(state, at, exercise))),
+        Section(trade.shown(exercise.therapist), tuple(_name_rows(state, at, exercise))),
         Section(words.say("edit.dose"), tuple(_dose_rows(at, entry, exercise))),
         Section(words.say("edit.ladder"), tuple(_ladder_rows(at, entry, exercise))),
         Section(words.say("edit.form"), tuple(_form_rows(state.data, at, entry, exercise))),
@@ -41,10 +42,13 @@ def entry_sections(state: State, index: int) -> list[Section]:
 
 def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
     say = words.say
-    limits = "; ".join(NOT_MEASURED[k] for k in exercise.not_measured)
+    limits = trade.all_of(NOT_MEASURED[k] for k in exercise.not_measured)
     about = [
         counted(exercise),
-        say("edit.about.cautions", what="; ".join(CAUTIONS[k] for k in exercise.cautions)),
+        say(
+            "edit.about.cautions",
+            what=trade.all_of(CAUTIONS[k] for k in exercise.cautions),
+        ),
     ]
     if limits:
         about.append(say("edit.about.not_measured", what=limits))
@@ -242,7 +246,7 @@ def dose_line(entry: Data) -> str:
         parts.append(words.say("edit.eyes_closed"))
     if (entry.get("surface") or exercise.surface) == "soft":
         parts.append(words.say("edit.option.soft"))
-    return ", ".join(parts)
+    return words.row_of(parts)
 
 
 def _shown(value: object) -> str:

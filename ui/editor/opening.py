@@ -7,17 +7,14 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from ui import theme
 from ui.editor.window import EditorWindow
-from ui.opening import make_app, user_settings
+from ui.opening import start_app
 from ui.settings import Settings
 
 
 def open_editor(path: Path | None = None) -> tuple[QApplication, EditorWindow]:
     """Make the window and show it, with a plan or with the ways to begin one."""
-    app = make_app()
-    settings = user_settings()
-    theme.apply(app, settings.colours)
+    app, settings = start_app()
     window = show_editor(settings)
     if path is not None:
         window.files.open(path)

@@ -107,7 +107,25 @@ def safety_sections(state: State) -> list[Section]:
             say("edit.clearance"),
             (Row(("clearance",), "note", text=say("edit.clearance.how")), *items),
         ),
+        Section(
+            say("edit.hand_over"),
+            (
+                Row(("hand_over",), "note", text=_hand_over_words(state.data.get("hand_over"))),
+                Row(("hand_over",), "note", text=say("edit.hand_over.how")),
+            ),
+        ),
     ]
+
+
+def _hand_over_words(way: Any) -> str:
+    """To whom sessions are handed over; what the file says may be anything."""
+    if not isinstance(way, dict):
+        return words.say("edit.hand_over.nobody")
+    if way.get("plain") is True:
+        return words.say("edit.hand_over.plain")
+    keys = way.get("keys")
+    count = len(keys) if isinstance(keys, list) else 0
+    return words.say("edit.hand_over.keys", count=count)
 
 
 def symptom_sections(state: State) -> list[Section]:

@@ -14,6 +14,7 @@ from tracker.plan.unlocking import Condition, judge_condition
 from tracker.records.conditions import history_from_rows
 from tracker.records.rows import SessionRow
 from ui import words
+from ui.desk import trade
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +96,7 @@ class State:
         found = self.condition(at)
         if found is not None:
             key = "edit.standing.met" if found.met else "edit.standing.not_met"
-            return words.say(key, why="; ".join(found.because))
+            return words.say(key, why=trade.all_of(found.because))
         if self.rows is None:
             return words.say("edit.standing.no_sessions")
         return words.say("edit.not_yet")

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.figures.places import PLACES
-from ui.languages import LANGUAGES
+from ui.languages import CODES, LANGUAGES, SOURCE, language_of
 from ui.motion import is_still
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Director
@@ -83,9 +83,10 @@ class Looks(QWidget):
         )
         self.size.changed.connect(self._sized)
         self._add(words.say("first.text.size"), self.size)
-        codes = [code for code, _ in LANGUAGES]
         self.language = self._choices("first.text.language", [name for _, name in LANGUAGES])
-        self.language.chosen.connect(lambda row: set_language(codes[row]))
+        self.language.chosen.connect(lambda row: set_language(CODES[row]))
+        self.unchecked = Words(words.say("first.text.unchecked"), "small", soft=True)
+        self._column.addWidget(self.unchecked)
         self.colours = self._choices(
             "first.text.colours", [words.say(f"first.text.{c}") for c in _COLOURS]
         )
@@ -121,9 +122,10 @@ class Looks(QWidget):
             self.size.set_value(settings.text_percent)
         self.colours.choose(1 if theme.is_dark(settings.colours) else 0)
         self.motion.choose(1 if is_still(settings.motion) else 0)
-        codes = [code for code, _ in LANGUAGES]
-        if settings.language in codes:
-            self.language.choose(codes.index(settings.language))
+        language = language_of(settings.language)
+        self.language.choose(CODES.index(language))
+        # The words in the code are the ones that were looked through.
+        self.unchecked.setVisible(language != SOURCE)
 
 
 class FirstPage(Page):

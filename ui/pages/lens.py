@@ -142,7 +142,8 @@ class LensPage(Page):
     def _say(self) -> tuple[str, str]:
         """What to do or what became of it, and why nothing did so far."""
         work = self._work
-        why = work.why[:1].upper() + work.why[1:] + "." if work.why else ""
+        why = words.told(work.why)
+        why = f"{why[:1].upper()}{why[1:]}." if why else ""
         if work.trouble:
             return words.say_or(f"trouble.{work.trouble}", "trouble.failed"), words.say_or(
                 f"trouble.{work.trouble}.do", "trouble.failed.do"

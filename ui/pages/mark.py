@@ -83,7 +83,8 @@ class MarkPage(Page):
                 return words.say("practice.not_measured", reason=words.reason(mark.reason))
             return words.say(STAGE_WORDS[mark.stage])
         if director.mark_why:
-            return words.say_or(f"mark.{director.mark_why}", "mark.refused", why=director.mark_why)
+            why = words.told(director.mark_why)
+            return words.say_or(f"mark.{director.mark_why}", "mark.refused", why=why)
         found = director.mark_found
         if found is None:
             return ""

@@ -5,14 +5,17 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
 from math import ceil, isfinite
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.catalogue import CATALOGUE, HELD
+from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.live import LiveState
 from ui import theme, words
+from ui.asked import Asked
 from ui.cards import dose_words
 from ui.session_flow import Director, Phase
 from ui.set_figure import clock_words, set_figure
@@ -93,10 +96,12 @@ class PracticePage(QWidget):
         others = [words.say("practice.paused"), words.say("practice.disk")]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
-        longest = words.say("practice.asked", low=15, high=20, tempo=120)
-        keep_room(
-            self.asked, [f"{words.say('practice.of', done=20, goal=20)}   ·   {longest}"], width
-        )
+        count = words.say("practice.of", done=20, goal=20)
+        longest = [
+            f"{count}   ·   {words.say(k, low=15, high=20, tempo=120)}"
+            for k in ("practice.asked", "practice.asked_less")
+        ]
+        keep_room(self.asked, longest, width)
         self._show_heads()
 
     def _show_heads(self) -> None:
@@ -104,11 +109,19 @@ class PracticePage(QWidget):
         width = self.width() - 2 * theme.L
         below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
         free = self.height() - below - LEAST_FIELD_PX
-        asked = not self._director.sharing and free >= self.asked.height()
+        # A target that goes up and down needs all there is.
+        wanted = not self._director.sharing and not self._goes_up()
+        asked = wanted and free >= self.asked.height()
         title = asked and free >= self.asked.height() + self.title.height()
         for part, on in ((self.title, title), (self.asked, asked)):
             if part.isHidden() == on:
                 part.setVisible(on)
+
+    def _goes_up(self) -> bool:
+        """Whether the target moves up and down."""
+        dose = self._director.dose
+        exercise = CATALOGUE.get(dose.exercise) if dose is not None else None
+        return exercise is not None and exercise.channel == "head_pitch" and bool(exercise.target)
 
     def resizeEvent(self, event: object) -> None:
         """Keep the lines' room, and the picture in the corner, away from the target."""
@@ -116,12 +129,17 @@ class PracticePage(QWidget):
         width = max(240, self.width() // 5)
         height = width * 9 // 16
         y = self.height() - height - theme.L
-        self.picture.setGeometry(self.width() - width - theme.L, y, width, height)
+        # The other corner than that of the first buttons.
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        x = theme.L if mirrored else self.width() - width - theme.L
+        self.picture.setGeometry(x, y, width, height)
 
     def enter(self) -> None:
         """The page comes to the front, clean."""
         self._sides, self._last_index = {}, -1
         self._held, self._turns = Held(), Sides()
+        self._show_heads()
+        self.field.show_backdrop(None)
         self.stop.setFocus()
 
     def toggle_picture(self) -> None:
@@ -173,6 +191,8 @@ class PracticePage(QWidget):
                 cue=self.cue.text(),
                 scores=director.scores,
             )
+        if director.just_marked and not board.cue:
+            board = replace(board, cue=words.say("call.marked"))
         share.show_board(self._held.offer(board, time.monotonic()))
         share.outline.setVisible(share.outline_wanted)
         share.outline.show_sample(director.sample)
@@ -262,17 +282,23 @@ class PracticePage(QWidget):
         asked = director.asked
         self.field.distance_mm = director.distance_mm
         if asked is not None:
-            places = list(asked.offsets) if asked.offsets else [asked.offset]
-            if not asked.drawn:
-                places = []
-            self.field.show_targets(places, asked.place_at(director.now_s))
+            if asked.path is not None:
+                self.move_target()
+            else:
+                places = list(asked.offsets) if asked.offsets else [asked.offset]
+                if not asked.drawn:
+                    places = []
+                self.field.show_targets(places, asked.place_at(director.now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = _time_left(director.set_left_s)
-            asked_words = _asked_words(live, counted=not director.until_said)
-            self.asked.setText("   ·   ".join(t for t in (left, asked_words) if t))
-            jumps = asked is not None and bool(asked.offsets)
-            self.field.show_state(self._figures(live, jumps=jumps))
+            asked_words = _asked_words(
+                live, counted=not director.until_said, less=_lowered(live, director.entry)
+            )
+            any_key = words.say("practice.any_key") if director.any_key_stops else ""
+            parts = (left, asked_words, any_key)
+            self.asked.setText("   ·   ".join(t for t in parts if t))
+            self.field.show_state(self._figures(live, asked))
         else:
             self.field.show_state(FieldState())
         shown = director.picture_shown and not director.sharing
@@ -292,27 +318,55 @@ class PracticePage(QWidget):
             return words.say(f"cue.{cue}")
         return words.say("practice.disk") if director.disk_note else ""
 
-    def _figures(self, live: LiveState, *, jumps: bool) -> FieldState:
+    def move_target(self) -> None:
+        """Put what moves where it will be when it is seen: at the next picture.
+
+        What a screen takes beyond that (often one picture more) isn't known here.
+        """
+        director = self._director
+        asked = director.asked if director.phase == Phase.exercise else None
+        seen_s = director.now_s + 1.0 / max(self.screen().refreshRate(), 30.0)
+        if asked is None or asked.backdrop is None:
+            self.field.show_backdrop(None)
+        else:
+            shift = asked.backdrop.shift_deg(seen_s - asked.step.from_s)
+            self.field.show_backdrop(asked.backdrop, shift)
+        if asked is not None and asked.path is not None:
+            self.field.show_targets([asked.offset_at(seen_s)])
+
+    def _counts(self, asked: Asked | None) -> bool:
+        """Whether there is a count to show."""
+        exercise = CATALOGUE.get(asked.step.exercise or "") if asked is not None else None
+        held = exercise is not None and exercise.channel == HELD
+        return not held and not self._director.until_said
+
+    def _figures(self, live: LiveState, asked: Asked | None) -> FieldState:
+        jumps = asked is not None and bool(asked.offsets)
+        moving = asked is not None and asked.path is not None
         turn = live.last_turn
         if turn is not None and turn.index != self._last_index:
             self._last_index = turn.index
             if isfinite(turn.amplitude_deg):
                 self._sides[turn.side] = round(turn.amplitude_deg)
         vertical = bool({"up", "down"} & set(self._sides))
+        if moving:
+            vertical = self._goes_up()
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo = live.tempo_bpm
         return FieldState(
-            count=None if self._director.until_said else live.repetitions,
+            count=live.repetitions if self._counts(asked) else None,
             goal=live.goal_repetitions,
             first_deg=self._sides.get(first),
             second_deg=self._sides.get(second),
             asked_deg=live.goal_amplitude_range_deg,
             tempo_bpm=None if tempo is None else round(tempo),
             asked_bpm=live.goal_tempo_bpm,
-            side=0 if jumps else self._director.side,
+            side=0 if jumps or moving else self._director.side,
             vertical=vertical,
             measured=not self._director.not_measured,
-            bow=not jumps,
+            # A bow that went to and fro with the target would only be in the way.
+            bow=not jumps and not moving,
+            moving=moving,
         )
 
 
@@ -329,7 +383,14 @@ def _time_left(left_s: float) -> str:
     return words.say("ask.left", time=clock_words(seconds))
 
 
-def _asked_words(live: LiveState, *, counted: bool) -> str:
+def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
+    """Whether less is asked than the plan wants, because the screen carries no more."""
+    reach = live.goal_amplitude_range_deg
+    wanted = None if entry is None else entry.amplitude_deg
+    return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
+
+
+def _asked_words(live: LiveState, *, counted: bool, less: bool) -> str:
     tempo = live.goal_tempo_bpm
     parts = []
     if live.goal_repetitions is not None and not counted:
@@ -341,7 +402,8 @@ def _asked_words(live: LiveState, *, counted: bool) -> str:
     reach = live.goal_amplitude_range_deg
     if tempo is not None and reach is not None:
         low, high = (words.number(v) for v in reach)
-        parts.append(words.say("practice.asked", low=low, high=high, tempo=words.number(tempo)))
+        key = "practice.asked_less" if less else "practice.asked"
+        parts.append(words.say(key, low=low, high=high, tempo=words.number(tempo)))
     elif tempo is not None:
         parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
     return "   ·   ".join(parts)

@@ -39,7 +39,12 @@ class NotMeasured(QWidget):
 class SummaryPage(Page):
     """Rows of what was measured."""
 
-    def __init__(self, director: Director, close: Callable[[], object]) -> None:
+    def __init__(
+        self,
+        director: Director,
+        close: Callable[[], object],
+        hand_over: Callable[[], object],
+    ) -> None:
         super().__init__()
         self._director = director
         self.percent = 100
@@ -65,7 +70,9 @@ class SummaryPage(Page):
         self.retry.clicked.connect(lambda: director.save_again())
         leave = Button(words.say("summary.close"))
         leave.clicked.connect(close)
-        for button in (self.again, self.place, self.retry, leave):
+        self.hand_over = Button(words.say("handover.open"))
+        self.hand_over.clicked.connect(hand_over)
+        for button in (self.again, self.hand_over, self.place, self.retry, leave):
             self.buttons.addWidget(button)
         self._rows: list[Row] = []
 
@@ -74,6 +81,7 @@ class SummaryPage(Page):
         director = self._director
         for button, on in (
             (self.again, not director.unsaved),
+            (self.hand_over, self._can_hand_over()),
             (self.place, director.unsaved and not director.sharing),
             (self.retry, director.unsaved),
         ):
@@ -106,6 +114,11 @@ class SummaryPage(Page):
         else:
             self.exercise.setText("")
             self._show([])
+
+    def _can_hand_over(self) -> bool:
+        """Whether the session's plan says to whom it goes."""
+        plan, saved = self._director.plan, self._director.saved
+        return saved is not None and plan is not None and plan.hand_over is not None
 
     def _choose_place(self) -> None:
         """Ask for a folder and save there."""

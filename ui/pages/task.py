@@ -4,6 +4,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
 from math import ceil, isfinite
@@ -19,6 +20,7 @@ from ui.cards import Card, Option, after_set_card, card_of, left_out_words
 from ui.session_flow import Director
 from ui.set_figure import clock_words, set_figure
 from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.call_panel import CallPanel
 from ui.widgets.choices import Stepper
 from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
@@ -60,6 +62,9 @@ class TaskPage(Page):
         self._drawn = Beside(left, self.movement)
         self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
+        self.call = CallPanel(_call_actions(director))
+        self.call.hide()
+        self.body.addWidget(self.call)
         self.body.addStretch(1)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self._lines: list[Words | Rule] = []
@@ -73,8 +78,8 @@ class TaskPage(Page):
         """Lines that come later get the same text size."""
         super().set_percent(percent)
         self._percent = percent
-        for button in (self.unwell, self.end):
-            button.set_percent(percent)
+        for part in (self.unwell, self.end, self.call):
+            part.set_percent(percent)
         self._drawn.fit(self.body_width())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -131,6 +136,16 @@ class TaskPage(Page):
         if self.time.text() != text:
             self.time.setText(text)
         self.time.setVisible(bool(text))
+        self._show_call()
+
+    def _show_call(self) -> None:
+        """What a therapist can have changed, between sets in the layout for a call."""
+        director = self._director
+        coming = director.coming if director.may_change else None
+        if coming is not None:
+            note = words.say("call.marked") if director.just_marked else director.call_note
+            self.call.show_coming(coming, note)
+        self.call.setVisible(coming is not None)
 
     def show_again(self) -> None:
         """The same task, once more: what is shown around it has changed."""
@@ -154,6 +169,7 @@ class TaskPage(Page):
                 can_sound=director.can_sound,
                 can_speak=director.can_speak,
                 sounds=director.sounds,
+                still=director.still(),
             )
         if isinstance(task, AskSupport) and self._director.sharing:
             cares = (words.say("share.helper"), *self.card.cares)
@@ -220,7 +236,7 @@ class TaskPage(Page):
     def _chain(self) -> None:
         """Tab goes through the answers first, then to what leaves."""
         order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [self.unwell, self.end, self.movement.hold]
+        order += [*self.call.buttons.values(), self.unwell, self.end, self.movement.hold]
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
 
@@ -246,3 +262,16 @@ class TaskPage(Page):
             self._show()
         else:
             self._director.answer(dict(self._given))
+
+
+def _call_actions(director: Director) -> dict[str, Callable[[], None]]:
+    """What the buttons of a call do; the keys of the table do the same."""
+    return {
+        "slower": lambda: director.change_coming("tempo", -1),
+        "faster": lambda: director.change_coming("tempo", 1),
+        "smaller": lambda: director.change_coming("amplitude", -1),
+        "larger": lambda: director.change_coming("amplitude", 1),
+        "other_next": lambda: director.change_coming("next"),
+        "take_back": lambda: director.change_coming("undo"),
+        "mark": director.mark_moment,
+    }

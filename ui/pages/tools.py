@@ -34,6 +34,7 @@ class ToolsPage(Page):
         geometry: Callable[[], ScreenGeometry],
         review: Callable[[], None],
         edit: Callable[[], None],
+        hand_over: Callable[[], None],
     ) -> None:
         super().__init__()
         self._director, self._geometry = director, geometry
@@ -55,7 +56,17 @@ class ToolsPage(Page):
         self.review.clicked.connect(review)
         self.edit = Button(words.say("tools.edit"))
         self.edit.clicked.connect(edit)
-        shown = (self.lens, self.measure_screen, self.first, self.review, self.edit, self.back)
+        self.hand_over = Button(words.say("handover.open"))
+        self.hand_over.clicked.connect(hand_over)
+        shown = (
+            self.lens,
+            self.measure_screen,
+            self.hand_over,
+            self.first,
+            self.review,
+            self.edit,
+            self.back,
+        )
         for button in shown:
             self.buttons.addWidget(button)
 
@@ -69,6 +80,6 @@ class ToolsPage(Page):
                 # Whoever is in the call need not see who else practises.
                 button.setVisible(not sharing)
         without_camera = self._director.clip is not None
-        for button in (self.lens, self.first):
+        for button in (self.lens, self.first, self.hand_over):
             if button.isHidden() != without_camera:
                 button.setVisible(not without_camera)

@@ -94,6 +94,11 @@ class WelcomePage(Page):
         self._why = why
         self.refresh()
 
+    def put_away(self, why: str) -> None:
+        """The plan at hand is not to be used."""
+        self.refuse("")
+        self._say(why)
+
     def _say(self, text: str) -> None:
         self.planned.setText(text)
         self.planned.setVisible(bool(text))

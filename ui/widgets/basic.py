@@ -45,6 +45,10 @@ class Words(QLabel):
         self.setSizePolicy(policy)
         if centred:
             self.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter)
+        elif self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            # By itself Qt puts a figure or a path on the left, as it has no Arabic letters.
+            flag = Qt.AlignmentFlag
+            self.setAlignment(flag.AlignRight | flag.AlignAbsolute | flag.AlignVCenter)
         if soft:
             self.setForegroundRole(QPalette.ColorRole.PlaceholderText)
         self.set_percent(100)
@@ -273,17 +277,18 @@ class Page(QWidget):
 
 
 class Rule(QWidget):
-    """A short line at the left of a paragraph that must be read."""
+    """A short line before a paragraph that must be read."""
 
     def __init__(self, inside: QWidget) -> None:
         super().__init__()
         row = QHBoxLayout(self)
-        row.setContentsMargins(theme.M, 0, 0, 0)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        row.setContentsMargins(0 if mirrored else theme.M, 0, theme.M if mirrored else 0, 0)
         row.addWidget(inside)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the line."""
         painter = QPainter(self)
-        painter.fillRect(
-            0, 2, 4, self.height() - 4, self.palette().color(QPalette.ColorRole.Accent)
-        )
+        accent = self.palette().color(QPalette.ColorRole.Accent)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        painter.fillRect(self.width() - 4 if mirrored else 0, 2, 4, self.height() - 4, accent)

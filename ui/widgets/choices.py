@@ -39,7 +39,10 @@ class OneOf(Button):
         painter.setPen(QPen(line, theme.LINE + self.isChecked()))
         painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
         radius = self.fontMetrics().capHeight() / 2
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
         ring = box.left() + theme.M + radius
+        if mirrored:
+            ring = box.right() - theme.M - radius
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(
             QRectF(ring - radius, box.center().y() - radius, 2 * radius, 2 * radius)
@@ -51,7 +54,10 @@ class OneOf(Button):
             painter.drawEllipse(QRectF(ring - half, box.center().y() - half, 2 * half, 2 * half))
         painter.setPen(palette.color(role.ButtonText))
         painter.setFont(self.font())
-        words_box = box.adjusted(theme.M + 2 * radius + theme.M, 0, -theme.S, 0)
+        before, after = theme.M + 2 * radius + theme.M, theme.S
+        words_box = box.adjusted(before, 0, -after, 0)
+        if mirrored:
+            words_box = box.adjusted(after, 0, -before, 0)
         painter.drawText(
             words_box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, self.text()
         )
@@ -96,6 +102,12 @@ class Choices(QWidget):
         button = self._group.button(row)
         if button is not None:
             button.setChecked(True)
+
+    def take_keys(self) -> None:
+        """The one chosen gets the keys."""
+        button = self._group.checkedButton()
+        if button is not None:
+            button.setFocus()
 
     @property
     def row(self) -> int:

@@ -27,10 +27,12 @@ from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from tracker.targets import Backdrop
 from ui import theme, words
 from ui.geometry import Point, length_mm
+from ui.widgets.backdrop import BackdropPaint
 from ui.widgets.field_text import draw_beside, draw_tight, tempo_arrow
-from ui.widgets.placing import count_places
+from ui.widgets.placing import count_place_moving, count_places
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
 DETAIL_DEG = 0.5
@@ -59,6 +61,7 @@ class FieldState:
     vertical: bool = False
     measured: bool = True
     bow: bool = True
+    moving: bool = False
 
 
 class TargetField(QWidget):
@@ -78,6 +81,9 @@ class TargetField(QWidget):
         self.active = 0
         self.hint = ""
         self.state = FieldState()
+        self.backdrop: Backdrop | None = None
+        self._shift_deg = 0.0
+        self._bars = BackdropPaint()
 
     def minimumSizeHint(self) -> QSize:
         """Room for the field around one target."""
@@ -91,6 +97,12 @@ class TargetField(QWidget):
         """Draw targets at offsets (mm right and up of the middle); ``active`` is the asked one."""
         if (offsets, active) != (self.offsets, self.active):
             self.offsets, self.active = offsets, active
+            self.update()
+
+    def show_backdrop(self, backdrop: Backdrop | None, shift_deg: float = 0.0) -> None:
+        """Draw what moves behind the target, moved so far to the right; or nothing."""
+        if (backdrop, shift_deg) != (self.backdrop, self._shift_deg):
+            self.backdrop, self._shift_deg = backdrop, shift_deg
             self.update()
 
     def show_state(self, state: FieldState) -> None:
@@ -131,6 +143,8 @@ class TargetField(QWidget):
         """Draw it."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self.backdrop is not None:
+            self._draw_backdrop(painter, self.backdrop)
         if self.state.count is not None:
             self._draw_counts(painter)
         for k, offset in enumerate(self.offsets):
@@ -150,6 +164,14 @@ class TargetField(QWidget):
 
     def _colour(self, role: QPalette.ColorRole) -> QColor:
         return self.palette().color(role)
+
+    def _draw_backdrop(self, painter: QPainter, backdrop: Backdrop) -> None:
+        role = QPalette.ColorRole
+        radius = min(self.px_of(2 * backdrop.radius_deg) / 2, self.height() / 2, self.width() / 2)
+        at = QRectF(self.rect()).center()
+        period, shift = self.px_of(backdrop.period_deg), self.px_of(self._shift_deg)
+        colours = self._colour(role.Window), self._colour(role.WindowText), backdrop.contrast
+        self._bars.draw(painter, at, radius, period, shift, colours)
 
     def _draw_target(self, painter: QPainter, *, asked: bool) -> None:
         role = QPalette.ColorRole
@@ -246,7 +268,7 @@ class TargetField(QWidget):
     def count_boxes(self) -> list[QRectF]:
         """Where the count is drawn: a box at each target."""
         metrics = QFontMetricsF(self._count_font())
-        text = str(self.state.count or 0)
+        text = words.number(self.state.count or 0)
         size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
         targets = [self.centre_px(offset) for offset in self.offsets]
         radius, gap = self._disc_px(), 6.0
@@ -257,13 +279,17 @@ class TargetField(QWidget):
         # Round digits reach a little beyond a capital's height.
         over = 0.05 * size.height()
         free = QRectF(self.rect()).adjusted(0, over, 0, -over)
+        if self.state.moving:
+            up = self.state.vertical
+            return [count_place_moving(at, free, radius, size, gap, up=up) for at in targets]
         return count_places(targets, free, radius, size, gap)
 
     def _draw_counts(self, painter: QPainter) -> None:
         painter.setPen(self._ink())
+        text = words.number(self.state.count or 0)
         for box in self.count_boxes():
             at = QPointF(box.center().x(), box.top())
-            draw_tight(painter, self._count_font(), str(self.state.count), at, above=False)
+            draw_tight(painter, self._count_font(), text, at, above=False)
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state

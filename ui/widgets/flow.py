@@ -68,13 +68,16 @@ class FlowRow(QLayout):
         return [i for i in self._items if not i.isEmpty()]
 
     def _place(self, rect: QRect, *, move: bool) -> int:
+        parent = self.parentWidget()
+        mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
         x, y, high = rect.x(), rect.y(), 0
         for item in self._shown():
             size = item.sizeHint()
             if x > rect.x() and x + size.width() > rect.right() + 1:
                 x, y, high = rect.x(), y + high + theme.S, 0
             if move:
-                item.setGeometry(QRect(QPoint(x, y), size))
+                left = rect.x() + rect.right() + 1 - x - size.width() if mirrored else x
+                item.setGeometry(QRect(QPoint(left, y), size))
             x += size.width() + theme.M
             high = max(high, size.height())
         return y + high - rect.y()

@@ -57,11 +57,13 @@ class CameraMark(QWidget):
         accent = self.palette().color(role.Accent if on else role.Mid)
         painter.setPen(QPen(accent, 3))
         painter.setBrush(accent if on else Qt.BrushStyle.NoBrush)
-        painter.drawEllipse(QPointF(radius + 3, self.height() / 2), radius, radius)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        ring = self.width() - radius - 3 if mirrored else radius + 3
+        painter.drawEllipse(QPointF(ring, self.height() / 2), radius, radius)
         painter.setPen(self.palette().color(role.WindowText))
-        left = metrics.height()
+        room = metrics.height()
         painter.drawText(
-            self.rect().adjusted(left, 0, 0, 0),
+            self.rect().adjusted(0 if mirrored else room, 0, -room if mirrored else 0, 0),
             Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft,
             self.text,
         )

@@ -65,14 +65,17 @@ class Mark(Button):
         painter.setPen(QPen(line, theme.LINE + self.isChecked()))
         painter.drawRoundedRect(card, theme.CORNER, theme.CORNER)
         side = self._side()
-        box = QRectF(card.left() + theme.M, card.center().y() - side / 2, side, side)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        left = card.right() - theme.M - side if mirrored else card.left() + theme.M
+        box = QRectF(left, card.center().y() - side / 2, side, side)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(box)
         painter.setPen(palette.color(role.ButtonText))
         painter.setFont(self.font())
-        painter.drawText(
-            card.adjusted(self._lead() - edge, 0, -theme.S, 0), _WRAP_MIDDLE, self.text()
-        )
+        before, after = self._lead() - edge, theme.S
+        if mirrored:
+            before, after = after, before
+        painter.drawText(card.adjusted(before, 0, -after, 0), _WRAP_MIDDLE, self.text())
         if self.isChecked():
             painter.setPen(QPen(palette.color(role.ButtonText), 4))
             hook = ((0.2, 0.55), (0.42, 0.78), (0.8, 0.25))

@@ -6,9 +6,18 @@ import contextlib
 import re
 from pathlib import Path
 
+from ui import words
+
 
 def shown_path(folder: Path) -> str:
     """A path with the home folder shortened, that may be broken after each folder."""
     with contextlib.suppress(ValueError):
         folder = Path("~") / folder.relative_to(Path.home())
-    return re.sub(r"([/\\])", "\\1\u200b", str(folder))
+    text = breakable(str(folder))
+    # Among words that are read from the right its folders would change places.
+    return f"\u2066{text}\u2069" if words.from_right() else text
+
+
+def breakable(text: str) -> str:
+    """A text whose paths may be broken after each folder."""
+    return re.sub(r"([/\\])", "\\1\u200b", text)

@@ -38,6 +38,24 @@ def count_places(
     return [_beside(at, field, away, size) for at in targets]
 
 
+def count_place_moving(
+    at: QPointF, field: QRectF, radius: float, size: QSizeF, gap: float, *, up: bool
+) -> QRectF:
+    """A box for the count of a target that moves, across or (``up``) up and down.
+
+    It goes with the target and never changes its side: that would pull the eyes away.
+    At the field's edge it stays inside.
+    """
+    away = radius + gap
+    if up:
+        return _beside(at, field, away, size)
+    top = at.y() + away
+    if top + size.height() > field.bottom():
+        top = at.y() - away - size.height()
+    left = min(max(at.x() - size.width() / 2, field.left()), field.right() - size.width())
+    return QRectF(QPointF(left, top), size)
+
+
 def _touch(places: Sequence[QRectF], targets: Sequence[QPointF], radius: float) -> bool:
     """Whether a count lies on another count or on a target."""
     discs = [QRectF(t.x() - radius, t.y() - radius, 2 * radius, 2 * radius) for t in targets]

@@ -101,8 +101,12 @@ class Scale(QWidget):
         key, typed = event.key(), event.text()
         was_one, self._one_typed = self._one_typed, False
         if key in _MOVES:
-            value = self.value
-            self.choose(0 if value is None else value + _MOVES[Qt.Key(key)])
+            value, move = self.value, _MOVES[Qt.Key(key)]
+            # Where one reads from the right, the larger numbers stand at the left.
+            mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+            if mirrored and key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+                move = -move
+            self.choose(0 if value is None else value + move)
         elif key in (Qt.Key.Key_Home, Qt.Key.Key_End):
             self.choose(0 if key == Qt.Key.Key_Home else HIGHEST)
         elif len(typed) == 1 and typed.isdecimal():

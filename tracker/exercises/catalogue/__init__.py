@@ -48,6 +48,7 @@ __all__ = [
     "Support",
     "Surface",
     "WatcherSpec",
+    "body_every_s",
     "find_exercise",
     "needs_body",
     "no_such_exercise",
@@ -86,6 +87,16 @@ def needs_body(exercise_id: str | None) -> bool:
     """Whether shoulders or hands have to be measured for an exercise; not for an unknown one."""
     exercise = CATALOGUE.get(exercise_id or "")
     return exercise is not None and "body" in exercise.needs
+
+
+def body_every_s(exercise_id: str | None) -> float:
+    """Least time between two looks at the body in an exercise; 0 for as often as can be.
+
+    A fingertip goes near and far slowly, and the eyes are to be measured meanwhile: half the
+    looks are enough (tried in ``tests/motion/test_near_hand.py``).
+    """
+    exercise = CATALOGUE.get(exercise_id or "")
+    return 0.12 if exercise is not None and exercise.channel == "eye_vergence" else 0.0
 
 
 def no_such_exercise(exercise_id: str) -> str:

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
 from tracker.exercises.catalogue.gaze import BEATS, EYES_ONLY_NOTE, PITCH_DEG, YAW_DEG
-from tracker.exercises.catalogue.model import GUIDED, HEAD_FORWARD, HELD, Exercise, watch
+from tracker.exercises.catalogue.model import HEAD_FORWARD, HELD, Exercise, watch
 
 _HEAD = watch("too_small", "too_large", "too_slow", "too_fast", "not_measured")
 _X2_SOURCES = {"dose": src.X2_VIEWING, "amplitude_deg": src.HEAD_RANGE, "tempo_bpm": src.COMMON}
 _HEAD_SOURCES = {"dose": src.COMMON, "amplitude_deg": src.HEAD_RANGE, "tempo_bpm": src.COMMON}
 _ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
+#: A turn takes two seconds: time to look first (common practice).
+SLOW_BEATS = 30.0
+#: A sweep takes three seconds: with the largest swing about half of the pursuit limit.
+PURSUIT_BEATS = 20.0
 _HOLD = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
 _CHAIR = watch("possible_fall", "not_measured", "not_upright", "too_small")
 
@@ -17,7 +21,7 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "turns-x2",
         "head_yaw",
-        (*watch("gaze_off_target", "eyes_closed"), *_HEAD),
+        (*watch("gaze_off_target", "eyes_closed", "head_with_target"), *_HEAD),
         therapist="x2 viewing, yaw: the target moves against the head, the eyes stay on it",
         cautions=("settle", "neck", "blur"),
         sources=_X2_SOURCES,
@@ -26,13 +30,14 @@ GAZE: tuple[Exercise, ...] = (
         tempo_bpm=BEATS,
         needs=("face", "eyes"),
         on_target=True,
+        target="against",
         gaze_minutes=True,
         not_measured=("blur_of_target", "hand_target"),
     ),
     Exercise(
         "nods-x2",
         "head_pitch",
-        (*watch("gaze_off_target", "eyes_closed"), *_HEAD),
+        (*watch("gaze_off_target", "eyes_closed", "head_with_target"), *_HEAD),
         therapist="x2 viewing, pitch: the target moves against the head, the eyes stay on it",
         cautions=("settle", "neck", "blur"),
         sources=_X2_SOURCES,
@@ -41,20 +46,22 @@ GAZE: tuple[Exercise, ...] = (
         tempo_bpm=BEATS,
         needs=("face", "eyes"),
         on_target=True,
+        target="against",
         gaze_minutes=True,
         not_measured=("blur_of_target", "hand_target"),
     ),
     Exercise(
         "eyes-then-head",
-        "head_yaw",
-        (*watch("eyes_closed"), *_HEAD),
+        "head_to_mark",
+        (*watch("head_first", "moved_together", "eyes_closed"), *_HEAD),
         therapist="Turning between two targets: the eyes first, then the head",
         cautions=("settle", "neck"),
         sources=_HEAD_SOURCES,
         dose_repetitions=20,
         amplitude_deg=YAW_DEG,
-        tempo_bpm=BEATS,
-        not_measured=("eyes_first",),
+        tempo_bpm=SLOW_BEATS,
+        needs=("face", "eyes"),
+        target="places",
     ),
     Exercise(
         "remembered-target",
@@ -72,17 +79,19 @@ GAZE: tuple[Exercise, ...] = (
     ),
     Exercise(
         "follow-slowly",
-        GUIDED,
+        "eye_sweep",
         watch("head_moved", "gaze_off_target", "eyes_closed", "not_measured"),
         therapist="Smooth pursuit of a slow target, head still",
         cautions=("settle",),
-        sources={"dose": src.COMMON},
+        sources={"dose": src.COMMON, "tempo_bpm": src.PURSUIT},
         dose_seconds=30.0,
+        tempo_bpm=PURSUIT_BEATS,
         needs=("face", "eyes"),
         on_target=True,
         head_still=True,
+        target="sweep",
         asks_note=EYES_ONLY_NOTE,
-        not_measured=("count", "catch_up_jumps"),
+        not_measured=("small_jumps",),
     ),
     Exercise(
         "thumb-together",
@@ -122,18 +131,20 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "moving-background",
         HELD,
-        watch("head_moved", "eyes_closed", "not_measured"),
+        watch("gaze_off_target", "head_moved", "eyes_closed", "not_measured"),
         therapist="Tolerance of a small, slow moving background (optokinetic habituation)",
         cautions=("settle", "flashes"),
         sources={"dose": src.FLASHES},
         dose_seconds=30.0,
+        needs=("face", "eyes"),
+        on_target=True,
         head_still=True,
+        target="background",
         asks_note=(
             "a moving background can bring on strong symptoms and is off unless you want it; "
-            "say how small and how slow"
+            "say what it is for"
         ),
         off_by_default=True,
-        not_measured=("background",),
     ),
 )
 

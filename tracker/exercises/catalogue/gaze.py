@@ -113,10 +113,10 @@ EXERCISES: tuple[Exercise, ...] = (
         cautions=("settle", "double"),
         sources={"dose": src.FINGER_DISTANCE},
         dose_repetitions=20,
-        needs=("face", "eyes"),
+        needs=("face", "eyes", "body"),
         head_still=True,
         asks_note=EYES_ONLY_NOTE,
         repetition_s=6.0,
-        not_measured=("hand", "double_image"),
+        not_measured=("hand_place", "double_image"),
     ),
 )

@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Literal
 
+from tracker.targets import Motion
+
 Need = Literal["face", "eyes", "body"]
 Eyes = Literal["open", "closed"]
 Posture = Literal["sitting", "standing", "walking"]
@@ -65,6 +67,8 @@ class Exercise:
         Whether the eyes are asked to stay on a target.
     head_still
         Whether the head is asked to stay still.
+    target
+        How the target on the screen moves, or what is behind it; empty where nothing does.
     gaze_minutes
         Whether its time counts as gaze stabilisation: the head moves while the eyes
         stay on a target.
@@ -97,6 +101,7 @@ class Exercise:
     needs: tuple[Need, ...] = ("face",)
     on_target: bool = False
     head_still: bool = False
+    target: Motion = ""
     gaze_minutes: bool = False
     asks_note: str = ""
     off_by_default: bool = False

@@ -13,6 +13,10 @@ X2_VIEWING = (
     "Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; "
     "the dose is common practice"
 )
+PURSUIT = (
+    "common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to "
+    "keep up (encyclopaedic text)"
+)
 SHAKE_RATE = "Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz"
 HOLD = "common practice; also the length of a trial in the sensory-interaction balance test"
 STAGES = "US CDC STEADI 2017, four-stage balance test: 10 s a stance"

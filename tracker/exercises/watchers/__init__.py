@@ -19,6 +19,7 @@ from tracker.exercises.watchers.hands import ThrowLow
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
+from tracker.exercises.watchers.targets import HeadWithTarget, NotEyesFirst
 from tracker.exercises.watchers.turns import Amplitude, FallsShort, OfTurns, Tempo, tempo_of
 
 __all__ = [
@@ -33,7 +34,9 @@ __all__ = [
     "FallsShort",
     "GazeOffTarget",
     "HeadMoved",
+    "HeadWithTarget",
     "LeftPicture",
+    "NotEyesFirst",
     "NotMeasured",
     "OfTurns",
     "PossibleFall",
@@ -55,6 +58,8 @@ _PLAIN: dict[str, Callable[..., Watcher]] = {
     "left_picture": LeftPicture,
     "possible_fall": PossibleFall,
     "throw_low": ThrowLow,
+    "head_first": partial(NotEyesFirst, "head_first"),
+    "moved_together": partial(NotEyesFirst, "moved_together"),
     "too_large": partial(Amplitude, "too_large"),
     "too_slow": partial(Tempo, "too_slow"),
     "too_fast": partial(Tempo, "too_fast"),
@@ -71,6 +76,8 @@ def make_watcher(spec: WatcherSpec, channel: Channel, from_s: float) -> Watcher:
         return EyesOpened(from_s, **p)
     if spec.name == "eyes_not_with_head":
         return EyesNotWithHead(channel.name, **p)
+    if spec.name == "head_with_target":
+        return HeadWithTarget(channel.name, **p)
     if (spec.name, channel.name) in FallsShort.SIDES:
         return FallsShort(spec.name, channel, **p)
     if spec.name == "too_small":

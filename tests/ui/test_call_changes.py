@@ -1,0 +1,208 @@
+"""What a therapist in a call changes by keys: between sets, in that layout, nowhere else."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.records import made
+from tests.ui.fakes import FakeWorld, Voice, seen
+from tests.ui.patient import ENTER, EYES, TURNS, Person, plan_of, turned
+from tests.ui.test_planned_pages import after_a_set, said
+from tracker.plan.model import Entry
+from tracker.practice.tasks import CountDown, DoSet, Prepare, Rest
+from tracker.records.figures import record_of
+from tracker.session.summary import Summary
+from ui.desk.session_data import SetView, marks_of
+from ui.keys import KEYS
+from ui.session_flow import Phase
+from ui.widgets.call_panel import ACTIONS
+
+Begin = Callable[..., Person]
+F2, F4, F5, F6 = (Qt.Key.Key_F2, Qt.Key.Key_F4, Qt.Key.Key_F5, Qt.Key.Key_F6)
+F7, F8, F9, F10 = (Qt.Key.Key_F7, Qt.Key.Key_F8, Qt.Key.Key_F9, Qt.Key.Key_F10)
+NODS = Entry(entry_id="nods", exercise="nods-on-target", repetitions=3)
+
+
+def marks(person: Person, name: str) -> list[dict[str, Any]]:
+    content = person.fake.recordings[-1].journal.content()
+    return [m for m in content.of("mark") if m["name"] == name]
+
+
+def ready(begin: Begin, *entries: Entry, **more: Any) -> Person:
+    """Before "I am in place" of the first entry."""
+    person = begin(plan_of(*entries, **more))
+    person.begin_day(0)
+    assert isinstance(person.director.task, Prepare)
+    return person
+
+
+def panel(person: Person) -> Any:
+    return person.window.pages["task"].call  # type: ignore[attr-defined]
+
+
+def test_alone_no_key_changes_anything(begin: Begin) -> None:
+    person = ready(begin, TURNS, EYES)
+    before = person.director.task
+    for key in (F5, F6, F7, F8, F9, F10):
+        person.press(key)
+    assert person.director.task is before and not marks(person, "changed")
+    assert not panel(person).isVisible()
+    # Nor by what a key calls.
+    person.director.change_coming("tempo", 1)
+    assert person.director.task is before and not marks(person, "changed")
+
+
+def test_in_a_call_the_next_set_is_changed_by_keys_and_said(begin: Begin, fake: FakeWorld) -> None:
+    fake.voice = voice = Voice()
+    person = ready(begin, TURNS, EYES)
+    person.press(F4)
+    assert panel(person).isVisible() and "60 beats" in panel(person).coming.text()
+    person.press(F6)
+    assert "65 beats" in panel(person).coming.text()
+    assert voice.texts[-1] == "Now 65 beats a minute."
+    assert panel(person).note.text() == "Now 65 beats a minute."
+    person.press(F5, F5)
+    assert "55 beats" in panel(person).coming.text()
+    person.press(F10)
+    assert "60 beats" in panel(person).coming.text()
+    assert voice.texts[-1].startswith("Taken back. Now 60 beats")
+    person.press(F7)
+    assert "13 to 18 degrees" in panel(person).coming.text()
+    person.press(F8, F8)
+    # No neck limit is set in this plan.
+    assert "15 to 20 degrees" in panel(person).coming.text()
+    assert "nothing larger" in panel(person).note.text()
+    person.press(F9)
+    assert "eyes" in panel(person).coming.text().lower()
+    task = person.director.task
+    assert isinstance(task, Prepare) and task.asked is not None
+    assert task.asked.entry_id == "eyes"
+    person.press(F10)
+    assert [m["what"] for m in marks(person, "changed")] == [
+        *["tempo"] * 4,
+        *["amplitude"] * 2,
+        *["next"] * 2,
+    ]
+
+
+def test_the_set_is_done_as_changed_and_the_summary_says_so(begin: Begin) -> None:
+    person = ready(begin, TURNS, NODS)
+    person.press(F4)
+    person.press(F6)
+    person.choose("I am in place")
+    person.set_up()
+    assert isinstance(person.director.task, CountDown)
+    person.press(F6)  # too late: nothing changes under way
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    assert person.fake.beats.sounding is not None and person.fake.beats.sounding[0] == 65.0
+    assert not panel(person).isVisible()
+    person.press(F5, F7, F9)
+    turned(person, 8.0)
+    after_a_set(person)
+    assert isinstance(person.director.task, Rest)
+    assert panel(person).isVisible() and "60 beats" in panel(person).coming.text()
+    person.press(F10)
+    assert panel(person).note.text() == "Nothing to take back."
+    person.press(Qt.Key.Key_Escape)
+    summary = person.fake.recordings[-1].save().summary
+    (turns,) = summary["exercises"]
+    assert turns["prescribed"]["tempo_bpm"] == 65.0
+    assert turns["changed"] == {"tempo_bpm": [60.0, 65.0]}
+    assert [(c["what"], c["after"]) for c in summary["changes"]] == [("tempo", 65.0)]
+
+
+def test_the_buttons_do_what_the_keys_do(begin: Begin) -> None:
+    person = ready(begin, TURNS, EYES)
+    person.press(F4)
+    person.choose("Faster (F6)")
+    assert "65 beats" in panel(person).coming.text()
+    person.choose("Take it back (F10)")
+    assert "60 beats" in panel(person).coming.text()
+    person.choose("Another one first (F9)")
+    assert person.director.coming is not None and person.director.coming.entry_id == "eyes"
+    assert set(panel(person).buttons) == set(ACTIONS)
+
+
+def test_a_moment_is_marked_in_a_set_and_between_two(begin: Begin) -> None:
+    person = ready(begin, TURNS)
+    person.press(F2)
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    person.measured(1.0, seen)
+    person.press(F4)
+    person.press(Qt.Key.Key_Space)
+    person.measured(3.2, seen)
+    assert person.director.phase == Phase.exercise
+    person.press(F2)
+    assert person.director.just_marked
+    found = marks(person, "marked")
+    assert [m.get("entry_id") for m in found] == ["turns", "turns"]
+    person.press(Qt.Key.Key_Escape)
+    person.press(Qt.Key.Key_Escape)
+    summary = person.fake.recordings[-1].save().summary
+    assert [m["time_s"] for m in summary["marks"]] == [round(m["time_s"], 3) for m in found]
+
+
+def test_without_a_session_a_mark_is_nothing(make: Any) -> None:
+    window = make()
+    window.director.mark_moment()
+    assert not window.director.just_marked
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_nothing_of_the_panel_is_cut(begin: Begin, percent: int) -> None:
+    person = ready(begin, TURNS, EYES)
+    person.window.appearance.set_text(percent)
+    person.press(F4)
+    person.press(F6)
+    for _ in range(3):
+        QApplication.processEvents()
+    shown = panel(person)
+    for button in shown.buttons.values():
+        assert button.width() >= button.minimumSizeHint().width()
+        inside = button.mapTo(person.window, button.rect().bottomRight())
+        assert inside.x() <= person.window.width()
+    assert "Next: " in said(person)
+
+
+def test_the_keys_of_a_call_are_in_the_one_table() -> None:
+    found = {k.sequence: k.action for k in KEYS if k.call_only}
+    assert found == {
+        "F5": "slower",
+        "F6": "faster",
+        "F7": "smaller",
+        "F8": "larger",
+        "F9": "other_next",
+        "F10": "take_back",
+    }
+
+
+def test_the_day_at_a_glance_is_put_in_another_order(begin: Begin) -> None:
+    person = begin(plan_of(TURNS, EYES))
+    person.none_of_these()
+    person.press("0", ENTER)
+    person.press(F4)
+    first = said(person)
+    person.press(F9)
+    assert said(person) != first
+    person.choose("Begin")
+    task = person.director.task
+    assert isinstance(task, Prepare) and task.asked is not None
+    assert task.asked.entry_id == "eyes"
+
+
+def test_the_desk_lists_the_marks_of_a_set() -> None:
+    summary = Summary.model_validate(
+        made.finished().model_dump() | {"marks": [{"time_s": t} for t in (5.0, 11.0, 400.0)]}
+    )
+    view = SetView(0, summary.exercises[0], 4.0, 20.0, "", {}, [])
+    assert marks_of(view, summary) == [5.0, 11.0]
+    told = record_of(summary).find("marks")
+    assert told is not None and told.value == "0:05; 0:11; 6:40"

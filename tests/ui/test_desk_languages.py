@@ -1,0 +1,110 @@
+"""The desk in other languages: no English is left over but what people wrote themselves."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from datetime import date
+from typing import Any
+
+import pytest
+from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QTableView, QWidget
+from pytestqt.qtbot import QtBot
+
+from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
+from tests.ui.test_languages import TRANSLATED, Marked, unmarked
+from tracker.records import telling
+from tracker.records.figure import Figure
+from tracker.records.units import BEATS, DEGREES
+from ui.desk import trade
+from ui.desk.people_list import lines_of
+from ui.desk.trade_words import TRADE
+
+#: People, the plan's own words, and signs of units: nobody translates them.
+_OWN = (
+    "finch|wren|teal|plover|heron|robin|Eyes stay on the target in three sessions in a row|"
+    "turns-together|turns-on-target|mm|cm|min"
+)
+
+
+@pytest.fixture
+def marked(qapp: QApplication) -> Iterator[None]:
+    translator = Marked()
+    qapp.installTranslator(translator)
+    yield
+    qapp.removeTranslator(translator)
+
+
+def shown_texts(window: QWidget) -> Iterator[str]:
+    for widget in window.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        yield widget.accessibleName()
+        if isinstance(widget, QLabel):
+            yield widget.text()
+        if isinstance(widget, QListWidget):
+            yield from (widget.item(k).text() for k in range(widget.count()))
+        if isinstance(widget, QTableView):
+            model = widget.model()
+            for row in range(model.rowCount()):
+                for column in range(model.columnCount()):
+                    yield str(model.index(row, column).data() or "")
+
+
+@pytest.mark.usefixtures("marked")
+def test_no_english_is_left_over(open_desk: Any, qtbot: QtBot) -> None:  # noqa: F811
+    window = open_desk()
+    left, looked = set(), 0
+    for name in ("finch", "wren", "teal", "plover", "heron"):
+        choose(window, name)
+        texts = [*shown_texts(window), *lines_of(window.person_page.person)]
+        open_last(window, qtbot, name)
+        page = window.session_page
+        for k in range(page.lists.count()):
+            page.lists.setCurrentIndex(k)
+            texts += shown_texts(window)
+        window.show_people()
+        for text in texts:
+            looked += bool(text)
+            rest = unmarked(re.sub(rf"\b({_OWN})\b|[\w\u200b]*/[\w/\u200b-]*", "", text))
+            if re.search(r"[A-Za-z]{2}", rest):
+                left.add(f"{text!r}: {rest}")
+    assert looked > 300
+    assert not left, "\n".join(left)
+
+
+def test_sentences_are_put_into_the_language_with_their_numbers(spoken: Any) -> None:
+    spoken("de")
+    assert trade.shown("practised 2 of 12 bouts in 6 days") == "2 von 12 Übungszeiten in 6 Tagen"
+    assert trade.day(date(2026, 10, 3)) == "3. Okt. 2026"
+    assert trade.shown("no change of mine") == "no change of mine"
+    figure = Figure("tempo_bpm", "left", "movement", "Tempo", 59.64, BEATS, "measured")
+    assert trade.line_of(figure) == "Tempo, links: 60 Schläge/min"
+    turned = Figure("amplitude_deg", "all", "movement", "Amplitude", 17.62, DEGREES, "measured")
+    assert trade.line_of(turned) == "Ausschlag: 17,6°"
+
+
+def test_in_english_nothing_is_touched(spoken: Any) -> None:
+    spoken("en")
+    for text in ("practised 1200 of 1300 bouts in 6 days", "3 Oct 2026: stopped unwell", ""):
+        assert trade.shown(text) == text
+
+
+def test_words_of_a_plan_are_no_sentences_of_ours(spoken: Any) -> None:
+    spoken("de")
+    for text in ("from sitting to standing", "walk up to the door", "3 to be safe"):
+        assert trade.shown(text) == text
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_every_known_text_is_found_again(spoken: Any, code: str) -> None:
+    """A text with fields must not be taken for a shorter one."""
+    spoken(code)
+    for text in TRADE:
+        filled = re.sub(r"\{(\w+)\}", "7", text)
+        assert trade.shown(filled) != filled or text in ("{low} to {high}", "error", "no", "tempo")
+
+
+def test_months_are_those_of_the_records() -> None:
+    days = [telling.day(date(2026, month, 1)) for month in range(1, 13)]
+    assert all(trade._DATED.fullmatch(day) for day in days)

@@ -1,0 +1,70 @@
+"""The plan editor and the patient's sheet in every language: nothing is cut."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from itertools import product
+from typing import Any
+
+import pypdfium2
+import pytest
+
+from tests.ui.editing import OpenEditor
+from tests.ui.test_desk import look
+from tests.ui.test_every_page import editor_pages
+from tests.ui.test_languages import TRANSLATED
+from tracker.plan.starter import SEATED_ID, seated_starter
+from ui import words
+from ui.documents.sheet import sheet_of
+from ui.documents.sheet_html import sheet_html
+from ui.documents.sheet_pdf import sheet_pdf
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(("code", "percent"), list(product(TRANSLATED, (100, 200))))
+def test_nothing_of_the_editor_is_cut(
+    open_editor: OpenEditor,
+    spoken: Any,
+    code: str,
+    percent: int,
+) -> None:
+    spoken(code)
+    window = open_editor(percent=percent)
+    faults = []
+    for name in editor_pages(window):
+        slug = re.sub(r"[^a-z0-9]", "", name)
+        faults += [f"{name}: {fault}" for fault in look(window, f"{code}-editor-{slug}-{percent}")]
+    assert not faults
+
+
+# --- the patient's sheet ---
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_the_sheet_is_in_the_language_and_reads_its_way(
+    spoken: Any,
+    code: str,
+    paper: str,
+) -> None:
+    spoken(code)
+    sheet = sheet_of(seated_starter())
+    page = sheet_html(sheet, paper)
+    assert f'lang="{code}" dir="{"rtl" if code == "ar" else "ltr"}"' in page
+    told = re.sub(r"<[^>]*>", " ", page[page.index("<main>") :])
+    assert words.say("exercise.near-far.how") in told and words.say("gate.chest_pain") in told
+    if code == "ar":
+        # The plan's ID stays as it is.
+        assert not re.search(r"[A-Za-z]{3}", told.replace(SEATED_ID, ""))
+    file = pypdfium2.PdfDocument(sheet_pdf(sheet, paper))
+    try:
+        text = file[0].get_textpage()
+        ends = [text.get_rect(k) for k in range(text.count_rects())]
+    finally:
+        file.close()
+    # Most lines begin at the same edge.
+    lefts = Counter(round(left / 3) for left, _, _, _ in ends)
+    rights = Counter(round(right / 3) for _, _, right, _ in ends)
+    at_right = max(rights.values()) > max(lefts.values())
+    assert at_right == (code == "ar")

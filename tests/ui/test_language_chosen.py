@@ -1,0 +1,223 @@
+"""Choosing a language: a window in it takes the place of the other, and all goes on by keys."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
+
+from tests.ui.fakes import SIZE, FakeWorld, grey_picture, seen, turning
+from tests.ui.patient import ENTER, Person
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.practice.tasks import AskAfterSet, DoSet, ShowToday
+from tracker.session.files import data_folder
+from ui import opening, theme, words
+from ui.app import Window
+from ui.languages import CODES, hush, language_of, locale_of
+from ui.session_first import STEPS
+from ui.session_flow import Phase
+from ui.settings import Settings
+
+
+@pytest.fixture
+def opened(
+    qtbot: QtBot, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Callable[..., Callable[[], Window]]]:
+    """Open the program as the command does, before stand-ins; gives what gives its window."""
+    monkeypatch.setattr("ui.wiring.make_world", lambda *_: fake.world())
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    locale, quits = QLocale(), QGuiApplication.quitOnLastWindowClosed()
+
+    def now() -> Window:
+        (window,) = opening._shown
+        return window
+
+    def build(percent: int = 100, begin: Callable[[Window], object] = lambda _: None) -> Any:
+        opening.user_settings().text_percent = percent
+        opening.open_window(begin=begin)
+        settle(qtbot, now)
+        return now
+
+    yield build
+    QGuiApplication.setQuitOnLastWindowClosed(False)
+    for window in opening._shown:
+        window.close()
+        window.deleteLater()
+    opening._shown.clear()
+    QApplication.processEvents()
+    QGuiApplication.setQuitOnLastWindowClosed(quits)
+    theme.apply(app, "light")
+    hush(app)
+    QLocale.setDefault(locale)
+    app.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+
+
+def settle(qtbot: QtBot, now: Callable[[], Window]) -> None:
+    """Let a new window be the test's alone, in the size of a laptop."""
+    window = now()
+    window._timer.stop()
+    window.setWindowState(Qt.WindowState.WindowNoState)
+    window.resize(*SIZE)
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    QApplication.processEvents()
+
+
+def choose_language(qtbot: QtBot, now: Callable[[], Window], fake: FakeWorld, code: str) -> None:
+    """By Tab and the arrow keys, one after the other until it is the one."""
+    person = Person(now(), fake)
+    person.settle()
+    person.find(now().pages["first"].looks.language._group.checkedButton().text())
+    while language_of(now().settings.language) != code:
+        old = now()
+        at = CODES.index(language_of(old.settings.language))
+        ahead = CODES.index(code) > at
+        # They stand in reading order.
+        right = ahead == (old.layoutDirection() == Qt.LayoutDirection.LeftToRight)
+        Person(old, fake).press(Qt.Key.Key_Right if right else Qt.Key.Key_Left)
+        qtbot.waitUntil(lambda old=old: now() is not old)
+        settle(qtbot, now)
+
+
+def test_another_language_is_there_at_once_and_can_be_undone(
+    qtbot: QtBot, opened: Any, fake: FakeWorld
+) -> None:
+    begun: list[Window] = []
+    now = opened(begin=begun.append)
+    first = now()
+    choose_language(qtbot, now, fake, "de")
+    assert now() is not first and begun == [first, now()] and not isValid(first)
+    assert now().pages["first"].title.text() == words.say("first.text")
+    assert words.say("ask.yes") == "Ja" and now().pages["first"].looks.unchecked.isVisible()
+    assert QApplication.focusWidget().text() == "Deutsch"
+    assert now().director.first_step == "text" and now().director.phase == Phase.first
+    choose_language(qtbot, now, fake, "ar")
+    assert now().layoutDirection() == Qt.LayoutDirection.RightToLeft
+    choose_language(qtbot, now, fake, "en")
+    assert now().layoutDirection() == Qt.LayoutDirection.LeftToRight
+    assert words.say("ask.yes") == "Yes" and not now().pages["first"].looks.unchecked.isVisible()
+    assert Settings(data_folder() / "window.ini").language == "en"
+
+
+def test_the_next_start_speaks_the_language_chosen(
+    qtbot: QtBot, opened: Any, fake: FakeWorld
+) -> None:
+    now = opened()
+    choose_language(qtbot, now, fake, "es")
+    now().close()
+    now = opened()
+    assert words.say("ask.yes") == "Sí" and now().header.mark.text == words.say("camera_off")
+
+
+def test_in_a_session_no_language_can_be_chosen(opened: Any) -> None:
+    """It stands on a page of the first steps alone, which no session shows."""
+    window = opened()()
+    for phase in Phase:
+        window.director.phase = phase
+        on = window._page() is window.pages["first"]
+        assert on == (phase == Phase.first)
+    window.director.phase = Phase.first
+
+
+def test_numbers_are_written_as_in_the_persons_country() -> None:
+    countries = QLocale.Country
+    assert locale_of("de", countries.Austria).name() == "de_AT"
+    assert locale_of("de", countries.AnyCountry).name() == "de_DE"
+    assert locale_of("es", countries.Mexico).name() == "es_MX"
+    assert locale_of("ar", countries.Egypt).zeroDigit() == "٠"
+    assert locale_of("ar", countries.Germany).zeroDigit() == "0"
+
+
+def test_texts_take_the_countrys_digits_and_keys_keep_theirs(opened: Any) -> None:
+    opened()
+    before = QLocale()
+    QLocale.setDefault(QLocale("ar_EG"))
+    try:
+        assert words.say("score.value", value=7) == "٧ of ١٠"
+        assert "(F4)" in words.say("share.open")
+        assert words.number(12) == "١٢"
+    finally:
+        QLocale.setDefault(before)
+
+
+# --- from the first run to a saved session ---
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("percent", [100, 200])
+@pytest.mark.parametrize("code", CODES)
+def test_from_the_first_run_to_a_saved_session_by_keys_alone(
+    qtbot: QtBot, opened: Any, fake: FakeWorld, code: str, percent: int
+) -> None:
+    now = opened(percent)
+    choose_language(qtbot, now, fake, code)
+    window = now()
+    person = Person(window, fake)
+    person.settle()
+    folder = OUTPUT / "first-run" / f"{code}-{percent}"
+    folder.mkdir(parents=True, exist_ok=True)
+    faults: list[str] = []
+    pictures = 0
+
+    def look(name: str) -> None:
+        nonlocal pictures
+        person.settle()
+        pictures += 1
+        window.grab().save(str(folder / f"{pictures:02d}-{name}.png"))
+        faults.extend(f"{name}: {fault}" for fault in cut_in(window))
+
+    for step in STEPS:
+        assert person.director.first_step == step
+        if step == "camera":
+            fake.service.picture = grey_picture()
+            person.measured(0.5, seen)
+        look(step)
+        if step != STEPS[-1]:
+            person.choose("Go on")
+    person.choose("Try it now")
+    look("gate")
+    person.none_of_these()
+    look("score")
+    person.press("1", "0")
+    person.press("2", ENTER)
+    assert isinstance(person.director.task, ShowToday)
+    look("today")
+    person.choose("Begin")
+    look("prepare")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, DoSet)
+    start_s = fake.service.time_s
+    person.measured(12.0, lambda t: turning(t, start_s, 12.0))
+    look("set")
+    person.measured(19.0, lambda t: turning(t, start_s, 12.0))
+    while isinstance(person.director.task, AskAfterSet):
+        look("after the set")
+        person.press(ENTER)
+    look("wait")
+    person.wait(11)
+    person.press("2", ENTER)
+    look("after the score")
+    while person.director.phase == Phase.asking:
+        for text in ("I feel as usual again", "Go on now", "Show what I did"):
+            try:
+                person.choose(text)
+            except AssertionError:
+                continue
+            break
+    saved = person.director.saved
+    assert person.director.phase == Phase.summary and saved is not None
+    look("summary")
+    assert saved.summary["ended"] == "finished" and saved.summary["exercises"]
+    assert saved.summary["symptoms"]["before"] == 2
+    assert not faults
+    person.choose("Close")
+    assert not window.isVisible()

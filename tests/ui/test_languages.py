@@ -1,0 +1,352 @@
+"""Languages: everything that is seen or heard comes through translation, and nothing is cut."""
+
+from __future__ import annotations
+
+import ast
+import re
+from collections.abc import Iterator
+from itertools import product
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import QLocale, Qt, QTranslator
+from PySide6.QtGui import QPixmap
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
+
+import calibration
+from tests.ui.fakes import FakeWorld, Make, Voice
+from tests.ui.patient import Person
+from tests.ui.test_every_page import WALKS, pages
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.plan.starter import starter_plan
+from ui import words
+from ui.app import Window
+from ui.desk import trade_words
+from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
+from ui.told_words import TOLD_WORDS
+from ui.translating import (
+    brought_up,
+    compile_to,
+    compiled,
+    faults,
+    file_of,
+    read,
+    sources,
+    write,
+)
+from ui.voice import QtVoice
+from ui.voice_engine import Engine
+from ui.widgets.choices import OneOf
+from ui.widgets.field import TargetField
+from ui.widgets.header import CameraMark
+from ui.widgets.paths import shown_path
+from ui.widgets.scale import Scale
+from ui.widgets.share_board import ShareBoard
+
+TRANSLATED = [code for code in CODES if code != SOURCE]
+
+
+# --- the files ---
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_nothing_is_untranslated(code: str) -> None:
+    assert not faults(read(file_of(code)), sources())
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_compiled_file_is_that_of_the_words(code: str) -> None:
+    assert (FOLDER / f"turnpost_{code}.qm").read_bytes() == compiled(code)
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_file_is_as_the_script_writes_it(code: str, tmp_path: Path) -> None:
+    path = tmp_path / "again.ts"
+    write(path, code, brought_up(read(file_of(code)), sources()))
+    assert path.read_text(encoding="utf-8") == file_of(code).read_text(encoding="utf-8")
+
+
+def test_new_changed_and_lost_words_are_told(tmp_path: Path) -> None:
+    path = tmp_path / "a.ts"
+    old = {("c", "same"): "Stay {n}", ("c", "new_words"): "Once", ("c", "gone"): "Gone"}
+    texts = brought_up({}, old)
+    assert len(faults(texts, old)) == 3
+    done = {k: type(t)(t.source, f"x {t.source}", True) for k, t in texts.items()}
+    write(path, "de", done)
+    assert read(path) == done
+    wanted = {("c", "same"): "Stay {n}", ("c", "new_words"): "Other", ("c", "added"): "More"}
+    assert len(faults(done, wanted)) == 3
+    after = brought_up(done, wanted)
+    assert after["c", "same"].finished and not after["c", "new_words"].finished
+    assert after.keys() == wanted.keys() and len(faults(after, wanted)) == 2
+
+
+@pytest.mark.parametrize("wrong", ["Zwei von", "{m} von {goal}", ""])
+def test_a_field_that_is_missing_is_told(wrong: str) -> None:
+    wanted = {("c", "k"): "{n} of {goal}"}
+    (text,) = brought_up({}, wanted).values()
+    assert faults({("c", "k"): type(text)(text.source, wrong, True)}, wanted)
+
+
+def test_an_unfinished_text_is_not_shown(tmp_path: Path) -> None:
+    """Rather the English than an older meaning."""
+    changed = {("turnpost", "ask.yes"): "Yes, please"}
+    path = tmp_path / "a.ts"
+    write(path, "de", brought_up(read(file_of("de")), changed))
+    compile_to(path, path.with_suffix(".qm"))
+    translator = QTranslator()
+    translator.load(str(path.with_suffix(".qm")))
+    assert not translator.translate("turnpost", "Yes, please", "ask.yes")
+
+
+# --- every word goes through it ---
+
+
+class Marked(QTranslator):
+    """A language that puts its words between two marks, and what is filled in outside them."""
+
+    def isEmpty(self) -> bool:
+        return False
+
+    def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:  # noqa: ARG002
+        if context not in (words.CONTEXT, trade_words.CONTEXT):
+            return ""
+        return re.sub(r"(\{\w+\})", r"⟧\1⟦", f"⟦{text}⟧")
+
+
+@pytest.fixture
+def marked() -> Iterator[None]:
+    app = QApplication.instance()
+    assert app is not None
+    translator = Marked()
+    app.installTranslator(translator)
+    yield
+    app.removeTranslator(translator)
+
+
+#: What is no word: units and names of keys and devices, and the languages' own names.
+_NO_WORDS = {"cm", "r", "Test camera", "A +", "A −", "A", *(name for _, name in LANGUAGES)}
+
+
+def unmarked(text: str) -> str:
+    """What is left of a text without its marked parts, numbers and signs."""
+    return re.sub(r"[^\w ]|\d|_", "", re.sub(r"⟦[^⟦⟧]*⟧", "", text)).strip()
+
+
+def texts_of(window: Window) -> Iterator[str]:
+    """All that is seen of a window, and that a screen reader would say of it."""
+    for widget in window.findChildren(QWidget):
+        if not widget.isVisible():
+            continue
+        yield widget.accessibleName()
+        yield widget.accessibleDescription()
+        yield widget.toolTip()
+        if isinstance(widget, QLabel | QAbstractButton):
+            yield widget.text()
+        # What is drawn, not laid out.
+        if isinstance(widget, TargetField):
+            yield widget.hint
+        if isinstance(widget, CameraMark):
+            yield widget.text
+        if isinstance(widget, ShareBoard):
+            yield from (text for text, _ in widget.lines_of(widget.board))
+            yield from (widget.board.tempo, widget.board.asked, widget.board.symptoms)
+    yield window.windowTitle()
+
+
+@pytest.mark.slow
+@pytest.mark.usefixtures("marked")
+@pytest.mark.parametrize("which", sorted(WALKS))
+def test_every_text_that_is_seen_goes_through_translation(
+    make: Make, fake: FakeWorld, which: str
+) -> None:
+    voice = fake.voice = Voice()
+    window = make()
+    looked, faults = 0, set()
+    for name in pages(window, fake, which):
+        for text in (*texts_of(window), *voice.texts):
+            looked += bool(text)
+            left = unmarked(text.replace(shown_path(fake.folder), ""))
+            if left and left not in _NO_WORDS and text not in _NO_WORDS:
+                faults.add(f"{name}: {text!r}")
+    assert looked > 100 and (which != "planned" or len(voice.texts) > 4)
+    assert not faults
+
+
+def test_a_text_beside_translation_would_be_found() -> None:
+    assert unmarked("⟦Go on⟧ 12 °, ⟦⟧3⟦ of ⟧⟦ten⟧⟦⟧") == ""
+    assert unmarked("⟦Go on⟧ now") == "now"
+    assert unmarked("⟦Not measured: ⟧too dark⟦⟧") == "too dark"
+
+
+# --- what comes from below ---
+
+
+def _refusals() -> set[str]:
+    """Forms of the sentences that calibration refuses with, fields as ``{}``."""
+    found = set()
+    folder = Path(calibration.__file__).parent
+    for name in ("face_template", "fit", "lens_fit", "mark", "measurer", "reuse"):
+        tree = ast.parse((folder / f"{name}.py").read_text(encoding="utf-8"))
+        named = {
+            n.targets[0].id: n.value.value
+            for n in tree.body
+            if isinstance(n, ast.Assign)
+            and isinstance(n.targets[0], ast.Name)
+            and isinstance(n.value, ast.Constant)
+        }
+        for node in ast.walk(tree):
+            called = isinstance(node, ast.Call) and getattr(node.func, "id", "") == "InputError"
+            if called:
+                found.add(_form(node.args[0], named))
+    return found
+
+
+def _form(node: ast.expr, named: dict[str, Any]) -> str:
+    if isinstance(node, ast.Constant):
+        return str(node.value)
+    assert isinstance(node, ast.JoinedStr)
+    parts = []
+    for part in node.values:
+        if isinstance(part, ast.Constant):
+            parts.append(str(part.value))
+        else:
+            assert isinstance(part, ast.FormattedValue)
+            name = part.value.id if isinstance(part.value, ast.Name) else ""
+            parts.append(str(named.get(name, "{}")))
+    return "".join(parts)
+
+
+def test_every_refusal_of_a_set_up_has_words() -> None:
+    refusals = _refusals()
+    assert len(refusals) >= 10
+    told = [str(text) for text in TOLD_WORDS.values()]
+    for form in refusals:
+        # A field of theirs may hold a word or a number.
+        like = re.compile(re.escape(form).replace(r"\{\}", ".+"))
+        assert any(like.fullmatch(text) for text in told), form
+
+
+def test_a_sentence_from_below_is_said_in_the_language_chosen(make: Make) -> None:
+    make(language="de")
+    text = "the mark would ask for a turn of 42 degrees; put it farther in"
+    assert words.told(text) == words.say("told.mark_in", turn="42") != text
+    assert words.told("No space left on device") == "No space left on device"
+
+
+def test_stages_of_the_starter_have_words() -> None:
+    assert {s.name for s in starter_plan().stages} <= set(TOLD_WORDS.values())
+
+
+# --- every page in every language ---
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    ("language", "percent", "which"), list(product(TRANSLATED, (100, 200), sorted(WALKS)))
+)
+def test_nothing_is_cut_in_any_language(
+    make: Make, fake: FakeWorld, language: str, percent: int, which: str
+) -> None:
+    window = make(percent=percent, language=language)
+    folder = OUTPUT / "languages"
+    folder.mkdir(parents=True, exist_ok=True)
+    faults = []
+    for k, name in enumerate(pages(window, fake, which)):
+        picture: QPixmap = window.grab()
+        slug = re.sub(r"\W+", "-", name)
+        picture.save(str(folder / f"{language}-{percent}-{which}-{k:02d}-{slug}.png"))
+        faults += [f"{name}: {fault}" for fault in cut_in(window)]
+    assert not faults
+
+
+# --- what a text says of others ---
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_a_text_that_names_a_button_names_it_as_it_is_called(code: str) -> None:
+    texts = read(file_of(code))
+    looked = 0
+    for (context, key), text in texts.items():
+        for quoted in re.findall(r"“([^{]+?)”", text.source):
+            called = {t.words for t in texts.values() if t.source == quoted}
+            assert any(words in text.words for words in called), (context, key, called)
+            looked += 1
+    assert looked >= 3
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_letters_of_keys_stay(code: str) -> None:
+    """Longer keys have names of their own on keyboards: space, and control in German."""
+    for (_, key), text in read(file_of(code)).items():
+        for pressed in re.findall(r"\((Esc|F\d+|[A-Z])\)|, key ([A-Z])$", text.source):
+            letter = "".join(pressed)
+            assert re.search(rf"\b{letter}\b", text.words), key
+
+
+def test_the_voice_asked_for_speaks_the_language(
+    make: Make, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    opened: list[tuple[str, ...]] = []
+    monkeypatch.setattr(Engine, "open", lambda _self, *given: opened.append(given))
+    for code in TRANSLATED:
+        make(language=code)
+        QtVoice(apart=False).prepare()
+    assert [language for _, language, _ in opened] == TRANSLATED
+
+
+# --- right to left ---
+
+
+def test_in_arabic_what_is_read_changes_sides_and_what_is_measured_does_not(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make(language="ar")
+    person = Person(window, fake)
+    person.settle()
+    mark, button = window.header.mark, window.header.buttons[-1]
+    assert mark.x() > button.x()
+    welcome = window.pages["welcome"]
+    assert welcome.layoutDirection() == Qt.LayoutDirection.RightToLeft
+    field = window.fields[1]
+    field.resize(600, 400)
+    right, left = field.centre_px((50.0, 0.0)), field.centre_px((-50.0, 0.0))
+    assert right.x() > left.x()
+    assert field._bow_angle(15.0) > 0
+    scale = Scale()
+    scale.resize(1000, 100)
+    scale.show()
+    QApplication.processEvents()
+    steps = scale._group
+    assert steps.button(0).x() > steps.button(10).x()
+    scale.choose(3)
+    for key, value in ((Qt.Key.Key_Left, 4), (Qt.Key.Key_Right, 3), (Qt.Key.Key_Up, 4)):
+        QTest.keyClick(scale, key)
+        assert scale.value == value
+    scale.close()
+
+
+def test_choices_stand_in_reading_order(make: Make) -> None:
+    for code, mirrored in (("de", False), ("ar", True)):
+        window = make(first=None, language=code)
+        buttons = window.pages["first"].looks.findChildren(OneOf)
+        (first, second) = buttons[0], buttons[1]
+        assert (first.x() > second.x()) == mirrored
+        window.close()
+
+
+@pytest.mark.parametrize(("code", "isolated"), [("de", False), ("ar", True)])
+def test_a_path_keeps_its_order_among_words(make: Make, code: str, isolated: bool) -> None:
+    make(language=code)
+    assert shown_path(Path("/a/b")).startswith("\u2066") == isolated
+
+
+def test_the_systems_language_is_spoken_where_none_is_chosen(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    for name, code in (("ar_MA", "ar"), ("de_AT", "de"), ("fi_FI", "en"), ("C", "en")):
+        monkeypatch.setattr(QLocale, "system", lambda name=name: QLocale(name))
+        assert language_of("") == code
+    assert language_of("es") == "es" and language_of("xx") == "en"

@@ -1,0 +1,1 @@
+"""One file each way between patient and therapist: plans out, sessions in, encrypted."""

@@ -1,0 +1,144 @@
+"""Encryption in the open format age (https://age-encryption.org/v1), by the library pyrage.
+
+The library is a binding of rage, an implementation of that format. No cipher is our own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import pyrage
+
+from tracker.errors import InputError
+
+#: How a file of the format begins, whatever its version.
+_FAMILY = b"age-encryption.org/"
+#: How those begin that can be read; the second is its form in letters, for e-mail texts.
+BEGINS = b"age-encryption.org/v1\n"
+ARMOUR_BEGINS = b"-----BEGIN AGE ENCRYPTED FILE-----"
+#: The library's word for "this was encrypted to somebody else".
+_NO_KEY = "No matching keys found"
+
+
+class WrongKeyError(InputError):
+    """None of the keys at hand opens the file."""
+
+
+class WrongPassphraseError(InputError):
+    """The passphrase does not open the key."""
+
+
+def new_identity() -> tuple[str, str]:
+    """A new secret key and its public key, as text."""
+    identity = pyrage.x25519.Identity.generate()
+    return str(identity), str(identity.to_public())
+
+
+def public_of(identity: str) -> str:
+    """Public key of a secret key."""
+    return str(_identity(identity).to_public())
+
+
+def is_public_key(text: str) -> bool:
+    """Whether a text is a public key, its check sum included."""
+    try:
+        pyrage.x25519.Recipient.from_str(text)
+    except pyrage.RecipientError:
+        return False
+    return True
+
+
+def is_encrypted(content: bytes) -> bool:
+    """Whether a file says of itself that it is encrypted in this format."""
+    return content.startswith((_FAMILY, ARMOUR_BEGINS))
+
+
+def encrypt(content: bytes, keys: Sequence[str]) -> bytes:
+    """Encrypt to each of some public keys.
+
+    Raises
+    ------
+    InputError
+        If there is none, or one is no public key.
+    """
+    if not keys:
+        raise InputError("there is no key to encrypt to; ask the clinic for a plan with its key")
+    try:
+        recipients = [pyrage.x25519.Recipient.from_str(k) for k in keys]
+    except pyrage.RecipientError as error:
+        raise InputError(f"a key of the clinic can't be used ({error})") from error
+    return bytes(pyrage.encrypt(content, recipients))
+
+
+def decrypt(content: bytes, identities: Sequence[str]) -> bytes:
+    """Decrypt with whichever of some secret keys fits.
+
+    Raises
+    ------
+    WrongKeyError
+        If none does (or the head of the file, where the keys stand, is damaged).
+    InputError
+        If the file is of a newer version of the format, is cut or was changed: nothing of it
+        is given.
+    """
+    if content.startswith(_FAMILY) and b"\n" in content[:40] and not content.startswith(BEGINS):
+        raise InputError("it is encrypted in a form that this program does not know; update it")
+    try:
+        return bytes(pyrage.decrypt(content, [_identity(i) for i in identities]))
+    except pyrage.DecryptError as error:
+        if _NO_KEY in str(error):
+            raise WrongKeyError(
+                "none of this clinic's keys opens it: it was made for another clinic, or its "
+                "beginning is damaged; bring in the right key, or ask for the file again"
+            ) from error
+        raise InputError(
+            "it is cut or was changed on its way; nothing was taken from it, ask for it again"
+        ) from error
+
+
+def lock(identity: str, passphrase: str) -> bytes:
+    """A secret key as a file that only its passphrase opens.
+
+    The format's own way with passphrases (scrypt); other programs for the format open it, too.
+    """
+    text = f"# public key: {public_of(identity)}\n{identity}\n"
+    return bytes(pyrage.passphrase.encrypt(text.encode(), passphrase))
+
+
+def unlock(locked: bytes, passphrase: str) -> str:
+    """The secret key in a file made by :func:`lock`.
+
+    Raises
+    ------
+    WrongPassphraseError
+        If the passphrase is another one.
+    InputError
+        If it is no such file, or a damaged one.
+    """
+    try:
+        text = bytes(pyrage.passphrase.decrypt(locked, passphrase)).decode()
+    except pyrage.DecryptError as error:
+        # The library's word for it; any other is about the file.
+        if str(error) == "Decryption failed":
+            raise WrongPassphraseError(
+                "this is not the passphrase of the key; try again as often as you like"
+            ) from error
+        if "Excessive work" in str(error):
+            raise InputError(
+                "to open it would take this computer too long; use the computer it was made on"
+            ) from error
+        raise InputError("it is no key with a passphrase, or a damaged one") from error
+    except UnicodeDecodeError as error:
+        raise InputError("it is no key with a passphrase") from error
+    lines = [line.strip() for line in text.splitlines() if line and not line.startswith("#")]
+    if len(lines) != 1:
+        raise InputError("it does not hold one key")
+    public_of(lines[0])
+    return lines[0]
+
+
+def _identity(text: str) -> pyrage.x25519.Identity:
+    try:
+        return pyrage.x25519.Identity.from_str(text)
+    except pyrage.IdentityError as error:
+        raise InputError("it does not hold a usable key") from error

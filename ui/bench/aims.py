@@ -1,0 +1,75 @@
+"""What the accuracy statement aims at, row by row, and for which clips it holds.
+
+The figures are the project's own aims, not a standard's: what a therapist can act on.
+They are meant for 50 to 75 cm, 30 pictures a second and more, no glasses.
+"""
+
+from __future__ import annotations
+
+from sample_clips.matrix import Drawn
+
+#: Distances in millimetres between which the aims hold.
+NEAREST_MM, FARTHEST_MM = 500.0, 750.0
+#: Pictures a second from which they hold.
+SLOWEST_HZ = 30.0
+
+#: Largest value of a row's figure. Degrees unless the name says otherwise.
+_AIMS = {
+    "head yaw": 0.45,
+    "head pitch": 0.5,
+    "head roll": 0.25,
+    "head yaw, slope off 1": 0.02,
+    "head pitch, slope off 1": 0.04,
+    "eye yaw, head still": 0.8,
+    "eye pitch, head still": 0.9,
+    "eye yaw for each degree of head yaw": 0.05,
+    "gaze yaw while turning": 1.1,
+    "gaze pitch while nodding": 1.0,
+    "gaze yaw while turning, eyes that lag": 1.8,
+    "gaze pitch while turning, eyes that lag": 1.8,
+    "gaze yaw while turning, lids lower": 1.5,
+    "gaze pitch while turning, lids lower": 1.5,
+    "gaze yaw while turning, light changed": 1.5,
+    "gaze pitch while turning, light changed": 1.5,
+    "glance away, %": 25.0,
+    "counter-turn ratio": 0.05,
+    "amplitude in yaw, %": 3.0,
+    "amplitude in pitch, %": 5.0,
+    "peak speed in yaw, %": 4.0,
+    "peak speed in pitch, %": 6.0,
+    "vergence change, %": 25.0,
+    "vergence, wrong ways": 0.0,
+}
+#: Stricter where the picture has 720 lines.
+_FINE_PICTURE = {"gaze yaw while turning": 0.9}
+#: Movements a second between which a row is aimed at.
+_TEMPO_HZ = {
+    "counter-turn ratio": (0.5, 1.5),
+    "peak speed in yaw, %": (0.5, 2.0),
+    "peak speed in pitch, %": (0.5, 2.0),
+}
+#: Least amplitude for a row, in degrees.
+_FROM_DEG = {"amplitude in yaw, %": 15.0, "amplitude in pitch, %": 10.0}
+
+
+def is_within(one: Drawn) -> bool:
+    """Whether a clip's conditions are those that the aims are meant for."""
+    camera = one.scenario.camera
+    return (
+        NEAREST_MM <= camera.position_mm[2] <= FARTHEST_MM
+        and camera.rate_hz >= SLOWEST_HZ
+        and not one.scenario.glasses
+    )
+
+
+def aim_of(name: str, one: Drawn) -> float | None:
+    """Largest value aimed at for a row of the table on a clip; None if there is none."""
+    movement = one.scenario.movement
+    low, high = _TEMPO_HZ.get(name, (0.0, float("inf")))
+    # Two strokes of the beat are one movement there and back.
+    if not is_within(one) or not low <= movement.tempo_bpm / 120.0 <= high:
+        return None
+    if movement.amplitude_deg < _FROM_DEG.get(name, 0.0):
+        return None
+    fine = one.scenario.camera.height_px >= 720
+    return _FINE_PICTURE.get(name, _AIMS.get(name)) if fine else _AIMS.get(name)

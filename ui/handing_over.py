@@ -1,0 +1,99 @@
+"""The two pages of the hand-over in the patient's window, and which plan they are about."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from tracker.plan.model import Plan
+from ui import words
+from ui.pages.handover import HandoverPage
+from ui.pages.same_plan import SamePlanPage
+from ui.pages.welcome import WelcomePage
+from ui.plan_check import PlanCheck, way_words
+from ui.plan_in_use import forget_plan_in_use, keep_plan_in_use, plan_in_use
+from ui.ports import Runner
+from ui.session_flow import Director
+from ui.settings import Settings
+
+
+class HandingOver:
+    """Shows the words of a new plan, and the page where the file is made.
+
+    Parameters
+    ----------
+    run
+        Starts what may take long.
+    director, settings, welcome
+        The window's own.
+    cover
+        Lays a page over the one that is shown, by its name; empty for none.
+    covered
+        Name of the page that lies over another now, or empty.
+    """
+
+    def __init__(
+        self,
+        run: Runner,
+        director: Director,
+        settings: Settings,
+        welcome: WelcomePage,
+        cover: Callable[[str], object],
+        covered: Callable[[], str],
+    ) -> None:
+        self._director, self._settings, self._welcome = director, settings, welcome
+        self._cover, self._covered = cover, covered
+        self._check = PlanCheck(settings)
+        self._from = ""
+        self.same = SamePlanPage(self._compared)
+        self.page = HandoverPage(
+            run,
+            lambda: self.plan,
+            lambda: self.unchecked,
+            self.open_words,
+            lambda: director.sharing,
+            lambda: cover(""),
+        )
+
+    @property
+    def plan(self) -> Plan | None:
+        """The plan of the session that has ended, else the one on the first page."""
+        return self._director.plan or self._welcome.plan
+
+    @property
+    def unchecked(self) -> bool:
+        """Whether nobody has compared the words of that plan yet."""
+        return self._check.is_unchecked(self.plan)
+
+    def remembered(self) -> Path | None:
+        """The plan opened last; its copy if its stick or folder is gone."""
+        path = self._settings.plan
+        return path if path is None or path.exists() else plan_in_use() or path
+
+    def take(self, plan: Plan) -> None:
+        """A plan was opened: keep a copy, and show its words if they are new."""
+        keep_plan_in_use(plan)
+        if self._check.take(plan):
+            self.open_words()
+
+    def open(self) -> None:
+        """The page where the file for the therapist is made."""
+        self._cover("handover")
+
+    def open_words(self) -> None:
+        """The words of the plan, to be compared with the therapist's."""
+        plan = self.plan
+        if plan is not None and self._check.words:
+            self._from = self._covered()
+            self.same.show_words(self._check.words, way_words(plan.hand_over, "same"))
+            self._cover("same")
+
+    def _compared(self, same: bool | None) -> None:
+        """What came of it; None: not now."""
+        if same is not None:
+            self._check.answer(same)
+        if same is False:
+            self._welcome.put_away(words.say("same.refused"))
+            self._settings.plan = None
+            forget_plan_in_use()
+        self._cover(self._from if same is not False else "")

@@ -1,0 +1,7265 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="ar" sourcelanguage="en">
+    <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>القيام عن الكرسي 30 ثانية</translation>
+        </message>
+        <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>القيام 30 ثانية: كرسي 43 سم، الذراعان متقاطعتان، بقدر ما هو آمن</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % دونه</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>تحريك الرأس إلى أعلى وأسفل مع النظر</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>تحريك الرأس إلى أعلى وأسفل مع النظر (تعويد)</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>إدارة الرأس مع النظر</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>إدارة الرأس مع النظر (تعويد)</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>مقارنة بالجدول المنشور</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>ذراع الانحناء</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>دوران الكتفين إلى الخلف</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>دوران الكتفين إلى الخلف، ببطء</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>مجال رؤية الكاميرا العمودي</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>تثبيت التقارب على طرف الإصبع</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>تثبيت التقارب على طرف الإصبع، أقرب ما يبقى واحدًا</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>عدّه المريض</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>المسافة من طرف إلى طرف</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>البعد عن الراحة</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>الدوخة</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>الدوخة بعد المرة الأخيرة</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>التمارين التي بدأت</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>دوران العين لكل دوران للرأس (ليس كسبًا تشخيصيًا)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>العينان والرأس معًا على الإبهام الممدود المتحرك</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>العينان مغمضتان، مع الرمش</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>من العينين إلى الكاميرا</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>العينان المراقبتان</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>مصدر مجال الرؤية</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>خمس قومات</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>القيام خمس مرات</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>القيام خمس مرات: كرسي 43 سم، الذراعان متقاطعتان، بأسرع ما هو آمن</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>نقل الوزن أمامًا وخلفًا حول الكاحلين</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>نقل الوزن أمامًا وخلفًا حول الكاحلين، والنظر مستوٍ</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>انحناء من الكرسي لوضع شيء والتقاطه</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>انحناء من الكرسي لوضع شيء والتقاطه (كلاهما = 1)</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>دوران الكتفين إلى الأمام</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>دوران الكتفين إلى الأمام، ببطء</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>معدل الصور</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>من مرة إلى التالية</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>مشي إلى الأمام والخلف</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>مشي إلى الأمام والخلف، عشر خطوات في كل اتجاه (= 1)</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>خطأ النظر في الإعداد</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>بعد النظر عن الهدف</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>النظارة</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>اضطر إلى الإمساك</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>رمي من يد إلى يد فوق مستوى العينين</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>رمي من يد إلى يد فوق مستوى العينين، تتبعه العينان والرأس</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>هز الرأس وقوفًا على سطح لين</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>إمالة الرأس</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>إمالة الرأس، الأذن نحو الكتف، يمينًا ويسارًا</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>دوران الرأس مقابل علامة على الجدار</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>الثبات كما طُلب</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>حركات رمشية أفقية بين هدفين</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>حركات رمشية أفقية بين هدفين، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>نقل الوزن جانبيًا على سطح لين</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>المدة</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>الضوء على الوجه، من الكامل</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>الغثيان</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>ما لوحظ إجمالًا</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>وقوف على ساق واحدة</translation>
+        </message>
+        <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>وقوف على ساق واحدة، كل ساق بالتناوب</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>وقوف هادئ في ركن</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>وقوف هادئ في ركن، والنظر مستوٍ إلى علامة على الجدار (العينان مفتوحتان أو مغمضتان)</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>هدف متذكَّر</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>هدف متذكَّر: العينان مغمضتان، والرأس يدور، وتبقى العينان حيث كان الهدف</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>أسئلة السلامة</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>الحركات المفردة</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>القيام من الجلوس</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>القيام من الجلوس، والاستناد بالذراعين مسموح</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>تقارب بطيء بطرف الإصبع</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>تقارب بطيء بطرف الإصبع، من طول الذراع إلى 30 سم، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>تتبع بطيء لهدف</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>تتبع بطيء لهدف، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>القومات في 30 ث</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>صعود ونزول مع الدرابزين</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>صعود ونزول مع الدرابزين (= 1)</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>السند</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>التمايل، مساحة 95 %</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>التمايل، RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>التمايل، المدى</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>وقوف متتابع القدمين</translation>
+        </message>
+        <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>وقوف متتابع القدمين، الكعب أمام الأصابع</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>مظهر الهدف</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>الرمية فوق العينين</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>الوقت</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>زمن المسار الواحد</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>تحمل خلفية صغيرة متحركة</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>تحمل خلفية صغيرة بطيئة الحركة (تعويد بصري حركي)</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>دوران الجذع مع شخص يسلّم شيئًا من كل جهة</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>استدارة بين هدفين</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>استدارة بين هدفين: العينان أولًا ثم الرأس</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>عدم الثبات</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>حركات رمشية عمودية بين هدفين</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>حركات رمشية عمودية بين هدفين، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>اتجاه الدوران</translation>
+        </message>
+        <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>دوران قصير عند الانحناء أو الميل ينهيه: الإمساك والجلوس؛ تقرأ عنه أولًا</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>هدف ممسوك باليد</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>بعد</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>أُجيب عن كلها بلا</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>المدى</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>المدى كبير جدًا</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>المدى صغير جدًا</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>كان المطلوب تمرينًا آخر</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>أُجيب بنعم: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>المطلوب</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>الخلف</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>قبل</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>دون المتوسط ({bound} {limit} يُعد دونه)</translation>
+        </message>
+        <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>الانحناء عند الورك</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>ثنائية أو متعددة البؤر</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>نظارة ثنائية أو متعددة البؤر مع حركة الرأس إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>فقدان الوعي</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>غير واضح</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>كلتاهما</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>انقطعت (البرنامج أو الحاسوب)</translation>
+        </message>
+        <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>حركات لحاق ضمن التتبع</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>الكرسي إلى الجدار، بلا عجلات</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>ألم في الصدر</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>الذقن منخفض</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>واضح</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>أرض خالية مضاءة؛ المساعد إلى الجانب، وخلفه عند المشي إلى الوراء</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>قائمة الإجازة لم تُعلّم</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>تحقق الشرط: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>مؤكد</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>ركن وكرسي</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>ركن خلفه، وكرسي ثابت أمامه أو مساعد؛ حذاء مسطح مغلق أو حافيًا</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>محسوب ضمن</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>مظلم</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>يختلف بين التمارين</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>الدوخة بعد</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>الدوخة قبل</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>دوخة لا تشبه المعتاد</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>الدوخة، الصباح التالي</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>الدوخة، بقية اليوم</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>مزدوج</translation>
+        </message>
+        <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>صورة مزدوجة (يُسأل عنها)</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>رؤية مزدوجة</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>أسفل</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>انتهت بسؤال سلامة</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>انتهت بقاعدة الأعراض</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>الخطأ</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>المتوقع</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>حركة العين لم تصل إلى الهدف</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>حركات عين تتوقف قبل الهدف</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>العينان خارج مدى الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>العينان خارج الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>العينان ليستا مع الرأس</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>العينان مفتوحتان</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>فُتحت العينان</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>العينان مغلقتان</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>العينان لا تشبهان الإعداد</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>العينان لا تشبهان ما في الإعداد</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>الوجه مغطى أو تغير ضوؤه</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>سقوط منذ الجلسة الأخيرة</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>بعيد</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>أسرع من الإيقاع</translation>
+        </message>
+        <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>أقل من</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>أقل من خمس قومات</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>أقل من عشر مرات</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>أقل من مرتين</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>أقل من حركتين</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>القيم غير موثوقة في {bad} من آخر {all} مجموعات: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>اكتملت</translation>
+        </message>
+        <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>كرسي ثابت بلا عجلات؛ القدمان على الأرض، ولا وصول أبعد من الركبتين في البداية</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>سطح ثابت</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>الخمس الأولى</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>أمامًا وخلفًا</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>الأمام</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>معدل الصور منخفض جدًا</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>لم يُقس النظر والهدف معًا قط</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>النظر خارج الهدف</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>النظر على الهدف</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side}، وأقل نحو الجهة الأخرى ({name})</translation>
+        </message>
+        <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>النظر عند الانحناء</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>اليد على الدرابزين، والمساعد درجة أدنى، مع حذاء، والعينان مفتوحتان</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>بعد الرأس عن وسطه</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>تحرك الرأس أيضًا</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>هز الرأس</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>الرأس مُدار كثيرًا</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>أمسك بشيء</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>مساعد في متناول الذراع؛ وسادة متماسكة لا تنزلق</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>مساعد في المتناول</translation>
+        </message>
+        <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>الإمساك بالجدار أو الكرسي (يُسأل عنه)</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>يسري على</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>مدى حركة العينين إلى أعلى وأسفل (تقريبًا فقط)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>كم تلتف العينان إلى الداخل</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>مدى ارتفاع الكتفين حقًا (نقاطهما تتبع نحو النصف)</translation>
+        </message>
+        <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>يُثبت مدة: لا شيء للعد</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>هو بالكلمات فقط، ولم يقل المعالج ذلك بعد</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>نهايته غير مسجلة</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>كانت نهايتها خارج الصورة</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>لا تستطيع هذه النسخة عرض هدفه</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>يقفز</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>الخمس الأخيرة</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>اليسار</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>العين اليسرى فقط</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>تركه المريض</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>خرج من الصورة</translation>
+        </message>
+        <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>الضوء على الوجه {value} من 1</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>خط النظر لم يُحدد</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>أطول من</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>أطول جزء</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>معدل صور منخفض</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>من مقاطع</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>من مقاطع: الأوقات بين المجموعات هي أوقات الخطة، ولم يكن أحد هناك</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>قيس جزءًا من الوقت فقط</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>قيس ببطاقة</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>قيس بورقة</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>كان القياس يبدأ من جديد</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>متحقق في آخر {needed} جلسات</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>الدقائق حتى الهدوء {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>قريب</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>ألم في الرقبة</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>لا صوت ولا قارئ</translation>
+        </message>
+        <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>أبدًا مع صرع حساس للضوء أو شقيقة تثيرها الأنماط؛ ليس أكثر من ثلاث ومضات في أي ثانية</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>الصباح التالي</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>لا تمرينات</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>لا مقطع منه</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>لا تنبيه عند انفتاح العينين المغمضتين؛ يذكر الملخص نسبة وقت الإغماض</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>لا يوم يُحسب بعد</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>لا وجه في الصورة</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>لم يُرَ وجه</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>لا إعداد للنظر</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>لا مساعد</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>لا ألم في الكتف أو الرقبة؛ حركة صغيرة في البداية</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>لا صورة من الكاميرا</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>لا تمرين منذ {days} من الأيام</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>لا تمرين ذلك اليوم</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>لا سبب مسجلًا</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>لا درجة في البداية</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>لا إعداد</translation>
+        </message>
+        <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>لا إعداد لهذا الشخص: استُخدمت قيم عامة</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>لم تُعدّ أي رمية</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>لم تُعدّ أي حركة</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>لم تُعدّ أي منها</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>لم يُسأل</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>لم يعد كالمعتاد في الوقت الذي تسمح به الخطة</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>ليس دون المتوسط ({bound} {limit} يُعد دونه)</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>غير معروف</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>لم يُسجل</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>لا يُرى</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>لم تهدأ</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>غير محدد</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>لم تُفتح بعد</translation>
+        </message>
+        <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>لا يُقاس شيء: يقوده الصوت والوقت، ويعدّ المريض بنفسه</translation>
+        </message>
+        <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>لا يُراقب شيء في هذا التمرين</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>لم يُطلب شيء</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>لم يُقس شيء</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>على نظرات محجوزة</translation>
+        </message>
+        <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>الشخص الآخر قريب وثابت؛ تسليم باليد، لا رمي</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>السرعة القصوى</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>السرعة القصوى لقفزة العين (فوق معدل صور الكاميرا)</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>الصورة غير واضحة</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>صور ناقصة</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>دوران وضعي عند الانحناء أو النظر إلى أعلى أو الميل</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>سقوط محتمل</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>سقوط محتمل شوهد في {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>سقوط محتمل، وانتهت الجلسة به</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} من {asked} تمرينات خلال {days} من الأيام</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>السجل تالف</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>علامة إنذار: لا تمرين</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>بقية اليوم</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>اليمين</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>العين اليمنى فقط</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>ما قيل للمريض</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>الدرجة في البداية أعلى من أن تسمح بغير الجلوس</translation>
+        </message>
+        <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>جلوسًا حتى يُتقن؛ شيء لين؛ ما يسقط يبقى على الأرض</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>انتهت الجلسة قبله</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>الجلسة {number} من آخر {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>الإعداد غير صالح</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>النسبة المقيسة {value}، المطلوب {least} على الأقل</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>النسبة على الهدف {value}، المطلوب {least} على الأقل</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>الكتفان واليدان لا تظهر كلها</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>جانبًا</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>بقوة واحدة</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>جالسًا</translation>
+        </message>
+        <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>الإبطاء إذا صار الهدف غير واضح أو قفز</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>أبطأ من الإيقاع</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>ثقل في الكلام</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>سطح لين</translation>
+        </message>
+        <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>بعض التمايل طبيعي؛ اليدان إلى الجدار أو الكرسي حالما يلزم</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>المصدر</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>التشتت</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>البقاء ضمن حد الرقبة؛ التوقف عند ألم الرقبة أو وخز الذراع</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>التوقف إذا تجاوزت الدوخة الدرجة المتفق عليها أو لم تهدأ</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>التوقف حيث تزدوج الصورة، ثم إبعاد الإصبع</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>أُوقفت مبكرًا</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>أُوقفت لسوء الحال</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>جزء لم يُقس</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>فقدان مفاجئ للسمع</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>صداع شديد مفاجئ</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>السند لم يُؤكد</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>التمايل</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>درجة الأعراض فوق حد الخطة</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>لم يُجب عن درجة الأعراض</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>أعراض فوق حد الخطة أنهت الجلسة</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>أعراض فوق حد الخطة أنهت الجلسة ({score} من 10 في النهاية)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>لم تهدأ الأعراض في الوقت الذي تسمح به الخطة</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>لم تهدأ الأعراض ضمن وقت الخطة</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>لم يُقل إن الهدف واضح</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>قيل إن الهدف واضح</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>الإيقاع</translation>
+        </message>
+        <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>الخلفية نفسها: هذه النسخة لا ترسم خلفية؛ استخدم ما اتفقتما عليه</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>لا تعدّه الكاميرا في هذه النسخة؛ يُقاد ويُحسب وقته</translation>
+        </message>
+        <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>لا تعدّ الكاميرا هذا التمرين في هذه النسخة</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>ارتفاع الكرسي: يسري الجدول على 43 سم وذراعين متقاطعتين فقط</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>لا يمكن الحكم على العينين خلف نظارة ثنائية أو متعددة البؤر مع حركة الرأس إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>تبدو العينان مختلفتين عما في الإعداد: ضوء آخر أو نظارة أخرى</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>تجاوزت العينان ما عُلّم في الإعداد</translation>
+        </message>
+        <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>القدمان والوقفة</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>يُقرأ النظر بدقة لا تكفي لمعرفة هل كان على الهدف</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>اليد وبعدها وجهتها</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>اليدان</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>لم يُقس الرأس</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>لم تُقس الجفون</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>لم يُقس خط النظر</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>الحركة المطلوبة هي نفسها تمايل أو قيام</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>قيست نقطة العنق أقل من 5 ثوانٍ</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>الشيء نفسه: يُحكم على ارتفاع الرمية من المعصمين</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>مكان الهدف غير معروف</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>انتهت الجلسة بـ {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>كان الإعداد أضعف من أن يكفي لخط النظر</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>يقول السجل إن المطلوب كان تمرينًا آخر</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>ينتهي الجدول قبل هذا العمر</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>مدة الاختبار 30 ثانية، وليست كذلك هذه المجموعة</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>وجده المعالج متحققًا في {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>اتجاه الدوران، حيث لا يدل عليه العرض بين الكتفين</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>رمية منخفضة</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>مدة الثبات</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>الوقت كله</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>الوقت المقيس</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>الوقت حتى الهدوء</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>وخز في الذراع</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>مظلم جدًا</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>بعيد جدًا عن الكاميرا</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>صور قليلة جدًا</translation>
+        </message>
+        <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>عينات قليلة جدًا في الحركة</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>حركات قليلة جدًا قيست فيها العينان عند الطرفين</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>قيس القليل جدًا: قد تنقص قومة</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>أُدخلت كتابةً</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>عجز عن الوقوف أو المشي</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>أعلى</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>القيمة المعتادة</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>تغير التقارب</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>ما يُعدّ منه لم يُقس قط</translation>
+        </message>
+        <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>إلى أين تتجه العينان خلف الجفون المغلقة (يُسأل عند فتحهما)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>هل تبعت العينان والرأس الشيء</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>هل سبقت العينان الرأس</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>هل كان الهدف واضحًا (يُسأل بعد المجموعة)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>السبب</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>تثبيت x1، أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>تثبيت x1، أعلى وأسفل: يتحرك الرأس، وتبقى العينان على هدف ثابت</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>تثبيت x1، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>تثبيت x1، يمين ويسار: يدور الرأس، وتبقى العينان على هدف ثابت</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>تثبيت x2، أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>تثبيت x2، أعلى وأسفل: يتحرك الهدف عكس الرأس، وتبقى العينان عليه</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>تثبيت x2، يمين ويسار</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>تثبيت x2، يمين ويسار: يتحرك الهدف عكس الرأس، وتبقى العينان عليه</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>نعم لـ: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>التمرينات في اليوم {count}</translation>
+        </message>
+        <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>أسطر تعذرت قراءتها: {count}</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} من {needed} جلسات</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>من {low} إلى {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: متحقق؛ {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: غير متحقق؛ {why}</translation>
+        </message>
+        <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}، و{count} فوق جرعة اليوم</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}؛ المطلوب: {bouts} في اليوم، في {days} من الأيام؛ المنجز {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}؛ لا خطة متاحة للمقارنة</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}، والأيام في الأسبوع {days}، خلال آخر {length} من الأيام ({measured} مقيسة، {reported} لم ترها الكاميرا)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % من الوقت</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % من الوقت بدت العينان مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % من الوقت تجاوزت العينان مدى الإعداد</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} (عدد الجلسات {count}، تُعرض الأخيرة)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} نقرة/د</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} صورة/ث</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} صورة في الثانية</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} ارتفعت من {first} إلى {last} من 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} و{count} غيرها</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (يفتح {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (يفتح {what}، تُمرن عليه من قبل)</translation>
+        </message>
+    </context>
+    <context>
+        <name>turnpost</name>
+        <message>
+            <source>How did the target look while you moved?</source>
+            <comment>ask.clarity</comment>
+            <translation>كيف بدا الهدف وأنت تتحرك؟</translation>
+        </message>
+        <message>
+            <source>Blurred</source>
+            <comment>ask.clarity.blurred</comment>
+            <translation>غير واضح</translation>
+        </message>
+        <message>
+            <source>Clear</source>
+            <comment>ask.clarity.clear</comment>
+            <translation>واضحًا</translation>
+        </message>
+        <message>
+            <source>I saw two</source>
+            <comment>ask.clarity.double</comment>
+            <translation>رأيت اثنين</translation>
+        </message>
+        <message>
+            <source>It jumped</source>
+            <comment>ask.clarity.jumping</comment>
+            <translation>كان يقفز</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <comment>ask.done</comment>
+            <translation>تم</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>ask.dose.eyes_closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>ask.dose.once</comment>
+            <translation>مرة واحدة</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>ask.dose.repetitions</comment>
+            <translation>عدد المرات {count}</translation>
+        </message>
+        <message>
+            <source>{count} seconds</source>
+            <comment>ask.dose.seconds</comment>
+            <translation>{count} من الثواني</translation>
+        </message>
+        <message>
+            <source>on the soft mat</source>
+            <comment>ask.dose.soft</comment>
+            <translation>على الحصيرة اللينة</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>ask.dose.tempo</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>End for today</source>
+            <comment>ask.end</comment>
+            <translation>إنهاء اليوم</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>ask.go_on</comment>
+            <translation>متابعة</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>ask.left</comment>
+            <translation>بقي {time}</translation>
+        </message>
+        <message>
+            <source>Left out today: {name}. {why}</source>
+            <comment>ask.left_out</comment>
+            <translation>لن يُفعل اليوم: {name}. {why}</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>ask.no</comment>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>How many did you do?</source>
+            <comment>ask.own_count</comment>
+            <translation>كم مرة فعلت؟</translation>
+        </message>
+        <message>
+            <source>Count</source>
+            <comment>ask.own_count.name</comment>
+            <translation>العدد</translation>
+        </message>
+        <message>
+            <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
+            <comment>ask.place.by_ear</comment>
+            <translation>تقودك نقرات بطيئة إلى البداية. وثلاث نقرات سريعة تخبرك بأنه انتهى.</translation>
+        </message>
+        <message>
+            <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
+            <comment>ask.place.by_reader</comment>
+            <translation>لا يوجد صوت. تعدّ الشاشة تنازليًا وتُظهر متى ينتهي: من يساعدك يقرأ لك ذلك.</translation>
+        </message>
+        <message>
+            <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
+            <comment>ask.place.by_voice</comment>
+            <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
+        </message>
+        <message>
+            <source>Move at a calm, even pace.</source>
+            <comment>ask.place.no_beat</comment>
+            <translation>تحرك بهدوء وبسرعة ثابتة.</translation>
+        </message>
+        <message>
+            <source>You chose to hear nothing. This one is led by sound all the same.</source>
+            <comment>ask.place.not_silent</comment>
+            <translation>اخترت ألا تسمع شيئًا. ومع ذلك يقود الصوت هذا التمرين.</translation>
+        </message>
+        <message>
+            <source>I am in place</source>
+            <comment>ask.place.ready</comment>
+            <translation>أنا في مكاني</translation>
+        </message>
+        <message>
+            <source>First the camera gets to know how you look from here. That takes a minute.</source>
+            <comment>ask.place.setup</comment>
+            <translation>تتعرف الكاميرا أولًا على شكلك من هنا. يستغرق ذلك دقيقة.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <comment>ask.place.sitting</comment>
+            <translation>اجلس على كرسي ثابت، والشاشة أمامك على بعد ذراع.</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <comment>ask.place.skip</comment>
+            <translation>ليس هذا</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <comment>ask.place.standing</comment>
+            <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها.</translation>
+        </message>
+        <message>
+            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <comment>ask.place.to_stop</comment>
+            <translation>للتوقف، اجلس فقط، أو اخرج من الصورة بضع ثوانٍ.</translation>
+        </message>
+        <message>
+            <source>The camera does not watch this one. Press “Done” when you are through.</source>
+            <comment>ask.place.walking</comment>
+            <translation>لا تتابع الكاميرا هذا. اضغط «تم» عندما تنتهي.</translation>
+        </message>
+        <message>
+            <source>Is somebody with you who reads to you?</source>
+            <comment>ask.reader</comment>
+            <translation>هل معك شخص يقرأ لك؟</translation>
+        </message>
+        <message>
+            <source>They read the words on the screen aloud and tell you when to stop.</source>
+            <comment>ask.reader.how</comment>
+            <translation>يقرأ الكلمات التي على الشاشة بصوت عالٍ ويقول لك متى تتوقف.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound, and what comes now is led by sound.</source>
+            <comment>ask.reader.silent</comment>
+            <translation>لا يستطيع هذا الحاسوب تشغيل الصوت، وما يأتي الآن يقوده الصوت.</translation>
+        </message>
+        <message>
+            <source>A short rest</source>
+            <comment>ask.rest</comment>
+            <translation>راحة قصيرة</translation>
+        </message>
+        <message>
+            <source>Go on now</source>
+            <comment>ask.rest.go_on</comment>
+            <translation>متابعة الآن</translation>
+        </message>
+        <message>
+            <source>Next: {name}</source>
+            <comment>ask.rest.next</comment>
+            <translation>التالي: {name}</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual</source>
+            <comment>ask.settle</comment>
+            <translation>استرح حتى تشعر كالمعتاد</translation>
+        </message>
+        <message>
+            <source>I feel as usual again</source>
+            <comment>ask.settle.done</comment>
+            <translation>أشعر كالمعتاد من جديد</translation>
+        </message>
+        <message>
+            <source>Did you hear the beats just now?</source>
+            <comment>ask.sound</comment>
+            <translation>هل سمعت النقرات الآن؟</translation>
+        </message>
+        <message>
+            <source>Play again</source>
+            <comment>ask.sound.again</comment>
+            <translation>تشغيل مرة أخرى</translation>
+        </message>
+        <message>
+            <source>What comes now is led by sound. Turn it up if you need to.</source>
+            <comment>ask.sound.how</comment>
+            <translation>ما يأتي الآن يقوده الصوت. ارفع الصوت إن احتجت.</translation>
+        </message>
+        <message>
+            <source>Hear the voice</source>
+            <comment>ask.sound.voice</comment>
+            <translation>سماع الصوت</translation>
+        </message>
+        <message>
+            <source>Something new may come now</source>
+            <comment>ask.stage</comment>
+            <translation>قد يأتي الآن شيء جديد</translation>
+        </message>
+        <message>
+            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <comment>ask.stage.how</comment>
+            <translation>كان أداؤك جيدًا بما يكفي للجزء التالي: {name}. هل تريد أن تبدأ به اليوم؟</translation>
+        </message>
+        <message>
+            <source>Did you have to hold on?</source>
+            <comment>ask.steadied</comment>
+            <translation>هل اضطررت إلى الإمساك بشيء؟</translation>
+        </message>
+        <message>
+            <source>To sway a little is normal. Holding on was right if you needed it.</source>
+            <comment>ask.steadied.how</comment>
+            <translation>التمايل القليل طبيعي. وكان الإمساك صحيحًا إن احتجت إليه.</translation>
+        </message>
+        <message>
+            <source>Is your corner ready?</source>
+            <comment>ask.support.corner_and_chair</comment>
+            <translation>هل ركنك جاهز؟</translation>
+        </message>
+        <message>
+            <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.corner_and_chair.how</comment>
+            <translation>ظهرك إلى الركن. وأمامك كرسي لا يتدحرج، لتمسك به. والحاسوب المحمول ثابت، أبعد مما تصل إليه ذراعك، وسلكه بعيد عن الطريق.</translation>
+        </message>
+        <message>
+            <source>The camera can't hold you, and it calls nobody.</source>
+            <comment>ask.support.fall</comment>
+            <translation>لا تستطيع الكاميرا أن تمسك بك، ولا تتصل بأحد.</translation>
+        </message>
+        <message>
+            <source>Is your helper next to you?</source>
+            <comment>ask.support.helper</comment>
+            <translation>هل من يساعدك بجانبك؟</translation>
+        </message>
+        <message>
+            <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.helper.how</comment>
+            <translation>يقف من يساعدك قريبًا بحيث تستطيع يده أن تمسكك، طوال الوقت. والحاسوب المحمول ثابت، أبعد مما تصل إليه ذراعك، وسلكه بعيد عن الطريق.</translation>
+        </message>
+        <message>
+            <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
+            <comment>ask.support.shoes</comment>
+            <translation>البس حذاء مسطحًا مغلق الكعب، أو قف حافيًا. أبقِ الأرض خالية.</translation>
+        </message>
+        <message>
+            <source>Your practice today</source>
+            <comment>ask.today</comment>
+            <translation>تمرينك اليوم</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <comment>ask.today.begin</comment>
+            <translation>بدء</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about {minutes} minutes.</source>
+            <comment>ask.today.how</comment>
+            <translation>تستغرق التمارين وفترات الراحة نحو {minutes} من الدقائق.</translation>
+        </message>
+        <message>
+            <source>Nothing in your plan can be done today.</source>
+            <comment>ask.today.none</comment>
+            <translation>لا يمكن اليوم فعل شيء من خطتك.</translation>
+        </message>
+        <message>
+            <source>Not today:</source>
+            <comment>ask.today.not</comment>
+            <translation>ليس اليوم:</translation>
+        </message>
+        <message>
+            <source>{number}.  {name}: {dose}</source>
+            <comment>ask.today.row</comment>
+            <translation>{number}.  {name}: {dose}</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about a minute.</source>
+            <comment>ask.today.short</comment>
+            <translation>تستغرق التمارين وفترات الراحة نحو دقيقة.</translation>
+        </message>
+        <message>
+            <source>Today: {name}</source>
+            <comment>ask.today.stage</comment>
+            <translation>اليوم: {name}</translation>
+        </message>
+        <message>
+            <source>{name}: {why}</source>
+            <comment>ask.today.waits</comment>
+            <translation>{name}: {why}</translation>
+        </message>
+        <message>
+            <source>From your therapist: {words}</source>
+            <comment>ask.today.words</comment>
+            <translation>من معالجك: {words}</translation>
+        </message>
+        <message>
+            <source>I feel unwell (U)</source>
+            <comment>ask.unwell</comment>
+            <translation>أشعر بسوء (U)</translation>
+        </message>
+        <message>
+            <source>I feel unwell, key U</source>
+            <comment>ask.unwell_name</comment>
+            <translation>أشعر بسوء، المفتاح U</translation>
+        </message>
+        <message>
+            <source>Sit still for a moment</source>
+            <comment>ask.wait</comment>
+            <translation>اجلس ثابتًا لحظة</translation>
+        </message>
+        <message>
+            <source>Then you say how you feel.</source>
+            <comment>ask.wait.how</comment>
+            <translation>ثم تقول كيف تشعر.</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <comment>ask.yes</comment>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>Camera</source>
+            <comment>camera.choose</comment>
+            <translation>الكاميرا</translation>
+        </message>
+        <message>
+            <source>First camera found</source>
+            <comment>camera.default</comment>
+            <translation>أول كاميرا وُجدت</translation>
+        </message>
+        <message>
+            <source>Use the last set-up</source>
+            <comment>camera.kept</comment>
+            <translation>استخدام آخر إعداد</translation>
+        </message>
+        <message>
+            <source>Start the set-up</source>
+            <comment>camera.next</comment>
+            <translation>بدء الإعداد</translation>
+        </message>
+        <message>
+            <source>You, as in a mirror</source>
+            <comment>camera.picture</comment>
+            <translation>أنت، كما في المرآة</translation>
+        </message>
+        <message>
+            <source>Can the camera see you?</source>
+            <comment>camera.title</comment>
+            <translation>هل تراك الكاميرا؟</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>camera_off</comment>
+            <translation>الكاميرا مطفأة</translation>
+        </message>
+        <message>
+            <source>Camera on</source>
+            <comment>camera_on</comment>
+            <translation>الكاميرا تعمل</translation>
+        </message>
+        <message>
+            <source>If the room spins, hold on, sit still, and stop.</source>
+            <comment>care.bend</comment>
+            <translation>إذا دارت بك الغرفة، فأمسك بشيء، واجلس ثابتًا، وتوقف.</translation>
+        </message>
+        <message>
+            <source>If the target blurs or jumps, go slower.</source>
+            <comment>care.blur</comment>
+            <translation>إذا صار الهدف غير واضح أو قفز، فأبطئ.</translation>
+        </message>
+        <message>
+            <source>Put the chair against a wall. It must not have wheels.</source>
+            <comment>care.chair</comment>
+            <translation>ضع الكرسي إلى الجدار. يجب أن يكون بلا عجلات.</translation>
+        </message>
+        <message>
+            <source>If you see two tips, stop there. Move your finger back out.</source>
+            <comment>care.double</comment>
+            <translation>إذا رأيت طرفين فتوقف هناك. أبعد إصبعك من جديد.</translation>
+        </message>
+        <message>
+            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <comment>care.flashes</comment>
+            <translation>لا تفعل هذا إذا أتعبتك من قبل مشاهد متحركة أو وامضة.</translation>
+        </message>
+        <message>
+            <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
+            <comment>care.neck</comment>
+            <translation>ابقَ حيث ترتاح رقبتك. توقف إذا آلمتك رقبتك أو شعرت بوخز في ذراعك.</translation>
+        </message>
+        <message>
+            <source>Hand the ball over. Do not throw it.</source>
+            <comment>care.partner</comment>
+            <translation>سلّم الكرة باليد. لا ترمها.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
+            <comment>care.settle</comment>
+            <translation>بعض الدوخة متوقع. توقف إذا اشتدت أو لم تذهب.</translation>
+        </message>
+        <message>
+            <source>It must not hurt. Start small.</source>
+            <comment>care.shoulder</comment>
+            <translation>يجب ألا يؤلمك. ابدأ بحركة صغيرة.</translation>
+        </message>
+        <message>
+            <source>Use a firm chair with no wheels. Keep both feet flat.</source>
+            <comment>care.slide</comment>
+            <translation>استخدم كرسيًا ثابتًا بلا عجلات. أبقِ قدميك على الأرض.</translation>
+        </message>
+        <message>
+            <source>Your helper stays within reach of you. The mat must not slip.</source>
+            <comment>care.soft</comment>
+            <translation>يبقى من يساعدك في متناول يدك. يجب ألا تنزلق الحصيرة.</translation>
+        </message>
+        <message>
+            <source>Keep one hand on the rail and your eyes open.</source>
+            <comment>care.stairs</comment>
+            <translation>أبقِ يدًا على الدرابزين، وعينيك مفتوحتين.</translation>
+        </message>
+        <message>
+            <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
+            <comment>care.stand</comment>
+            <translation>ليكن الركن خلفك، وكرسي ثابت أو شخص يساعدك أمامك. البس حذاء مسطحًا أو قف حافيًا.</translation>
+        </message>
+        <message>
+            <source>A little sway is fine. Hold on as soon as you need to.</source>
+            <comment>care.steady</comment>
+            <translation>التمايل القليل لا بأس به. أمسك بشيء حالما تحتاج إلى ذلك.</translation>
+        </message>
+        <message>
+            <source>Use something soft. Leave it on the floor if it drops.</source>
+            <comment>care.toss</comment>
+            <translation>استخدم شيئًا لينًا. اتركه على الأرض إذا سقط.</translation>
+        </message>
+        <message>
+            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <comment>care.walk</comment>
+            <translation>أخلِ الأرض. أضئ النور. ليبقَ من يساعدك إلى جانبك.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
+            <comment>caution.fall</comment>
+            <translation>اجلس على كرسي ثابت. وللوقوف، ليكن بقربك ركن أو شخص يساعدك في متناول يدك.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <comment>caution.help</comment>
+            <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <comment>caution.stop</comment>
+            <translation>بعض الدوخة متوقع. توقف واجلس إذا شعرت بسوء، أو إذا تألمت، أو إذا لم تهدأ الدوخة.</translation>
+        </message>
+        <message>
+            <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
+            <comment>caution.therapist</comment>
+            <translation>افعل فقط ما قاله لك معالجك. لا يكتشف Turnpost ما بك، ولا يختار علاجك.</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <comment>choose.leave</comment>
+            <translation>خروج</translation>
+        </message>
+        <message>
+            <source>{what}: less</source>
+            <comment>choose.less</comment>
+            <translation>{what}: أقل</translation>
+        </message>
+        <message>
+            <source>{what}: more</source>
+            <comment>choose.more</comment>
+            <translation>{what}: أكثر</translation>
+        </message>
+        <message>
+            <source>The set-up worked. Choose what your therapist has asked for.</source>
+            <comment>choose.ok</comment>
+            <translation>نجح الإعداد. اختر ما طلبه منك معالجك.</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>choose.repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>Start exercise</source>
+            <comment>choose.start</comment>
+            <translation>بدء التمرين</translation>
+        </message>
+        <message>
+            <source>Target size</source>
+            <comment>choose.target</comment>
+            <translation>حجم الهدف</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>choose.target_value</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Beats a minute</source>
+            <comment>choose.tempo</comment>
+            <translation>النقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Choose an exercise</source>
+            <comment>choose.title</comment>
+            <translation>اختر تمرينًا</translation>
+        </message>
+        <message>
+            <source>Sample clip, no camera</source>
+            <comment>clip_on</comment>
+            <translation>مقطع مثال، بلا كاميرا</translation>
+        </message>
+        <message>
+            <source>Saving ...</source>
+            <comment>close.saving</comment>
+            <translation>جارٍ الحفظ ...</translation>
+        </message>
+        <message>
+            <source>,</source>
+            <comment>comma</comment>
+            <translation>،</translation>
+        </message>
+        <message>
+            <source>Chin up a little</source>
+            <comment>cue.chin_down</comment>
+            <translation>ارفع ذقنك قليلًا</translation>
+        </message>
+        <message>
+            <source>Keep your eyes open</source>
+            <comment>cue.eyes_closed</comment>
+            <translation>أبقِ عينيك مفتوحتين</translation>
+        </message>
+        <message>
+            <source>Let your eyes go with your head</source>
+            <comment>cue.eyes_not_with_head</comment>
+            <translation>دع عينيك تتحركان مع رأسك</translation>
+        </message>
+        <message>
+            <source>Keep your eyes closed</source>
+            <comment>cue.eyes_opened</comment>
+            <translation>أبقِ عينيك مغمضتين</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>cue.gaze_off_target</comment>
+            <translation>عيناك على الهدف</translation>
+        </message>
+        <message>
+            <source>Look all the way to the target</source>
+            <comment>cue.gaze_short</comment>
+            <translation>انظر حتى تصل إلى الهدف</translation>
+        </message>
+        <message>
+            <source>Keep your head still</source>
+            <comment>cue.head_moved</comment>
+            <translation>أبقِ رأسك ثابتًا</translation>
+        </message>
+        <message>
+            <source>Come back into the picture</source>
+            <comment>cue.left_picture</comment>
+            <translation>عُد إلى الصورة</translation>
+        </message>
+        <message>
+            <source>Not measured just now</source>
+            <comment>cue.not_measured</comment>
+            <translation>لا يُقاس الآن</translation>
+        </message>
+        <message>
+            <source>All the way up</source>
+            <comment>cue.not_upright</comment>
+            <translation>استقم تمامًا</translation>
+        </message>
+        <message>
+            <source>Are you all right?</source>
+            <comment>cue.possible_fall</comment>
+            <translation>هل أنت بخير؟</translation>
+        </message>
+        <message>
+            <source>Let go when you feel steady</source>
+            <comment>cue.steadied</comment>
+            <translation>اترك يدك عندما تشعر بالثبات</translation>
+        </message>
+        <message>
+            <source>A little higher, above your eyes</source>
+            <comment>cue.throw_low</comment>
+            <translation>أعلى قليلًا، فوق عينيك</translation>
+        </message>
+        <message>
+            <source>A little slower</source>
+            <comment>cue.too_fast</comment>
+            <translation>أبطأ قليلًا</translation>
+        </message>
+        <message>
+            <source>A little less far</source>
+            <comment>cue.too_large</comment>
+            <translation>أقل بعدًا قليلًا</translation>
+        </message>
+        <message>
+            <source>A little faster</source>
+            <comment>cue.too_slow</comment>
+            <translation>أسرع قليلًا</translation>
+        </message>
+        <message>
+            <source>A little further</source>
+            <comment>cue.too_small</comment>
+            <translation>أبعد قليلًا</translation>
+        </message>
+        <message>
+            <source>The sample clip can't be paused.</source>
+            <comment>demo.cannot_pause</comment>
+            <translation>لا يمكن إيقاف مقطع المثال مؤقتًا.</translation>
+        </message>
+        <message>
+            <source>{figure} ◄ affected side</source>
+            <comment>desk.affected</comment>
+            <translation>{figure} ◄ الجهة المصابة</translation>
+        </message>
+        <message>
+            <source>{time} s</source>
+            <comment>desk.at</comment>
+            <translation>{time} ث</translation>
+        </message>
+        <message>
+            <source>millimetres</source>
+            <comment>desk.axis.mm</comment>
+            <translation>ملليمتر</translation>
+        </message>
+        <message>
+            <source>degrees, up is up</source>
+            <comment>desk.axis.pitch</comment>
+            <translation>درجات، الأعلى إلى أعلى</translation>
+        </message>
+        <message>
+            <source>degrees, right ear down is up</source>
+            <comment>desk.axis.roll</comment>
+            <translation>درجات، الأذن اليمنى منخفضة إلى أعلى</translation>
+        </message>
+        <message>
+            <source>degrees, right is up</source>
+            <comment>desk.axis.yaw</comment>
+            <translation>درجات، اليمين إلى أعلى</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>desk.back</comment>
+            <translation>رجوع (Esc)</translation>
+        </message>
+        <message>
+            <source>Below it</source>
+            <comment>desk.beside</comment>
+            <translation>تحتها</translation>
+        </message>
+        <message>
+            <source>no other session</source>
+            <comment>desk.beside.none</comment>
+            <translation>لا جلسة أخرى</translation>
+        </message>
+        <message>
+            <source>▼ fell</source>
+            <comment>desk.change.fell</comment>
+            <translation>▼ انخفض</translation>
+        </message>
+        <message>
+            <source>{text}; {count} left out</source>
+            <comment>desk.change.left_out</comment>
+            <translation>{text}؛ لم يُحسب {count}</translation>
+        </message>
+        <message>
+            <source>no change beyond ±{least}</source>
+            <comment>desk.change.no_change</comment>
+            <translation>لا تغير يتجاوز ±{least}</translation>
+        </message>
+        <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}؛ كانت المطلوبة جرعة أخرى</translation>
+        </message>
+        <message>
+            <source>▲ rose</source>
+            <comment>desk.change.rose</comment>
+            <translation>▲ ارتفع</translation>
+        </message>
+        <message>
+            <source>too few to compare</source>
+            <comment>desk.change.too_few</comment>
+            <translation>أقل من أن تُقارن</translation>
+        </message>
+        <message>
+            <source>not comparable: other limits</source>
+            <comment>desk.change.unlike</comment>
+            <translation>غير قابل للمقارنة: حدود أخرى</translation>
+        </message>
+        <message>
+            <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
+            <comment>desk.chart</comment>
+            <translation>قيست {measured} من {all} جلسات، منها {doubt} مشكوك فيها</translation>
+        </message>
+        <message>
+            <source>Change</source>
+            <comment>desk.col.change</comment>
+            <translation>التغير</translation>
+        </message>
+        <message>
+            <source>Figure</source>
+            <comment>desk.col.figure</comment>
+            <translation>القيمة</translation>
+        </message>
+        <message>
+            <source>At first</source>
+            <comment>desk.col.first</comment>
+            <translation>في البداية</translation>
+        </message>
+        <message>
+            <source>Lately</source>
+            <comment>desk.col.last</comment>
+            <translation>مؤخرًا</translation>
+        </message>
+        <message>
+            <source>All sessions</source>
+            <comment>desk.col.trend</comment>
+            <translation>كل الجلسات</translation>
+        </message>
+        <message>
+            <source>Condition: {text}</source>
+            <comment>desk.condition</comment>
+            <translation>الظرف: {text}</translation>
+        </message>
+        <message>
+            <source>Practice is counted up to {day}.</source>
+            <comment>desk.counted_to</comment>
+            <translation>حُسب التمرين حتى {day}.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d MMM</translation>
+        </message>
+        <message>
+            <source>{before} → {after}</source>
+            <comment>desk.dizzy</comment>
+            <translation>{before} ← {after}</translation>
+        </message>
+        <message>
+            <source>! {what}, {length} s</source>
+            <comment>desk.event</comment>
+            <translation>! {what}، {length} ث</translation>
+        </message>
+        <message>
+            <source>Not read: {why}</source>
+            <comment>desk.failed</comment>
+            <translation>لم يُقرأ: {why}</translation>
+        </message>
+        <message>
+            <source>{name}: {value}</source>
+            <comment>desk.figure</comment>
+            <translation>{name}: {value}</translation>
+        </message>
+        <message>
+            <source>Figures</source>
+            <comment>desk.figures</comment>
+            <translation>القيم</translation>
+        </message>
+        <message>
+            <source>All exercises</source>
+            <comment>desk.filter.all</comment>
+            <translation>كل التمارين</translation>
+        </message>
+        <message>
+            <source>Changes only</source>
+            <comment>desk.filter.changed</comment>
+            <translation>التغيرات فقط</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.filter.exercise</comment>
+            <translation>التمرين</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <comment>desk.filter.from</comment>
+            <translation>من</translation>
+        </message>
+        <message>
+            <source>Show all</source>
+            <comment>desk.filter.reset</comment>
+            <translation>عرض الكل</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>desk.filter.to</comment>
+            <translation>إلى</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>desk.first</comment>
+            <translation>أولًا</translation>
+        </message>
+        <message>
+            <source>In doubt: {why}</source>
+            <comment>desk.flag</comment>
+            <translation>مشكوك فيه: {why}</translation>
+        </message>
+        <message>
+            <source>{folder}</source>
+            <comment>desk.folder</comment>
+            <translation>{folder}</translation>
+        </message>
+        <message>
+            <source>Read on</source>
+            <comment>desk.go_on</comment>
+            <translation>متابعة القراءة</translation>
+        </message>
+        <message>
+            <source>{value}?</source>
+            <comment>desk.in_doubt</comment>
+            <translation>{value}؟</translation>
+        </message>
+        <message>
+            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <comment>desk.key</comment>
+            <translation>● قيس   ○ أو ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الشريط: المطلوب   (متوسطات حتى خمس جلسات)</translation>
+        </message>
+        <message>
+            <source>last {day}</source>
+            <comment>desk.last</comment>
+            <translation>آخرها {day}</translation>
+        </message>
+        <message>
+            <source>eyes in the head</source>
+            <comment>desk.line.eye</comment>
+            <translation>العينان في الرأس</translation>
+        </message>
+        <message>
+            <source>neck forward</source>
+            <comment>desk.line.fore_aft</comment>
+            <translation>العنق أمامًا</translation>
+        </message>
+        <message>
+            <source>gaze</source>
+            <comment>desk.line.gaze</comment>
+            <translation>النظر</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <comment>desk.line.head</comment>
+            <translation>الرأس</translation>
+        </message>
+        <message>
+            <source>neck height</source>
+            <comment>desk.line.height</comment>
+            <translation>ارتفاع العنق</translation>
+        </message>
+        <message>
+            <source>{line} not measured</source>
+            <comment>desk.line.none</comment>
+            <translation>{line} لم يُقس</translation>
+        </message>
+        <message>
+            <source>neck sideways</source>
+            <comment>desk.line.sideways</comment>
+            <translation>العنق جانبًا</translation>
+        </message>
+        <message>
+            <source>target</source>
+            <comment>desk.line.target</comment>
+            <translation>الهدف</translation>
+        </message>
+        <message>
+            <source>{line} {value}</source>
+            <comment>desk.line.value</comment>
+            <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>Reading the session ...</source>
+            <comment>desk.loading</comment>
+            <translation>جارٍ قراءة الجلسة ...</translation>
+        </message>
+        <message>
+            <source>Looking through the folder ...</source>
+            <comment>desk.looking</comment>
+            <translation>جارٍ النظر في المجلد ...</translation>
+        </message>
+        <message>
+            <source>and {count} more</source>
+            <comment>desk.more</comment>
+            <translation>و{count} غيرها</translation>
+        </message>
+        <message>
+            <source>no plan at hand</source>
+            <comment>desk.no_plan</comment>
+            <translation>لا توجد خطة متاحة</translation>
+        </message>
+        <message>
+            <source>this folder has only the summary</source>
+            <comment>desk.no_samples</comment>
+            <translation>في هذا المجلد الملخص فقط</translation>
+        </message>
+        <message>
+            <source>The measured samples of this session are not in the folder: {why}</source>
+            <comment>desk.no_trace</comment>
+            <translation>البيانات المقيسة لهذه الجلسة ليست في المجلد: {why}</translation>
+        </message>
+        <message>
+            <source>There are no sessions in this folder yet.</source>
+            <comment>desk.nobody</comment>
+            <translation>لا توجد جلسات في هذا المجلد بعد.</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>desk.not_asked</comment>
+            <translation>لم يُسأل</translation>
+        </message>
+        <message>
+            <source>{author}, {day}: {text}</source>
+            <comment>desk.note</comment>
+            <translation>{author}، {day}: {text}</translation>
+        </message>
+        <message>
+            <source>Add note</source>
+            <comment>desk.note.add</comment>
+            <translation>إضافة ملاحظة</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>desk.note.failed</comment>
+            <translation>لم يُحفظ: {why}</translation>
+        </message>
+        <message>
+            <source>repetition {number} is not valid {text}</source>
+            <comment>desk.note.invalid</comment>
+            <translation>المرة {number} غير صالحة {text}</translation>
+        </message>
+        <message>
+            <source>Notes stand beside the measured figures, which never change.</source>
+            <comment>desk.note.kept</comment>
+            <translation>تبقى الملاحظات بجانب القيم المقيسة التي لا تتغير أبدًا.</translation>
+        </message>
+        <message>
+            <source>Mark repetition not valid</source>
+            <comment>desk.note.mark</comment>
+            <translation>تعليم المرة غير صالحة</translation>
+        </message>
+        <message>
+            <source>No notes yet.</source>
+            <comment>desk.note.none</comment>
+            <translation>لا ملاحظات بعد.</translation>
+        </message>
+        <message>
+            <source>A note on this session</source>
+            <comment>desk.note.text</comment>
+            <translation>ملاحظة على هذه الجلسة</translation>
+        </message>
+        <message>
+            <source>Undo my last note</source>
+            <comment>desk.note.undo</comment>
+            <translation>التراجع عن ملاحظتي الأخيرة</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.notes</comment>
+            <translation>ملاحظات</translation>
+        </message>
+        <message>
+            <source>{count}</source>
+            <comment>desk.notes_count</comment>
+            <translation>{count}</translation>
+        </message>
+        <message>
+            <source>nothing practised</source>
+            <comment>desk.nothing_done</comment>
+            <translation>لم يُتمرن على شيء</translation>
+        </message>
+        <message>
+            <source>Nothing that needs a look first</source>
+            <comment>desk.nothing_first</comment>
+            <translation>لا شيء يحتاج إلى نظرة أولًا</translation>
+        </message>
+        <message>
+            <source>Another folder</source>
+            <comment>desk.open</comment>
+            <translation>مجلد آخر</translation>
+        </message>
+        <message>
+            <source>People, most urgent first</source>
+            <comment>desk.people</comment>
+            <translation>الأشخاص، والأكثر إلحاحًا أولًا</translation>
+        </message>
+        <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>الخطة (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <comment>desk.practice</comment>
+            <translation>التمرن</translation>
+        </message>
+        <message>
+            <source>{people} people, {sessions} sessions</source>
+            <comment>desk.read</comment>
+            <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>
+        </message>
+        <message>
+            <source>Reading {done} of {of} files ...</source>
+            <comment>desk.reading</comment>
+            <translation>جارٍ قراءة الملفات: {done} من {of} ...</translation>
+        </message>
+        <message>
+            <source>repetition {number}</source>
+            <comment>desk.rep</comment>
+            <translation>المرة {number}</translation>
+        </message>
+        <message>
+            <source>{what} (marked not valid)</source>
+            <comment>desk.rep.invalid</comment>
+            <translation>{what} (مُعلَّمة غير صالحة)</translation>
+        </message>
+        <message>
+            <source>{side} {value}</source>
+            <comment>desk.rep.turn</comment>
+            <translation>{side} {value}</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>desk.scol.dizzy</comment>
+            <translation>الدوخة</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>desk.scol.done</comment>
+            <translation>التمارين</translation>
+        </message>
+        <message>
+            <source>In doubt</source>
+            <comment>desk.scol.doubt</comment>
+            <translation>مشكوك فيه</translation>
+        </message>
+        <message>
+            <source>How it ended</source>
+            <comment>desk.scol.ended</comment>
+            <translation>كيف انتهت</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.scol.notes</comment>
+            <translation>ملاحظات</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <comment>desk.scol.when</comment>
+            <translation>متى</translation>
+        </message>
+        <message>
+            <source>{person}, {day}</source>
+            <comment>desk.session</comment>
+            <translation>{person}، {day}</translation>
+        </message>
+        <message>
+            <source>Sessions</source>
+            <comment>desk.sessions</comment>
+            <translation>الجلسات</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.set</comment>
+            <translation>التمرين</translation>
+        </message>
+        <message>
+            <source>{share} % of bouts asked</source>
+            <comment>desk.share</comment>
+            <translation>{share} % من التمرينات المطلوبة</translation>
+        </message>
+        <message>
+            <source>Open session</source>
+            <comment>desk.show</comment>
+            <translation>فتح الجلسة</translation>
+        </message>
+        <message>
+            <source>Open the session of {day}</source>
+            <comment>desk.show_name</comment>
+            <translation>فتح جلسة {day}</translation>
+        </message>
+        <message>
+            <source>affected side: both</source>
+            <comment>desk.side.both</comment>
+            <translation>الجهة المصابة: كلتاهما</translation>
+        </message>
+        <message>
+            <source>affected side: left</source>
+            <comment>desk.side.left</comment>
+            <translation>الجهة المصابة: اليسرى</translation>
+        </message>
+        <message>
+            <source>affected side: right</source>
+            <comment>desk.side.right</comment>
+            <translation>الجهة المصابة: اليمنى</translation>
+        </message>
+        <message>
+            <source>affected side not known</source>
+            <comment>desk.side.unknown</comment>
+            <translation>الجهة المصابة غير معروفة</translation>
+        </message>
+        <message>
+            <source>Stop reading</source>
+            <comment>desk.stop</comment>
+            <translation>إيقاف القراءة</translation>
+        </message>
+        <message>
+            <source>Stopped: only a part of the folder was read ({count} sessions).</source>
+            <comment>desk.stopped</comment>
+            <translation>توقفت: لم يُقرأ إلا جزء من المجلد (عدد الجلسات: {count}).</translation>
+        </message>
+        <message>
+            <source>Bouts a day. {text}</source>
+            <comment>desk.strip</comment>
+            <translation>التمرينات كل يوم. {text}</translation>
+        </message>
+        <message>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
+            <comment>desk.strip.key</comment>
+            <translation>مربع لكل تمرين: ممتلئ = قيس، نصف = لم تره الكاميرا، فارغ = مطلوب ولم يُفعل</translation>
+        </message>
+        <message>
+            <source>Then</source>
+            <comment>desk.then</comment>
+            <translation>ثم</translation>
+        </message>
+        <message>
+            <source>Review</source>
+            <comment>desk.title</comment>
+            <translation>مراجعة</translation>
+        </message>
+        <message>
+            <source>Head, gaze and target over time</source>
+            <comment>desk.trace</comment>
+            <translation>الرأس والنظر والهدف عبر الزمن</translation>
+        </message>
+        <message>
+            <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
+            <comment>desk.trace.how</comment>
+            <translation>← → المؤشر، ومع Shift ثانية؛ + − التكبير؛ مفاتيح الصفحة تحرك؛ Home يعرض التمرين كله</translation>
+        </message>
+        <message>
+            <source>Trends</source>
+            <comment>desk.trends</comment>
+            <translation>التطور</translation>
+        </message>
+        <message>
+            <source>{count} files could not be read</source>
+            <comment>desk.unread</comment>
+            <translation>ملفات تعذرت قراءتها: {count}</translation>
+        </message>
+        <message>
+            <source>Files that could not be read, and why</source>
+            <comment>desk.unread.name</comment>
+            <translation>ملفات تعذرت قراءتها، والسبب</translation>
+        </message>
+        <message>
+            <source>{path}: {why}</source>
+            <comment>desk.unread.row</comment>
+            <translation>{path}: {why}</translation>
+        </message>
+        <message>
+            <source>Repetitions, events</source>
+            <comment>desk.what</comment>
+            <translation>المرات والأحداث</translation>
+        </message>
+        <message>
+            <source>Whole session</source>
+            <comment>desk.whole</comment>
+            <translation>الجلسة كلها</translation>
+        </message>
+        <message>
+            <source>Zoom in</source>
+            <comment>desk.zoom_in</comment>
+            <translation>تكبير</translation>
+        </message>
+        <message>
+            <source>Zoom out</source>
+            <comment>desk.zoom_out</comment>
+            <translation>تصغير</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>انتبه: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>يُحسب وقته تثبيتًا للنظر.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>لا يُقاس: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>يقرأ المريض: «{name}»</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>إضافة (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>إضافة تمرين من الفهرس</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>إضافة مرحلة</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>إضافة مرحلة في النهاية</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>إضافته (Enter)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>تأتي القيم من</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>ما هو أعلى في الخطة.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>الفئة العمرية</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>كالمعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>السؤال عن الغثيان أيضًا</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>السؤال عن عدم الثبات أيضًا</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>رجوع (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>التمرينات في اليوم</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>المعتاد: 3، ثلاث على الأقل في اليوم ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>إلغاء</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>الفهرس</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>قيل إن الهدف كان واضحًا</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>قبل أي شيء غير الجلوس</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>حتى توضع علامة على كل هذا، لا تُعرض إلا بنود الجلوس.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>تأكدت من هذا</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>البند {number}: تأكدت من هذا</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>الشرط بالكلمات</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>لا تُفتح من نفسها أبدًا: يتحقق الشرط، ويقول المريض نعم.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>نسخ</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>نسخ التمرين المختار</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>الأيام وفترات الراحة</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>الأيام في الأسبوع</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>الجرعة والإيقاع والمدى</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} ث</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>عدد المرات {count}</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>المعتاد: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>نقل المختار إلى أسفل، Alt+سهم أسفل</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>رقم الطوارئ</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>يُذكر ويُطبع مع العلامات التي تحتاج إلى مساعدة فورية.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>حروف وأرقام و . _ و -. تشير إليه الجلسات والشروط.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>العينان</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>خطأ: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>ملف</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>بحث</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>لا يوجد تمرين كهذا.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>خطأ: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}، {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>ملاحظة: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>للتصحيح وللعلم (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>كيف يُؤدى</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>من {low} إلى {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>حسنًا</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>من يبدأ فوق هذه الدرجة</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>يجوز أن يرتفع قليلًا من هناك</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>المعتاد: الجلوس فقط، وهو الأشد من الاثنين ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>يتمرن جالسًا فقط</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}، حتى</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>المعرّف</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>البند {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>إضافة بند</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>إزالة البند {number}</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>سلم عبر الأسابيع</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>الوضع الثابت ليس له إيقاع ولا مدى يتغيران.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>تسري كل درجة من أسبوعها حتى التالية.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>آخر التغييرات ليست في أي ملف بعد.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>تركها</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>حفظها</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>البقاء هنا</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ خطأ: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>المرحلة {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>بحث ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>نوع الفقد</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>حاد، جهة واحدة</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>الجهتان</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>مزمن، جهة واحدة</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>غير ذلك</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}، من</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>أقل نسبة مقيسة، من 0 إلى 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>وجدته متحققًا في</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>قرارك أنت؛ يقوم مقام القيم.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>متحقق من اليوم</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>تثبيت النظر</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>بلا رقم</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>المخطط نحو {minutes} من الدقائق في اليوم، مع فتح كل البنود ومن دون فترات الراحة. الدليل كما يُقتبس: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>تثبيت النظر: {minutes} من الدقائق في اليوم، الدليل كما يُقتبس: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>من الراحة إلى كل جهة. لا يجوز أن يطلب شيء في الخطة أكثر.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>حد الرقبة، أعلى وأسفل، درجات</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>حد الرقبة، الاستدارة، درجات</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>جديدة</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>ليست في ملف بعد</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>لم يُذكر</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>لم تُحفظ: {why}. كل شيء ما زال هنا.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>لا يُعرف ما دام في الخطة خطأ.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>ملاحظتك</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>تُطلب ملاحظة: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>لك ولزملائك.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>أقل نسبة على الهدف، من 0 إلى 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>فتح</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>أي خطة؟</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>ثابت</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>مع هز الرأس</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (مع مساعد فقط)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>مفتوحتان</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>جالسًا</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>لين</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>سطح لين</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>أو الثواني</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>أجزاء الخطة</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>سرعة المريض نفسه</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>الشخص والأيام</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>السلامة</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>قواعد الأعراض</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>اسم مستعار</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>معرّف الخطة</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>تنتمي الجلسات إلى الخطة بهذا المعرّف. ومع معرّف آخر تبدأ الشروط بالعد من جديد.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>الوضع</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>الخطة كلها</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>التمرين</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>ما يراه المريض</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>الأسبوع</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>المدى إلى كل جهة، درجات</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>لا يُطلب عادة.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>غير متاح</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>للعلم: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>إزالة</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>إزالة المختار، Delete في القائمة</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>استبداله</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} موجود من قبل. إذا استبدلته ضاع ما فيه الآن.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>اختيار اسم آخر</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>الراحة بين البنود، ث</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>أكبر ارتفاع من بداية عالية</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>لازم حيث يُسمح بارتفاع.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>أكبر ارتفاع للدرجة</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>الدرجة {number}، من الأسبوع</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>إضافة درجة</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>كما قبل</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>الدرجة {number}، درجات الزاوية إلى كل جهة</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>فارغ: كما قبل.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>إزالة الدرجة {number}</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>الدرجة {number}، نقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>الحدود والمساعدة</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>حفظ</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>أين تُحفظ الخطة؟</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>حفظ باسم</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>أعلى درجة، من 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>من العينين إلى الهدف، مم</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>المعتاد: 750، وليس أقرب (ممارسة شائعة)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>الثواني</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>جلسات متتالية</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>أطول وقت حتى الهدوء، دقائق</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>أكثر الدقائق حتى الهدوء</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>الجنس</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>أنثى</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>لا تعرف الجداول غير هذين.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>ذكر</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>هز الرأس</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>ورقة للطباعة</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>صفحة ويب</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>لا ورقة بعد: ما يلزم تصحيحه في الخطة: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF، A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF، Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>أين توضع ورقة المريض؟ تُضاف نهاية الاسم تلقائيًا.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>كُتب: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>لها شرط</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>الشرط متحقق</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>الشرط غير متحقق</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>كما يراها المريض (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>الجهة المصابة</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>كلتاهما</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>اليسرى</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>اليمنى</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>غير معروفة</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>المرحلة</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>حروف وأرقام و . _ و -. تشير إليه الشروط والبنود.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>الاسم</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>يقرؤه المريض.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>مرحلة جديدة</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>تستغرق</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>نحو {minutes} من الدقائق مع الراحة؛ حتى {most} ممارسة شائعة.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>حتى الآن</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>متحقق: {why}. لا يُفتح شيء من نفسه.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>لا جلسات متاحة. إذا فُتح هذا من مراجعة مجلد، قال هل تحقق الشرط.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>غير متحقق: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>البدء من لا شيء</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>بلا تمارين بعد؛ أيام وفترات راحة وقواعد أعراض معتادة.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>فتح خطة</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>خطة موجودة في ملف.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>المتابعة من خطة {person}</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>الخطة {plan}، آخر ما تُمرن عليه. تبقى جلساتها محسوبة، ويقول كل شرط هل تحقق.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>البدء بهذه المراحل</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>برنامج البيت في مراحل، بجرعات معتادة. تُفتح كل مرحلة بعد جلسات هادئة مع التي قبلها. اترك ما لا تريده.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>بدء خطة</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>تبدأ في</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>يوم مثل 2026-01-31. تعدّ السلالم أسابيعها منه.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>تغيرت ولم تُحفظ</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>للتصحيح قبل الحفظ: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>لم يتغير شيء بعد</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>ملاحظات: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>حُفظت</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>اختر كيف تبدأ.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>أُضيف تمرين</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>أُضيف بند إلى القائمة</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>أُضيفت درجة إلى السلم</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>أُضيفت مرحلة</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>أُضيف شرط</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>نُسخ</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>عُدّ الشرط متحققًا</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>نُقل</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>أُزيل</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>أُزيل شرط</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>تبدأ اليوم</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>السند</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>ركن وكرسي ثابت</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>مساعد في متناول الذراع</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>ما يلزم: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>السطح</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>يكفي لليوم</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>للجداول المنشورة عن القيام عن الكرسي فقط</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>الإيقاع، نقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>ثابت</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>يتغير ضمن المجموعة</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>كالمعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>الخطة</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>إلى</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>غير مكتملة: للتصحيح: {count}. يمكن الاحتفاظ بها وفتحها هنا من جديد، لكن لا أحد يستطيع التمرن حسبها.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>حفظها غير مكتملة</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>عرض الأول</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>تُفتح عندما</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>وضع شرط</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>مفتوحة من البداية.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>إزالة الشرط</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>نقل المختار إلى أعلى، Alt+سهم أعلى</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>المعتاد: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>المعتاد: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>الشخص</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>كلماتك</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>تُقرأ قبل كل تمرين، وعلى الورقة المطبوعة.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>إلى المريض</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>event.chin_down</comment>
+            <translation>الذقن منخفض</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>event.eyes_closed</comment>
+            <translation>أُغمضت العينان</translation>
+        </message>
+        <message>
+            <source>eyes stayed behind</source>
+            <comment>event.eyes_not_with_head</comment>
+            <translation>تأخرت العينان</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>event.eyes_opened</comment>
+            <translation>فُتحت العينان</translation>
+        </message>
+        <message>
+            <source>eyes left the target</source>
+            <comment>event.gaze_off_target</comment>
+            <translation>تركت العينان الهدف</translation>
+        </message>
+        <message>
+            <source>eyes stopped short</source>
+            <comment>event.gaze_short</comment>
+            <translation>توقفت العينان قبل الهدف</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>event.head_moved</comment>
+            <translation>تحرك الرأس أيضًا</translation>
+        </message>
+        <message>
+            <source>out of the picture</source>
+            <comment>event.left_picture</comment>
+            <translation>خارج الصورة</translation>
+        </message>
+        <message>
+            <source>not measured for a while</source>
+            <comment>event.not_measured</comment>
+            <translation>لم يُقس لبعض الوقت</translation>
+        </message>
+        <message>
+            <source>not all the way up</source>
+            <comment>event.not_upright</comment>
+            <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>event.once</comment>
+            <translation>(مرة واحدة)</translation>
+        </message>
+        <message>
+            <source>{code}</source>
+            <comment>event.other</comment>
+            <translation>{code}</translation>
+        </message>
+        <message>
+            <source>a sudden drop of the head</source>
+            <comment>event.possible_fall</comment>
+            <translation>هبوط مفاجئ للرأس</translation>
+        </message>
+        <message>
+            <source>throws below the eyes</source>
+            <comment>event.throw_low</comment>
+            <translation>رميات تحت مستوى العينين</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>event.times</comment>
+            <translation>(عدد المرات: {count})</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>event.too_fast</comment>
+            <translation>أسرع من الإيقاع</translation>
+        </message>
+        <message>
+            <source>turns larger than asked</source>
+            <comment>event.too_large</comment>
+            <translation>حركات أكبر من المطلوب</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>event.too_slow</comment>
+            <translation>أبطأ من الإيقاع</translation>
+        </message>
+        <message>
+            <source>turns a little small</source>
+            <comment>event.too_small</comment>
+            <translation>حركات صغيرة قليلًا</translation>
+        </message>
+        <message>
+            <source>Sway from toes to heels</source>
+            <comment>exercise.ankle-sway</comment>
+            <translation>مِل من أصابع القدم إلى الكعب</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
+            <comment>exercise.ankle-sway.how</comment>
+            <translation>قف مستقيمًا. مِل ببطء نحو أصابع قدميك، ثم نحو كعبيك. اثنِ كاحليك لا وركيك. انظر إلى الأمام.</translation>
+        </message>
+        <message>
+            <source>Stands for half a minute</source>
+            <comment>exercise.chair-stands-30-s</comment>
+            <translation>قف واجلس نصف دقيقة</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
+            <comment>exercise.chair-stands-30-s.how</comment>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس بقدر ما هو آمن، حتى تسمع النهاية.</translation>
+        </message>
+        <message>
+            <source>Five stands from a chair</source>
+            <comment>exercise.chair-stands-five</comment>
+            <translation>قف عن الكرسي خمس مرات</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <comment>exercise.chair-stands-five.how</comment>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس خمس مرات، بأسرع ما هو آمن.</translation>
+        </message>
+        <message>
+            <source>Move your eyes, head still</source>
+            <comment>exercise.eyes-side-to-side</comment>
+            <translation>حرّك عينيك إلى الجانبين، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-side-to-side.how</comment>
+            <translation>تقفز عيناك إلى الهدف مع كل نقرة. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Eyes first, then head</source>
+            <comment>exercise.eyes-then-head</comment>
+            <translation>العينان أولًا ثم الرأس</translation>
+        </message>
+        <message>
+            <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
+            <comment>exercise.eyes-then-head.how</comment>
+            <translation>انظر إلى علامة بعينيك. ثم أدر رأسك إليها. انظر الآن إلى العلامة الأخرى، وأدر رأسك من جديد.</translation>
+        </message>
+        <message>
+            <source>Move your eyes up and down, head still</source>
+            <comment>exercise.eyes-up-down</comment>
+            <translation>حرّك عينيك إلى أعلى وأسفل، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-up-down.how</comment>
+            <translation>تقفز عيناك إلى الهدف مع كل نقرة. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Pick up from the floor</source>
+            <comment>exercise.floor-reach</comment>
+            <translation>التقط شيئًا من الأرض</translation>
+        </message>
+        <message>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <comment>exercise.floor-reach.how</comment>
+            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. كرر ذلك عشر مرات بذراع، ثم عشر مرات بالأخرى.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes</source>
+            <comment>exercise.follow-slowly</comment>
+            <translation>اتبع الهدف بعينيك</translation>
+        </message>
+        <message>
+            <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
+            <comment>exercise.follow-slowly.how</comment>
+            <translation>يتحرك الهدف ببطء. تتبعه عيناك. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Toss from hand to hand</source>
+            <comment>exercise.hand-toss</comment>
+            <translation>ارمِ من يد إلى يد</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <comment>exercise.hand-toss.how</comment>
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. اجلس بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
+        </message>
+        <message>
+            <source>Tilt your head</source>
+            <comment>exercise.head-tilts</comment>
+            <translation>أمِل رأسك</translation>
+        </message>
+        <message>
+            <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
+            <comment>exercise.head-tilts.how</comment>
+            <translation>أمِل أذنك نحو كتفك الأيمن، ثم نحو الأيسر. تحرك ببطء. انظر إلى الأمام.</translation>
+        </message>
+        <message>
+            <source>Look past a moving scene</source>
+            <comment>exercise.moving-background</comment>
+            <translation>انظر وخلف العلامة مشهد متحرك</translation>
+        </message>
+        <message>
+            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <comment>exercise.moving-background.how</comment>
+            <translation>انظر إلى علامة ثابتة بينما يتحرك المشهد خلفها ببطء. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Fingertip near and far</source>
+            <comment>exercise.near-far</comment>
+            <translation>طرف الإصبع قريبًا وبعيدًا</translation>
+        </message>
+        <message>
+            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>exercise.near-far.how</comment>
+            <translation>ارفع إصبعًا واحدًا تحت الكاميرا مباشرة. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Hold your eyes on a near tip</source>
+            <comment>exercise.near-hold</comment>
+            <translation>ثبّت عينيك على طرف قريب</translation>
+        </message>
+        <message>
+            <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
+            <comment>exercise.near-hold.how</comment>
+            <translation>ارفع إصبعًا حيث ترى طرفًا واحدًا فقط. أبقِ عينيك عليه. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Nod, eyes on the target</source>
+            <comment>exercise.nods-on-target</comment>
+            <translation>الرأس إلى أعلى وأسفل، والعينان على الهدف</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
+            <comment>exercise.nods-on-target.how</comment>
+            <translation>حرّك رأسك إلى أعلى وأسفل، حركة واحدة مع كل نقرة. تبقى عيناك على الهدف.</translation>
+        </message>
+        <message>
+            <source>Nod, head and eyes together</source>
+            <comment>exercise.nods-together</comment>
+            <translation>الرأس والعينان معًا إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>Look up with head and eyes, then look down. Move once a beat.</source>
+            <comment>exercise.nods-together.how</comment>
+            <translation>انظر إلى أعلى برأسك وعينيك، ثم انظر إلى أسفل. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Nod while the target moves</source>
+            <comment>exercise.nods-x2</comment>
+            <translation>الرأس إلى أعلى وأسفل والهدف يتحرك</translation>
+        </message>
+        <message>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <comment>exercise.nods-x2.how</comment>
+            <translation>حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف.</translation>
+        </message>
+        <message>
+            <source>Turn with a partner</source>
+            <comment>exercise.partner-turns</comment>
+            <translation>استدر مع شخص آخر</translation>
+        </message>
+        <message>
+            <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
+            <comment>exercise.partner-turns.how</comment>
+            <translation>استدر إلى جانب وخذ الكرة من الشخص الآخر. استدر إلى الجانب الآخر وأعدها إليه.</translation>
+        </message>
+        <message>
+            <source>Turn with your eyes shut</source>
+            <comment>exercise.remembered-target</comment>
+            <translation>أدر رأسك وعيناك مغمضتان</translation>
+        </message>
+        <message>
+            <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
+            <comment>exercise.remembered-target.how</comment>
+            <translation>انظر إلى الهدف. أغمض عينيك وأدر رأسك. أبقِ عينيك حيث كان الهدف. افتحهما وانظر هل أصبت.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders back</source>
+            <comment>exercise.shoulders-back</comment>
+            <translation>أدر كتفيك إلى الخلف</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-back.how</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الخلف، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا. أبقِ كتفيك في الصورة.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders forward</source>
+            <comment>exercise.shoulders-forward</comment>
+            <translation>أدر كتفيك إلى الأمام</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-forward.how</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الأمام، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا. أبقِ كتفيك في الصورة.</translation>
+        </message>
+        <message>
+            <source>Stand up and sit down</source>
+            <comment>exercise.sit-to-stand</comment>
+            <translation>قف ثم اجلس</translation>
+        </message>
+        <message>
+            <source>Stand up from your chair, then sit down again. You may use your hands.</source>
+            <comment>exercise.sit-to-stand.how</comment>
+            <translation>قم عن الكرسي، ثم اجلس من جديد. يمكنك استخدام يديك.</translation>
+        </message>
+        <message>
+            <source>Up and down the stairs</source>
+            <comment>exercise.stairs</comment>
+            <translation>اصعد الدرج وانزل</translation>
+        </message>
+        <message>
+            <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
+            <comment>exercise.stairs.how</comment>
+            <translation>اصعد درجة واحدة ثم انزل. أمسك الدرابزين. يبقى من يساعدك قريبًا منك. عُدّ بنفسك.</translation>
+        </message>
+        <message>
+            <source>Stand in the corner</source>
+            <comment>exercise.stand</comment>
+            <translation>قف في الركن</translation>
+        </message>
+        <message>
+            <source>Stand and turn your head</source>
+            <comment>exercise.stand-head-shake</comment>
+            <translation>قف وأدر رأسك</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <comment>exercise.stand-head-shake.how</comment>
+            <translation>قف على الحصيرة اللينة، وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
+        </message>
+        <message>
+            <source>Stand on one leg</source>
+            <comment>exercise.stand-one-leg</comment>
+            <translation>قف على ساق واحدة</translation>
+        </message>
+        <message>
+            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <comment>exercise.stand-one-leg.how</comment>
+            <translation>ارفع قدمًا قليلًا. قف ثابتًا وانظر إلى العلامة على الجدار. ثم بدّل الساق.</translation>
+        </message>
+        <message>
+            <source>Stand heel to toe</source>
+            <comment>exercise.stand-tandem</comment>
+            <translation>قف والكعب أمام الأصابع</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <comment>exercise.stand-tandem.how</comment>
+            <translation>ضع قدمًا أمام الأخرى مباشرة. قف ثابتًا وانظر إلى العلامة على الجدار.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <comment>exercise.stand.how</comment>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. انظر إلى العلامة على الجدار.</translation>
+        </message>
+        <message>
+            <source>Follow your thumb, head too</source>
+            <comment>exercise.thumb-together</comment>
+            <translation>اتبع إبهامك، والرأس معه</translation>
+        </message>
+        <message>
+            <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
+            <comment>exercise.thumb-together.how</comment>
+            <translation>مُدّ إبهامك أمامك. حرّكه من جانب إلى جانب. يتبعه رأسك وعيناك.</translation>
+        </message>
+        <message>
+            <source>Turn your head, eyes on the target</source>
+            <comment>exercise.turns-on-target</comment>
+            <translation>أدر رأسك، والعينان على الهدف</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
+            <comment>exercise.turns-on-target.how</comment>
+            <translation>أدر رأسك من جانب إلى جانب، حركة واحدة مع كل نقرة. تبقى عيناك على الهدف.</translation>
+        </message>
+        <message>
+            <source>Turn head and eyes together</source>
+            <comment>exercise.turns-together</comment>
+            <translation>أدر الرأس والعينين معًا</translation>
+        </message>
+        <message>
+            <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
+            <comment>exercise.turns-together.how</comment>
+            <translation>انظر إلى اليمين برأسك وعينيك، ثم إلى اليسار. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Head and target move apart</source>
+            <comment>exercise.turns-x2</comment>
+            <translation>الرأس والهدف يفترقان</translation>
+        </message>
+        <message>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <comment>exercise.turns-x2.how</comment>
+            <translation>أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف.</translation>
+        </message>
+        <message>
+            <source>Walk ten steps and back</source>
+            <comment>exercise.walk</comment>
+            <translation>امشِ عشر خطوات ثم عُد</translation>
+        </message>
+        <message>
+            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <comment>exercise.walk.how</comment>
+            <translation>امشِ عشر خطوات إلى الأمام، ثم عشر خطوات إلى الخلف. يمشي معك من يساعدك. عُدّ خطواتك بنفسك.</translation>
+        </message>
+        <message>
+            <source>Shift from foot to foot</source>
+            <comment>exercise.weight-shift</comment>
+            <translation>انقل وزنك من قدم إلى قدم</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <comment>exercise.weight-shift.how</comment>
+            <translation>قف على الحصيرة اللينة. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <comment>eyes.both</comment>
+            <translation>العينان</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>eyes.left</comment>
+            <translation>اليسرى</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>eyes.right</comment>
+            <translation>اليمنى</translation>
+        </message>
+        <message>
+            <source>Which eye shall be watched?</source>
+            <comment>eyes.title</comment>
+            <translation>أي عين تُراقَب؟</translation>
+        </message>
+        <message>
+            <source>until it begins</source>
+            <comment>far.begins</comment>
+            <translation>حتى البداية</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>far.left</comment>
+            <translation>باقٍ</translation>
+        </message>
+        <message>
+            <source>left, {count} done</source>
+            <comment>far.left_done</comment>
+            <translation>باقٍ، تم {count}</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>far.of</comment>
+            <translation>من {goal}</translation>
+        </message>
+        <message>
+            <source>so far</source>
+            <comment>far.so_far</comment>
+            <translation>حتى الآن</translation>
+        </message>
+        <message>
+            <source>Target with repetition count</source>
+            <comment>field.name</comment>
+            <translation>الهدف مع عدد المرات</translation>
+        </message>
+        <message>
+            <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
+            <comment>field.text</comment>
+            <translation>عدد المرات {count}. اليسار {left}، اليمين {right}، {tempo} نقرة في الدقيقة.</translation>
+        </message>
+        <message>
+            <source>Let it move (S)</source>
+            <comment>figure.go</comment>
+            <translation>تحريك (S)</translation>
+        </message>
+        <message>
+            <source>Let the drawing move, key S</source>
+            <comment>figure.go_name</comment>
+            <translation>تحريك الرسم، المفتاح S</translation>
+        </message>
+        <message>
+            <source>Hold still (S)</source>
+            <comment>figure.hold</comment>
+            <translation>تثبيت (S)</translation>
+        </message>
+        <message>
+            <source>Hold the drawing still, key S</source>
+            <comment>figure.hold_name</comment>
+            <translation>تثبيت الرسم، المفتاح S</translation>
+        </message>
+        <message>
+            <source>It moves slowly, over and over again.</source>
+            <comment>figure.moving</comment>
+            <translation>يتحرك ببطء، مرة بعد مرة.</translation>
+        </message>
+        <message>
+            <source>Drawing: {what}</source>
+            <comment>figure.name</comment>
+            <translation>رسم: {what}</translation>
+        </message>
+        <message>
+            <source>It does not move.</source>
+            <comment>figure.still</comment>
+            <translation>لا يتحرك.</translation>
+        </message>
+        <message>
+            <source>From above</source>
+            <comment>figure.view.above</comment>
+            <translation>من الأعلى</translation>
+        </message>
+        <message>
+            <source>From the front</source>
+            <comment>figure.view.body_front</comment>
+            <translation>من الأمام</translation>
+        </message>
+        <message>
+            <source>As in a mirror</source>
+            <comment>figure.view.front</comment>
+            <translation>كما في المرآة</translation>
+        </message>
+        <message>
+            <source>From the side</source>
+            <comment>figure.view.side</comment>
+            <translation>من الجانب</translation>
+        </message>
+        <message>
+            <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
+            <comment>finding.gaze_not_fitted</comment>
+            <translation>لم يمكن تتبع عينيك جيدًا بما يكفي. يُقاس رأسك، ولا يُقاس اتجاه نظرك.</translation>
+        </message>
+        <message>
+            <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
+            <comment>finding.other</comment>
+            <translation>في الإعداد نقطة ضعف ({key}). قد تكون الأرقام تقريبية.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up with more light if you can.</source>
+            <comment>finding.repeat_hint</comment>
+            <translation>أعد الإعداد مع ضوء أكثر إن استطعت.</translation>
+        </message>
+        <message>
+            <source>What Turnpost does, and what it does not</source>
+            <comment>first.about</comment>
+            <translation>ما يفعله Turnpost وما لا يفعله</translation>
+        </message>
+        <message>
+            <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
+            <comment>first.about.does</comment>
+            <translation>يتابع رأسك وعينيك عبر الكاميرا وأنت تؤدي التمارين التي أعطاك إياها معالجك. يعدّ، ويحفظ الإيقاع، ويقول عندما لا يسير شيء كما يجب.</translation>
+        </message>
+        <message>
+            <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
+            <comment>first.about.not</comment>
+            <translation>لا يكتشف ما بك، ولا يختار علاجك ولا يغيره. لا يستطيع أن يمسك بك، ولا يتصل بأحد.</translation>
+        </message>
+        <message>
+            <source>At the end you get a summary that you can hand to your therapist.</source>
+            <comment>first.about.saves</comment>
+            <translation>في النهاية تحصل على ملخص يمكنك أن تسلمه لمعالجك.</translation>
+        </message>
+        <message>
+            <source>One step back</source>
+            <comment>first.before</comment>
+            <translation>خطوة إلى الوراء</translation>
+        </message>
+        <message>
+            <source>Camera, light and glasses</source>
+            <comment>first.camera</comment>
+            <translation>الكاميرا والضوء والنظارة</translation>
+        </message>
+        <message>
+            <source>Finish</source>
+            <comment>first.finish</comment>
+            <translation>إنهاء</translation>
+        </message>
+        <message>
+            <source>Skip the rest</source>
+            <comment>first.leave</comment>
+            <translation>تخطي الباقي</translation>
+        </message>
+        <message>
+            <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
+            <comment>first.leave_name</comment>
+            <translation>تخطي الباقي؛ تجد هذه الخطوات من جديد تحت «الكاميرا والشاشة وغيرهما»</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>first.next</comment>
+            <translation>متابعة</translation>
+        </message>
+        <message>
+            <source>First steps</source>
+            <comment>first.open</comment>
+            <translation>الخطوات الأولى</translation>
+        </message>
+        <message>
+            <source>The first steps</source>
+            <comment>first.overview</comment>
+            <translation>الخطوات الأولى</translation>
+        </message>
+        <message>
+            <source>Take any of them again, in any order. Nothing you did is lost.</source>
+            <comment>first.overview.how</comment>
+            <translation>كرر أيًا منها، بأي ترتيب. لا يضيع شيء مما فعلته.</translation>
+        </message>
+        <message>
+            <source>What stays with you</source>
+            <comment>first.privacy</comment>
+            <translation>ما يبقى عندك</translation>
+        </message>
+        <message>
+            <source>At the top left you always see whether the camera is on.</source>
+            <comment>first.privacy.mark</comment>
+            <translation>في أعلى اليمين ترى دائمًا هل الكاميرا تعمل.</translation>
+        </message>
+        <message>
+            <source>Step {at} of {of}</source>
+            <comment>first.progress</comment>
+            <translation>الخطوة {at} من {of}</translation>
+        </message>
+        <message>
+            <source>Your place for sitting</source>
+            <comment>first.sitting</comment>
+            <translation>مكانك للجلوس</translation>
+        </message>
+        <message>
+            <source>A firm chair with a back and no wheels, both feet on the floor.</source>
+            <comment>first.sitting.chair</comment>
+            <translation>كرسي ثابت له ظهر وبلا عجلات، والقدمان على الأرض.</translation>
+        </message>
+        <message>
+            <source>A lamp or a window in front of you, not behind you.</source>
+            <comment>first.sitting.light</comment>
+            <translation>مصباح أو نافذة أمامك، لا خلفك.</translation>
+        </message>
+        <message>
+            <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
+            <comment>first.sitting.screen</comment>
+            <translation>الشاشة أمامك مباشرة على بعد ذراع، والكاميرا بارتفاع عينيك تقريبًا. وضع بعض الكتب تحت الحاسوب المحمول يساعد.</translation>
+        </message>
+        <message>
+            <source>Sound and voice</source>
+            <comment>first.sound</comment>
+            <translation>الصوت والكلام</translation>
+        </message>
+        <message>
+            <source>Your place for standing</source>
+            <comment>first.standing</comment>
+            <translation>مكانك للوقوف</translation>
+        </message>
+        <message>
+            <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
+            <comment>first.standing.corner</comment>
+            <translation>ركن من الغرفة خلفك. وكرسي ثقيل بلا عجلات أمامك، قريب بحيث تستطيع أن تمسك ظهره.</translation>
+        </message>
+        <message>
+            <source>Where your plan asks for a helper, never stand without one.</source>
+            <comment>first.standing.helper</comment>
+            <translation>حيث تطلب خطتك شخصًا يساعدك، لا تقف أبدًا من دونه.</translation>
+        </message>
+        <message>
+            <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
+            <comment>first.standing.laptop</comment>
+            <translation>الحاسوب المحمول على شيء مرتفع وثابت، خارج متناول يدك، وسلكه حيث لا يتعثر به أحد.</translation>
+        </message>
+        <message>
+            <source>You need it only if your plan has exercises for standing.</source>
+            <comment>first.standing.only</comment>
+            <translation>تحتاج إليه فقط إذا كان في خطتك تمارين للوقوف.</translation>
+        </message>
+        <message>
+            <source>When to stop, and when to get help</source>
+            <comment>first.stop</comment>
+            <translation>متى تتوقف، ومتى تطلب المساعدة</translation>
+        </message>
+        <message>
+            <source>Can you read this with ease?</source>
+            <comment>first.text</comment>
+            <translation>هل تقرأ هذا بسهولة؟</translation>
+        </message>
+        <message>
+            <source>Colours</source>
+            <comment>first.text.colours</comment>
+            <translation>الألوان</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <comment>first.text.dark</comment>
+            <translation>داكن</translation>
+        </message>
+        <message>
+            <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
+            <comment>first.text.how</comment>
+            <translation>اجلس كما ستجلس عند التمرين، واختر. الأزرار في أعلى اليسار تفعل الشيء نفسه في أي وقت.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <comment>first.text.language</comment>
+            <translation>اللغة</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <comment>first.text.light</comment>
+            <translation>فاتح</translation>
+        </message>
+        <message>
+            <source>Drawings of the exercises</source>
+            <comment>first.text.motion</comment>
+            <translation>رسوم التمارين</translation>
+        </message>
+        <message>
+            <source>Move slowly</source>
+            <comment>first.text.moving</comment>
+            <translation>تتحرك ببطء</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>first.text.percent</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <comment>first.text.size</comment>
+            <translation>حجم النص</translation>
+        </message>
+        <message>
+            <source>Hold still</source>
+            <comment>first.text.still</comment>
+            <translation>ثابتة</translation>
+        </message>
+        <message>
+            <source>No clinician who speaks this language has checked these words yet.</source>
+            <comment>first.text.unchecked</comment>
+            <translation>لم يراجع هذه النصوص بعدُ مختص سريري يتكلم العربية.</translation>
+        </message>
+        <message>
+            <source>Half a minute to try it</source>
+            <comment>first.try</comment>
+            <translation>نصف دقيقة للتجربة</translation>
+        </message>
+        <message>
+            <source>Try it now</source>
+            <comment>first.try.begin</comment>
+            <translation>جرّب الآن</translation>
+        </message>
+        <message>
+            <source>Leave it out if you were not told that you may turn your head.</source>
+            <comment>first.try.care</comment>
+            <translation>اترك هذا إذا لم يُقل لك إنه يجوز لك أن تدير رأسك.</translation>
+        </message>
+        <message>
+            <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
+            <comment>first.try.how</comment>
+            <translation>تأتي أولًا بعض الأسئلة عن اليوم. ثم تتعرف عليك الكاميرا، ويستغرق ذلك نحو دقيقة. ثم تدير رأسك برفق نصف دقيقة.</translation>
+        </message>
+        <message>
+            <source>Is any of this new since last time?</source>
+            <comment>gate.ask</comment>
+            <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
+        </message>
+        <message>
+            <source>Is any of this new just now?</source>
+            <comment>gate.ask_unwell</comment>
+            <translation>هل ظهر شيء من هذا الآن؟</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>gate.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>You blacked out</source>
+            <comment>gate.blackout</comment>
+            <translation>فقدت الوعي</translation>
+        </message>
+        <message>
+            <source>You can't stand or walk</source>
+            <comment>gate.cannot_stand</comment>
+            <translation>لا تستطيع الوقوف أو المشي</translation>
+        </message>
+        <message>
+            <source>Pain in your chest</source>
+            <comment>gate.chest_pain</comment>
+            <translation>ألم في صدرك</translation>
+        </message>
+        <message>
+            <source>Seeing two of a thing</source>
+            <comment>gate.double_vision</comment>
+            <translation>ترى الشيء شيئين</translation>
+        </message>
+        <message>
+            <source>You had a fall</source>
+            <comment>gate.fall</comment>
+            <translation>سقطت</translation>
+        </message>
+        <message>
+            <source>You suddenly hear less</source>
+            <comment>gate.hearing_loss</comment>
+            <translation>صرت فجأة تسمع أقل</translation>
+        </message>
+        <message>
+            <source>Mark what is new. If nothing is, press “None of these”.</source>
+            <comment>gate.how</comment>
+            <translation>ضع علامة على ما هو جديد. وإذا لم يكن شيء جديدًا، فاضغط «لا شيء من هذا».</translation>
+        </message>
+        <message>
+            <source>Your neck hurts</source>
+            <comment>gate.neck_pain</comment>
+            <translation>رقبتك تؤلمك</translation>
+        </message>
+        <message>
+            <source>None of these</source>
+            <comment>gate.none</comment>
+            <translation>لا شيء من هذا</translation>
+        </message>
+        <message>
+            <source>Do not practise today. Call your therapist first.</source>
+            <comment>gate.outcome.call_therapist</comment>
+            <translation>لا تتمرن اليوم. اتصل بمعالجك أولًا.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now: {number}. Do not practise today.</source>
+            <comment>gate.outcome.emergency</comment>
+            <translation>اتصل بالطوارئ الآن: {number}. لا تتمرن اليوم.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now. Do not practise today.</source>
+            <comment>gate.outcome.emergency_no_number</comment>
+            <translation>اتصل بالطوارئ الآن. لا تتمرن اليوم.</translation>
+        </message>
+        <message>
+            <source>For now you practise sitting down.</source>
+            <comment>gate.outcome.seated_only</comment>
+            <translation>تتمرن الآن وأنت جالس.</translation>
+        </message>
+        <message>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <comment>gate.outcome.sit_and_stop</comment>
+            <translation>أمسك بشيء واجلس ثابتًا حتى يتوقف. هذا كل شيء لليوم. سيرى معالجك هذا أولًا.</translation>
+        </message>
+        <message>
+            <source>A short spin when you bend, look up or tilt your head</source>
+            <comment>gate.positional_spin</comment>
+            <translation>دوران قصير عندما تنحني أو تنظر إلى أعلى أو تميل رأسك</translation>
+        </message>
+        <message>
+            <source>A sudden bad headache</source>
+            <comment>gate.severe_headache</comment>
+            <translation>صداع شديد مفاجئ</translation>
+        </message>
+        <message>
+            <source>Trouble with speech</source>
+            <comment>gate.slurred_speech</comment>
+            <translation>صعوبة في الكلام</translation>
+        </message>
+        <message>
+            <source>Yes, what I marked</source>
+            <comment>gate.some</comment>
+            <translation>نعم، ما وضعت عليه علامة</translation>
+        </message>
+        <message>
+            <source>Your arm tingles</source>
+            <comment>gate.tingling_arm</comment>
+            <translation>وخز في ذراعك</translation>
+        </message>
+        <message>
+            <source>A dizzy spell not like the usual ones</source>
+            <comment>gate.unlike_usual</comment>
+            <translation>نوبة دوخة لا تشبه المعتاد</translation>
+        </message>
+        <message>
+            <source>A weak or numb face, arm or leg</source>
+            <comment>gate.weak_or_numb</comment>
+            <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <comment>glasses.none</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>One strength</source>
+            <comment>glasses.single</comment>
+            <translation>بقوة واحدة</translation>
+        </message>
+        <message>
+            <source>Which glasses do you wear now?</source>
+            <comment>glasses.title</comment>
+            <translation>أي نظارة تلبس الآن؟</translation>
+        </message>
+        <message>
+            <source>Bi- or varifocal</source>
+            <comment>glasses.varifocal</comment>
+            <translation>ثنائية أو متعددة البؤر</translation>
+        </message>
+        <message>
+            <source>Corner to corner</source>
+            <comment>lens.across.corner</comment>
+            <translation>من ركن إلى ركن</translation>
+        </message>
+        <message>
+            <source>Top to bottom</source>
+            <comment>lens.across.upright</comment>
+            <translation>من أعلى إلى أسفل</translation>
+        </message>
+        <message>
+            <source>Angle</source>
+            <comment>lens.angle</comment>
+            <translation>الزاوية</translation>
+        </message>
+        <message>
+            <source>{deg} degrees</source>
+            <comment>lens.angle.deg</comment>
+            <translation>{deg}°</translation>
+        </message>
+        <message>
+            <source>Distance to the camera</source>
+            <comment>lens.distance</comment>
+            <translation>البعد عن الكاميرا</translation>
+        </message>
+        <message>
+            <source>{cm} cm</source>
+            <comment>lens.distance.cm</comment>
+            <translation>{cm} سم</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>lens.distance.none</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>Done, and kept for this camera.</source>
+            <comment>lens.done</comment>
+            <translation>تم، وحُفظ لهذه الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Take the usual value</source>
+            <comment>lens.forget</comment>
+            <translation>أخذ القيمة المعتادة</translation>
+        </message>
+        <message>
+            <source>{views} of {wanted} views. {hint}</source>
+            <comment>lens.going_on</comment>
+            <translation>{views} من {wanted} لقطات. {hint}</translation>
+        </message>
+        <message>
+            <source>I see it. Hold it still.</source>
+            <comment>lens.hint.sheet_moving</comment>
+            <translation>أراها. أبقها ثابتة.</translation>
+        </message>
+        <message>
+            <source>Hold it up so that all four corners show.</source>
+            <comment>lens.hint.sheet_none</comment>
+            <translation>ارفعها بحيث تظهر الزوايا الأربع كلها.</translation>
+        </message>
+        <message>
+            <source>Good. Now tilt it another way.</source>
+            <comment>lens.hint.sheet_same</comment>
+            <translation>جيد. أمِلها الآن بطريقة أخرى.</translation>
+        </message>
+        <message>
+            <source>Good. That view is taken.</source>
+            <comment>lens.hint.sheet_taken</comment>
+            <translation>جيد. أُخذت هذه اللقطة.</translation>
+        </message>
+        <message>
+            <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
+            <comment>lens.how.card</comment>
+            <translation>أمسك بطاقة مصرفية بسيطة من حافتها، على بعد كف تقريبًا من الكاميرا، أمام شيء أغمق أو أفتح. غطِّ رقمها إن شئت: لا تُحفظ أي صورة. أمِلها إلى كل جهة، وأبقها ثابتة كل مرة.</translation>
+        </message>
+        <message>
+            <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
+            <comment>lens.how.paper</comment>
+            <translation>أمسك ورقة بيضاء مستوية من حوافها أمام شيء أغمق، على بعد ذراع تقريبًا من الكاميرا. أمِلها إلى أعلى وإلى أسفل وإلى الجانبين، وأبقها ثابتة كل مرة.</translation>
+        </message>
+        <message>
+            <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
+            <comment>lens.how.stated</comment>
+            <translation>خذ الزاوية من أوراق الكاميرا. يذكرها معظم الصانعين من زاوية إلى زاوية.</translation>
+        </message>
+        <message>
+            <source>Keep this angle</source>
+            <comment>lens.keep</comment>
+            <translation>الاحتفاظ بهذه الزاوية</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
+            <comment>lens.known.card</comment>
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، قيست ببطاقة، بزيادة أو نقص {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
+            <comment>lens.known.default</comment>
+            <translation>الكاميرا: لم تُقس. يُؤخذ {deg} درجة، بزيادة أو نقص {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
+            <comment>lens.known.paper</comment>
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، قيست بورقة، بزيادة أو نقص {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
+            <comment>lens.known.stated</comment>
+            <translation>الكاميرا: {deg} درجة من أعلى إلى أسفل، كما كُتب، بزيادة أو نقص {error}.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>lens.no_camera</comment>
+            <translation>لم توجد أي كاميرا.</translation>
+        </message>
+        <message>
+            <source>Camera on, begin</source>
+            <comment>lens.start</comment>
+            <translation>تشغيل الكاميرا والبدء</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>lens.stop</comment>
+            <translation>إطفاء الكاميرا</translation>
+        </message>
+        <message>
+            <source>How wide does your camera see?</source>
+            <comment>lens.title</comment>
+            <translation>ما مدى اتساع رؤية الكاميرا؟</translation>
+        </message>
+        <message>
+            <source>What do you measure with?</source>
+            <comment>lens.with</comment>
+            <translation>بماذا تقيس؟</translation>
+        </message>
+        <message>
+            <source>A bank card</source>
+            <comment>lens.with.card</comment>
+            <translation>بطاقة مصرفية</translation>
+        </message>
+        <message>
+            <source>A sheet of A4 paper</source>
+            <comment>lens.with.paper</comment>
+            <translation>ورقة A4</translation>
+        </message>
+        <message>
+            <source>I know the figure</source>
+            <comment>lens.with.stated</comment>
+            <translation>أعرف الرقم</translation>
+        </message>
+        <message>
+            <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
+            <comment>mark.ahead</comment>
+            <translation>وجّه أنفك إلى الأمام مباشرة واثبت. يخبرك صوت متى تتابع.</translation>
+        </message>
+        <message>
+            <source>Back to the exercises</source>
+            <comment>mark.back</comment>
+            <translation>رجوع إلى التمارين</translation>
+        </message>
+        <message>
+            <source>Turn slowly back to straight ahead and hold it until the sound.</source>
+            <comment>mark.back_ahead</comment>
+            <translation>عُد ببطء إلى الأمام مباشرة واثبت حتى تسمع الصوت.</translation>
+        </message>
+        <message>
+            <source>Begin the check</source>
+            <comment>mark.begin</comment>
+            <translation>بدء التحقق</translation>
+        </message>
+        <message>
+            <source>From your eyes to the wall</source>
+            <comment>mark.distance</comment>
+            <translation>من عينيك إلى الجدار</translation>
+        </message>
+        <message>
+            <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
+            <comment>mark.found</comment>
+            <translation>قرأت الكاميرا {measured} درجة، ويقول الشريط {expected}. يدخل كلاهما في نتائجك.</translation>
+        </message>
+        <message>
+            <source>Your head was not held still long enough at the mark. Try again if you like.</source>
+            <comment>mark.gave_up</comment>
+            <translation>لم يبقَ رأسك ثابتًا عند العلامة مدة كافية. حاول مرة أخرى إن شئت.</translation>
+        </message>
+        <message>
+            <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
+            <comment>mark.how</comment>
+            <translation>ألصق علامة على الجدار أمامك، بارتفاع عينيك وإلى جانب. قِس بشريط من عينيك مباشرة إلى الجدار، ومن هناك على الجدار إلى العلامة. يمكنك ترك هذا.</translation>
+        </message>
+        <message>
+            <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
+            <comment>mark.mark</comment>
+            <translation>استدر ببطء حتى يشير أنفك إلى العلامة. اثبت حتى تسمع الصوت.</translation>
+        </message>
+        <message>
+            <source>Along the wall to the mark</source>
+            <comment>mark.offset</comment>
+            <translation>على الجدار إلى العلامة</translation>
+        </message>
+        <message>
+            <source>Check the measuring</source>
+            <comment>mark.open</comment>
+            <translation>التحقق من القياس</translation>
+        </message>
+        <message>
+            <source>This can't be used: {why}.</source>
+            <comment>mark.refused</comment>
+            <translation>لا يمكن استخدام هذا: {why}.</translation>
+        </message>
+        <message>
+            <source>Side of the mark</source>
+            <comment>mark.side</comment>
+            <translation>جهة العلامة</translation>
+        </message>
+        <message>
+            <source>To my left</source>
+            <comment>mark.side.left</comment>
+            <translation>إلى يساري</translation>
+        </message>
+        <message>
+            <source>To my right</source>
+            <comment>mark.side.right</comment>
+            <translation>إلى يميني</translation>
+        </message>
+        <message>
+            <source>Is your head measured rightly?</source>
+            <comment>mark.title</comment>
+            <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
+            <comment>over.possible_fall</comment>
+            <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. إذا سقطت أو أُصبت، فاطلب المساعدة الآن.</translation>
+        </message>
+        <message>
+            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <comment>over.stopped_unwell</comment>
+            <translation>توقفت لأنك شعرت بسوء. كان ذلك صحيحًا. اجلس واسترح. إذا لم تتحسن، فاطلب المساعدة.</translation>
+        </message>
+        <message>
+            <source>Rest now. Your therapist will see how it went.</source>
+            <comment>over.symptom_rule</comment>
+            <translation>استرح الآن. سيرى معالجك كيف كان الأمر.</translation>
+        </message>
+        <message>
+            <source>That is all for today</source>
+            <comment>over.title</comment>
+            <translation>هذا كل شيء لليوم</translation>
+        </message>
+        <message>
+            <source>Show what I did</source>
+            <comment>over.to_summary</comment>
+            <translation>عرض ما فعلته</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. {why}</source>
+            <comment>plan.bad</comment>
+            <translation>لا يمكن استخدام هذه الخطة. {why}</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>plan.files</comment>
+            <translation>الخطط (*.json)</translation>
+        </message>
+        <message>
+            <source>Your plan: {entries} exercises.</source>
+            <comment>plan.named</comment>
+            <translation>خطتك: عدد التمارين {entries}.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>plan.open</comment>
+            <translation>فتح خطة</translation>
+        </message>
+        <message>
+            <source>Practise my plan</source>
+            <comment>plan.start</comment>
+            <translation>التمرن حسب خطتي</translation>
+        </message>
+        <message>
+            <source>Seated starter</source>
+            <comment>plan.starter</comment>
+            <translation>بداية مع الجلوس</translation>
+        </message>
+        <message>
+            <source>Practise the starter</source>
+            <comment>plan.starter_begin</comment>
+            <translation>التمرن على البداية</translation>
+        </message>
+        <message>
+            <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
+            <comment>plan.starter_named</comment>
+            <translation>البداية مع الجلوس: عدد التمارين على الكرسي {entries}. افعلها فقط إذا قال لك معالجك ذلك.</translation>
+        </message>
+        <message>
+            <source>Try one exercise</source>
+            <comment>plan.try</comment>
+            <translation>تجربة تمرين واحد</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked</comment>
+            <translation>من {low} إلى {high} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>About {about} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked_about</comment>
+            <translation>نحو {about} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>practice.asked_tempo</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Starting in {seconds}</source>
+            <comment>practice.countdown</comment>
+            <translation>يبدأ بعد {seconds}</translation>
+        </message>
+        <message>
+            <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
+            <comment>practice.disk</comment>
+            <translation>لا يمكن الحفظ الآن. تابع: يمكنك الحفظ في النهاية.</translation>
+        </message>
+        <message>
+            <source>Go on (Space)</source>
+            <comment>practice.go_on</comment>
+            <translation>متابعة (المسافة)</translation>
+        </message>
+        <message>
+            <source>Not measured: {reason}</source>
+            <comment>practice.not_measured</comment>
+            <translation>لا يُقاس: {reason}</translation>
+        </message>
+        <message>
+            <source>{done} of {goal}</source>
+            <comment>practice.of</comment>
+            <translation>{done} من {goal}</translation>
+        </message>
+        <message>
+            <source>Pause (Space)</source>
+            <comment>practice.pause</comment>
+            <translation>توقف قليلًا (المسافة)</translation>
+        </message>
+        <message>
+            <source>Paused. Rest as long as you like.</source>
+            <comment>practice.paused</comment>
+            <translation>توقف مؤقت. استرح كما تشاء.</translation>
+        </message>
+        <message>
+            <source>Hide me (P)</source>
+            <comment>practice.picture_hide</comment>
+            <translation>أخفني (P)</translation>
+        </message>
+        <message>
+            <source>Show me (P)</source>
+            <comment>practice.picture_show</comment>
+            <translation>أظهرني (P)</translation>
+        </message>
+        <message>
+            <source>Saving your session ...</source>
+            <comment>practice.saving</comment>
+            <translation>جارٍ حفظ جلستك ...</translation>
+        </message>
+        <message>
+            <source>Stop (Esc)</source>
+            <comment>practice.stop</comment>
+            <translation>إيقاف (Esc)</translation>
+        </message>
+        <message>
+            <source>Stop at once, key Escape</source>
+            <comment>practice.stop_name</comment>
+            <translation>إيقاف فوري، المفتاح Escape</translation>
+        </message>
+        <message>
+            <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
+            <comment>privacy</comment>
+            <translation>لا تُحفظ أي صورة. لا يخرج شيء من هذا الحاسوب. نتائجك ملفات في مجلدك أنت، ويمكنك حذفها.</translation>
+        </message>
+        <message>
+            <source>Turnpost</source>
+            <comment>program</comment>
+            <translation>Turnpost</translation>
+        </message>
+        <message>
+            <source>Read on ↓</source>
+            <comment>read_on</comment>
+            <translation>تابع القراءة ↓</translation>
+        </message>
+        <message>
+            <source>your eyes went farther to the side than in the set-up</source>
+            <comment>reason.beyond_setup</comment>
+            <translation>ذهبت عيناك إلى الجانب أبعد مما كان في الإعداد</translation>
+        </message>
+        <message>
+            <source>the picture is blurred</source>
+            <comment>reason.blurred</comment>
+            <translation>الصورة غير واضحة</translation>
+        </message>
+        <message>
+            <source>something covers your face, or the light on it has changed</source>
+            <comment>reason.covered</comment>
+            <translation>شيء يغطي وجهك، أو تغير الضوء عليه</translation>
+        </message>
+        <message>
+            <source>your eyes are shut</source>
+            <comment>reason.eyes_shut</comment>
+            <translation>عيناك مغمضتان</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike</comment>
+            <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
+        </message>
+        <message>
+            <source>the camera is too slow</source>
+            <comment>reason.frame_rate_too_low</comment>
+            <translation>الكاميرا بطيئة جدًا</translation>
+        </message>
+        <message>
+            <source>pictures are missing</source>
+            <comment>reason.gap</comment>
+            <translation>هناك صور ناقصة</translation>
+        </message>
+        <message>
+            <source>your shoulders and hands are not all seen</source>
+            <comment>reason.no_body</comment>
+            <translation>لا يظهر كتفاك ويداك كلها</translation>
+        </message>
+        <message>
+            <source>your face is not in the picture</source>
+            <comment>reason.no_face</comment>
+            <translation>وجهك ليس في الصورة</translation>
+        </message>
+        <message>
+            <source>there was no set-up</source>
+            <comment>reason.no_setup</comment>
+            <translation>لم يكن هناك إعداد</translation>
+        </message>
+        <message>
+            <source>there is nothing to measure by</source>
+            <comment>reason.other</comment>
+            <translation>لا شيء يمكن القياس به</translation>
+        </message>
+        <message>
+            <source>the measuring is starting again</source>
+            <comment>reason.restarting</comment>
+            <translation>يبدأ القياس من جديد</translation>
+        </message>
+        <message>
+            <source>no picture comes from the camera</source>
+            <comment>reason.silent</comment>
+            <translation>لا تأتي صورة من الكاميرا</translation>
+        </message>
+        <message>
+            <source>it is too dark</source>
+            <comment>reason.too_dark</comment>
+            <translation>المكان مظلم جدًا</translation>
+        </message>
+        <message>
+            <source>you are too far away</source>
+            <comment>reason.too_far</comment>
+            <translation>أنت بعيد جدًا</translation>
+        </message>
+        <message>
+            <source>your head is turned too far</source>
+            <comment>reason.turned_too_far</comment>
+            <translation>رأسك مُدار كثيرًا</translation>
+        </message>
+        <message>
+            <source>your glasses change as you nod</source>
+            <comment>reason.varifocal</comment>
+            <translation>نظارتك تتغير مع حركة رأسك إلى الأعلى والأسفل</translation>
+        </message>
+        <message>
+            <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
+            <comment>recover.failed</comment>
+            <translation>تعذر حفظ جزء منها: {why}. يبقى في مكانه، ويسألك Turnpost مرة أخرى في المرة القادمة.</translation>
+        </message>
+        <message>
+            <source>Ask me next time</source>
+            <comment>recover.later</comment>
+            <translation>اسألني في المرة القادمة</translation>
+        </message>
+        <message>
+            <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
+            <comment>recover.many</comment>
+            <translation>عدد جلساتك التي انقطعت قبل نهايتها: {n}. ما فعلته حتى ذلك الحين محفوظ. عدد المرات كلها: {count}.</translation>
+        </message>
+        <message>
+            <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
+            <comment>recover.one</comment>
+            <translation>انقطعت جلستك بتاريخ {when} قبل نهايتها. ما فعلته حتى ذلك الحين محفوظ. عدد المرات: {count}.</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>recover.read</comment>
+            <translation>حسنًا</translation>
+        </message>
+        <message>
+            <source>Save what I did</source>
+            <comment>recover.save</comment>
+            <translation>احفظ ما فعلته</translation>
+        </message>
+        <message>
+            <source>Saved, and marked as broken off. It is in {folder}</source>
+            <comment>recover.saved</comment>
+            <translation>حُفظت، مع علامة أنها انقطعت. هي في {folder}</translation>
+        </message>
+        <message>
+            <source>Saving what you did ...</source>
+            <comment>recover.saving</comment>
+            <translation>جارٍ حفظ ما فعلته ...</translation>
+        </message>
+        <message>
+            <source>You feel dizzy today, so you stay on your chair.</source>
+            <comment>refused.high_start</comment>
+            <translation>تشعر بالدوخة اليوم، لذلك تبقى على كرسيك.</translation>
+        </message>
+        <message>
+            <source>This one comes later.</source>
+            <comment>refused.locked</comment>
+            <translation>هذا يأتي لاحقًا.</translation>
+        </message>
+        <message>
+            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <comment>refused.moving_target</comment>
+            <translation>لا تستطيع الشاشة عرض هذا بعد. افعله كما أراك معالجك.</translation>
+        </message>
+        <message>
+            <source>A helper has to stand next to you.</source>
+            <comment>refused.no_helper</comment>
+            <translation>يجب أن يقف بجانبك شخص يساعدك.</translation>
+        </message>
+        <message>
+            <source>There is no practice today.</source>
+            <comment>refused.no_session</comment>
+            <translation>لا تمرين اليوم.</translation>
+        </message>
+        <message>
+            <source>First say how dizzy you are now.</source>
+            <comment>refused.no_start_score</comment>
+            <translation>قل أولًا كم تشعر بالدوخة الآن.</translation>
+        </message>
+        <message>
+            <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
+            <comment>refused.no_voice</comment>
+            <translation>تحتاج لهذا إلى سماع الصوت، أو إلى شخص يقرأ لك. شغّل الصوت.</translation>
+        </message>
+        <message>
+            <source>Your therapist has not opened this one yet.</source>
+            <comment>refused.not_cleared</comment>
+            <translation>لم يفتح معالجك هذا بعد.</translation>
+        </message>
+        <message>
+            <source>You left this one out.</source>
+            <comment>refused.not_in_place</comment>
+            <translation>تركت هذا.</translation>
+        </message>
+        <message>
+            <source>You stopped before this one.</source>
+            <comment>refused.session_ended</comment>
+            <translation>توقفت قبل هذا.</translation>
+        </message>
+        <message>
+            <source>First say that you have something or someone to hold on to.</source>
+            <comment>refused.support_not_confirmed</comment>
+            <translation>قل أولًا إن عندك شيئًا أو شخصًا تمسك به.</translation>
+        </message>
+        <message>
+            <source>Begin now.</source>
+            <comment>say.begin</comment>
+            <translation>ابدأ الآن.</translation>
+        </message>
+        <message>
+            <source>Come to the screen once you feel steady.</source>
+            <comment>say.come</comment>
+            <translation>تعال إلى الشاشة عندما تشعر بالثبات.</translation>
+        </message>
+        <message>
+            <source>And stop. This one is done.</source>
+            <comment>say.end</comment>
+            <translation>والآن توقف. انتهى هذا التمرين.</translation>
+        </message>
+        <message>
+            <source>Nobody has been called. If you are hurt, call for help.</source>
+            <comment>say.fall</comment>
+            <translation>لم يُتصل بأحد. إذا أُصبت، فاطلب المساعدة.</translation>
+        </message>
+        <message>
+            <source>Half the time is over.</source>
+            <comment>say.half</comment>
+            <translation>مضى نصف الوقت.</translation>
+        </message>
+        <message>
+            <source>Open your eyes.</source>
+            <comment>say.open_eyes</comment>
+            <translation>افتح عينيك.</translation>
+        </message>
+        <message>
+            <source>Now rest for a while.</source>
+            <comment>say.rest</comment>
+            <translation>استرح الآن قليلًا.</translation>
+        </message>
+        <message>
+            <source>Shut your eyes.</source>
+            <comment>say.shut</comment>
+            <translation>أغمض عينيك.</translation>
+        </message>
+        <message>
+            <source>Sit down if you can.</source>
+            <comment>say.sit</comment>
+            <translation>اجلس إن استطعت.</translation>
+        </message>
+        <message>
+            <source>It begins in {seconds} seconds.</source>
+            <comment>say.soon</comment>
+            <translation>يبدأ بعد {seconds} من الثواني.</translation>
+        </message>
+        <message>
+            <source>Stand firm.</source>
+            <comment>say.stand_firm</comment>
+            <translation>قف بثبات.</translation>
+        </message>
+        <message>
+            <source>Stopped.</source>
+            <comment>say.stopped</comment>
+            <translation>توقف التمرين.</translation>
+        </message>
+        <message>
+            <source>This is how I speak to you while you practise.</source>
+            <comment>say.test</comment>
+            <translation>هكذا أتكلم معك وأنت تتمرن.</translation>
+        </message>
+        <message>
+            <source>Only two more.</source>
+            <comment>say.two_left</comment>
+            <translation>بقيت مرتان فقط.</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>score.dizziness</comment>
+            <translation>كم تشعر بالدوخة الآن؟</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>score.done</comment>
+            <translation>متابعة</translation>
+        </message>
+        <message>
+            <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
+            <comment>score.how</comment>
+            <translation>اضغط رقمًا، أو استخدم مفاتيح الأسهم. للعشرة اضغط 1 ثم 0.</translation>
+        </message>
+        <message>
+            <source>0: not at all</source>
+            <comment>score.least</comment>
+            <translation>0: لا شيء</translation>
+        </message>
+        <message>
+            <source>10: it can't get worse</source>
+            <comment>score.most</comment>
+            <translation>10: لا يمكن أن يكون أسوأ</translation>
+        </message>
+        <message>
+            <source>How sick do you feel now?</source>
+            <comment>score.nausea</comment>
+            <translation>كم تشعر بالغثيان الآن؟</translation>
+        </message>
+        <message>
+            <source>And how dizzy on the morning after?</source>
+            <comment>score.next_morning</comment>
+            <translation>وكم شعرت بالدوخة في الصباح التالي؟</translation>
+        </message>
+        <message>
+            <source>After last time: how dizzy were you for the rest of that day?</source>
+            <comment>score.rest_of_day</comment>
+            <translation>بعد المرة الأخيرة: كم شعرت بالدوخة بقية ذلك اليوم؟</translation>
+        </message>
+        <message>
+            <source>How unsteady do you feel now?</source>
+            <comment>score.unsteadiness</comment>
+            <translation>كم تشعر بعدم الثبات الآن؟</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>score.value</comment>
+            <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>It fits</source>
+            <comment>screen.fits</comment>
+            <translation>مطابق</translation>
+        </message>
+        <message>
+            <source>Forget the measure</source>
+            <comment>screen.forget</comment>
+            <translation>نسيان القياس</translation>
+        </message>
+        <message>
+            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <comment>screen.how</comment>
+            <translation>ضع زاويتها العليا اليسرى على زاوية الرسم. اجعل الرسم بحجم البطاقة بمفاتيح الأسهم.</translation>
+        </message>
+        <message>
+            <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
+            <comment>screen.known.assumed</comment>
+            <translation>الشاشة: لم تُقس، ولا تقول عرضها. يُؤخذ {cm} سم عرضًا لها.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, measured with a card.</source>
+            <comment>screen.known.card</comment>
+            <translation>الشاشة: عرضها {cm} سم، قيست ببطاقة.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, as the screen says of itself.</source>
+            <comment>screen.known.screen</comment>
+            <translation>الشاشة: عرضها {cm} سم، كما تقول هي.</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <comment>screen.larger</comment>
+            <translation>أكبر</translation>
+        </message>
+        <message>
+            <source>Outline of a card</source>
+            <comment>screen.outline</comment>
+            <translation>حدود بطاقة</translation>
+        </message>
+        <message>
+            <source>Smaller</source>
+            <comment>screen.smaller</comment>
+            <translation>أصغر</translation>
+        </message>
+        <message>
+            <source>Hold a bank card against the screen</source>
+            <comment>screen.title</comment>
+            <translation>ضع بطاقة مصرفية على الشاشة</translation>
+        </message>
+        <message>
+            <source>{mm} pixels wide</source>
+            <comment>screen.width</comment>
+            <translation>العرض {mm} بكسل</translation>
+        </message>
+        <message>
+            <source>Close this note</source>
+            <comment>second.close</comment>
+            <translation>إغلاق هذا التنبيه</translation>
+        </message>
+        <message>
+            <source>Turnpost is open already</source>
+            <comment>second.title</comment>
+            <translation>Turnpost مفتوح من قبل</translation>
+        </message>
+        <message>
+            <source>Look for its other window and go on there. Nothing is lost.</source>
+            <comment>second.what</comment>
+            <translation>ابحث عن نافذته الأخرى وتابع هناك. لم يضع شيء.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up</source>
+            <comment>setup.again</comment>
+            <translation>إعادة الإعداد</translation>
+        </message>
+        <message>
+            <source>The set-up did not work.</source>
+            <comment>setup.failed</comment>
+            <translation>لم ينجح الإعداد.</translation>
+        </message>
+        <message>
+            <source>Thank you. Working out your measures ...</source>
+            <comment>setup.fitting</comment>
+            <translation>شكرًا. يجري حساب قياساتك ...</translation>
+        </message>
+        <message>
+            <source>This takes a few seconds. Rest your eyes.</source>
+            <comment>setup.fitting_wait</comment>
+            <translation>يستغرق هذا بضع ثوانٍ. أرح عينيك.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes. Keep your head still.</source>
+            <comment>setup.look</comment>
+            <translation>اتبع الهدف بعينيك. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Nod slowly up, then down. Keep your eyes on the target.</source>
+            <comment>setup.nod_slowly</comment>
+            <translation>حرّك رأسك ببطء إلى الأعلى، ثم إلى الأسفل. أبقِ عينيك على الهدف.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.nod_slowly.back</comment>
+            <translation>عودة إلى الوسط</translation>
+        </message>
+        <message>
+            <source>slowly down</source>
+            <comment>setup.nod_slowly.minus</comment>
+            <translation>ببطء إلى الأسفل</translation>
+        </message>
+        <message>
+            <source>slowly up</source>
+            <comment>setup.nod_slowly.plus</comment>
+            <translation>ببطء إلى الأعلى</translation>
+        </message>
+        <message>
+            <source>Set-up, part {part} of {parts}</source>
+            <comment>setup.progress</comment>
+            <translation>الإعداد، الجزء {part} من {parts}</translation>
+        </message>
+        <message>
+            <source>Getting ready ...</source>
+            <comment>setup.ready</comment>
+            <translation>جارٍ التجهيز ...</translation>
+        </message>
+        <message>
+            <source>Keep still and look at the target.</source>
+            <comment>setup.rest</comment>
+            <translation>ابقَ ثابتًا وانظر إلى الهدف.</translation>
+        </message>
+        <message>
+            <source>Set-up done.</source>
+            <comment>setup.shortened</comment>
+            <translation>تم الإعداد.</translation>
+        </message>
+        <message>
+            <source>Next: {what}</source>
+            <comment>setup.soon</comment>
+            <translation>التالي: {what}</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <comment>setup.stop</comment>
+            <translation>إيقاف</translation>
+        </message>
+        <message>
+            <source>Set-up</source>
+            <comment>setup.title</comment>
+            <translation>الإعداد</translation>
+        </message>
+        <message>
+            <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
+            <comment>setup.turn_slowly</comment>
+            <translation>أدر رأسك ببطء إلى اليمين، ثم إلى اليسار. أبقِ عينيك على الهدف.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.turn_slowly.back</comment>
+            <translation>عودة إلى الوسط</translation>
+        </message>
+        <message>
+            <source>slowly to the left</source>
+            <comment>setup.turn_slowly.minus</comment>
+            <translation>ببطء إلى اليسار</translation>
+        </message>
+        <message>
+            <source>slowly to the right</source>
+            <comment>setup.turn_slowly.plus</comment>
+            <translation>ببطء إلى اليمين</translation>
+        </message>
+        <message>
+            <source>After the last set: {scores}</source>
+            <comment>share.after</comment>
+            <translation>بعد آخر مجموعة: {scores}</translation>
+        </message>
+        <message>
+            <source>asked: {what}</source>
+            <comment>share.asked</comment>
+            <translation>المطلوب: {what}</translation>
+        </message>
+        <message>
+            <source>Before: {scores}</source>
+            <comment>share.before</comment>
+            <translation>قبل: {scores}</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <comment>share.call</comment>
+            <translation>مكالمة</translation>
+        </message>
+        <message>
+            <source>Record this call only if everyone in it has agreed.</source>
+            <comment>share.consent</comment>
+            <translation>لا تسجل هذه المكالمة إلا إذا وافق كل من فيها.</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>share.degrees</comment>
+            <translation>{value}°</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <comment>share.done</comment>
+            <translation>تم</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>share.down</comment>
+            <translation>الأسفل</translation>
+        </message>
+        <message>
+            <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
+            <comment>share.helper</comment>
+            <translation>في المكالمة تُرى هذه النافذة فقط، لا أنت. للوقوف تحتاج إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك.</translation>
+        </message>
+        <message>
+            <source>No picture while you share</source>
+            <comment>share.hidden</comment>
+            <translation>لا صورة أثناء المشاركة</translation>
+        </message>
+        <message>
+            <source>Hide outline (P)</source>
+            <comment>share.hide</comment>
+            <translation>إخفاء الحدود (P)</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <comment>share.left</comment>
+            <translation>اليسار</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>share.left_s</comment>
+            <translation>بقي {time}</translation>
+        </message>
+        <message>
+            <source>Figures for the call</source>
+            <comment>share.name</comment>
+            <translation>أرقام للمكالمة</translation>
+        </message>
+        <message>
+            <source>Symptoms: not asked yet</source>
+            <comment>share.no_scores</comment>
+            <translation>الأعراض: لم يُسأل عنها بعد</translation>
+        </message>
+        <message>
+            <source>Not saved.</source>
+            <comment>share.not_saved</comment>
+            <translation>لم تُحفظ.</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>share.of</comment>
+            <translation>من {goal}</translation>
+        </message>
+        <message>
+            <source>Layout for a video call (F4)</source>
+            <comment>share.open</comment>
+            <translation>عرض لمكالمة الفيديو (F4)</translation>
+        </message>
+        <message>
+            <source>Outline of your head, as in a mirror</source>
+            <comment>share.outline</comment>
+            <translation>حدود رأسك، كما في المرآة</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. End the sharing layout to read why.</source>
+            <comment>share.plan_bad</comment>
+            <translation>لا يمكن استخدام هذه الخطة. أنهِ عرض المكالمة لتقرأ السبب.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <comment>share.right</comment>
+            <translation>اليمين</translation>
+        </message>
+        <message>
+            <source>Saved.</source>
+            <comment>share.saved</comment>
+            <translation>حُفظت.</translation>
+        </message>
+        <message>
+            <source>dizziness {value}</source>
+            <comment>share.score.dizziness</comment>
+            <translation>الدوخة {value}</translation>
+        </message>
+        <message>
+            <source>nausea {value}</source>
+            <comment>share.score.nausea</comment>
+            <translation>الغثيان {value}</translation>
+        </message>
+        <message>
+            <source>unsteadiness {value}</source>
+            <comment>share.score.unsteadiness</comment>
+            <translation>عدم الثبات {value}</translation>
+        </message>
+        <message>
+            <source>Show outline (P)</source>
+            <comment>share.show</comment>
+            <translation>إظهار الحدود (P)</translation>
+        </message>
+        <message>
+            <source>{value} a second</source>
+            <comment>share.speed</comment>
+            <translation>{value} في الثانية</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>share.tempo</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>share.unseen</comment>
+            <translation>لا يُرى</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>share.up</comment>
+            <translation>الأعلى</translation>
+        </message>
+        <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>تمرّن، عدد المرات في اليوم {n}</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>تمرّن مرة في اليوم</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>لا تتمرن، واتصل بمعالجك أولًا، إذا:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>عدد الأيام في الأسبوع {n}</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>كل يوم</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>اتصل بالرقم {number} فورًا إذا ظهر شيء من هذا:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>اتصل بالطوارئ فورًا إذا ظهر شيء من هذا:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>التمارين</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>الخطة {plan}، الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>إلى {person}، الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>الأسبوع {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>ar</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>لاحقًا، عندما يقول معالجك ذلك:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}، {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>بسرعتك أنت</translation>
+        </message>
+        <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>الصفحة {number} من {pages}</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>رسم: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>استرح {seconds} من الثواني بعد كل تمرين.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>توقف لليوم عندما:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>تشعر بدوخة أكثر من {most} من 10. لا دوخة هو 0. وأسوأ ما يمكن هو 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>بعد تمرين لا تهدأ خلال {minutes} من الدقائق.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. أمسك بشيء، واجلس ثابتًا حتى ينتهي، وأخبر معالجك.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>تشعر بسوء بأي شكل آخر.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>قف وخلفك ركن وأمامك كرسي ثابت.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>فقط مع شخص يساعدك ويستطيع الوصول إليك.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} حركة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>أولًا {low} حركة في الدقيقة، وفي النهاية {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>تمارينك في البيت</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>من معالجك</translation>
+        </message>
+        <message>
+            <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
+            <comment>sound.always</comment>
+            <translation>عندما تكون عيناك مغمضتين، أو عندما تقف، يقودك الصوت مهما اخترت هنا.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>sound.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>Beats only</source>
+            <comment>sound.beats</comment>
+            <translation>نقرات فقط</translation>
+        </message>
+        <message>
+            <source>After a sudden drop of your head the voice always asks how you are.</source>
+            <comment>sound.fall</comment>
+            <translation>بعد هبوط مفاجئ لرأسك يسألك الصوت دائمًا عن حالك.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound.</source>
+            <comment>sound.none</comment>
+            <translation>لا يستطيع هذا الحاسوب تشغيل الصوت.</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none (Ctrl+M)</source>
+            <comment>sound.open</comment>
+            <translation>الصوت: كلام أو نقرات أو لا شيء (Ctrl+M)</translation>
+        </message>
+        <message>
+            <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
+            <comment>sound.reader</comment>
+            <translation>يبدو أن قارئ شاشة يعمل. هو يقرأ الكلمات، ويصمت الصوت إلا عندما تكون عيناك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
+            <comment>sound.seated</comment>
+            <translation>يسري اختيارك ما دمت جالسًا وعيناك مفتوحتان. وما يُقال يظهر أيضًا على الشاشة.</translation>
+        </message>
+        <message>
+            <source>Nothing</source>
+            <comment>sound.silence</comment>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>What do you want to hear?</source>
+            <comment>sound.title</comment>
+            <translation>ماذا تريد أن تسمع؟</translation>
+        </message>
+        <message>
+            <source>Let me hear it</source>
+            <comment>sound.try</comment>
+            <translation>أسمعني</translation>
+        </message>
+        <message>
+            <source>Voice and beats</source>
+            <comment>sound.voice</comment>
+            <translation>كلام ونقرات</translation>
+        </message>
+        <message>
+            <source>Practise again</source>
+            <comment>summary.again</comment>
+            <translation>التمرين مرة أخرى</translation>
+        </message>
+        <message>
+            <source>asked: {asked}</source>
+            <comment>summary.asked</comment>
+            <translation>المطلوب: {asked}</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <comment>summary.close</comment>
+            <translation>إغلاق</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>summary.degrees</comment>
+            <translation>{value}°</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>summary.degrees_range</comment>
+            <translation>من {low} إلى {high} درجة</translation>
+        </message>
+        <message>
+            <source>{value} degrees a second</source>
+            <comment>summary.degrees_s</comment>
+            <translation>{value}° في الثانية</translation>
+        </message>
+        <message>
+            <source>This was the sample clip, not you.</source>
+            <comment>summary.demo</comment>
+            <translation>كان هذا مقطع المثال، ولم تكن أنت.</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>summary.down</comment>
+            <translation>إلى الأسفل</translation>
+        </message>
+        <message>
+            <source>Time for each</source>
+            <comment>summary.each</comment>
+            <translation>زمن كل مرة</translation>
+        </message>
+        <message>
+            <source>You did the whole exercise.</source>
+            <comment>summary.finished</comment>
+            <translation>أديت التمرين كله.</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <comment>summary.held</comment>
+            <translation>مدة الثبات</translation>
+        </message>
+        <message>
+            <source>To the left</source>
+            <comment>summary.left</comment>
+            <translation>إلى اليسار</translation>
+        </message>
+        <message>
+            <source>Left out</source>
+            <comment>summary.left_out</comment>
+            <translation>لم يُفعل</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <comment>summary.measured</comment>
+            <translation>ما قيس</translation>
+        </message>
+        <message>
+            <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
+            <comment>summary.not_kept</comment>
+            <translation>تعذر الاحتفاظ بإعدادك ({why}). ستعيده في المرة القادمة؛ ولم يضع شيء آخر.</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>summary.not_measured</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>summary.not_saved</comment>
+            <translation>لم تُحفظ: {why}</translation>
+        </message>
+        <message>
+            <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
+            <comment>summary.not_saved_do</comment>
+            <translation>ما فعلته ما زال هنا. أفسح مكانًا، أو اختر مكانًا آخر، قبل أن تغلق هذه النافذة.</translation>
+        </message>
+        <message>
+            <source>nothing to mention</source>
+            <comment>summary.nothing_noticed</comment>
+            <translation>لا شيء يُذكر</translation>
+        </message>
+        <message>
+            <source>Noticed</source>
+            <comment>summary.noticed</comment>
+            <translation>ما لوحظ</translation>
+        </message>
+        <message>
+            <source>{value} % of the time</source>
+            <comment>summary.of_time</comment>
+            <translation>{value} % من الوقت</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>summary.on_target</comment>
+            <translation>العينان على الهدف</translation>
+        </message>
+        <message>
+            <source>{count}, as you counted</source>
+            <comment>summary.own_count</comment>
+            <translation>{count}، كما عددت</translation>
+        </message>
+        <message>
+            <source>{value} turns a minute</source>
+            <comment>summary.per_minute</comment>
+            <translation>{value} حركة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>Choose another place</source>
+            <comment>summary.place</comment>
+            <translation>اختيار مكان آخر</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>summary.repetitions</comment>
+            <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>summary.retry</comment>
+            <translation>حاول مرة أخرى</translation>
+        </message>
+        <message>
+            <source>To the right</source>
+            <comment>summary.right</comment>
+            <translation>إلى اليمين</translation>
+        </message>
+        <message>
+            <source>Saved in {folder}</source>
+            <comment>summary.saved</comment>
+            <translation>حُفظت في {folder}</translation>
+        </message>
+        <message>
+            <source>{value} seconds</source>
+            <comment>summary.seconds</comment>
+            <translation>{value} من الثواني</translation>
+        </message>
+        <message>
+            <source>Fastest in a turn</source>
+            <comment>summary.speed</comment>
+            <translation>أسرع ما في الحركة</translation>
+        </message>
+        <message>
+            <source>You stopped early. What you did is saved and counts.</source>
+            <comment>summary.stopped</comment>
+            <translation>توقفت قبل النهاية. ما فعلته محفوظ ومحسوب.</translation>
+        </message>
+        <message>
+            <source>Tempo</source>
+            <comment>summary.tempo</comment>
+            <translation>الإيقاع</translation>
+        </message>
+        <message>
+            <source>Your session</source>
+            <comment>summary.title</comment>
+            <translation>جلستك</translation>
+        </message>
+        <message>
+            <source>How far your eyes turned in</source>
+            <comment>summary.turned_in</comment>
+            <translation>كم التفّت عيناك إلى الداخل</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>summary.up</comment>
+            <translation>إلى الأعلى</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>switch_colours</comment>
+            <translation>فاتح أو داكن</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>symptoms.not_answered</comment>
+            <translation>كم تشعر بالدوخة الآن؟</translation>
+        </message>
+        <message>
+            <source>It takes long to settle. It is enough for today.</source>
+            <comment>symptoms.not_settled</comment>
+            <translation>يطول الأمر حتى تهدأ. يكفي لليوم.</translation>
+        </message>
+        <message>
+            <source>That was a lot. It is enough for today.</source>
+            <comment>symptoms.score_above</comment>
+            <translation>كان ذلك كثيرًا. يكفي لليوم.</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual.</source>
+            <comment>symptoms.settling</comment>
+            <translation>استرح حتى تشعر كالمعتاد.</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>text_larger</comment>
+            <translation>نص أكبر</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>text_smaller</comment>
+            <translation>نص أصغر</translation>
+        </message>
+        <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>توقف القياس أثناء استخدام الإعداد</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>تبدو عيناك مختلفتين عن المرة الماضية؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>وجهك مظلم أو غير واضح بحيث لا يمكن قياسه؛ الضوء الأكثر يساعد</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>لم يُرَ وجهك مدة كافية في الإعداد؛ أعد الإعداد</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>هذه كاميرا غير كاميرا الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>أنت أبعد بكثير عن الكاميرا مما كنت في الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>أنت أقرب بكثير إلى الكاميرا مما كنت في الإعداد السابق؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>لم يُرَ وجهك مدة كافية؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>الإعداد السابق لا يناسب هذا الوجه أو هذا الضوء؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>ما رفعته له شكل آخر؛ استخدم شيئًا مستويًا كاملًا</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>كانت مواجهة للكاميرا أكثر مما يجب؛ أمِلها أكثر، إلى عدة جهات</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>لم يُرَ شيء لقياسه؛ ارفعها بحيث تظهر الزوايا الأربع كلها</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>لا توجد كاميرا ترى بهذا الاتساع أو بهذا الضيق؛ قِس مرة أخرى</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أقرب إلى الداخل</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أبعد إلى الخارج</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>لا يُقاس شيء</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>الجسم، مع الجلوس</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>العينان والرأس، مع الجلوس</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>الوقوف على أرض ثابتة</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>الوقوف على سطح لين</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>المشي</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>لم يمكن استخدام الإعداد ({why})</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>tools.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>للمعالجين: الخطة</translation>
+        </message>
+        <message>
+            <source>Measure the camera</source>
+            <comment>tools.lens</comment>
+            <translation>قياس الكاميرا</translation>
+        </message>
+        <message>
+            <source>Camera, screen, more</source>
+            <comment>tools.open</comment>
+            <translation>الكاميرا والشاشة وغيرهما</translation>
+        </message>
+        <message>
+            <source>For therapists: review sessions</source>
+            <comment>tools.review</comment>
+            <translation>للمعالجين: مراجعة الجلسات</translation>
+        </message>
+        <message>
+            <source>Choose the folder with the sessions</source>
+            <comment>tools.review.folder</comment>
+            <translation>اختر المجلد الذي فيه الجلسات</translation>
+        </message>
+        <message>
+            <source>Measure the screen</source>
+            <comment>tools.screen</comment>
+            <translation>قياس الشاشة</translation>
+        </message>
+        <message>
+            <source>Camera, screen, and what else there is</source>
+            <comment>tools.title</comment>
+            <translation>الكاميرا والشاشة وما يوجد غيرهما</translation>
+        </message>
+        <message>
+            <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
+            <comment>tools.why</comment>
+            <translation>قياسان يجعلان أرقامك أدق. تأخذهما مرة واحدة. من دونهما تُستخدم قيم معتادة، وتذكر نتائجك ذلك.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>trouble.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>Another program is using the camera.</source>
+            <comment>trouble.busy</comment>
+            <translation>برنامج آخر يستخدم الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
+            <comment>trouble.busy.do</comment>
+            <translation>أغلق البرنامج الآخر. وفي مكالمة الفيديو، أوقف الفيديو هناك وشارك هذه النافذة. وللوقوف تحتاج عندئذ إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك.</translation>
+        </message>
+        <message>
+            <source>Use the sample clip</source>
+            <comment>trouble.demo</comment>
+            <translation>استخدم مقطع المثال</translation>
+        </message>
+        <message>
+            <source>The camera can't be used.</source>
+            <comment>trouble.failed</comment>
+            <translation>لا يمكن استخدام الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do</comment>
+            <translation>حاول مرة أخرى. إذا بقي الأمر كذلك، شغّل الأمر «turnpost doctor» مع شخص يساعدك.</translation>
+        </message>
+        <message>
+            <source>The camera does not answer.</source>
+            <comment>trouble.hanging</comment>
+            <translation>الكاميرا لا تستجيب.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
+            <comment>trouble.hanging.do</comment>
+            <translation>انتظر لحظة. إذا لم يأتِ شيء، افصلها أو أعد تشغيل الحاسوب.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>trouble.no_camera</comment>
+            <translation>لم توجد أي كاميرا.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do</comment>
+            <translation>صِل كاميرا، أو افتح غطاءها أو مفتاحها، ثم حاول مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>Turnpost may not use the camera.</source>
+            <comment>trouble.no_permission</comment>
+            <translation>لا يُسمح لبرنامج Turnpost باستخدام الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do</comment>
+            <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية»، ثم حاول مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>trouble.retry</comment>
+            <translation>حاول مرة أخرى</translation>
+        </message>
+        <message>
+            <source>The camera has been unplugged.</source>
+            <comment>trouble.unplugged</comment>
+            <translation>فُصلت الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do</comment>
+            <translation>صِلها من جديد، ثم حاول مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>which arm you use, if it is out of sight</source>
+            <comment>unmeasured.arm</comment>
+            <translation>أي ذراع تستخدم، إذا كانت لا تُرى</translation>
+        </message>
+        <message>
+            <source>the scene behind the mark</source>
+            <comment>unmeasured.background</comment>
+            <translation>المشهد خلف العلامة</translation>
+        </message>
+        <message>
+            <source>how clear the target is to you</source>
+            <comment>unmeasured.blur_of_target</comment>
+            <translation>مدى وضوح الهدف لك</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.catch_up_jumps</comment>
+            <translation>قفزات صغيرة لعينيك</translation>
+        </message>
+        <message>
+            <source>how high your chair is</source>
+            <comment>unmeasured.chair</comment>
+            <translation>ارتفاع كرسيك</translation>
+        </message>
+        <message>
+            <source>The camera does not count this. Count for yourself.</source>
+            <comment>unmeasured.count</comment>
+            <translation>الكاميرا لا تعدّ هذا. عُدّ بنفسك.</translation>
+        </message>
+        <message>
+            <source>which way your shoulders roll</source>
+            <comment>unmeasured.direction</comment>
+            <translation>اتجاه دوران كتفيك</translation>
+        </message>
+        <message>
+            <source>if you see two tips</source>
+            <comment>unmeasured.double_image</comment>
+            <translation>هل ترى طرفين</translation>
+        </message>
+        <message>
+            <source>The camera measures nothing here. You are led by voice.</source>
+            <comment>unmeasured.everything</comment>
+            <translation>لا تقيس الكاميرا شيئًا هنا. يقودك الصوت.</translation>
+        </message>
+        <message>
+            <source>if your eyes go first</source>
+            <comment>unmeasured.eyes_first</comment>
+            <translation>هل تسبق عيناك</translation>
+        </message>
+        <message>
+            <source>if your eyes follow the ball</source>
+            <comment>unmeasured.eyes_follow</comment>
+            <translation>هل تتبع عيناك الكرة</translation>
+        </message>
+        <message>
+            <source>the moment your eyes open</source>
+            <comment>unmeasured.eyes_opened</comment>
+            <translation>لحظة انفتاح عينيك</translation>
+        </message>
+        <message>
+            <source>your feet</source>
+            <comment>unmeasured.feet</comment>
+            <translation>قدماك</translation>
+        </message>
+        <message>
+            <source>your eyes while you bend</source>
+            <comment>unmeasured.gaze_bent</comment>
+            <translation>عيناك وأنت منحنٍ</translation>
+        </message>
+        <message>
+            <source>where your eyes point when they are shut</source>
+            <comment>unmeasured.gaze_eyes_shut</comment>
+            <translation>إلى أين تتجه عيناك وهما مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes that stop short of the target</source>
+            <comment>unmeasured.gaze_short</comment>
+            <translation>عينان تتوقفان قبل الهدف</translation>
+        </message>
+        <message>
+            <source>your hand</source>
+            <comment>unmeasured.hand</comment>
+            <translation>يدك</translation>
+        </message>
+        <message>
+            <source>a target in your hand</source>
+            <comment>unmeasured.hand_target</comment>
+            <translation>هدف في يدك</translation>
+        </message>
+        <message>
+            <source>your hands</source>
+            <comment>unmeasured.hands</comment>
+            <translation>يداك</translation>
+        </message>
+        <message>
+            <source>if you bend at the hips</source>
+            <comment>unmeasured.hip_bend</comment>
+            <translation>هل تنحني عند الوركين</translation>
+        </message>
+        <message>
+            <source>the ball itself</source>
+            <comment>unmeasured.object</comment>
+            <translation>الكرة نفسها</translation>
+        </message>
+        <message>
+            <source>how fast your eyes jump</source>
+            <comment>unmeasured.peak_speed_of_eyes</comment>
+            <translation>سرعة قفز عينيك</translation>
+        </message>
+        <message>
+            <source>how far your eyes go up and down</source>
+            <comment>unmeasured.reach_vertical</comment>
+            <translation>مدى حركة عينيك إلى أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>how high your shoulders go</source>
+            <comment>unmeasured.shoulder_height</comment>
+            <translation>مدى ارتفاع كتفيك</translation>
+        </message>
+        <message>
+            <source>if you hold on</source>
+            <comment>unmeasured.steadied</comment>
+            <translation>هل تمسك بشيء</translation>
+        </message>
+        <message>
+            <source>how far your eyes turn in</source>
+            <comment>unmeasured.vergence</comment>
+            <translation>كم تلتفّ عيناك إلى الداخل</translation>
+        </message>
+        <message>
+            <source>It is too bright. Turn the light a little aside.</source>
+            <comment>verdict.bright</comment>
+            <translation>الضوء قوي جدًا. أدر الضوء قليلًا إلى الجانب.</translation>
+        </message>
+        <message>
+            <source>It is dark. Put more light in front of you.</source>
+            <comment>verdict.dark</comment>
+            <translation>المكان مظلم. ضع ضوءًا أكثر أمامك.</translation>
+        </message>
+        <message>
+            <source>You are far away. Come a hand closer.</source>
+            <comment>verdict.far</comment>
+            <translation>أنت بعيد. اقترب بقدر كف اليد.</translation>
+        </message>
+        <message>
+            <source>Good. Your face is well lit and near enough.</source>
+            <comment>verdict.good</comment>
+            <translation>جيد. وجهك مضاء جيدًا وقريب بما يكفي.</translation>
+        </message>
+        <message>
+            <source>You are very near. Move back by a hand.</source>
+            <comment>verdict.near</comment>
+            <translation>أنت قريب جدًا. ابتعد بقدر كف اليد.</translation>
+        </message>
+        <message>
+            <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
+            <comment>verdict.no_face</comment>
+            <translation>وجهك ليس في الصورة. واجه الشاشة، أمام الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Getting the camera ready. This can take half a minute.</source>
+            <comment>verdict.opening</comment>
+            <translation>يجري تجهيز الكاميرا. قد يستغرق ذلك نصف دقيقة.</translation>
+        </message>
+        <message>
+            <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.failed</comment>
+            <translation>لم يعد الصوت المتكلم يُسمع. تقودك النقرات والكلمات على الشاشة.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_engine</comment>
+            <translation>ليس في هذا الحاسوب صوت متكلم. تقودك النقرات والكلمات على الشاشة.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_language</comment>
+            <translation>ليس في هذا الحاسوب صوت متكلم بلغتك. تقودك النقرات والكلمات على الشاشة.</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>voice.language</comment>
+            <translation>ar</translation>
+        </message>
+        <message>
+            <source>Before you begin</source>
+            <comment>welcome.safe</comment>
+            <translation>قبل أن تبدأ</translation>
+        </message>
+        <message>
+            <source>Turn on the camera</source>
+            <comment>welcome.start</comment>
+            <translation>تشغيل الكاميرا</translation>
+        </message>
+        <message>
+            <source>Start the sample</source>
+            <comment>welcome.start_demo</comment>
+            <translation>بدء المثال</translation>
+        </message>
+        <message>
+            <source>Practise with someone watching</source>
+            <comment>welcome.title</comment>
+            <translation>تمرّن وهناك من يتابعك</translation>
+        </message>
+        <message>
+            <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
+            <comment>welcome.what</comment>
+            <translation>يتابعك Turnpost عبر الكاميرا وأنت تؤدي التمارين التي أعطاك إياها معالجك. يعدّ، ويحفظ الإيقاع، وينبهك عندما لا يسير شيء كما يجب.</translation>
+        </message>
+        <message>
+            <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
+            <comment>welcome.what_demo</comment>
+            <translation>يحل مقطع مثال قصير محل الكاميرا. ترى ما يراه الشخص في بيته: الإعداد، ثم تمرينًا، ثم الملخص.</translation>
+        </message>
+    </context>
+</TS>

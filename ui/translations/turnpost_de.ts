@@ -1,0 +1,7265 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+    <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>30 Sekunden aufstehen</translation>
+        </message>
+        <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>30 Sekunden aufstehen: Stuhl 43 cm, Arme gekreuzt, so oft es sicher ist</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % darunter</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>Aktives Nicken, der Blick folgt</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>Aktives Nicken, der Blick folgt (Habituation)</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>Aktives Kopfdrehen, der Blick folgt</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>Aktives Kopfdrehen, der Blick folgt (Habituation)</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>Gegen die veröffentlichte Tabelle</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>Arm beim Bücken</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>Schulterkreisen rückwärts</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>Schulterkreisen rückwärts, langsam</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>Senkrechtes Bildfeld der Kamera</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>Konvergenz auf einer Fingerspitze halten</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>Konvergenz auf einer Fingerspitze halten, so nah sie einfach bleibt</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>Von der Person gezählt</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>Strecke von Ende zu Ende</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>Abstand von der Ruhe</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>Schwindel</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>Schwindel nach dem letzten Mal</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>Begonnene Übungen</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>Augendrehung je Kopfdrehung (kein diagnostischer Gain)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>Augen und Kopf zusammen auf dem vorgestreckten, bewegten Daumen</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>Augen geschlossen, mit Lidschlägen</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>Augen bis Kamera</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>Beobachtete Augen</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>Bildfeld bekannt durch</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>Fünfmal aufstehen</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>Fünfmal aufstehen</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>Fünfmal aufstehen: Stuhl 43 cm, Arme gekreuzt, so schnell es sicher ist</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>Gewichtsverlagerung vor und zurück über die Fußgelenke</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>Gewichtsverlagerung vor und zurück über die Fußgelenke, Blick waagerecht</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>Vorbeugen vom Stuhl, einen Gegenstand ablegen und holen</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>Vorbeugen vom Stuhl, einen Gegenstand ablegen und holen (beides = 1)</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>Schulterkreisen vorwärts</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>Schulterkreisen vorwärts, langsam</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>Bildrate</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>Von einer zur nächsten</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>Gehen vorwärts und rückwärts</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>Gehen vorwärts und rückwärts, je zehn Schritte (= 1)</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>Blickfehler bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>Abstand des Blicks vom Ziel</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>Brille</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>Musste sich festhalten</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>Werfen von Hand zu Hand über Augenhöhe</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>Werfen von Hand zu Hand über Augenhöhe, Augen und Kopf folgen</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>Kopfschütteln im Stand auf nachgiebigem Boden</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>Kopfneigen</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>Kopfneigen, Ohr zur Schulter, rechts und links</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>Kopfdrehung gegen eine Marke an der Wand</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>Wie verlangt gehalten</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>Horizontale Sakkaden zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>Horizontale Sakkaden zwischen zwei Zielen, Kopf still</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>Seitliche Gewichtsverlagerung auf nachgiebigem Boden</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>Dauer</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>Licht auf dem Gesicht, vom vollen</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>Übelkeit</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>Aufgefallen, insgesamt</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>Einbeinstand</translation>
+        </message>
+        <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>Einbeinstand, abwechselnd jedes Bein</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>Ruhiger Stand in einer Ecke</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>Ruhiger Stand in einer Ecke, Blick waagerecht auf eine Marke an der Wand (Augen offen oder geschlossen)</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>Erinnertes Ziel</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>Erinnertes Ziel: Augen zu, Kopf dreht, die Augen bleiben, wo das Ziel war</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>Sicherheitsfragen</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>Einzelne Drehungen</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>Aufstehen vom Sitzen</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>Aufstehen vom Sitzen, mit den Armen erlaubt</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>Langsame Vergenz mit einer Fingerspitze</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>Langsame Vergenz mit einer Fingerspitze, von Armlänge bis 30 cm, Kopf still</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>Langsame Folgebewegung</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>Langsame Folgebewegung, Kopf still</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>Aufstehen in 30 s</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>Stufe auf und ab am Geländer</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>Stufe auf und ab am Geländer (= 1)</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>Halt</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>Schwanken, 95-%-Fläche</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>Schwanken, RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>Schwanken, Spanne</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>Tandemstand</translation>
+        </message>
+        <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>Tandemstand, Ferse vor Zehen</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>Aussehen des Ziels</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>Wurf über die Augen</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>Zeit für einen Weg</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>Toleranz gegen einen kleinen bewegten Hintergrund</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>Toleranz gegen einen kleinen, langsam bewegten Hintergrund (optokinetische Habituation)</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>Rumpfdrehen mit einer Person, die auf jeder Seite einen Gegenstand reicht</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>Drehen zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>Drehen zwischen zwei Zielen: erst die Augen, dann der Kopf</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>Vertikale Sakkaden zwischen zwei Zielen</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>Vertikale Sakkaden zwischen zwei Zielen, Kopf still</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>Richtung des Kreisens</translation>
+        </message>
+        <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>ein kurzer Drehschwindel beim Bücken oder Neigen beendet es: festhalten und sitzen; Sie lesen davon zuerst</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>ein Ziel in der Hand</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>nachher</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>alle verneint</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>Ausschlag</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>Ausschlag zu groß</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>Ausschlag zu klein</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>eine andere Übung war vorgegeben</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>bejaht: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>vorgegeben</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>rückwärts</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>vorher</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
+        </message>
+        <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>Beugen in der Hüfte</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>Bifokal oder Gleitsicht</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>Bifokal- oder Gleitsichtbrille beim Nicken</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>Bewusstseinsverlust</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>verschwommen</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>beide</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>abgebrochen (Programm oder Computer)</translation>
+        </message>
+        <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>Aufholsakkaden in der Folgebewegung</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>Stuhl an der Wand, keine Rollen</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>Brustschmerz</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>Kinn gesenkt</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>klar</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>freier, heller Boden; Hilfsperson an der Seite, beim Rückwärtsgehen dahinter</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>Prüfliste zur Freigabe nicht abgehakt</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>Bedingung erfüllt: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>bestätigt</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>Ecke und Stuhl</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>Ecke dahinter, fester Stuhl davor oder eine Hilfsperson; flache geschlossene Schuhe oder barfuß</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>gezählt innerhalb von</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>dunkel</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>ist je Übung verschieden</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>Schwindel nachher</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>Schwindel vorher</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>Schwindel anders als sonst</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>Schwindel, nächster Morgen</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>Schwindel, restlicher Tag</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>doppelt</translation>
+        </message>
+        <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>Doppelbild (gefragt)</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>Doppeltsehen</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>abwärts</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>durch eine Sicherheitsfrage beendet</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>durch die Beschwerderegel beendet</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>Fehler</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>erwartet</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>Augenbewegung endet vor dem Ziel</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>Augenbewegungen, die vor dem Ziel enden</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>Augen außerhalb des Bereichs der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>Augen außerhalb der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>Augen nicht mit dem Kopf</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>Augen offen</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>Augen geöffnet</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>Augen zu</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>Augen anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>Augen anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>Gesicht verdeckt oder sein Licht verändert</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>Sturz seit der letzten Sitzung</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>fern</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>schneller als der Takt</translation>
+        </message>
+        <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>weniger als</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>weniger als fünfmal aufgestanden</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>weniger als zehn Wiederholungen</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>weniger als zwei Wiederholungen</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>weniger als zwei Drehungen</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>Werte nicht verlässlich in {bad} der letzten {all} Durchgänge: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>beendet</translation>
+        </message>
+        <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>fester Stuhl ohne Rollen; Füße flach, anfangs nicht über die Knie hinaus greifen</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>fester Boden</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>erste fünf</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>vor und zurück</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>vorwärts</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>Bildrate zu niedrig</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>Blick und Ziel wurden nie zusammen gemessen</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>Blick nicht auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>Blick auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side}, zur anderen Seite weniger ({name})</translation>
+        </message>
+        <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>der Blick beim Bücken</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>Hand am Geländer, Hilfsperson eine Stufe tiefer, mit Schuhen, Augen offen</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>Kopf weg von seiner Mitte</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>Kopf mitbewegt</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>Kopf zu weit gedreht</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>festgehalten</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>Hilfsperson in Reichweite; ein festes Kissen, das nicht rutscht</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>Hilfsperson in Reichweite</translation>
+        </message>
+        <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>Festhalten an Wand oder Stuhl (gefragt)</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>gilt für</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>wie weit die Augen auf und ab gehen (nur grob)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>wie weit sich die Augen nach innen drehen</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>wie hoch die Schultern wirklich gehen (ihre Punkte folgen etwa zur Hälfte)</translation>
+        </message>
+        <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>sie wird eine Zeit lang gehalten: es gibt nichts zu zählen</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>sie steht nur in Worten da, und die Therapie hat es noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>das Ende ist nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>ihr Ende lag außerhalb des Bildes</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>das Ziel kann diese Version nicht zeigen</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>springend</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>letzte fünf</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>nur das linke Auge</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>von der Person weggelassen</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>nicht im Bild</translation>
+        </message>
+        <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>Licht auf dem Gesicht {value} von 1</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>Blicklinie nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>länger als</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>längstes Stück</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>niedrige Bildrate</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>aus Filmen gemacht</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>aus Filmen gemacht: die Zeiten zwischen den Durchgängen sind die des Plans, niemand war da</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>nur einen Teil der Zeit gemessen</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>mit einer Karte gemessen</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>mit einem Blatt gemessen</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>das Messen startete gerade neu</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>in den letzten {needed} Sitzungen erfüllt</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>Minuten bis zur Beruhigung {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>nah</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>Nackenschmerz</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>weder Stimme noch Vorlesende</translation>
+        </message>
+        <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>nie bei fotosensibler Epilepsie oder durch Muster ausgelöster Migräne; nie mehr als drei Blitze in einer Sekunde</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>nächster Morgen</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>keine Übungszeiten</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>kein Film davon</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>kein Hinweis, wenn geschlossene Augen aufgehen; die Zusammenfassung nennt den Anteil der Zeit</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>noch kein Tag zu zählen</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>kein Gesicht im Bild</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>kein Gesicht gesehen</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>keine Einrichtung des Blicks</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>keine Hilfsperson</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>kein Schmerz in Schulter oder Nacken; die Bewegung anfangs klein halten</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>kein Bild von der Kamera</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>seit {days} Tagen nicht geübt</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>an dem Tag nicht geübt</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>kein Grund aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>kein Wert am Anfang</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>keine Einrichtung</translation>
+        </message>
+        <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>keine Einrichtung für diese Person: allgemeine Werte wurden verwendet</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>es wurde kein Wurf gezählt</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>es wurde keine Drehung gezählt</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>keiner</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>es wurde keine gezählt</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>nicht gefragt</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>nicht wie sonst innerhalb der Zeit, die der Plan erlaubt</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>nicht unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>nicht beruhigt</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>nicht zu erkennen</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>noch nicht freigeschaltet</translation>
+        </message>
+        <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>nichts wird gemessen: von der Stimme geführt und nach Zeit, die Person zählt selbst</translation>
+        </message>
+        <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>bei dieser Übung wird auf nichts geachtet</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>nichts war verlangt</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>es wurde nichts gemessen</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>an zurückgehaltenen Blicken</translation>
+        </message>
+        <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>die andere Person nah und sicher auf den Füßen; übergeben, nicht werfen</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>Spitzengeschwindigkeit</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>Spitzengeschwindigkeit eines Augensprungs (jenseits der Bildrate einer Webcam)</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>Bild unscharf</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>Bilder fehlen</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>lageabhängiger Drehschwindel beim Bücken, Hochschauen oder Neigen</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>möglicher Sturz</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>möglicher Sturz gesehen bei {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>möglicher Sturz, und die Sitzung endete damit</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} von {asked} Übungszeiten in {days} Tagen</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>Aufzeichnung beschädigt</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>Warnzeichen bejaht: nicht geübt</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>restlicher Tag</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>nur das rechte Auge</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>der Person gesagt</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>Wert am Anfang zu hoch für mehr als Üben im Sitzen</translation>
+        </message>
+        <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>sitzend, bis es gelingt; ein weicher Gegenstand; was fällt, bleibt liegen</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>Sitzung endete vorher</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>Sitzung {number} der letzten {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>Einrichtung nicht verwendbar</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>gemessener Anteil {value}, verlangt mindestens {least}</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>Anteil auf dem Ziel {value}, verlangt mindestens {least}</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>Schultern und Hände nicht alle zu sehen</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>seitwärts</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>Einstärkenbrille</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>langsamer werden, wenn das Ziel verschwimmt oder springt</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>langsamer als der Takt</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>verwaschene Sprache</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>weicher Boden</translation>
+        </message>
+        <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>etwas Schwanken ist normal; Hände an Wand oder Stuhl, sobald es nötig ist</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>Streuung</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>innerhalb der Grenze für den Nacken bleiben; bei Nackenschmerz oder kribbelndem Arm aufhören</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>aufhören, wenn der Schwindel über den vereinbarten Wert geht oder nicht nachlässt</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>anhalten, wo das Bild doppelt wird, dann den Finger wieder wegführen</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>vorzeitig beendet</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>wegen Unwohlsein beendet</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>Abschnitt nicht gemessen</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>plötzlicher Hörverlust</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>plötzliche starke Kopfschmerzen</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>Halt nicht bestätigt</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>Schwanken</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>Beschwerdewert über der Grenze des Plans</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>Beschwerdewert nicht beantwortet</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>Beschwerden über der Grenze des Plans beendeten die Sitzung</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>Beschwerden über der Grenze des Plans beendeten die Sitzung (am Ende {score} von 10)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>Beschwerden beruhigten sich nicht in der Zeit, die der Plan erlaubt</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>Beschwerden nicht in der Zeit des Plans beruhigt</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>Ziel nicht als klar angegeben</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>Ziel nach Angabe klar</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>der Hintergrund selbst: diese Version zeichnet keinen; nehmen Sie einen vereinbarten</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>die Kamera zählt es in dieser Version nicht; es wird geführt und nach Zeit gemacht</translation>
+        </message>
+        <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>die Kamera zählt diese Übung in dieser Version nicht</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>die Höhe des Stuhls: die Tabelle gilt nur für 43 cm und gekreuzte Arme</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>hinter Bifokal- oder Gleitsichtgläsern lassen sich die Augen beim Nicken nicht beurteilen</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>die Augen sehen anders aus als bei der Einrichtung: anderes Licht oder eine andere Brille</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>die Augen gingen weiter, als die Einrichtung gelehrt hat</translation>
+        </message>
+        <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>die Füße und der Stand</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>der Blick ist zu grob gemessen, um zu sagen, ob er auf dem Ziel war</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>die Hand, ihr Abstand und ihre Seite</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>die Hände</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>der Kopf wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>die Lider wurden nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>die Blicklinie wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>die verlangte Bewegung ist selbst ein Schwanken oder Aufstehen</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>der Halspunkt wurde weniger als 5 Sekunden gemessen</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>der Gegenstand selbst: die Höhe eines Wurfs wird nach den Handgelenken beurteilt</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>der Ort des Ziels ist nicht bekannt</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>die Sitzung endete mit {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>die Einrichtung war für die Blicklinie zu schlecht</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>laut Ablauf war eine andere Übung vorgegeben</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>die Tabelle endet vor diesem Alter</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>der Test dauert 30 Sekunden, dieser Durchgang nicht</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>von der Therapie als erfüllt befunden am {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>die Richtung des Kreisens, wo die Breite zwischen den Schultern sie nicht verrät</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>Wurf zu niedrig</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>gehaltene Zeit</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>Zeit insgesamt</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>gemessene Zeit</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>Zeit bis zur Beruhigung</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>Kribbeln im Arm</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>zu dunkel</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>zu weit von der Kamera</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>zu wenige Bilder</translation>
+        </message>
+        <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>zu wenige Messpunkte in einer Drehung</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>zu wenige Drehungen, in denen die Augen an beiden Enden gemessen wurden</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>eingegeben</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>kann nicht stehen oder gehen</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>aufwärts</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>üblicher Wert</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>Änderung der Vergenz</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>Schwäche oder Taubheit von Gesicht, Arm oder Bein</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>woran gezählt wird, wurde nie gemessen</translation>
+        </message>
+        <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>wohin die Augen hinter geschlossenen Lidern zeigen (gefragt, wenn sie aufgehen)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>ob Augen und Kopf dem Gegenstand folgten</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>ob die Augen vor dem Kopf gingen</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>ob das Ziel klar war (nach dem Durchgang gefragt)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>warum</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>x1-Blickstabilisierung, Nicken</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>x1-Blickstabilisierung, Nicken: der Kopf nickt, die Augen bleiben auf einem ruhigen Ziel</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>x1-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>x1-Blickstabilisierung, Drehen: der Kopf dreht, die Augen bleiben auf einem ruhigen Ziel</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>x2-Blickstabilisierung, Nicken</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>x2-Blickstabilisierung, Nicken: das Ziel bewegt sich gegen den Kopf, die Augen bleiben darauf</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>x2-Blickstabilisierung, Drehen</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>x2-Blickstabilisierung, Drehen: das Ziel bewegt sich gegen den Kopf, die Augen bleiben darauf</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>ja zu: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>{count} Übungszeiten am Tag</translation>
+        </message>
+        <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>nicht lesbare Zeilen: {count}</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} von {needed} Sitzungen</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: erfüllt; {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: nicht erfüllt; {why}</translation>
+        </message>
+        <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}, und {count} über die Tagesdosis hinaus</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}; vorgegeben: {bouts} am Tag an {days} Tagen; gemacht {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}; kein Plan zum Vergleichen vorhanden</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate} an {days} Tagen in der Woche, in den letzten {length} Tagen ({measured} gemessen, {reported} von der Kamera nicht gesehen)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % der Zeit</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % der Zeit sahen die Augen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % der Zeit waren die Augen außerhalb des Bereichs der Einrichtung</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} ({count} Sitzungen, die letzte gezeigt)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} Schläge/min</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} Bilder/s</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} Bilder pro Sekunde</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} stieg von {first} auf {last} von 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} und {count} weitere</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (öffnet {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (öffnet {what}, schon geübt)</translation>
+        </message>
+    </context>
+    <context>
+        <name>turnpost</name>
+        <message>
+            <source>How did the target look while you moved?</source>
+            <comment>ask.clarity</comment>
+            <translation>Wie sah das Ziel aus, während Sie sich bewegten?</translation>
+        </message>
+        <message>
+            <source>Blurred</source>
+            <comment>ask.clarity.blurred</comment>
+            <translation>Verschwommen</translation>
+        </message>
+        <message>
+            <source>Clear</source>
+            <comment>ask.clarity.clear</comment>
+            <translation>Klar</translation>
+        </message>
+        <message>
+            <source>I saw two</source>
+            <comment>ask.clarity.double</comment>
+            <translation>Ich sah zwei</translation>
+        </message>
+        <message>
+            <source>It jumped</source>
+            <comment>ask.clarity.jumping</comment>
+            <translation>Es sprang</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <comment>ask.done</comment>
+            <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>ask.dose.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>ask.dose.once</comment>
+            <translation>einmal</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>ask.dose.repetitions</comment>
+            <translation>{count}-mal</translation>
+        </message>
+        <message>
+            <source>{count} seconds</source>
+            <comment>ask.dose.seconds</comment>
+            <translation>{count} Sekunden</translation>
+        </message>
+        <message>
+            <source>on the soft mat</source>
+            <comment>ask.dose.soft</comment>
+            <translation>auf der weichen Matte</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>ask.dose.tempo</comment>
+            <translation>{tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>End for today</source>
+            <comment>ask.end</comment>
+            <translation>Für heute aufhören</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>ask.go_on</comment>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>ask.left</comment>
+            <translation>noch {time}</translation>
+        </message>
+        <message>
+            <source>Left out today: {name}. {why}</source>
+            <comment>ask.left_out</comment>
+            <translation>Heute weggelassen: {name}. {why}</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>ask.no</comment>
+            <translation>Nein</translation>
+        </message>
+        <message>
+            <source>How many did you do?</source>
+            <comment>ask.own_count</comment>
+            <translation>Wie viele haben Sie gemacht?</translation>
+        </message>
+        <message>
+            <source>Count</source>
+            <comment>ask.own_count.name</comment>
+            <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
+            <comment>ask.place.by_ear</comment>
+            <translation>Langsame Taktschläge führen Sie hinein. Drei schnelle Schläge sagen Ihnen, dass es vorbei ist.</translation>
+        </message>
+        <message>
+            <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
+            <comment>ask.place.by_reader</comment>
+            <translation>Es kommt kein Ton. Der Bildschirm zählt herunter und zeigt, wann es vorbei ist: Ihre Hilfsperson liest Ihnen das vor.</translation>
+        </message>
+        <message>
+            <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
+            <comment>ask.place.by_voice</comment>
+            <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
+        </message>
+        <message>
+            <source>Move at a calm, even pace.</source>
+            <comment>ask.place.no_beat</comment>
+            <translation>Bewegen Sie sich ruhig und gleichmäßig.</translation>
+        </message>
+        <message>
+            <source>You chose to hear nothing. This one is led by sound all the same.</source>
+            <comment>ask.place.not_silent</comment>
+            <translation>Sie wollten nichts hören. Diese Übung wird trotzdem vom Ton geführt.</translation>
+        </message>
+        <message>
+            <source>I am in place</source>
+            <comment>ask.place.ready</comment>
+            <translation>Ich bin bereit</translation>
+        </message>
+        <message>
+            <source>First the camera gets to know how you look from here. That takes a minute.</source>
+            <comment>ask.place.setup</comment>
+            <translation>Zuerst lernt die Kamera, wie Sie von hier aussehen. Das dauert eine Minute.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <comment>ask.place.sitting</comment>
+            <translation>Setzen Sie sich auf einen festen Stuhl, den Bildschirm eine Armlänge vor sich.</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <comment>ask.place.skip</comment>
+            <translation>Diese nicht</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <comment>ask.place.standing</comment>
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter.</translation>
+        </message>
+        <message>
+            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <comment>ask.place.to_stop</comment>
+            <translation>Zum Aufhören setzen Sie sich einfach hin, oder gehen Sie ein paar Sekunden aus dem Bild.</translation>
+        </message>
+        <message>
+            <source>The camera does not watch this one. Press “Done” when you are through.</source>
+            <comment>ask.place.walking</comment>
+            <translation>Dabei schaut die Kamera nicht zu. Drücken Sie „Fertig“, wenn Sie durch sind.</translation>
+        </message>
+        <message>
+            <source>Is somebody with you who reads to you?</source>
+            <comment>ask.reader</comment>
+            <translation>Ist jemand bei Ihnen, der Ihnen vorliest?</translation>
+        </message>
+        <message>
+            <source>They read the words on the screen aloud and tell you when to stop.</source>
+            <comment>ask.reader.how</comment>
+            <translation>Die Person liest die Worte auf dem Bildschirm laut vor und sagt Ihnen, wann Sie aufhören.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound, and what comes now is led by sound.</source>
+            <comment>ask.reader.silent</comment>
+            <translation>Dieser Computer kann keinen Ton abspielen, und was jetzt kommt, wird vom Ton geführt.</translation>
+        </message>
+        <message>
+            <source>A short rest</source>
+            <comment>ask.rest</comment>
+            <translation>Eine kurze Pause</translation>
+        </message>
+        <message>
+            <source>Go on now</source>
+            <comment>ask.rest.go_on</comment>
+            <translation>Jetzt weiter</translation>
+        </message>
+        <message>
+            <source>Next: {name}</source>
+            <comment>ask.rest.next</comment>
+            <translation>Als Nächstes: {name}</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual</source>
+            <comment>ask.settle</comment>
+            <translation>Ruhen Sie aus, bis Sie sich fühlen wie sonst</translation>
+        </message>
+        <message>
+            <source>I feel as usual again</source>
+            <comment>ask.settle.done</comment>
+            <translation>Ich fühle mich wieder wie sonst</translation>
+        </message>
+        <message>
+            <source>Did you hear the beats just now?</source>
+            <comment>ask.sound</comment>
+            <translation>Haben Sie die Taktschläge gerade gehört?</translation>
+        </message>
+        <message>
+            <source>Play again</source>
+            <comment>ask.sound.again</comment>
+            <translation>Noch einmal spielen</translation>
+        </message>
+        <message>
+            <source>What comes now is led by sound. Turn it up if you need to.</source>
+            <comment>ask.sound.how</comment>
+            <translation>Was jetzt kommt, wird vom Ton geführt. Stellen Sie ihn lauter, wenn nötig.</translation>
+        </message>
+        <message>
+            <source>Hear the voice</source>
+            <comment>ask.sound.voice</comment>
+            <translation>Die Stimme hören</translation>
+        </message>
+        <message>
+            <source>Something new may come now</source>
+            <comment>ask.stage</comment>
+            <translation>Jetzt kann etwas Neues kommen</translation>
+        </message>
+        <message>
+            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <comment>ask.stage.how</comment>
+            <translation>Für den nächsten Teil ging es gut genug: {name}. Möchten Sie heute damit beginnen?</translation>
+        </message>
+        <message>
+            <source>Did you have to hold on?</source>
+            <comment>ask.steadied</comment>
+            <translation>Mussten Sie sich festhalten?</translation>
+        </message>
+        <message>
+            <source>To sway a little is normal. Holding on was right if you needed it.</source>
+            <comment>ask.steadied.how</comment>
+            <translation>Ein wenig zu schwanken ist normal. Festhalten war richtig, wenn Sie es brauchten.</translation>
+        </message>
+        <message>
+            <source>Is your corner ready?</source>
+            <comment>ask.support.corner_and_chair</comment>
+            <translation>Ist Ihre Ecke bereit?</translation>
+        </message>
+        <message>
+            <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.corner_and_chair.how</comment>
+            <translation>Ihr Rücken ist zur Ecke. Vor Ihnen steht ein Stuhl, der nicht rollt, zum Festhalten. Der Laptop steht fest, weiter weg, als Ihr Arm reicht, das Kabel aus dem Weg.</translation>
+        </message>
+        <message>
+            <source>The camera can't hold you, and it calls nobody.</source>
+            <comment>ask.support.fall</comment>
+            <translation>Die Kamera kann Sie nicht halten, und sie ruft niemanden an.</translation>
+        </message>
+        <message>
+            <source>Is your helper next to you?</source>
+            <comment>ask.support.helper</comment>
+            <translation>Ist Ihre Hilfsperson neben Ihnen?</translation>
+        </message>
+        <message>
+            <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.helper.how</comment>
+            <translation>Ihre Hilfsperson steht die ganze Zeit so nah, dass eine Hand Sie halten kann. Der Laptop steht fest, weiter weg, als Ihr Arm reicht, das Kabel aus dem Weg.</translation>
+        </message>
+        <message>
+            <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
+            <comment>ask.support.shoes</comment>
+            <translation>Tragen Sie flache Schuhe mit geschlossener Ferse oder gehen Sie barfuß. Halten Sie den Boden frei.</translation>
+        </message>
+        <message>
+            <source>Your practice today</source>
+            <comment>ask.today</comment>
+            <translation>Ihre Übungen heute</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <comment>ask.today.begin</comment>
+            <translation>Beginnen</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about {minutes} minutes.</source>
+            <comment>ask.today.how</comment>
+            <translation>Übungen und Pausen dauern etwa {minutes} Minuten.</translation>
+        </message>
+        <message>
+            <source>Nothing in your plan can be done today.</source>
+            <comment>ask.today.none</comment>
+            <translation>Aus Ihrem Plan geht heute nichts.</translation>
+        </message>
+        <message>
+            <source>Not today:</source>
+            <comment>ask.today.not</comment>
+            <translation>Heute nicht:</translation>
+        </message>
+        <message>
+            <source>{number}.  {name}: {dose}</source>
+            <comment>ask.today.row</comment>
+            <translation>{number}.  {name}: {dose}</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about a minute.</source>
+            <comment>ask.today.short</comment>
+            <translation>Übungen und Pausen dauern etwa eine Minute.</translation>
+        </message>
+        <message>
+            <source>Today: {name}</source>
+            <comment>ask.today.stage</comment>
+            <translation>Heute: {name}</translation>
+        </message>
+        <message>
+            <source>{name}: {why}</source>
+            <comment>ask.today.waits</comment>
+            <translation>{name}: {why}</translation>
+        </message>
+        <message>
+            <source>From your therapist: {words}</source>
+            <comment>ask.today.words</comment>
+            <translation>Von Ihrer Therapiepraxis: {words}</translation>
+        </message>
+        <message>
+            <source>I feel unwell (U)</source>
+            <comment>ask.unwell</comment>
+            <translation>Mir ist unwohl (U)</translation>
+        </message>
+        <message>
+            <source>I feel unwell, key U</source>
+            <comment>ask.unwell_name</comment>
+            <translation>Mir ist unwohl, Taste U</translation>
+        </message>
+        <message>
+            <source>Sit still for a moment</source>
+            <comment>ask.wait</comment>
+            <translation>Sitzen Sie einen Moment still</translation>
+        </message>
+        <message>
+            <source>Then you say how you feel.</source>
+            <comment>ask.wait.how</comment>
+            <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <comment>ask.yes</comment>
+            <translation>Ja</translation>
+        </message>
+        <message>
+            <source>Camera</source>
+            <comment>camera.choose</comment>
+            <translation>Kamera</translation>
+        </message>
+        <message>
+            <source>First camera found</source>
+            <comment>camera.default</comment>
+            <translation>Erste gefundene Kamera</translation>
+        </message>
+        <message>
+            <source>Use the last set-up</source>
+            <comment>camera.kept</comment>
+            <translation>Letzte Einrichtung nehmen</translation>
+        </message>
+        <message>
+            <source>Start the set-up</source>
+            <comment>camera.next</comment>
+            <translation>Einrichtung starten</translation>
+        </message>
+        <message>
+            <source>You, as in a mirror</source>
+            <comment>camera.picture</comment>
+            <translation>Sie, wie im Spiegel</translation>
+        </message>
+        <message>
+            <source>Can the camera see you?</source>
+            <comment>camera.title</comment>
+            <translation>Kann die Kamera Sie sehen?</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>camera_off</comment>
+            <translation>Kamera aus</translation>
+        </message>
+        <message>
+            <source>Camera on</source>
+            <comment>camera_on</comment>
+            <translation>Kamera an</translation>
+        </message>
+        <message>
+            <source>If the room spins, hold on, sit still, and stop.</source>
+            <comment>care.bend</comment>
+            <translation>Wenn sich das Zimmer dreht: festhalten, still sitzen und aufhören.</translation>
+        </message>
+        <message>
+            <source>If the target blurs or jumps, go slower.</source>
+            <comment>care.blur</comment>
+            <translation>Wenn das Ziel verschwimmt oder springt, werden Sie langsamer.</translation>
+        </message>
+        <message>
+            <source>Put the chair against a wall. It must not have wheels.</source>
+            <comment>care.chair</comment>
+            <translation>Stellen Sie den Stuhl an eine Wand. Er darf keine Rollen haben.</translation>
+        </message>
+        <message>
+            <source>If you see two tips, stop there. Move your finger back out.</source>
+            <comment>care.double</comment>
+            <translation>Wenn Sie zwei Spitzen sehen, halten Sie dort an. Führen Sie den Finger wieder weg.</translation>
+        </message>
+        <message>
+            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <comment>care.flashes</comment>
+            <translation>Machen Sie das nicht, wenn bewegte oder flackernde Bilder Sie schon einmal krank gemacht haben.</translation>
+        </message>
+        <message>
+            <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
+            <comment>care.neck</comment>
+            <translation>Bleiben Sie da, wo sich der Nacken gut anfühlt. Hören Sie auf, wenn der Nacken schmerzt oder der Arm kribbelt.</translation>
+        </message>
+        <message>
+            <source>Hand the ball over. Do not throw it.</source>
+            <comment>care.partner</comment>
+            <translation>Geben Sie den Ball in die Hand. Werfen Sie ihn nicht.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
+            <comment>care.settle</comment>
+            <translation>Etwas Schwindel gehört dazu. Hören Sie auf, wenn er stark wird oder nicht nachlässt.</translation>
+        </message>
+        <message>
+            <source>It must not hurt. Start small.</source>
+            <comment>care.shoulder</comment>
+            <translation>Es darf nicht wehtun. Beginnen Sie klein.</translation>
+        </message>
+        <message>
+            <source>Use a firm chair with no wheels. Keep both feet flat.</source>
+            <comment>care.slide</comment>
+            <translation>Nehmen Sie einen festen Stuhl ohne Rollen. Beide Füße stehen flach auf dem Boden.</translation>
+        </message>
+        <message>
+            <source>Your helper stays within reach of you. The mat must not slip.</source>
+            <comment>care.soft</comment>
+            <translation>Ihre Hilfsperson bleibt in Reichweite. Die Matte darf nicht rutschen.</translation>
+        </message>
+        <message>
+            <source>Keep one hand on the rail and your eyes open.</source>
+            <comment>care.stairs</comment>
+            <translation>Eine Hand bleibt am Geländer, die Augen bleiben offen.</translation>
+        </message>
+        <message>
+            <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
+            <comment>care.stand</comment>
+            <translation>Die Ecke ist hinter Ihnen, ein fester Stuhl oder eine Hilfsperson vor Ihnen. Tragen Sie flache Schuhe oder gehen Sie barfuß.</translation>
+        </message>
+        <message>
+            <source>A little sway is fine. Hold on as soon as you need to.</source>
+            <comment>care.steady</comment>
+            <translation>Ein wenig Schwanken ist in Ordnung. Halten Sie sich fest, sobald es nötig ist.</translation>
+        </message>
+        <message>
+            <source>Use something soft. Leave it on the floor if it drops.</source>
+            <comment>care.toss</comment>
+            <translation>Nehmen Sie etwas Weiches. Fällt es herunter, lassen Sie es liegen.</translation>
+        </message>
+        <message>
+            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <comment>care.walk</comment>
+            <translation>Räumen Sie den Boden frei. Machen Sie Licht an. Ihre Hilfsperson bleibt an Ihrer Seite.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
+            <comment>caution.fall</comment>
+            <translation>Sitzen Sie auf einem festen Stuhl. Zum Stehen brauchen Sie eine Zimmerecke oder eine Hilfsperson in Reichweite.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <comment>caution.help</comment>
+            <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <comment>caution.stop</comment>
+            <translation>Etwas Schwindel gehört dazu. Hören Sie auf und setzen Sie sich, wenn Ihnen unwohl ist, wenn Sie Schmerzen haben oder wenn der Schwindel nicht nachlässt.</translation>
+        </message>
+        <message>
+            <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
+            <comment>caution.therapist</comment>
+            <translation>Machen Sie nur, was Ihre Therapiepraxis Ihnen gesagt hat. Turnpost stellt nicht fest, was Sie haben, und wählt Ihre Behandlung nicht aus.</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <comment>choose.leave</comment>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>{what}: less</source>
+            <comment>choose.less</comment>
+            <translation>{what}: weniger</translation>
+        </message>
+        <message>
+            <source>{what}: more</source>
+            <comment>choose.more</comment>
+            <translation>{what}: mehr</translation>
+        </message>
+        <message>
+            <source>The set-up worked. Choose what your therapist has asked for.</source>
+            <comment>choose.ok</comment>
+            <translation>Die Einrichtung hat geklappt. Wählen Sie, was Ihre Therapiepraxis Ihnen gesagt hat.</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>choose.repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>Start exercise</source>
+            <comment>choose.start</comment>
+            <translation>Übung starten</translation>
+        </message>
+        <message>
+            <source>Target size</source>
+            <comment>choose.target</comment>
+            <translation>Größe des Ziels</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>choose.target_value</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Beats a minute</source>
+            <comment>choose.tempo</comment>
+            <translation>Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>Choose an exercise</source>
+            <comment>choose.title</comment>
+            <translation>Wählen Sie eine Übung</translation>
+        </message>
+        <message>
+            <source>Sample clip, no camera</source>
+            <comment>clip_on</comment>
+            <translation>Beispielfilm, keine Kamera</translation>
+        </message>
+        <message>
+            <source>Saving ...</source>
+            <comment>close.saving</comment>
+            <translation>Wird gespeichert ...</translation>
+        </message>
+        <message>
+            <source>,</source>
+            <comment>comma</comment>
+            <translation>,</translation>
+        </message>
+        <message>
+            <source>Chin up a little</source>
+            <comment>cue.chin_down</comment>
+            <translation>Das Kinn etwas höher</translation>
+        </message>
+        <message>
+            <source>Keep your eyes open</source>
+            <comment>cue.eyes_closed</comment>
+            <translation>Lassen Sie die Augen offen</translation>
+        </message>
+        <message>
+            <source>Let your eyes go with your head</source>
+            <comment>cue.eyes_not_with_head</comment>
+            <translation>Lassen Sie die Augen mit dem Kopf gehen</translation>
+        </message>
+        <message>
+            <source>Keep your eyes closed</source>
+            <comment>cue.eyes_opened</comment>
+            <translation>Lassen Sie die Augen zu</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>cue.gaze_off_target</comment>
+            <translation>Augen auf das Ziel</translation>
+        </message>
+        <message>
+            <source>Look all the way to the target</source>
+            <comment>cue.gaze_short</comment>
+            <translation>Schauen Sie ganz bis zum Ziel</translation>
+        </message>
+        <message>
+            <source>Keep your head still</source>
+            <comment>cue.head_moved</comment>
+            <translation>Den Kopf still halten</translation>
+        </message>
+        <message>
+            <source>Come back into the picture</source>
+            <comment>cue.left_picture</comment>
+            <translation>Kommen Sie zurück ins Bild</translation>
+        </message>
+        <message>
+            <source>Not measured just now</source>
+            <comment>cue.not_measured</comment>
+            <translation>Gerade nicht gemessen</translation>
+        </message>
+        <message>
+            <source>All the way up</source>
+            <comment>cue.not_upright</comment>
+            <translation>Ganz aufrichten</translation>
+        </message>
+        <message>
+            <source>Are you all right?</source>
+            <comment>cue.possible_fall</comment>
+            <translation>Ist alles in Ordnung?</translation>
+        </message>
+        <message>
+            <source>Let go when you feel steady</source>
+            <comment>cue.steadied</comment>
+            <translation>Lassen Sie los, wenn Sie sich sicher fühlen</translation>
+        </message>
+        <message>
+            <source>A little higher, above your eyes</source>
+            <comment>cue.throw_low</comment>
+            <translation>Etwas höher, bis über die Augen</translation>
+        </message>
+        <message>
+            <source>A little slower</source>
+            <comment>cue.too_fast</comment>
+            <translation>Ein wenig langsamer</translation>
+        </message>
+        <message>
+            <source>A little less far</source>
+            <comment>cue.too_large</comment>
+            <translation>Etwas weniger weit</translation>
+        </message>
+        <message>
+            <source>A little faster</source>
+            <comment>cue.too_slow</comment>
+            <translation>Ein wenig schneller</translation>
+        </message>
+        <message>
+            <source>A little further</source>
+            <comment>cue.too_small</comment>
+            <translation>Ein wenig weiter</translation>
+        </message>
+        <message>
+            <source>The sample clip can't be paused.</source>
+            <comment>demo.cannot_pause</comment>
+            <translation>Der Beispielfilm lässt sich nicht anhalten.</translation>
+        </message>
+        <message>
+            <source>{figure} ◄ affected side</source>
+            <comment>desk.affected</comment>
+            <translation>{figure} ◄ betroffene Seite</translation>
+        </message>
+        <message>
+            <source>{time} s</source>
+            <comment>desk.at</comment>
+            <translation>{time} s</translation>
+        </message>
+        <message>
+            <source>millimetres</source>
+            <comment>desk.axis.mm</comment>
+            <translation>Millimeter</translation>
+        </message>
+        <message>
+            <source>degrees, up is up</source>
+            <comment>desk.axis.pitch</comment>
+            <translation>Grad, aufwärts ist oben</translation>
+        </message>
+        <message>
+            <source>degrees, right ear down is up</source>
+            <comment>desk.axis.roll</comment>
+            <translation>Grad, rechtes Ohr gesenkt ist oben</translation>
+        </message>
+        <message>
+            <source>degrees, right is up</source>
+            <comment>desk.axis.yaw</comment>
+            <translation>Grad, rechts ist oben</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>desk.back</comment>
+            <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>Below it</source>
+            <comment>desk.beside</comment>
+            <translation>Darunter</translation>
+        </message>
+        <message>
+            <source>no other session</source>
+            <comment>desk.beside.none</comment>
+            <translation>keine andere Sitzung</translation>
+        </message>
+        <message>
+            <source>▼ fell</source>
+            <comment>desk.change.fell</comment>
+            <translation>▼ gefallen</translation>
+        </message>
+        <message>
+            <source>{text}; {count} left out</source>
+            <comment>desk.change.left_out</comment>
+            <translation>{text}; {count} ausgelassen</translation>
+        </message>
+        <message>
+            <source>no change beyond ±{least}</source>
+            <comment>desk.change.no_change</comment>
+            <translation>keine Änderung über ±{least}</translation>
+        </message>
+        <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}; eine andere Dosis war vorgegeben</translation>
+        </message>
+        <message>
+            <source>▲ rose</source>
+            <comment>desk.change.rose</comment>
+            <translation>▲ gestiegen</translation>
+        </message>
+        <message>
+            <source>too few to compare</source>
+            <comment>desk.change.too_few</comment>
+            <translation>zu wenige zum Vergleichen</translation>
+        </message>
+        <message>
+            <source>not comparable: other limits</source>
+            <comment>desk.change.unlike</comment>
+            <translation>nicht vergleichbar: andere Grenzen</translation>
+        </message>
+        <message>
+            <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
+            <comment>desk.chart</comment>
+            <translation>{measured} von {all} Sitzungen gemessen, davon {doubt} fraglich</translation>
+        </message>
+        <message>
+            <source>Change</source>
+            <comment>desk.col.change</comment>
+            <translation>Änderung</translation>
+        </message>
+        <message>
+            <source>Figure</source>
+            <comment>desk.col.figure</comment>
+            <translation>Messwert</translation>
+        </message>
+        <message>
+            <source>At first</source>
+            <comment>desk.col.first</comment>
+            <translation>Anfangs</translation>
+        </message>
+        <message>
+            <source>Lately</source>
+            <comment>desk.col.last</comment>
+            <translation>Zuletzt</translation>
+        </message>
+        <message>
+            <source>All sessions</source>
+            <comment>desk.col.trend</comment>
+            <translation>Alle Sitzungen</translation>
+        </message>
+        <message>
+            <source>Condition: {text}</source>
+            <comment>desk.condition</comment>
+            <translation>Bedingung: {text}</translation>
+        </message>
+        <message>
+            <source>Practice is counted up to {day}.</source>
+            <comment>desk.counted_to</comment>
+            <translation>Das Üben ist bis {day} gezählt.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d. MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d. MMM</translation>
+        </message>
+        <message>
+            <source>{before} → {after}</source>
+            <comment>desk.dizzy</comment>
+            <translation>{before} → {after}</translation>
+        </message>
+        <message>
+            <source>! {what}, {length} s</source>
+            <comment>desk.event</comment>
+            <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>Not read: {why}</source>
+            <comment>desk.failed</comment>
+            <translation>Nicht gelesen: {why}</translation>
+        </message>
+        <message>
+            <source>{name}: {value}</source>
+            <comment>desk.figure</comment>
+            <translation>{name}: {value}</translation>
+        </message>
+        <message>
+            <source>Figures</source>
+            <comment>desk.figures</comment>
+            <translation>Messwerte</translation>
+        </message>
+        <message>
+            <source>All exercises</source>
+            <comment>desk.filter.all</comment>
+            <translation>Alle Übungen</translation>
+        </message>
+        <message>
+            <source>Changes only</source>
+            <comment>desk.filter.changed</comment>
+            <translation>Nur Änderungen</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.filter.exercise</comment>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <comment>desk.filter.from</comment>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>Show all</source>
+            <comment>desk.filter.reset</comment>
+            <translation>Alles zeigen</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>desk.filter.to</comment>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>desk.first</comment>
+            <translation>Zuerst</translation>
+        </message>
+        <message>
+            <source>In doubt: {why}</source>
+            <comment>desk.flag</comment>
+            <translation>Fraglich: {why}</translation>
+        </message>
+        <message>
+            <source>{folder}</source>
+            <comment>desk.folder</comment>
+            <translation>{folder}</translation>
+        </message>
+        <message>
+            <source>Read on</source>
+            <comment>desk.go_on</comment>
+            <translation>Weiterlesen</translation>
+        </message>
+        <message>
+            <source>{value}?</source>
+            <comment>desk.in_doubt</comment>
+            <translation>{value}?</translation>
+        </message>
+        <message>
+            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <comment>desk.key</comment>
+            <translation>● gemessen   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
+        </message>
+        <message>
+            <source>last {day}</source>
+            <comment>desk.last</comment>
+            <translation>zuletzt {day}</translation>
+        </message>
+        <message>
+            <source>eyes in the head</source>
+            <comment>desk.line.eye</comment>
+            <translation>Augen im Kopf</translation>
+        </message>
+        <message>
+            <source>neck forward</source>
+            <comment>desk.line.fore_aft</comment>
+            <translation>Hals nach vorn</translation>
+        </message>
+        <message>
+            <source>gaze</source>
+            <comment>desk.line.gaze</comment>
+            <translation>Blick</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <comment>desk.line.head</comment>
+            <translation>Kopf</translation>
+        </message>
+        <message>
+            <source>neck height</source>
+            <comment>desk.line.height</comment>
+            <translation>Höhe des Halses</translation>
+        </message>
+        <message>
+            <source>{line} not measured</source>
+            <comment>desk.line.none</comment>
+            <translation>{line} nicht gemessen</translation>
+        </message>
+        <message>
+            <source>neck sideways</source>
+            <comment>desk.line.sideways</comment>
+            <translation>Hals seitwärts</translation>
+        </message>
+        <message>
+            <source>target</source>
+            <comment>desk.line.target</comment>
+            <translation>Ziel</translation>
+        </message>
+        <message>
+            <source>{line} {value}</source>
+            <comment>desk.line.value</comment>
+            <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>Reading the session ...</source>
+            <comment>desk.loading</comment>
+            <translation>Die Sitzung wird gelesen ...</translation>
+        </message>
+        <message>
+            <source>Looking through the folder ...</source>
+            <comment>desk.looking</comment>
+            <translation>Der Ordner wird durchgesehen ...</translation>
+        </message>
+        <message>
+            <source>and {count} more</source>
+            <comment>desk.more</comment>
+            <translation>und {count} weitere</translation>
+        </message>
+        <message>
+            <source>no plan at hand</source>
+            <comment>desk.no_plan</comment>
+            <translation>kein Plan vorhanden</translation>
+        </message>
+        <message>
+            <source>this folder has only the summary</source>
+            <comment>desk.no_samples</comment>
+            <translation>dieser Ordner hat nur die Zusammenfassung</translation>
+        </message>
+        <message>
+            <source>The measured samples of this session are not in the folder: {why}</source>
+            <comment>desk.no_trace</comment>
+            <translation>Die Messdaten dieser Sitzung liegen nicht im Ordner: {why}</translation>
+        </message>
+        <message>
+            <source>There are no sessions in this folder yet.</source>
+            <comment>desk.nobody</comment>
+            <translation>In diesem Ordner sind noch keine Sitzungen.</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>desk.not_asked</comment>
+            <translation>nicht gefragt</translation>
+        </message>
+        <message>
+            <source>{author}, {day}: {text}</source>
+            <comment>desk.note</comment>
+            <translation>{author}, {day}: {text}</translation>
+        </message>
+        <message>
+            <source>Add note</source>
+            <comment>desk.note.add</comment>
+            <translation>Notiz hinzufügen</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>desk.note.failed</comment>
+            <translation>Nicht gespeichert: {why}</translation>
+        </message>
+        <message>
+            <source>repetition {number} is not valid {text}</source>
+            <comment>desk.note.invalid</comment>
+            <translation>Wiederholung {number} ist ungültig {text}</translation>
+        </message>
+        <message>
+            <source>Notes stand beside the measured figures, which never change.</source>
+            <comment>desk.note.kept</comment>
+            <translation>Notizen stehen neben den Messwerten, die sich nie ändern.</translation>
+        </message>
+        <message>
+            <source>Mark repetition not valid</source>
+            <comment>desk.note.mark</comment>
+            <translation>Wiederholung als ungültig markieren</translation>
+        </message>
+        <message>
+            <source>No notes yet.</source>
+            <comment>desk.note.none</comment>
+            <translation>Noch keine Notizen.</translation>
+        </message>
+        <message>
+            <source>A note on this session</source>
+            <comment>desk.note.text</comment>
+            <translation>Eine Notiz zu dieser Sitzung</translation>
+        </message>
+        <message>
+            <source>Undo my last note</source>
+            <comment>desk.note.undo</comment>
+            <translation>Meine letzte Notiz zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.notes</comment>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>{count}</source>
+            <comment>desk.notes_count</comment>
+            <translation>{count}</translation>
+        </message>
+        <message>
+            <source>nothing practised</source>
+            <comment>desk.nothing_done</comment>
+            <translation>nichts geübt</translation>
+        </message>
+        <message>
+            <source>Nothing that needs a look first</source>
+            <comment>desk.nothing_first</comment>
+            <translation>Nichts, was zuerst einen Blick braucht</translation>
+        </message>
+        <message>
+            <source>Another folder</source>
+            <comment>desk.open</comment>
+            <translation>Anderer Ordner</translation>
+        </message>
+        <message>
+            <source>People, most urgent first</source>
+            <comment>desk.people</comment>
+            <translation>Personen, Dringendes zuerst</translation>
+        </message>
+        <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>Plan (Strg+E)</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <comment>desk.practice</comment>
+            <translation>Üben</translation>
+        </message>
+        <message>
+            <source>{people} people, {sessions} sessions</source>
+            <comment>desk.read</comment>
+            <translation>Personen: {people}, Sitzungen: {sessions}</translation>
+        </message>
+        <message>
+            <source>Reading {done} of {of} files ...</source>
+            <comment>desk.reading</comment>
+            <translation>{done} von {of} Dateien gelesen ...</translation>
+        </message>
+        <message>
+            <source>repetition {number}</source>
+            <comment>desk.rep</comment>
+            <translation>Wiederholung {number}</translation>
+        </message>
+        <message>
+            <source>{what} (marked not valid)</source>
+            <comment>desk.rep.invalid</comment>
+            <translation>{what} (als ungültig markiert)</translation>
+        </message>
+        <message>
+            <source>{side} {value}</source>
+            <comment>desk.rep.turn</comment>
+            <translation>{side} {value}</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>desk.scol.dizzy</comment>
+            <translation>Schwindel</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>desk.scol.done</comment>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>In doubt</source>
+            <comment>desk.scol.doubt</comment>
+            <translation>Fraglich</translation>
+        </message>
+        <message>
+            <source>How it ended</source>
+            <comment>desk.scol.ended</comment>
+            <translation>Wie sie endete</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.scol.notes</comment>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <comment>desk.scol.when</comment>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>{person}, {day}</source>
+            <comment>desk.session</comment>
+            <translation>{person}, {day}</translation>
+        </message>
+        <message>
+            <source>Sessions</source>
+            <comment>desk.sessions</comment>
+            <translation>Sitzungen</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.set</comment>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>{share} % of bouts asked</source>
+            <comment>desk.share</comment>
+            <translation>{share} % der vorgesehenen Übungszeiten</translation>
+        </message>
+        <message>
+            <source>Open session</source>
+            <comment>desk.show</comment>
+            <translation>Sitzung öffnen</translation>
+        </message>
+        <message>
+            <source>Open the session of {day}</source>
+            <comment>desk.show_name</comment>
+            <translation>Die Sitzung vom {day} öffnen</translation>
+        </message>
+        <message>
+            <source>affected side: both</source>
+            <comment>desk.side.both</comment>
+            <translation>betroffene Seite: beide</translation>
+        </message>
+        <message>
+            <source>affected side: left</source>
+            <comment>desk.side.left</comment>
+            <translation>betroffene Seite: links</translation>
+        </message>
+        <message>
+            <source>affected side: right</source>
+            <comment>desk.side.right</comment>
+            <translation>betroffene Seite: rechts</translation>
+        </message>
+        <message>
+            <source>affected side not known</source>
+            <comment>desk.side.unknown</comment>
+            <translation>betroffene Seite nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Stop reading</source>
+            <comment>desk.stop</comment>
+            <translation>Lesen anhalten</translation>
+        </message>
+        <message>
+            <source>Stopped: only a part of the folder was read ({count} sessions).</source>
+            <comment>desk.stopped</comment>
+            <translation>Angehalten: Nur ein Teil des Ordners wurde gelesen (Sitzungen: {count}).</translation>
+        </message>
+        <message>
+            <source>Bouts a day. {text}</source>
+            <comment>desk.strip</comment>
+            <translation>Übungszeiten pro Tag. {text}</translation>
+        </message>
+        <message>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
+            <comment>desk.strip.key</comment>
+            <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = von der Kamera nicht gesehen, leer = vorgesehen, nicht gemacht</translation>
+        </message>
+        <message>
+            <source>Then</source>
+            <comment>desk.then</comment>
+            <translation>Dann</translation>
+        </message>
+        <message>
+            <source>Review</source>
+            <comment>desk.title</comment>
+            <translation>Durchsicht</translation>
+        </message>
+        <message>
+            <source>Head, gaze and target over time</source>
+            <comment>desk.trace</comment>
+            <translation>Kopf, Blick und Ziel über die Zeit</translation>
+        </message>
+        <message>
+            <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
+            <comment>desk.trace.how</comment>
+            <translation>← → Zeiger, mit Umschalt eine Sekunde; + − Vergrößerung; Bild-Tasten bewegen; Pos1 zeigt die ganze Übung</translation>
+        </message>
+        <message>
+            <source>Trends</source>
+            <comment>desk.trends</comment>
+            <translation>Verlauf</translation>
+        </message>
+        <message>
+            <source>{count} files could not be read</source>
+            <comment>desk.unread</comment>
+            <translation>Nicht lesbare Dateien: {count}</translation>
+        </message>
+        <message>
+            <source>Files that could not be read, and why</source>
+            <comment>desk.unread.name</comment>
+            <translation>Dateien, die nicht lesbar waren, und warum</translation>
+        </message>
+        <message>
+            <source>{path}: {why}</source>
+            <comment>desk.unread.row</comment>
+            <translation>{path}: {why}</translation>
+        </message>
+        <message>
+            <source>Repetitions, events</source>
+            <comment>desk.what</comment>
+            <translation>Wiederholungen, Ereignisse</translation>
+        </message>
+        <message>
+            <source>Whole session</source>
+            <comment>desk.whole</comment>
+            <translation>Ganze Sitzung</translation>
+        </message>
+        <message>
+            <source>Zoom in</source>
+            <comment>desk.zoom_in</comment>
+            <translation>Vergrößern</translation>
+        </message>
+        <message>
+            <source>Zoom out</source>
+            <comment>desk.zoom_out</comment>
+            <translation>Verkleinern</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>Vorsicht: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>Ihre Zeit zählt als Blickstabilisierung.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>Nicht gemessen: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>Die Person liest: „{name}“</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>Hinzufügen (Strg+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>Eine Übung aus dem Katalog hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>Stufe hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>Am Ende eine Stufe hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>Hinzufügen (Enter)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>Die Werte kommen von</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>Was weiter oben im Plan steht.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>Altersgruppe</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>wie üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>Auch nach Übelkeit fragen</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>Auch nach Unsicherheit fragen</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>Übungszeiten am Tag</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>Üblich: 3, mindestens drei am Tag ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} pro Minute</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>Katalog</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>Das Ziel war nach Angabe klar</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>Vor allem, was nicht im Sitzen ist</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>Bis alles abgehakt ist, werden nur Einträge im Sitzen angeboten.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>Das ist geklärt</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>Punkt {number}: Das ist geklärt</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>Bedingung, in Worten</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>Nichts öffnet sich von selbst: Die Bedingung ist erfüllt, und die Person sagt Ja.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>Kopieren</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>Die gewählte Übung kopieren</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>Tage und Pausen</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>Tage in der Woche</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>Dosis, Tempo, Ausschlag</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} s</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>{count}-mal</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>Üblich: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>Das Gewählte nach unten, Alt+Pfeil runter</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>Notrufnummer</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>Wird genannt und gedruckt bei den Zeichen, die sofort Hilfe brauchen.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>Buchstaben, Ziffern, . _ und -. Sitzungen und Bedingungen beziehen sich darauf.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>Augen</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>Falsch: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>Datei</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>Suchen</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>So eine Übung gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>Falsch: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}, {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>Hinweis: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>Zu berichtigen und zu wissen (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>Wie sie gemacht wird</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>Gut</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>Wer über diesem Wert beginnt</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>darf von dort ein wenig steigen</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>Üblich: nur im Sitzen, das strengere von beiden ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>übt nur im Sitzen</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}, bis</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>ID</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>Punkt {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>Einen Punkt hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>Punkt {number} entfernen</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>Steigerung über die Wochen</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>Eine gehaltene Stellung hat weder Tempo noch Ausschlag, die sich ändern ließen.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>Jeder Schritt gilt ab seiner Woche bis zum nächsten.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>Die letzten Änderungen stehen noch in keiner Datei.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>Verwerfen</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>Speichern</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>Hier bleiben</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ falsch: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>Stufe {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>Suchen ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>Art des Ausfalls</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>akut, eine Seite</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>beide Seiten</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>chronisch, eine Seite</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>andere</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}, von</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>Kleinster gemessener Anteil, 0 bis 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>Ich fand sie erfüllt am</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>Ihre eigene Entscheidung; sie steht anstelle der Werte.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>Heute erfüllt</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>Blickstabilisierung</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>keine Angabe</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>Etwa {minutes} Minuten am Tag geplant, wenn alle Einträge offen sind, ohne Pausen. Leitlinie, wie zitiert: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>Blickstabilisierung: {minutes} Minuten am Tag, Leitlinie wie zitiert: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>Von der Ruhe zu jeder Seite. Nichts im Plan darf mehr verlangen.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>Grenze für den Nacken, Nicken, Grad</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>Grenze für den Nacken, Drehen, Grad</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>Neu</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>noch in keiner Datei</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>nicht angegeben</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>Nicht gespeichert: {why}. Alles ist noch hier.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>Nicht bekannt, solange am Plan etwas falsch ist.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>Ihre Notiz</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>Eine Notiz wird verlangt: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>Für Sie und Ihre Kolleginnen und Kollegen.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>Kleinster Anteil auf dem Ziel, 0 bis 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>Öffnen</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>Welcher Plan?</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>fest</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>mit Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (nur mit Hilfsperson)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>keines</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>offen</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>weich</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>weicher Boden</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>oder Sekunden</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>Teile des Plans</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>eigenes Tempo der Person</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>Person und Tage</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>Sicherheit</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>Regeln für Beschwerden</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>Pseudonym</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>Nie ein echter Name: Die Datei geht auf Reisen.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>Plan-ID</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>Über diese ID gehören Sitzungen zu einem Plan. Mit einer anderen beginnen Bedingungen neu zu zählen.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>Haltung</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>der ganze Plan</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>Was die Person sieht</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>Woche</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>Ausschlag zu jeder Seite, Grad</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>Wird meist nicht verlangt.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>Wiederherstellen</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>Nicht möglich</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>Zu wissen: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>Das Gewählte entfernen, in der Liste Entf</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>Ersetzen</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} gibt es schon. Wenn Sie die Datei ersetzen, ist ihr bisheriger Inhalt weg.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>Anderen Namen wählen</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>Pause zwischen Einträgen, s</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>Größter Anstieg von einem hohen Beginn</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>Nötig, wo ein Anstieg erlaubt ist.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>Größter Anstieg des Werts</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>Schritt {number}, ab Woche</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>Einen Schritt hinzufügen</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>wie zuvor</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>Schritt {number}, Grad zu jeder Seite</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>Leer: wie zuvor.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>Schritt {number} entfernen</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>Schritt {number}, Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>Grenzen und Hilfe</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>Speichern</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>Wohin soll der Plan gespeichert werden?</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>Speichern als</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>Höchster Wert, von 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>Augen bis Ziel, mm</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>Üblich: 750 und nicht näher (gängige Praxis)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>Sekunden</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>Sitzungen in Folge</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>Längste Zeit bis zur Beruhigung, Minuten</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>Meiste Minuten bis zur Beruhigung</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>Geschlecht</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>weiblich</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>Die Tabellen kennen nur diese zwei.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>männlich</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>Blatt zum Drucken</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>Webseite</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>Noch kein Blatt: Am Plan ist noch zu berichtigen: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF, A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF, Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>Wohin soll das Blatt für die Person? Die Endung kommt von selbst dazu.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>Geschrieben: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>hat eine Bedingung</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>Bedingung erfüllt</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>Bedingung nicht erfüllt</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>Wie es die Person sieht (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>Betroffene Seite</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>beide</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>Stufe</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>Buchstaben, Ziffern, . _ und -. Bedingungen und Einträge beziehen sich darauf.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>Die Person liest ihn.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>Neue Stufe</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>Dauert</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>Etwa {minutes} Minuten mit Pausen; bis {most} ist gängige Praxis.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>Bisher</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>Erfüllt: {why}. Nichts öffnet sich von selbst.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>Keine Sitzungen zur Hand. Aus der Durchsicht eines Ordners geöffnet, steht hier, ob sie erfüllt ist.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>Nicht erfüllt: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>Mit nichts beginnen</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>Noch keine Übungen; übliche Tage, Pausen und Regeln für Beschwerden.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>Einen Plan öffnen</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>Ein Plan, der schon in einer Datei steht.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>Mit dem Plan von {person} weitermachen</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>Plan {plan}, zuletzt geübt. Seine Sitzungen zählen weiter, und jede Bedingung sagt, ob sie erfüllt ist.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>Mit diesen Stufen beginnen</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>Das Heimprogramm in Stufen, mit üblichen Dosen. Jede Stufe öffnet sich nach ruhigen Sitzungen mit der davor. Lassen Sie weg, was Sie nicht wollen.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>Einen Plan beginnen</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>Beginnt am</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>Ein Tag wie 2026-01-31. Von ihm an zählen Steigerungen ihre Wochen.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>geändert, nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>vor dem Speichern zu berichtigen: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>noch nichts geändert</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>Hinweise: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>gespeichert</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>Wählen Sie, wie Sie beginnen.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>Übung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>Punkt der Prüfliste hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>Schritt der Steigerung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>Stufe hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>Bedingung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>Kopiert</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>Bedingung als erfüllt befunden</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>Verschoben</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>Entfernt</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>Bedingung entfernt</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>Beginnt heute</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>Halt</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>Ecke und fester Stuhl</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>Hilfsperson in Reichweite</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>was nötig ist: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>keiner</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>Boden</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>Genug für heute</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>Nur für die veröffentlichten Tabellen zum Aufstehen vom Stuhl</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>Tempo, Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>fest</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>ändert sich im Durchgang</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>wie üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>Heute</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>Nicht fertig: zu berichtigen: {count}. Er lässt sich aufbewahren und hier wieder öffnen, aber niemand kann danach üben.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>Unfertig speichern</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>Das Erste zeigen</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>Öffnet sich, wenn</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>Eine Bedingung stellen</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>Von Anfang an offen.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>Die Bedingung wegnehmen</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>Das Gewählte nach oben, Alt+Pfeil hoch</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>Üblich: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>Üblich: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>Ihre Worte</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>Vor jedem Üben zu lesen und auf dem gedruckten Blatt.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>An die Person</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>event.chin_down</comment>
+            <translation>Kinn unten</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>event.eyes_closed</comment>
+            <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes stayed behind</source>
+            <comment>event.eyes_not_with_head</comment>
+            <translation>Augen blieben zurück</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>event.eyes_opened</comment>
+            <translation>Augen geöffnet</translation>
+        </message>
+        <message>
+            <source>eyes left the target</source>
+            <comment>event.gaze_off_target</comment>
+            <translation>Augen nicht auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>eyes stopped short</source>
+            <comment>event.gaze_short</comment>
+            <translation>Augen blieben vor dem Ziel stehen</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>event.head_moved</comment>
+            <translation>Kopf mitbewegt</translation>
+        </message>
+        <message>
+            <source>out of the picture</source>
+            <comment>event.left_picture</comment>
+            <translation>nicht im Bild</translation>
+        </message>
+        <message>
+            <source>not measured for a while</source>
+            <comment>event.not_measured</comment>
+            <translation>eine Zeit lang nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not all the way up</source>
+            <comment>event.not_upright</comment>
+            <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>event.once</comment>
+            <translation>einmal</translation>
+        </message>
+        <message>
+            <source>{code}</source>
+            <comment>event.other</comment>
+            <translation>{code}</translation>
+        </message>
+        <message>
+            <source>a sudden drop of the head</source>
+            <comment>event.possible_fall</comment>
+            <translation>ein plötzliches Absinken des Kopfes</translation>
+        </message>
+        <message>
+            <source>throws below the eyes</source>
+            <comment>event.throw_low</comment>
+            <translation>Würfe unter Augenhöhe</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>event.times</comment>
+            <translation>{count}-mal</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>event.too_fast</comment>
+            <translation>schneller als der Takt</translation>
+        </message>
+        <message>
+            <source>turns larger than asked</source>
+            <comment>event.too_large</comment>
+            <translation>Drehungen größer als vorgegeben</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>event.too_slow</comment>
+            <translation>langsamer als der Takt</translation>
+        </message>
+        <message>
+            <source>turns a little small</source>
+            <comment>event.too_small</comment>
+            <translation>Drehungen etwas klein</translation>
+        </message>
+        <message>
+            <source>Sway from toes to heels</source>
+            <comment>exercise.ankle-sway</comment>
+            <translation>Von den Zehen zu den Fersen</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
+            <comment>exercise.ankle-sway.how</comment>
+            <translation>Stehen Sie aufrecht. Neigen Sie sich langsam zu den Zehen, dann zu den Fersen. Bewegen Sie die Fußgelenke, nicht die Hüfte. Schauen Sie geradeaus.</translation>
+        </message>
+        <message>
+            <source>Stands for half a minute</source>
+            <comment>exercise.chair-stands-30-s</comment>
+            <translation>Eine halbe Minute aufstehen</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
+            <comment>exercise.chair-stands-30-s.how</comment>
+            <translation>Kreuzen Sie die Arme. Stehen Sie auf und setzen Sie sich wieder, so oft es sicher geht, bis Sie das Ende hören.</translation>
+        </message>
+        <message>
+            <source>Five stands from a chair</source>
+            <comment>exercise.chair-stands-five</comment>
+            <translation>Fünfmal vom Stuhl aufstehen</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <comment>exercise.chair-stands-five.how</comment>
+            <translation>Kreuzen Sie die Arme. Stehen Sie fünfmal auf und setzen Sie sich wieder, so schnell es sicher geht.</translation>
+        </message>
+        <message>
+            <source>Move your eyes, head still</source>
+            <comment>exercise.eyes-side-to-side</comment>
+            <translation>Augen hin und her, Kopf still</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-side-to-side.how</comment>
+            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Eyes first, then head</source>
+            <comment>exercise.eyes-then-head</comment>
+            <translation>Erst die Augen, dann der Kopf</translation>
+        </message>
+        <message>
+            <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
+            <comment>exercise.eyes-then-head.how</comment>
+            <translation>Schauen Sie mit den Augen zu einer Marke. Drehen Sie dann den Kopf dorthin. Schauen Sie nun zur anderen Marke und drehen Sie sich wieder.</translation>
+        </message>
+        <message>
+            <source>Move your eyes up and down, head still</source>
+            <comment>exercise.eyes-up-down</comment>
+            <translation>Augen auf und ab, Kopf still</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-up-down.how</comment>
+            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Pick up from the floor</source>
+            <comment>exercise.floor-reach</comment>
+            <translation>Vom Boden aufheben</translation>
+        </message>
+        <message>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <comment>exercise.floor-reach.how</comment>
+            <translation>Bücken Sie sich und legen Sie etwas Kleines auf den Boden. Richten Sie sich ganz auf. Bücken Sie sich und heben Sie es auf. Richten Sie sich ganz auf. Ihre Augen bleiben darauf. Zehnmal mit dem einen Arm, dann zehnmal mit dem anderen.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes</source>
+            <comment>exercise.follow-slowly</comment>
+            <translation>Dem Ziel mit den Augen folgen</translation>
+        </message>
+        <message>
+            <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
+            <comment>exercise.follow-slowly.how</comment>
+            <translation>Das Ziel bewegt sich langsam. Ihre Augen gehen mit. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Toss from hand to hand</source>
+            <comment>exercise.hand-toss</comment>
+            <translation>Von Hand zu Hand werfen</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <comment>exercise.hand-toss.how</comment>
+            <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen. Sitzen Sie so weit hinten, dass beide Hände im Bild bleiben.</translation>
+        </message>
+        <message>
+            <source>Tilt your head</source>
+            <comment>exercise.head-tilts</comment>
+            <translation>Den Kopf neigen</translation>
+        </message>
+        <message>
+            <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
+            <comment>exercise.head-tilts.how</comment>
+            <translation>Neigen Sie das Ohr zur rechten Schulter, dann zur linken. Langsam. Schauen Sie geradeaus.</translation>
+        </message>
+        <message>
+            <source>Look past a moving scene</source>
+            <comment>exercise.moving-background</comment>
+            <translation>An bewegten Bildern vorbeischauen</translation>
+        </message>
+        <message>
+            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <comment>exercise.moving-background.how</comment>
+            <translation>Schauen Sie auf eine ruhige Marke, während sich das Bild dahinter langsam bewegt. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Fingertip near and far</source>
+            <comment>exercise.near-far</comment>
+            <translation>Fingerspitze nah und fern</translation>
+        </message>
+        <message>
+            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>exercise.near-far.how</comment>
+            <translation>Halten Sie einen Finger hoch, knapp unter der Kamera. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Hold your eyes on a near tip</source>
+            <comment>exercise.near-hold</comment>
+            <translation>Augen auf der nahen Fingerspitze halten</translation>
+        </message>
+        <message>
+            <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
+            <comment>exercise.near-hold.how</comment>
+            <translation>Halten Sie einen Finger dort hoch, wo Sie gerade nur eine Spitze sehen. Ihre Augen bleiben darauf. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Nod, eyes on the target</source>
+            <comment>exercise.nods-on-target</comment>
+            <translation>Nicken, Augen auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
+            <comment>exercise.nods-on-target.how</comment>
+            <translation>Nicken Sie auf und ab, eine Bewegung pro Taktschlag. Ihre Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>Nod, head and eyes together</source>
+            <comment>exercise.nods-together</comment>
+            <translation>Nicken, Kopf und Augen zusammen</translation>
+        </message>
+        <message>
+            <source>Look up with head and eyes, then look down. Move once a beat.</source>
+            <comment>exercise.nods-together.how</comment>
+            <translation>Schauen Sie mit Kopf und Augen nach oben, dann nach unten. Eine Bewegung pro Taktschlag.</translation>
+        </message>
+        <message>
+            <source>Nod while the target moves</source>
+            <comment>exercise.nods-x2</comment>
+            <translation>Nicken, und das Ziel bewegt sich</translation>
+        </message>
+        <message>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <comment>exercise.nods-x2.how</comment>
+            <translation>Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>Turn with a partner</source>
+            <comment>exercise.partner-turns</comment>
+            <translation>Zu zweit drehen</translation>
+        </message>
+        <message>
+            <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
+            <comment>exercise.partner-turns.how</comment>
+            <translation>Drehen Sie sich zur einen Seite und nehmen Sie der anderen Person den Ball ab. Drehen Sie sich zur anderen Seite und geben Sie ihn zurück.</translation>
+        </message>
+        <message>
+            <source>Turn with your eyes shut</source>
+            <comment>exercise.remembered-target</comment>
+            <translation>Drehen mit geschlossenen Augen</translation>
+        </message>
+        <message>
+            <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
+            <comment>exercise.remembered-target.how</comment>
+            <translation>Schauen Sie auf das Ziel. Schließen Sie die Augen und drehen Sie den Kopf. Lassen Sie die Augen dort, wo das Ziel war. Öffnen Sie sie und sehen Sie, ob es stimmt.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders back</source>
+            <comment>exercise.shoulders-back</comment>
+            <translation>Schultern nach hinten kreisen</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-back.how</comment>
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach hinten und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade. Beide Schultern bleiben im Bild.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders forward</source>
+            <comment>exercise.shoulders-forward</comment>
+            <translation>Schultern nach vorn kreisen</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-forward.how</comment>
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach vorn und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade. Beide Schultern bleiben im Bild.</translation>
+        </message>
+        <message>
+            <source>Stand up and sit down</source>
+            <comment>exercise.sit-to-stand</comment>
+            <translation>Aufstehen und hinsetzen</translation>
+        </message>
+        <message>
+            <source>Stand up from your chair, then sit down again. You may use your hands.</source>
+            <comment>exercise.sit-to-stand.how</comment>
+            <translation>Stehen Sie vom Stuhl auf und setzen Sie sich wieder hin. Sie dürfen die Hände benutzen.</translation>
+        </message>
+        <message>
+            <source>Up and down the stairs</source>
+            <comment>exercise.stairs</comment>
+            <translation>Treppauf und treppab</translation>
+        </message>
+        <message>
+            <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
+            <comment>exercise.stairs.how</comment>
+            <translation>Gehen Sie eine Stufe hinauf und wieder hinunter. Halten Sie sich am Geländer fest. Ihre Hilfsperson bleibt dicht bei Ihnen. Zählen Sie selbst.</translation>
+        </message>
+        <message>
+            <source>Stand in the corner</source>
+            <comment>exercise.stand</comment>
+            <translation>In der Ecke stehen</translation>
+        </message>
+        <message>
+            <source>Stand and turn your head</source>
+            <comment>exercise.stand-head-shake</comment>
+            <translation>Stehen und den Kopf drehen</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <comment>exercise.stand-head-shake.how</comment>
+            <translation>Stehen Sie auf der weichen Matte, die Füße so breit wie Ihre Hüfte. Drehen Sie den Kopf im Takt von Seite zu Seite.</translation>
+        </message>
+        <message>
+            <source>Stand on one leg</source>
+            <comment>exercise.stand-one-leg</comment>
+            <translation>Auf einem Bein stehen</translation>
+        </message>
+        <message>
+            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <comment>exercise.stand-one-leg.how</comment>
+            <translation>Heben Sie einen Fuß etwas an. Stehen Sie still und schauen Sie auf die Marke an der Wand. Wechseln Sie dann das Bein.</translation>
+        </message>
+        <message>
+            <source>Stand heel to toe</source>
+            <comment>exercise.stand-tandem</comment>
+            <translation>Stehen, Ferse vor Zehen</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <comment>exercise.stand-tandem.how</comment>
+            <translation>Setzen Sie einen Fuß genau vor den anderen. Stehen Sie still und schauen Sie auf die Marke an der Wand.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <comment>exercise.stand.how</comment>
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Schauen Sie auf die Marke an der Wand.</translation>
+        </message>
+        <message>
+            <source>Follow your thumb, head too</source>
+            <comment>exercise.thumb-together</comment>
+            <translation>Dem Daumen folgen, auch mit dem Kopf</translation>
+        </message>
+        <message>
+            <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
+            <comment>exercise.thumb-together.how</comment>
+            <translation>Halten Sie den Daumen vor sich. Bewegen Sie ihn von Seite zu Seite. Kopf und Augen gehen mit.</translation>
+        </message>
+        <message>
+            <source>Turn your head, eyes on the target</source>
+            <comment>exercise.turns-on-target</comment>
+            <translation>Kopf drehen, Augen auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
+            <comment>exercise.turns-on-target.how</comment>
+            <translation>Drehen Sie den Kopf von Seite zu Seite, eine Drehung pro Taktschlag. Ihre Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>Turn head and eyes together</source>
+            <comment>exercise.turns-together</comment>
+            <translation>Kopf und Augen zusammen drehen</translation>
+        </message>
+        <message>
+            <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
+            <comment>exercise.turns-together.how</comment>
+            <translation>Schauen Sie mit Kopf und Augen nach rechts, dann nach links. Eine Bewegung pro Taktschlag.</translation>
+        </message>
+        <message>
+            <source>Head and target move apart</source>
+            <comment>exercise.turns-x2</comment>
+            <translation>Kopf und Ziel gehen auseinander</translation>
+        </message>
+        <message>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <comment>exercise.turns-x2.how</comment>
+            <translation>Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>Walk ten steps and back</source>
+            <comment>exercise.walk</comment>
+            <translation>Zehn Schritte hin und zurück</translation>
+        </message>
+        <message>
+            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <comment>exercise.walk.how</comment>
+            <translation>Gehen Sie zehn Schritte vorwärts, dann zehn Schritte rückwärts. Ihre Hilfsperson geht mit. Zählen Sie Ihre Schritte selbst.</translation>
+        </message>
+        <message>
+            <source>Shift from foot to foot</source>
+            <comment>exercise.weight-shift</comment>
+            <translation>Von Fuß zu Fuß</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <comment>exercise.weight-shift.how</comment>
+            <translation>Stehen Sie auf der weichen Matte. Verlagern Sie Ihr Gewicht auf den einen Fuß, dann auf den anderen. Langsam.</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <comment>eyes.both</comment>
+            <translation>Beide</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>eyes.left</comment>
+            <translation>Mein linkes</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>eyes.right</comment>
+            <translation>Mein rechtes</translation>
+        </message>
+        <message>
+            <source>Which eye shall be watched?</source>
+            <comment>eyes.title</comment>
+            <translation>Welches Auge soll beobachtet werden?</translation>
+        </message>
+        <message>
+            <source>until it begins</source>
+            <comment>far.begins</comment>
+            <translation>bis zum Beginn</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>far.left</comment>
+            <translation>übrig</translation>
+        </message>
+        <message>
+            <source>left, {count} done</source>
+            <comment>far.left_done</comment>
+            <translation>übrig, {count} gemacht</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>far.of</comment>
+            <translation>von {goal}</translation>
+        </message>
+        <message>
+            <source>so far</source>
+            <comment>far.so_far</comment>
+            <translation>bisher</translation>
+        </message>
+        <message>
+            <source>Target with repetition count</source>
+            <comment>field.name</comment>
+            <translation>Ziel mit der Zahl der Wiederholungen</translation>
+        </message>
+        <message>
+            <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
+            <comment>field.text</comment>
+            <translation>{count} Wiederholungen. Links {left}, rechts {right}, {tempo} Taktschläge pro Minute.</translation>
+        </message>
+        <message>
+            <source>Let it move (S)</source>
+            <comment>figure.go</comment>
+            <translation>Bewegen (S)</translation>
+        </message>
+        <message>
+            <source>Let the drawing move, key S</source>
+            <comment>figure.go_name</comment>
+            <translation>Die Zeichnung bewegen, Taste S</translation>
+        </message>
+        <message>
+            <source>Hold still (S)</source>
+            <comment>figure.hold</comment>
+            <translation>Anhalten (S)</translation>
+        </message>
+        <message>
+            <source>Hold the drawing still, key S</source>
+            <comment>figure.hold_name</comment>
+            <translation>Die Zeichnung anhalten, Taste S</translation>
+        </message>
+        <message>
+            <source>It moves slowly, over and over again.</source>
+            <comment>figure.moving</comment>
+            <translation>Sie bewegt sich langsam, immer wieder von vorn.</translation>
+        </message>
+        <message>
+            <source>Drawing: {what}</source>
+            <comment>figure.name</comment>
+            <translation>Zeichnung: {what}</translation>
+        </message>
+        <message>
+            <source>It does not move.</source>
+            <comment>figure.still</comment>
+            <translation>Sie bewegt sich nicht.</translation>
+        </message>
+        <message>
+            <source>From above</source>
+            <comment>figure.view.above</comment>
+            <translation>Von oben</translation>
+        </message>
+        <message>
+            <source>From the front</source>
+            <comment>figure.view.body_front</comment>
+            <translation>Von vorn</translation>
+        </message>
+        <message>
+            <source>As in a mirror</source>
+            <comment>figure.view.front</comment>
+            <translation>Wie im Spiegel</translation>
+        </message>
+        <message>
+            <source>From the side</source>
+            <comment>figure.view.side</comment>
+            <translation>Von der Seite</translation>
+        </message>
+        <message>
+            <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
+            <comment>finding.gaze_not_fitted</comment>
+            <translation>Ihren Augen konnte die Kamera nicht gut genug folgen. Ihr Kopf wird gemessen, Ihr Blick nicht.</translation>
+        </message>
+        <message>
+            <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
+            <comment>finding.other</comment>
+            <translation>Die Einrichtung hat eine Schwäche ({key}). Die Zahlen können ungenau sein.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up with more light if you can.</source>
+            <comment>finding.repeat_hint</comment>
+            <translation>Wiederholen Sie die Einrichtung mit mehr Licht, wenn Sie können.</translation>
+        </message>
+        <message>
+            <source>What Turnpost does, and what it does not</source>
+            <comment>first.about</comment>
+            <translation>Was Turnpost tut und was nicht</translation>
+        </message>
+        <message>
+            <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
+            <comment>first.about.does</comment>
+            <translation>Es schaut durch die Kamera auf Kopf und Augen, während Sie die Übungen machen, die Ihre Therapiepraxis Ihnen gegeben hat. Es zählt, gibt den Takt vor und sagt, wenn etwas nicht stimmt.</translation>
+        </message>
+        <message>
+            <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
+            <comment>first.about.not</comment>
+            <translation>Es stellt nicht fest, was Sie haben, und es wählt oder ändert Ihre Behandlung nicht. Es kann Sie nicht halten, und es ruft niemanden an.</translation>
+        </message>
+        <message>
+            <source>At the end you get a summary that you can hand to your therapist.</source>
+            <comment>first.about.saves</comment>
+            <translation>Am Ende bekommen Sie eine Zusammenfassung, die Sie Ihrer Therapiepraxis geben können.</translation>
+        </message>
+        <message>
+            <source>One step back</source>
+            <comment>first.before</comment>
+            <translation>Einen Schritt zurück</translation>
+        </message>
+        <message>
+            <source>Camera, light and glasses</source>
+            <comment>first.camera</comment>
+            <translation>Kamera, Licht und Brille</translation>
+        </message>
+        <message>
+            <source>Finish</source>
+            <comment>first.finish</comment>
+            <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>Skip the rest</source>
+            <comment>first.leave</comment>
+            <translation>Rest überspringen</translation>
+        </message>
+        <message>
+            <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
+            <comment>first.leave_name</comment>
+            <translation>Den Rest überspringen; Sie finden die Schritte wieder unter „Kamera, Bildschirm, mehr“</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>first.next</comment>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>First steps</source>
+            <comment>first.open</comment>
+            <translation>Erste Schritte</translation>
+        </message>
+        <message>
+            <source>The first steps</source>
+            <comment>first.overview</comment>
+            <translation>Die ersten Schritte</translation>
+        </message>
+        <message>
+            <source>Take any of them again, in any order. Nothing you did is lost.</source>
+            <comment>first.overview.how</comment>
+            <translation>Sie können jeden davon noch einmal machen, in jeder Reihenfolge. Nichts geht verloren.</translation>
+        </message>
+        <message>
+            <source>What stays with you</source>
+            <comment>first.privacy</comment>
+            <translation>Was bei Ihnen bleibt</translation>
+        </message>
+        <message>
+            <source>At the top left you always see whether the camera is on.</source>
+            <comment>first.privacy.mark</comment>
+            <translation>Oben links sehen Sie immer, ob die Kamera an ist.</translation>
+        </message>
+        <message>
+            <source>Step {at} of {of}</source>
+            <comment>first.progress</comment>
+            <translation>Schritt {at} von {of}</translation>
+        </message>
+        <message>
+            <source>Your place for sitting</source>
+            <comment>first.sitting</comment>
+            <translation>Ihr Platz zum Sitzen</translation>
+        </message>
+        <message>
+            <source>A firm chair with a back and no wheels, both feet on the floor.</source>
+            <comment>first.sitting.chair</comment>
+            <translation>Ein fester Stuhl mit Lehne und ohne Rollen, beide Füße auf dem Boden.</translation>
+        </message>
+        <message>
+            <source>A lamp or a window in front of you, not behind you.</source>
+            <comment>first.sitting.light</comment>
+            <translation>Eine Lampe oder ein Fenster vor Ihnen, nicht hinter Ihnen.</translation>
+        </message>
+        <message>
+            <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
+            <comment>first.sitting.screen</comment>
+            <translation>Der Bildschirm gerade vor Ihnen, eine Armlänge weg, die Kamera etwa so hoch wie Ihre Augen. Ein paar Bücher unter dem Laptop helfen.</translation>
+        </message>
+        <message>
+            <source>Sound and voice</source>
+            <comment>first.sound</comment>
+            <translation>Ton und Stimme</translation>
+        </message>
+        <message>
+            <source>Your place for standing</source>
+            <comment>first.standing</comment>
+            <translation>Ihr Platz zum Stehen</translation>
+        </message>
+        <message>
+            <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
+            <comment>first.standing.corner</comment>
+            <translation>Eine Zimmerecke hinter Ihnen. Ein schwerer Stuhl ohne Rollen vor Ihnen, so nah, dass Sie die Lehne greifen können.</translation>
+        </message>
+        <message>
+            <source>Where your plan asks for a helper, never stand without one.</source>
+            <comment>first.standing.helper</comment>
+            <translation>Wo Ihr Plan eine Hilfsperson verlangt, stehen Sie nie ohne sie.</translation>
+        </message>
+        <message>
+            <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
+            <comment>first.standing.laptop</comment>
+            <translation>Der Laptop auf etwas Hohem und Festem, außerhalb Ihrer Reichweite, das Kabel dort, wo niemand stolpert.</translation>
+        </message>
+        <message>
+            <source>You need it only if your plan has exercises for standing.</source>
+            <comment>first.standing.only</comment>
+            <translation>Sie brauchen ihn nur, wenn Ihr Plan Übungen im Stehen hat.</translation>
+        </message>
+        <message>
+            <source>When to stop, and when to get help</source>
+            <comment>first.stop</comment>
+            <translation>Wann Sie aufhören und wann Sie Hilfe holen</translation>
+        </message>
+        <message>
+            <source>Can you read this with ease?</source>
+            <comment>first.text</comment>
+            <translation>Können Sie das gut lesen?</translation>
+        </message>
+        <message>
+            <source>Colours</source>
+            <comment>first.text.colours</comment>
+            <translation>Farben</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <comment>first.text.dark</comment>
+            <translation>Dunkel</translation>
+        </message>
+        <message>
+            <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
+            <comment>first.text.how</comment>
+            <translation>Setzen Sie sich so hin, wie Sie üben werden, und wählen Sie. Die Knöpfe oben rechts tun jederzeit dasselbe.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <comment>first.text.language</comment>
+            <translation>Sprache</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <comment>first.text.light</comment>
+            <translation>Hell</translation>
+        </message>
+        <message>
+            <source>Drawings of the exercises</source>
+            <comment>first.text.motion</comment>
+            <translation>Zeichnungen der Übungen</translation>
+        </message>
+        <message>
+            <source>Move slowly</source>
+            <comment>first.text.moving</comment>
+            <translation>Langsam bewegt</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>first.text.percent</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <comment>first.text.size</comment>
+            <translation>Größe der Schrift</translation>
+        </message>
+        <message>
+            <source>Hold still</source>
+            <comment>first.text.still</comment>
+            <translation>Still</translation>
+        </message>
+        <message>
+            <source>No clinician who speaks this language has checked these words yet.</source>
+            <comment>first.text.unchecked</comment>
+            <translation>Noch keine Fachperson, die Deutsch spricht, hat diese Texte geprüft.</translation>
+        </message>
+        <message>
+            <source>Half a minute to try it</source>
+            <comment>first.try</comment>
+            <translation>Eine halbe Minute zum Ausprobieren</translation>
+        </message>
+        <message>
+            <source>Try it now</source>
+            <comment>first.try.begin</comment>
+            <translation>Jetzt ausprobieren</translation>
+        </message>
+        <message>
+            <source>Leave it out if you were not told that you may turn your head.</source>
+            <comment>first.try.care</comment>
+            <translation>Lassen Sie es weg, wenn man Ihnen nicht gesagt hat, dass Sie den Kopf drehen dürfen.</translation>
+        </message>
+        <message>
+            <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
+            <comment>first.try.how</comment>
+            <translation>Zuerst kommen ein paar Fragen zu heute. Dann lernt die Kamera Sie kennen, das dauert etwa eine Minute. Dann drehen Sie den Kopf eine halbe Minute lang sanft.</translation>
+        </message>
+        <message>
+            <source>Is any of this new since last time?</source>
+            <comment>gate.ask</comment>
+            <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
+        </message>
+        <message>
+            <source>Is any of this new just now?</source>
+            <comment>gate.ask_unwell</comment>
+            <translation>Ist etwas davon gerade neu?</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>gate.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>You blacked out</source>
+            <comment>gate.blackout</comment>
+            <translation>Sie waren ohnmächtig</translation>
+        </message>
+        <message>
+            <source>You can't stand or walk</source>
+            <comment>gate.cannot_stand</comment>
+            <translation>Sie können nicht stehen oder gehen</translation>
+        </message>
+        <message>
+            <source>Pain in your chest</source>
+            <comment>gate.chest_pain</comment>
+            <translation>Schmerzen in der Brust</translation>
+        </message>
+        <message>
+            <source>Seeing two of a thing</source>
+            <comment>gate.double_vision</comment>
+            <translation>Sie sehen doppelt</translation>
+        </message>
+        <message>
+            <source>You had a fall</source>
+            <comment>gate.fall</comment>
+            <translation>Sie sind gestürzt</translation>
+        </message>
+        <message>
+            <source>You suddenly hear less</source>
+            <comment>gate.hearing_loss</comment>
+            <translation>Sie hören plötzlich weniger</translation>
+        </message>
+        <message>
+            <source>Mark what is new. If nothing is, press “None of these”.</source>
+            <comment>gate.how</comment>
+            <translation>Kreuzen Sie an, was neu ist. Wenn nichts neu ist, drücken Sie „Nichts davon“.</translation>
+        </message>
+        <message>
+            <source>Your neck hurts</source>
+            <comment>gate.neck_pain</comment>
+            <translation>Ihr Nacken schmerzt</translation>
+        </message>
+        <message>
+            <source>None of these</source>
+            <comment>gate.none</comment>
+            <translation>Nichts davon</translation>
+        </message>
+        <message>
+            <source>Do not practise today. Call your therapist first.</source>
+            <comment>gate.outcome.call_therapist</comment>
+            <translation>Üben Sie heute nicht. Rufen Sie zuerst Ihre Therapiepraxis an.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now: {number}. Do not practise today.</source>
+            <comment>gate.outcome.emergency</comment>
+            <translation>Rufen Sie jetzt den Notruf: {number}. Üben Sie heute nicht.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now. Do not practise today.</source>
+            <comment>gate.outcome.emergency_no_number</comment>
+            <translation>Rufen Sie jetzt den Notruf. Üben Sie heute nicht.</translation>
+        </message>
+        <message>
+            <source>For now you practise sitting down.</source>
+            <comment>gate.outcome.seated_only</comment>
+            <translation>Vorerst üben Sie im Sitzen.</translation>
+        </message>
+        <message>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <comment>gate.outcome.sit_and_stop</comment>
+            <translation>Halten Sie sich fest und sitzen Sie still, bis es aufhört. Das ist alles für heute. Ihre Therapiepraxis sieht das als Erstes.</translation>
+        </message>
+        <message>
+            <source>A short spin when you bend, look up or tilt your head</source>
+            <comment>gate.positional_spin</comment>
+            <translation>Kurzer Drehschwindel beim Bücken, beim Hochschauen oder beim Neigen des Kopfes</translation>
+        </message>
+        <message>
+            <source>A sudden bad headache</source>
+            <comment>gate.severe_headache</comment>
+            <translation>Plötzliche starke Kopfschmerzen</translation>
+        </message>
+        <message>
+            <source>Trouble with speech</source>
+            <comment>gate.slurred_speech</comment>
+            <translation>Probleme beim Sprechen</translation>
+        </message>
+        <message>
+            <source>Yes, what I marked</source>
+            <comment>gate.some</comment>
+            <translation>Ja, das Angekreuzte</translation>
+        </message>
+        <message>
+            <source>Your arm tingles</source>
+            <comment>gate.tingling_arm</comment>
+            <translation>Ihr Arm kribbelt</translation>
+        </message>
+        <message>
+            <source>A dizzy spell not like the usual ones</source>
+            <comment>gate.unlike_usual</comment>
+            <translation>Ein Schwindel, der anders ist als sonst</translation>
+        </message>
+        <message>
+            <source>A weak or numb face, arm or leg</source>
+            <comment>gate.weak_or_numb</comment>
+            <translation>Gesicht, Arm oder Bein ist schwach oder taub</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <comment>glasses.none</comment>
+            <translation>Keine</translation>
+        </message>
+        <message>
+            <source>One strength</source>
+            <comment>glasses.single</comment>
+            <translation>Eine Stärke</translation>
+        </message>
+        <message>
+            <source>Which glasses do you wear now?</source>
+            <comment>glasses.title</comment>
+            <translation>Welche Brille tragen Sie jetzt?</translation>
+        </message>
+        <message>
+            <source>Bi- or varifocal</source>
+            <comment>glasses.varifocal</comment>
+            <translation>Gleitsicht oder Bifokal</translation>
+        </message>
+        <message>
+            <source>Corner to corner</source>
+            <comment>lens.across.corner</comment>
+            <translation>Von Ecke zu Ecke</translation>
+        </message>
+        <message>
+            <source>Top to bottom</source>
+            <comment>lens.across.upright</comment>
+            <translation>Von oben bis unten</translation>
+        </message>
+        <message>
+            <source>Angle</source>
+            <comment>lens.angle</comment>
+            <translation>Winkel</translation>
+        </message>
+        <message>
+            <source>{deg} degrees</source>
+            <comment>lens.angle.deg</comment>
+            <translation>{deg} Grad</translation>
+        </message>
+        <message>
+            <source>Distance to the camera</source>
+            <comment>lens.distance</comment>
+            <translation>Abstand zur Kamera</translation>
+        </message>
+        <message>
+            <source>{cm} cm</source>
+            <comment>lens.distance.cm</comment>
+            <translation>{cm} cm</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>lens.distance.none</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>Done, and kept for this camera.</source>
+            <comment>lens.done</comment>
+            <translation>Fertig, und für diese Kamera aufbewahrt.</translation>
+        </message>
+        <message>
+            <source>Take the usual value</source>
+            <comment>lens.forget</comment>
+            <translation>Den üblichen Wert nehmen</translation>
+        </message>
+        <message>
+            <source>{views} of {wanted} views. {hint}</source>
+            <comment>lens.going_on</comment>
+            <translation>{views} von {wanted} Ansichten. {hint}</translation>
+        </message>
+        <message>
+            <source>I see it. Hold it still.</source>
+            <comment>lens.hint.sheet_moving</comment>
+            <translation>Ich sehe es. Halten Sie es still.</translation>
+        </message>
+        <message>
+            <source>Hold it up so that all four corners show.</source>
+            <comment>lens.hint.sheet_none</comment>
+            <translation>Halten Sie es so hoch, dass alle vier Ecken zu sehen sind.</translation>
+        </message>
+        <message>
+            <source>Good. Now tilt it another way.</source>
+            <comment>lens.hint.sheet_same</comment>
+            <translation>Gut. Neigen Sie es jetzt anders.</translation>
+        </message>
+        <message>
+            <source>Good. That view is taken.</source>
+            <comment>lens.hint.sheet_taken</comment>
+            <translation>Gut. Diese Ansicht ist erfasst.</translation>
+        </message>
+        <message>
+            <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
+            <comment>lens.how.card</comment>
+            <translation>Halten Sie eine einfache Bankkarte am Rand, etwa eine Handlänge von der Kamera, vor etwas Dunklerem oder Hellerem. Decken Sie die Nummer ab, wenn Sie mögen: Kein Bild wird gespeichert. Neigen Sie die Karte zu jeder Seite, und halten Sie sie jedes Mal still.</translation>
+        </message>
+        <message>
+            <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
+            <comment>lens.how.paper</comment>
+            <translation>Halten Sie ein weißes Blatt flach an den Rändern vor etwas Dunklerem, etwa eine Armlänge von der Kamera. Neigen Sie es nach oben, nach unten und zu beiden Seiten, und halten Sie es jedes Mal still.</translation>
+        </message>
+        <message>
+            <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
+            <comment>lens.how.stated</comment>
+            <translation>Nehmen Sie den Winkel aus den Unterlagen der Kamera. Die meisten Hersteller geben ihn von Ecke zu Ecke an.</translation>
+        </message>
+        <message>
+            <source>Keep this angle</source>
+            <comment>lens.keep</comment>
+            <translation>Diesen Winkel behalten</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
+            <comment>lens.known.card</comment>
+            <translation>Kamera: {deg} Grad von oben bis unten, mit einer Karte gemessen, plus oder minus {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
+            <comment>lens.known.default</comment>
+            <translation>Kamera: nicht gemessen. Es gelten {deg} Grad, plus oder minus {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
+            <comment>lens.known.paper</comment>
+            <translation>Kamera: {deg} Grad von oben bis unten, mit einem Blatt gemessen, plus oder minus {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
+            <comment>lens.known.stated</comment>
+            <translation>Kamera: {deg} Grad von oben bis unten, wie eingegeben, plus oder minus {error}.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>lens.no_camera</comment>
+            <translation>Es wurde keine Kamera gefunden.</translation>
+        </message>
+        <message>
+            <source>Camera on, begin</source>
+            <comment>lens.start</comment>
+            <translation>Kamera an, beginnen</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>lens.stop</comment>
+            <translation>Kamera aus</translation>
+        </message>
+        <message>
+            <source>How wide does your camera see?</source>
+            <comment>lens.title</comment>
+            <translation>Wie viel sieht Ihre Kamera?</translation>
+        </message>
+        <message>
+            <source>What do you measure with?</source>
+            <comment>lens.with</comment>
+            <translation>Womit messen Sie?</translation>
+        </message>
+        <message>
+            <source>A bank card</source>
+            <comment>lens.with.card</comment>
+            <translation>Eine Bankkarte</translation>
+        </message>
+        <message>
+            <source>A sheet of A4 paper</source>
+            <comment>lens.with.paper</comment>
+            <translation>Ein Blatt Papier (A4)</translation>
+        </message>
+        <message>
+            <source>I know the figure</source>
+            <comment>lens.with.stated</comment>
+            <translation>Ich kenne die Zahl</translation>
+        </message>
+        <message>
+            <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
+            <comment>mark.ahead</comment>
+            <translation>Richten Sie die Nase geradeaus und halten Sie still. Ein Ton sagt, wann es weitergeht.</translation>
+        </message>
+        <message>
+            <source>Back to the exercises</source>
+            <comment>mark.back</comment>
+            <translation>Zurück zu den Übungen</translation>
+        </message>
+        <message>
+            <source>Turn slowly back to straight ahead and hold it until the sound.</source>
+            <comment>mark.back_ahead</comment>
+            <translation>Drehen Sie sich langsam wieder geradeaus und halten Sie das bis zum Ton.</translation>
+        </message>
+        <message>
+            <source>Begin the check</source>
+            <comment>mark.begin</comment>
+            <translation>Prüfung beginnen</translation>
+        </message>
+        <message>
+            <source>From your eyes to the wall</source>
+            <comment>mark.distance</comment>
+            <translation>Von Ihren Augen zur Wand</translation>
+        </message>
+        <message>
+            <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
+            <comment>mark.found</comment>
+            <translation>Die Kamera maß {measured} Grad, das Maßband sagt {expected}. Beides kommt in Ihre Ergebnisse.</translation>
+        </message>
+        <message>
+            <source>Your head was not held still long enough at the mark. Try again if you like.</source>
+            <comment>mark.gave_up</comment>
+            <translation>Ihr Kopf war an der Marke nicht lange genug still. Versuchen Sie es noch einmal, wenn Sie mögen.</translation>
+        </message>
+        <message>
+            <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
+            <comment>mark.how</comment>
+            <translation>Kleben Sie eine Marke vor sich an die Wand, so hoch wie Ihre Augen und etwas zur Seite. Messen Sie mit einem Maßband von Ihren Augen gerade zur Wand, und von dort an der Wand entlang bis zur Marke. Sie können das weglassen.</translation>
+        </message>
+        <message>
+            <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
+            <comment>mark.mark</comment>
+            <translation>Drehen Sie sich langsam, bis die Nase auf die Marke zeigt. Halten Sie das bis zum Ton.</translation>
+        </message>
+        <message>
+            <source>Along the wall to the mark</source>
+            <comment>mark.offset</comment>
+            <translation>An der Wand entlang zur Marke</translation>
+        </message>
+        <message>
+            <source>Check the measuring</source>
+            <comment>mark.open</comment>
+            <translation>Das Messen prüfen</translation>
+        </message>
+        <message>
+            <source>This can't be used: {why}.</source>
+            <comment>mark.refused</comment>
+            <translation>Das lässt sich nicht verwenden: {why}.</translation>
+        </message>
+        <message>
+            <source>Side of the mark</source>
+            <comment>mark.side</comment>
+            <translation>Seite der Marke</translation>
+        </message>
+        <message>
+            <source>To my left</source>
+            <comment>mark.side.left</comment>
+            <translation>Links von mir</translation>
+        </message>
+        <message>
+            <source>To my right</source>
+            <comment>mark.side.right</comment>
+            <translation>Rechts von mir</translation>
+        </message>
+        <message>
+            <source>Is your head measured rightly?</source>
+            <comment>mark.title</comment>
+            <translation>Wird Ihr Kopf richtig gemessen?</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
+            <comment>over.possible_fall</comment>
+            <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>
+        </message>
+        <message>
+            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <comment>over.stopped_unwell</comment>
+            <translation>Sie haben aufgehört, weil Ihnen unwohl war. Das war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
+        </message>
+        <message>
+            <source>Rest now. Your therapist will see how it went.</source>
+            <comment>over.symptom_rule</comment>
+            <translation>Ruhen Sie jetzt aus. Ihre Therapiepraxis sieht, wie es ging.</translation>
+        </message>
+        <message>
+            <source>That is all for today</source>
+            <comment>over.title</comment>
+            <translation>Das ist alles für heute</translation>
+        </message>
+        <message>
+            <source>Show what I did</source>
+            <comment>over.to_summary</comment>
+            <translation>Zeigen, was ich gemacht habe</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. {why}</source>
+            <comment>plan.bad</comment>
+            <translation>Dieser Plan lässt sich nicht verwenden. {why}</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>plan.files</comment>
+            <translation>Pläne (*.json)</translation>
+        </message>
+        <message>
+            <source>Your plan: {entries} exercises.</source>
+            <comment>plan.named</comment>
+            <translation>Ihr Plan: {entries} Übungen.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>plan.open</comment>
+            <translation>Einen Plan öffnen</translation>
+        </message>
+        <message>
+            <source>Practise my plan</source>
+            <comment>plan.start</comment>
+            <translation>Meinen Plan üben</translation>
+        </message>
+        <message>
+            <source>Seated starter</source>
+            <comment>plan.starter</comment>
+            <translation>Einstieg im Sitzen</translation>
+        </message>
+        <message>
+            <source>Practise the starter</source>
+            <comment>plan.starter_begin</comment>
+            <translation>Den Einstieg üben</translation>
+        </message>
+        <message>
+            <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
+            <comment>plan.starter_named</comment>
+            <translation>Der Einstieg im Sitzen: {entries} Übungen auf dem Stuhl. Machen Sie ihn nur, wenn Ihre Therapiepraxis es gesagt hat.</translation>
+        </message>
+        <message>
+            <source>Try one exercise</source>
+            <comment>plan.try</comment>
+            <translation>Eine Übung ausprobieren</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked</comment>
+            <translation>{low} bis {high} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>About {about} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked_about</comment>
+            <translation>Etwa {about} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>practice.asked_tempo</comment>
+            <translation>{tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>Starting in {seconds}</source>
+            <comment>practice.countdown</comment>
+            <translation>Start in {seconds}</translation>
+        </message>
+        <message>
+            <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
+            <comment>practice.disk</comment>
+            <translation>Es lässt sich gerade nichts speichern. Machen Sie weiter: Am Ende können Sie speichern.</translation>
+        </message>
+        <message>
+            <source>Go on (Space)</source>
+            <comment>practice.go_on</comment>
+            <translation>Weiter (Leertaste)</translation>
+        </message>
+        <message>
+            <source>Not measured: {reason}</source>
+            <comment>practice.not_measured</comment>
+            <translation>Nicht gemessen: {reason}</translation>
+        </message>
+        <message>
+            <source>{done} of {goal}</source>
+            <comment>practice.of</comment>
+            <translation>{done} von {goal}</translation>
+        </message>
+        <message>
+            <source>Pause (Space)</source>
+            <comment>practice.pause</comment>
+            <translation>Pause (Leertaste)</translation>
+        </message>
+        <message>
+            <source>Paused. Rest as long as you like.</source>
+            <comment>practice.paused</comment>
+            <translation>Pause. Ruhen Sie aus, solange Sie mögen.</translation>
+        </message>
+        <message>
+            <source>Hide me (P)</source>
+            <comment>practice.picture_hide</comment>
+            <translation>Mich nicht zeigen (P)</translation>
+        </message>
+        <message>
+            <source>Show me (P)</source>
+            <comment>practice.picture_show</comment>
+            <translation>Mich zeigen (P)</translation>
+        </message>
+        <message>
+            <source>Saving your session ...</source>
+            <comment>practice.saving</comment>
+            <translation>Ihre Sitzung wird gespeichert ...</translation>
+        </message>
+        <message>
+            <source>Stop (Esc)</source>
+            <comment>practice.stop</comment>
+            <translation>Stopp (Esc)</translation>
+        </message>
+        <message>
+            <source>Stop at once, key Escape</source>
+            <comment>practice.stop_name</comment>
+            <translation>Sofort aufhören, Taste Escape</translation>
+        </message>
+        <message>
+            <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
+            <comment>privacy</comment>
+            <translation>Kein Bild wird gespeichert. Nichts verlässt diesen Computer. Ihre Ergebnisse sind Dateien in Ihrem eigenen Ordner, und Sie können sie löschen.</translation>
+        </message>
+        <message>
+            <source>Turnpost</source>
+            <comment>program</comment>
+            <translation>Turnpost</translation>
+        </message>
+        <message>
+            <source>Read on ↓</source>
+            <comment>read_on</comment>
+            <translation>Weiterlesen ↓</translation>
+        </message>
+        <message>
+            <source>your eyes went farther to the side than in the set-up</source>
+            <comment>reason.beyond_setup</comment>
+            <translation>Ihre Augen gingen weiter zur Seite als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>the picture is blurred</source>
+            <comment>reason.blurred</comment>
+            <translation>das Bild ist unscharf</translation>
+        </message>
+        <message>
+            <source>something covers your face, or the light on it has changed</source>
+            <comment>reason.covered</comment>
+            <translation>etwas verdeckt Ihr Gesicht, oder das Licht darauf hat sich geändert</translation>
+        </message>
+        <message>
+            <source>your eyes are shut</source>
+            <comment>reason.eyes_shut</comment>
+            <translation>Ihre Augen sind zu</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike</comment>
+            <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>the camera is too slow</source>
+            <comment>reason.frame_rate_too_low</comment>
+            <translation>die Kamera ist zu langsam</translation>
+        </message>
+        <message>
+            <source>pictures are missing</source>
+            <comment>reason.gap</comment>
+            <translation>es fehlen Bilder</translation>
+        </message>
+        <message>
+            <source>your shoulders and hands are not all seen</source>
+            <comment>reason.no_body</comment>
+            <translation>Ihre Schultern und Hände sind nicht alle zu sehen</translation>
+        </message>
+        <message>
+            <source>your face is not in the picture</source>
+            <comment>reason.no_face</comment>
+            <translation>Ihr Gesicht ist nicht im Bild</translation>
+        </message>
+        <message>
+            <source>there was no set-up</source>
+            <comment>reason.no_setup</comment>
+            <translation>es gab keine Einrichtung</translation>
+        </message>
+        <message>
+            <source>there is nothing to measure by</source>
+            <comment>reason.other</comment>
+            <translation>es gibt nichts, woran man messen kann</translation>
+        </message>
+        <message>
+            <source>the measuring is starting again</source>
+            <comment>reason.restarting</comment>
+            <translation>das Messen startet gerade neu</translation>
+        </message>
+        <message>
+            <source>no picture comes from the camera</source>
+            <comment>reason.silent</comment>
+            <translation>von der Kamera kommt kein Bild</translation>
+        </message>
+        <message>
+            <source>it is too dark</source>
+            <comment>reason.too_dark</comment>
+            <translation>es ist zu dunkel</translation>
+        </message>
+        <message>
+            <source>you are too far away</source>
+            <comment>reason.too_far</comment>
+            <translation>Sie sind zu weit weg</translation>
+        </message>
+        <message>
+            <source>your head is turned too far</source>
+            <comment>reason.turned_too_far</comment>
+            <translation>Ihr Kopf ist zu weit gedreht</translation>
+        </message>
+        <message>
+            <source>your glasses change as you nod</source>
+            <comment>reason.varifocal</comment>
+            <translation>Ihre Brille wirkt beim Nicken anders</translation>
+        </message>
+        <message>
+            <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
+            <comment>recover.failed</comment>
+            <translation>Ein Teil konnte nicht gespeichert werden: {why}. Er bleibt, wo er ist, und Turnpost fragt beim nächsten Mal wieder.</translation>
+        </message>
+        <message>
+            <source>Ask me next time</source>
+            <comment>recover.later</comment>
+            <translation>Nächstes Mal fragen</translation>
+        </message>
+        <message>
+            <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
+            <comment>recover.many</comment>
+            <translation>{n} Ihrer Sitzungen brachen vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen insgesamt: {count}.</translation>
+        </message>
+        <message>
+            <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
+            <comment>recover.one</comment>
+            <translation>Ihre Sitzung vom {when} brach vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen: {count}.</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>recover.read</comment>
+            <translation>Gut</translation>
+        </message>
+        <message>
+            <source>Save what I did</source>
+            <comment>recover.save</comment>
+            <translation>Speichern, was ich gemacht habe</translation>
+        </message>
+        <message>
+            <source>Saved, and marked as broken off. It is in {folder}</source>
+            <comment>recover.saved</comment>
+            <translation>Gespeichert und als abgebrochen vermerkt. Es liegt in {folder}</translation>
+        </message>
+        <message>
+            <source>Saving what you did ...</source>
+            <comment>recover.saving</comment>
+            <translation>Es wird gespeichert, was Sie gemacht haben ...</translation>
+        </message>
+        <message>
+            <source>You feel dizzy today, so you stay on your chair.</source>
+            <comment>refused.high_start</comment>
+            <translation>Ihnen ist heute schwindlig, darum bleiben Sie auf dem Stuhl.</translation>
+        </message>
+        <message>
+            <source>This one comes later.</source>
+            <comment>refused.locked</comment>
+            <translation>Das kommt später.</translation>
+        </message>
+        <message>
+            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <comment>refused.moving_target</comment>
+            <translation>Das kann der Bildschirm noch nicht zeigen. Machen Sie es so, wie Ihre Therapiepraxis es Ihnen gezeigt hat.</translation>
+        </message>
+        <message>
+            <source>A helper has to stand next to you.</source>
+            <comment>refused.no_helper</comment>
+            <translation>Eine Hilfsperson muss neben Ihnen stehen.</translation>
+        </message>
+        <message>
+            <source>There is no practice today.</source>
+            <comment>refused.no_session</comment>
+            <translation>Heute wird nicht geübt.</translation>
+        </message>
+        <message>
+            <source>First say how dizzy you are now.</source>
+            <comment>refused.no_start_score</comment>
+            <translation>Sagen Sie zuerst, wie schwindlig Ihnen jetzt ist.</translation>
+        </message>
+        <message>
+            <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
+            <comment>refused.no_voice</comment>
+            <translation>Dafür müssen Sie die Stimme hören, oder jemand liest Ihnen vor. Schalten Sie den Ton ein.</translation>
+        </message>
+        <message>
+            <source>Your therapist has not opened this one yet.</source>
+            <comment>refused.not_cleared</comment>
+            <translation>Ihre Therapiepraxis hat das noch nicht freigegeben.</translation>
+        </message>
+        <message>
+            <source>You left this one out.</source>
+            <comment>refused.not_in_place</comment>
+            <translation>Das haben Sie weggelassen.</translation>
+        </message>
+        <message>
+            <source>You stopped before this one.</source>
+            <comment>refused.session_ended</comment>
+            <translation>Sie haben vorher aufgehört.</translation>
+        </message>
+        <message>
+            <source>First say that you have something or someone to hold on to.</source>
+            <comment>refused.support_not_confirmed</comment>
+            <translation>Sagen Sie zuerst, dass Sie etwas oder jemanden zum Festhalten haben.</translation>
+        </message>
+        <message>
+            <source>Begin now.</source>
+            <comment>say.begin</comment>
+            <translation>Jetzt beginnen.</translation>
+        </message>
+        <message>
+            <source>Come to the screen once you feel steady.</source>
+            <comment>say.come</comment>
+            <translation>Kommen Sie zum Bildschirm, sobald Sie sich sicher fühlen.</translation>
+        </message>
+        <message>
+            <source>And stop. This one is done.</source>
+            <comment>say.end</comment>
+            <translation>Und Stopp. Diese Übung ist geschafft.</translation>
+        </message>
+        <message>
+            <source>Nobody has been called. If you are hurt, call for help.</source>
+            <comment>say.fall</comment>
+            <translation>Es wurde niemand angerufen. Wenn Sie verletzt sind, rufen Sie Hilfe.</translation>
+        </message>
+        <message>
+            <source>Half the time is over.</source>
+            <comment>say.half</comment>
+            <translation>Die Hälfte der Zeit ist um.</translation>
+        </message>
+        <message>
+            <source>Open your eyes.</source>
+            <comment>say.open_eyes</comment>
+            <translation>Öffnen Sie die Augen.</translation>
+        </message>
+        <message>
+            <source>Now rest for a while.</source>
+            <comment>say.rest</comment>
+            <translation>Ruhen Sie jetzt eine Weile aus.</translation>
+        </message>
+        <message>
+            <source>Shut your eyes.</source>
+            <comment>say.shut</comment>
+            <translation>Schließen Sie die Augen.</translation>
+        </message>
+        <message>
+            <source>Sit down if you can.</source>
+            <comment>say.sit</comment>
+            <translation>Setzen Sie sich, wenn Sie können.</translation>
+        </message>
+        <message>
+            <source>It begins in {seconds} seconds.</source>
+            <comment>say.soon</comment>
+            <translation>Es beginnt in {seconds} Sekunden.</translation>
+        </message>
+        <message>
+            <source>Stand firm.</source>
+            <comment>say.stand_firm</comment>
+            <translation>Stehen Sie fest.</translation>
+        </message>
+        <message>
+            <source>Stopped.</source>
+            <comment>say.stopped</comment>
+            <translation>Gestoppt.</translation>
+        </message>
+        <message>
+            <source>This is how I speak to you while you practise.</source>
+            <comment>say.test</comment>
+            <translation>So spreche ich mit Ihnen, während Sie üben.</translation>
+        </message>
+        <message>
+            <source>Only two more.</source>
+            <comment>say.two_left</comment>
+            <translation>Nur noch zwei.</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>score.dizziness</comment>
+            <translation>Wie schwindlig ist Ihnen jetzt?</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>score.done</comment>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
+            <comment>score.how</comment>
+            <translation>Drücken Sie eine Zahl oder nehmen Sie die Pfeiltasten. Für zehn drücken Sie 1, dann 0.</translation>
+        </message>
+        <message>
+            <source>0: not at all</source>
+            <comment>score.least</comment>
+            <translation>0: gar nicht</translation>
+        </message>
+        <message>
+            <source>10: it can't get worse</source>
+            <comment>score.most</comment>
+            <translation>10: schlimmer geht es nicht</translation>
+        </message>
+        <message>
+            <source>How sick do you feel now?</source>
+            <comment>score.nausea</comment>
+            <translation>Wie übel ist Ihnen jetzt?</translation>
+        </message>
+        <message>
+            <source>And how dizzy on the morning after?</source>
+            <comment>score.next_morning</comment>
+            <translation>Und wie schwindlig war Ihnen am Morgen danach?</translation>
+        </message>
+        <message>
+            <source>After last time: how dizzy were you for the rest of that day?</source>
+            <comment>score.rest_of_day</comment>
+            <translation>Nach dem letzten Mal: Wie schwindlig war Ihnen den Rest des Tages?</translation>
+        </message>
+        <message>
+            <source>How unsteady do you feel now?</source>
+            <comment>score.unsteadiness</comment>
+            <translation>Wie unsicher fühlen Sie sich jetzt?</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>score.value</comment>
+            <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>It fits</source>
+            <comment>screen.fits</comment>
+            <translation>Es passt</translation>
+        </message>
+        <message>
+            <source>Forget the measure</source>
+            <comment>screen.forget</comment>
+            <translation>Das Maß vergessen</translation>
+        </message>
+        <message>
+            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <comment>screen.how</comment>
+            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Machen Sie die Zeichnung mit den Pfeiltasten so groß wie die Karte.</translation>
+        </message>
+        <message>
+            <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
+            <comment>screen.known.assumed</comment>
+            <translation>Bildschirm: nicht gemessen, und er gibt es nicht an. Als Breite gelten {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, measured with a card.</source>
+            <comment>screen.known.card</comment>
+            <translation>Bildschirm: {cm} cm breit, mit einer Karte gemessen.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, as the screen says of itself.</source>
+            <comment>screen.known.screen</comment>
+            <translation>Bildschirm: {cm} cm breit, wie er selbst angibt.</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <comment>screen.larger</comment>
+            <translation>Größer</translation>
+        </message>
+        <message>
+            <source>Outline of a card</source>
+            <comment>screen.outline</comment>
+            <translation>Umriss einer Karte</translation>
+        </message>
+        <message>
+            <source>Smaller</source>
+            <comment>screen.smaller</comment>
+            <translation>Kleiner</translation>
+        </message>
+        <message>
+            <source>Hold a bank card against the screen</source>
+            <comment>screen.title</comment>
+            <translation>Halten Sie eine Bankkarte an den Bildschirm</translation>
+        </message>
+        <message>
+            <source>{mm} pixels wide</source>
+            <comment>screen.width</comment>
+            <translation>{mm} Pixel breit</translation>
+        </message>
+        <message>
+            <source>Close this note</source>
+            <comment>second.close</comment>
+            <translation>Hinweis schließen</translation>
+        </message>
+        <message>
+            <source>Turnpost is open already</source>
+            <comment>second.title</comment>
+            <translation>Turnpost ist schon offen</translation>
+        </message>
+        <message>
+            <source>Look for its other window and go on there. Nothing is lost.</source>
+            <comment>second.what</comment>
+            <translation>Suchen Sie das andere Fenster und machen Sie dort weiter. Nichts ist verloren.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up</source>
+            <comment>setup.again</comment>
+            <translation>Einrichtung wiederholen</translation>
+        </message>
+        <message>
+            <source>The set-up did not work.</source>
+            <comment>setup.failed</comment>
+            <translation>Die Einrichtung hat nicht geklappt.</translation>
+        </message>
+        <message>
+            <source>Thank you. Working out your measures ...</source>
+            <comment>setup.fitting</comment>
+            <translation>Danke. Ihre Maße werden berechnet ...</translation>
+        </message>
+        <message>
+            <source>This takes a few seconds. Rest your eyes.</source>
+            <comment>setup.fitting_wait</comment>
+            <translation>Das dauert ein paar Sekunden. Ruhen Sie die Augen aus.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes. Keep your head still.</source>
+            <comment>setup.look</comment>
+            <translation>Folgen Sie dem Ziel mit den Augen. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Nod slowly up, then down. Keep your eyes on the target.</source>
+            <comment>setup.nod_slowly</comment>
+            <translation>Heben Sie den Kopf langsam, dann senken Sie ihn. Die Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.nod_slowly.back</comment>
+            <translation>zurück zur Mitte</translation>
+        </message>
+        <message>
+            <source>slowly down</source>
+            <comment>setup.nod_slowly.minus</comment>
+            <translation>langsam nach unten</translation>
+        </message>
+        <message>
+            <source>slowly up</source>
+            <comment>setup.nod_slowly.plus</comment>
+            <translation>langsam nach oben</translation>
+        </message>
+        <message>
+            <source>Set-up, part {part} of {parts}</source>
+            <comment>setup.progress</comment>
+            <translation>Einrichtung, Teil {part} von {parts}</translation>
+        </message>
+        <message>
+            <source>Getting ready ...</source>
+            <comment>setup.ready</comment>
+            <translation>Gleich geht es los ...</translation>
+        </message>
+        <message>
+            <source>Keep still and look at the target.</source>
+            <comment>setup.rest</comment>
+            <translation>Halten Sie still und schauen Sie auf das Ziel.</translation>
+        </message>
+        <message>
+            <source>Set-up done.</source>
+            <comment>setup.shortened</comment>
+            <translation>Die Einrichtung ist fertig.</translation>
+        </message>
+        <message>
+            <source>Next: {what}</source>
+            <comment>setup.soon</comment>
+            <translation>Als Nächstes: {what}</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <comment>setup.stop</comment>
+            <translation>Stopp</translation>
+        </message>
+        <message>
+            <source>Set-up</source>
+            <comment>setup.title</comment>
+            <translation>Einrichtung</translation>
+        </message>
+        <message>
+            <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
+            <comment>setup.turn_slowly</comment>
+            <translation>Drehen Sie den Kopf langsam nach rechts, dann nach links. Die Augen bleiben auf dem Ziel.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.turn_slowly.back</comment>
+            <translation>zurück zur Mitte</translation>
+        </message>
+        <message>
+            <source>slowly to the left</source>
+            <comment>setup.turn_slowly.minus</comment>
+            <translation>langsam nach links</translation>
+        </message>
+        <message>
+            <source>slowly to the right</source>
+            <comment>setup.turn_slowly.plus</comment>
+            <translation>langsam nach rechts</translation>
+        </message>
+        <message>
+            <source>After the last set: {scores}</source>
+            <comment>share.after</comment>
+            <translation>Nach dem letzten Durchgang: {scores}</translation>
+        </message>
+        <message>
+            <source>asked: {what}</source>
+            <comment>share.asked</comment>
+            <translation>vorgegeben: {what}</translation>
+        </message>
+        <message>
+            <source>Before: {scores}</source>
+            <comment>share.before</comment>
+            <translation>Vorher: {scores}</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <comment>share.call</comment>
+            <translation>Gespräch</translation>
+        </message>
+        <message>
+            <source>Record this call only if everyone in it has agreed.</source>
+            <comment>share.consent</comment>
+            <translation>Zeichnen Sie dieses Gespräch nur auf, wenn alle darin zugestimmt haben.</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>share.degrees</comment>
+            <translation>{value} Grad</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <comment>share.done</comment>
+            <translation>gemacht</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>share.down</comment>
+            <translation>Unten</translation>
+        </message>
+        <message>
+            <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
+            <comment>share.helper</comment>
+            <translation>Im Gespräch ist nur dieses Fenster zu sehen, nicht Sie. Zum Stehen brauchen Sie eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt.</translation>
+        </message>
+        <message>
+            <source>No picture while you share</source>
+            <comment>share.hidden</comment>
+            <translation>Kein Bild, solange Sie teilen</translation>
+        </message>
+        <message>
+            <source>Hide outline (P)</source>
+            <comment>share.hide</comment>
+            <translation>Umriss nicht zeigen (P)</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <comment>share.left</comment>
+            <translation>Links</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>share.left_s</comment>
+            <translation>noch {time}</translation>
+        </message>
+        <message>
+            <source>Figures for the call</source>
+            <comment>share.name</comment>
+            <translation>Zahlen für das Gespräch</translation>
+        </message>
+        <message>
+            <source>Symptoms: not asked yet</source>
+            <comment>share.no_scores</comment>
+            <translation>Beschwerden: noch nicht gefragt</translation>
+        </message>
+        <message>
+            <source>Not saved.</source>
+            <comment>share.not_saved</comment>
+            <translation>Nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>share.of</comment>
+            <translation>von {goal}</translation>
+        </message>
+        <message>
+            <source>Layout for a video call (F4)</source>
+            <comment>share.open</comment>
+            <translation>Ansicht für ein Videogespräch (F4)</translation>
+        </message>
+        <message>
+            <source>Outline of your head, as in a mirror</source>
+            <comment>share.outline</comment>
+            <translation>Umriss Ihres Kopfes, wie im Spiegel</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. End the sharing layout to read why.</source>
+            <comment>share.plan_bad</comment>
+            <translation>Dieser Plan lässt sich nicht verwenden. Beenden Sie die Ansicht für das Gespräch, um zu lesen, warum.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <comment>share.right</comment>
+            <translation>Rechts</translation>
+        </message>
+        <message>
+            <source>Saved.</source>
+            <comment>share.saved</comment>
+            <translation>Gespeichert.</translation>
+        </message>
+        <message>
+            <source>dizziness {value}</source>
+            <comment>share.score.dizziness</comment>
+            <translation>Schwindel {value}</translation>
+        </message>
+        <message>
+            <source>nausea {value}</source>
+            <comment>share.score.nausea</comment>
+            <translation>Übelkeit {value}</translation>
+        </message>
+        <message>
+            <source>unsteadiness {value}</source>
+            <comment>share.score.unsteadiness</comment>
+            <translation>Unsicherheit {value}</translation>
+        </message>
+        <message>
+            <source>Show outline (P)</source>
+            <comment>share.show</comment>
+            <translation>Umriss zeigen (P)</translation>
+        </message>
+        <message>
+            <source>{value} a second</source>
+            <comment>share.speed</comment>
+            <translation>{value} pro Sekunde</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>share.tempo</comment>
+            <translation>{tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>share.unseen</comment>
+            <translation>nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>share.up</comment>
+            <translation>Oben</translation>
+        </message>
+        <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>Üben Sie {n}-mal am Tag</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>Üben Sie einmal am Tag</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>Üben Sie nicht und rufen Sie zuerst Ihre Therapiepraxis an, wenn:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>an {n} Tagen in der Woche</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>jeden Tag</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>Rufen Sie sofort {number} an, wenn etwas davon neu ist:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>Rufen Sie sofort den Notruf, wenn etwas davon neu ist:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>Plan {plan}, Woche {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>Für {person}, Woche {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>Woche {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>de</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>Später, wenn Ihre Therapiepraxis es sagt:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}, {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>in Ihrem eigenen Tempo</translation>
+        </message>
+        <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>Seite {number} von {pages}</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>Zeichnung: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>Ruhen Sie nach jeder Übung {seconds} Sekunden aus.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>Hören Sie für heute auf, wenn:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>Ihnen ist schwindliger als {most} von 10. Gar nicht ist 0. So schlimm es sein kann ist 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>Nach einer Übung lässt es nicht innerhalb von {minutes} Minuten nach.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. Halten Sie sich fest, sitzen Sie still, bis es vorbei ist, und sagen Sie es Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>Ihnen ist auf irgendeine andere Art unwohl.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>Stehen Sie mit einer Ecke hinter sich und einem festen Stuhl vor sich.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>Nur mit einer Hilfsperson, die Sie erreichen kann.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} Bewegungen pro Minute</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>erst {low} Bewegungen pro Minute, am Ende {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>Ihre Übungen für zu Hause</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>Von Ihrer Therapiepraxis</translation>
+        </message>
+        <message>
+            <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
+            <comment>sound.always</comment>
+            <translation>Mit geschlossenen Augen oder im Stehen führt Sie der Ton, was immer Sie hier wählen.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>sound.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Beats only</source>
+            <comment>sound.beats</comment>
+            <translation>Nur den Takt</translation>
+        </message>
+        <message>
+            <source>After a sudden drop of your head the voice always asks how you are.</source>
+            <comment>sound.fall</comment>
+            <translation>Nach einem plötzlichen Absinken Ihres Kopfes fragt die Stimme immer, wie es Ihnen geht.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound.</source>
+            <comment>sound.none</comment>
+            <translation>Dieser Computer kann keinen Ton abspielen.</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none (Ctrl+M)</source>
+            <comment>sound.open</comment>
+            <translation>Ton: Stimme, Takt oder nichts (Strg+M)</translation>
+        </message>
+        <message>
+            <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
+            <comment>sound.reader</comment>
+            <translation>Ein Vorleseprogramm scheint zu laufen. Es liest die Worte vor, und die Stimme schweigt, außer wenn Ihre Augen zu sind.</translation>
+        </message>
+        <message>
+            <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
+            <comment>sound.seated</comment>
+            <translation>Ihre Wahl gilt, solange Sie mit offenen Augen sitzen. Was gesagt wird, steht auch auf dem Bildschirm.</translation>
+        </message>
+        <message>
+            <source>Nothing</source>
+            <comment>sound.silence</comment>
+            <translation>Nichts</translation>
+        </message>
+        <message>
+            <source>What do you want to hear?</source>
+            <comment>sound.title</comment>
+            <translation>Was möchten Sie hören?</translation>
+        </message>
+        <message>
+            <source>Let me hear it</source>
+            <comment>sound.try</comment>
+            <translation>Zur Probe hören</translation>
+        </message>
+        <message>
+            <source>Voice and beats</source>
+            <comment>sound.voice</comment>
+            <translation>Stimme und Takt</translation>
+        </message>
+        <message>
+            <source>Practise again</source>
+            <comment>summary.again</comment>
+            <translation>Noch einmal üben</translation>
+        </message>
+        <message>
+            <source>asked: {asked}</source>
+            <comment>summary.asked</comment>
+            <translation>vorgegeben: {asked}</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <comment>summary.close</comment>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>summary.degrees</comment>
+            <translation>{value} Grad</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>summary.degrees_range</comment>
+            <translation>{low} bis {high} Grad</translation>
+        </message>
+        <message>
+            <source>{value} degrees a second</source>
+            <comment>summary.degrees_s</comment>
+            <translation>{value} Grad pro Sekunde</translation>
+        </message>
+        <message>
+            <source>This was the sample clip, not you.</source>
+            <comment>summary.demo</comment>
+            <translation>Das war der Beispielfilm, nicht Sie.</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>summary.down</comment>
+            <translation>Nach unten</translation>
+        </message>
+        <message>
+            <source>Time for each</source>
+            <comment>summary.each</comment>
+            <translation>Zeit für jede</translation>
+        </message>
+        <message>
+            <source>You did the whole exercise.</source>
+            <comment>summary.finished</comment>
+            <translation>Sie haben die ganze Übung gemacht.</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <comment>summary.held</comment>
+            <translation>Gehalten</translation>
+        </message>
+        <message>
+            <source>To the left</source>
+            <comment>summary.left</comment>
+            <translation>Nach links</translation>
+        </message>
+        <message>
+            <source>Left out</source>
+            <comment>summary.left_out</comment>
+            <translation>Weggelassen</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <comment>summary.measured</comment>
+            <translation>Gemessen</translation>
+        </message>
+        <message>
+            <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
+            <comment>summary.not_kept</comment>
+            <translation>Ihre Einrichtung konnte nicht aufbewahrt werden ({why}). Nächstes Mal machen Sie sie noch einmal; sonst ist nichts verloren.</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>summary.not_measured</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>summary.not_saved</comment>
+            <translation>Nicht gespeichert: {why}</translation>
+        </message>
+        <message>
+            <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
+            <comment>summary.not_saved_do</comment>
+            <translation>Was Sie gemacht haben, ist noch hier. Schaffen Sie Platz oder wählen Sie einen anderen Ort, bevor Sie dieses Fenster schließen.</translation>
+        </message>
+        <message>
+            <source>nothing to mention</source>
+            <comment>summary.nothing_noticed</comment>
+            <translation>nichts Besonderes</translation>
+        </message>
+        <message>
+            <source>Noticed</source>
+            <comment>summary.noticed</comment>
+            <translation>Aufgefallen</translation>
+        </message>
+        <message>
+            <source>{value} % of the time</source>
+            <comment>summary.of_time</comment>
+            <translation>{value} % der Zeit</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>summary.on_target</comment>
+            <translation>Augen auf dem Ziel</translation>
+        </message>
+        <message>
+            <source>{count}, as you counted</source>
+            <comment>summary.own_count</comment>
+            <translation>{count}, von Ihnen gezählt</translation>
+        </message>
+        <message>
+            <source>{value} turns a minute</source>
+            <comment>summary.per_minute</comment>
+            <translation>{value} Drehungen pro Minute</translation>
+        </message>
+        <message>
+            <source>Choose another place</source>
+            <comment>summary.place</comment>
+            <translation>Anderen Ort wählen</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>summary.repetitions</comment>
+            <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>summary.retry</comment>
+            <translation>Noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>To the right</source>
+            <comment>summary.right</comment>
+            <translation>Nach rechts</translation>
+        </message>
+        <message>
+            <source>Saved in {folder}</source>
+            <comment>summary.saved</comment>
+            <translation>Gespeichert in {folder}</translation>
+        </message>
+        <message>
+            <source>{value} seconds</source>
+            <comment>summary.seconds</comment>
+            <translation>{value} Sekunden</translation>
+        </message>
+        <message>
+            <source>Fastest in a turn</source>
+            <comment>summary.speed</comment>
+            <translation>Am schnellsten in einer Drehung</translation>
+        </message>
+        <message>
+            <source>You stopped early. What you did is saved and counts.</source>
+            <comment>summary.stopped</comment>
+            <translation>Sie haben früher aufgehört. Was Sie gemacht haben, ist gespeichert und zählt.</translation>
+        </message>
+        <message>
+            <source>Tempo</source>
+            <comment>summary.tempo</comment>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>Your session</source>
+            <comment>summary.title</comment>
+            <translation>Ihre Sitzung</translation>
+        </message>
+        <message>
+            <source>How far your eyes turned in</source>
+            <comment>summary.turned_in</comment>
+            <translation>Wie weit Ihre Augen sich nach innen drehten</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>summary.up</comment>
+            <translation>Nach oben</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>switch_colours</comment>
+            <translation>Hell oder dunkel</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>symptoms.not_answered</comment>
+            <translation>Wie schwindlig ist Ihnen jetzt?</translation>
+        </message>
+        <message>
+            <source>It takes long to settle. It is enough for today.</source>
+            <comment>symptoms.not_settled</comment>
+            <translation>Es braucht lange, bis es nachlässt. Es reicht für heute.</translation>
+        </message>
+        <message>
+            <source>That was a lot. It is enough for today.</source>
+            <comment>symptoms.score_above</comment>
+            <translation>Das war viel. Es reicht für heute.</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual.</source>
+            <comment>symptoms.settling</comment>
+            <translation>Ruhen Sie aus, bis Sie sich fühlen wie sonst.</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>text_larger</comment>
+            <translation>Größere Schrift</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>text_smaller</comment>
+            <translation>Kleinere Schrift</translation>
+        </message>
+        <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>das Messen brach ab, während die Einrichtung ausgewertet wurde</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>Ihre Augen sehen anders aus als beim letzten Mal; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>Ihr Gesicht ist zu dunkel oder zu unscharf zum Messen; mehr Licht hilft</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>Ihr Gesicht war in der Einrichtung nicht lange genug zu sehen; machen Sie sie noch einmal</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>das ist eine andere Kamera als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>Sie sitzen viel weiter von der Kamera weg als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>Sie sitzen viel näher an der Kamera als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>Ihr Gesicht war nicht lange genug zu sehen; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>die letzte Einrichtung passt nicht zu diesem Gesicht oder diesem Licht; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>was Sie hochhielten, hat eine andere Form; nehmen Sie etwas Flaches, Ganzes</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>Sie hielten es zu gerade zur Kamera; neigen Sie es mehr, zu mehreren Seiten</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>es war nichts zum Messen zu sehen; halten Sie es so hoch, dass alle vier Ecken zu sehen sind</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>keine Webcam sieht so weit oder so eng; messen Sie noch einmal</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach innen</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach außen</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>es wird nichts gemessen</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>Körper, im Sitzen</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>Augen und Kopf, im Sitzen</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>Stehen, fester Boden</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>Stehen, weicher Boden</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>Gehen</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>die Einrichtung ließ sich nicht verwenden ({why})</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>tools.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>Für Therapiepraxen: Plan</translation>
+        </message>
+        <message>
+            <source>Measure the camera</source>
+            <comment>tools.lens</comment>
+            <translation>Die Kamera ausmessen</translation>
+        </message>
+        <message>
+            <source>Camera, screen, more</source>
+            <comment>tools.open</comment>
+            <translation>Kamera, Bildschirm, mehr</translation>
+        </message>
+        <message>
+            <source>For therapists: review sessions</source>
+            <comment>tools.review</comment>
+            <translation>Für Therapiepraxen: Sitzungen ansehen</translation>
+        </message>
+        <message>
+            <source>Choose the folder with the sessions</source>
+            <comment>tools.review.folder</comment>
+            <translation>Wählen Sie den Ordner mit den Sitzungen</translation>
+        </message>
+        <message>
+            <source>Measure the screen</source>
+            <comment>tools.screen</comment>
+            <translation>Den Bildschirm ausmessen</translation>
+        </message>
+        <message>
+            <source>Camera, screen, and what else there is</source>
+            <comment>tools.title</comment>
+            <translation>Kamera, Bildschirm und was es sonst gibt</translation>
+        </message>
+        <message>
+            <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
+            <comment>tools.why</comment>
+            <translation>Zwei Maße machen Ihre Zahlen genauer. Sie nehmen sie einmal. Ohne sie gelten übliche Werte, und Ihre Ergebnisse sagen das.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>trouble.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Another program is using the camera.</source>
+            <comment>trouble.busy</comment>
+            <translation>Ein anderes Programm benutzt die Kamera.</translation>
+        </message>
+        <message>
+            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
+            <comment>trouble.busy.do</comment>
+            <translation>Schließen Sie das andere Programm. In einem Videogespräch: Schalten Sie dort Ihr Video aus und teilen Sie dieses Fenster. Zum Stehen brauchen Sie dann eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt.</translation>
+        </message>
+        <message>
+            <source>Use the sample clip</source>
+            <comment>trouble.demo</comment>
+            <translation>Beispielfilm nehmen</translation>
+        </message>
+        <message>
+            <source>The camera can't be used.</source>
+            <comment>trouble.failed</comment>
+            <translation>Die Kamera lässt sich nicht benutzen.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do</comment>
+            <translation>Versuchen Sie es noch einmal. Wenn es so bleibt, starten Sie mit einer Hilfsperson „turnpost doctor“.</translation>
+        </message>
+        <message>
+            <source>The camera does not answer.</source>
+            <comment>trouble.hanging</comment>
+            <translation>Die Kamera antwortet nicht.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
+            <comment>trouble.hanging.do</comment>
+            <translation>Warten Sie einen Moment. Wenn nichts kommt, ziehen Sie sie ab oder starten Sie den Computer neu.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>trouble.no_camera</comment>
+            <translation>Es wurde keine Kamera gefunden.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do</comment>
+            <translation>Stecken Sie eine Kamera an oder öffnen Sie ihre Klappe oder ihren Schalter. Versuchen Sie es dann noch einmal.</translation>
+        </message>
+        <message>
+            <source>Turnpost may not use the camera.</source>
+            <comment>trouble.no_permission</comment>
+            <translation>Turnpost darf die Kamera nicht benutzen.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do</comment>
+            <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Versuchen Sie es dann noch einmal.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>trouble.retry</comment>
+            <translation>Noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>The camera has been unplugged.</source>
+            <comment>trouble.unplugged</comment>
+            <translation>Die Kamera wurde abgezogen.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do</comment>
+            <translation>Stecken Sie sie wieder an. Versuchen Sie es dann noch einmal.</translation>
+        </message>
+        <message>
+            <source>which arm you use, if it is out of sight</source>
+            <comment>unmeasured.arm</comment>
+            <translation>welchen Arm Sie nehmen, wenn er nicht zu sehen ist</translation>
+        </message>
+        <message>
+            <source>the scene behind the mark</source>
+            <comment>unmeasured.background</comment>
+            <translation>das Bild hinter der Marke</translation>
+        </message>
+        <message>
+            <source>how clear the target is to you</source>
+            <comment>unmeasured.blur_of_target</comment>
+            <translation>wie klar Sie das Ziel sehen</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.catch_up_jumps</comment>
+            <translation>kleine Sprünge Ihrer Augen</translation>
+        </message>
+        <message>
+            <source>how high your chair is</source>
+            <comment>unmeasured.chair</comment>
+            <translation>wie hoch Ihr Stuhl ist</translation>
+        </message>
+        <message>
+            <source>The camera does not count this. Count for yourself.</source>
+            <comment>unmeasured.count</comment>
+            <translation>Die Kamera zählt das nicht. Zählen Sie selbst.</translation>
+        </message>
+        <message>
+            <source>which way your shoulders roll</source>
+            <comment>unmeasured.direction</comment>
+            <translation>in welche Richtung Ihre Schultern kreisen</translation>
+        </message>
+        <message>
+            <source>if you see two tips</source>
+            <comment>unmeasured.double_image</comment>
+            <translation>ob Sie zwei Spitzen sehen</translation>
+        </message>
+        <message>
+            <source>The camera measures nothing here. You are led by voice.</source>
+            <comment>unmeasured.everything</comment>
+            <translation>Die Kamera misst hier nichts. Eine Stimme führt Sie.</translation>
+        </message>
+        <message>
+            <source>if your eyes go first</source>
+            <comment>unmeasured.eyes_first</comment>
+            <translation>ob die Augen zuerst gehen</translation>
+        </message>
+        <message>
+            <source>if your eyes follow the ball</source>
+            <comment>unmeasured.eyes_follow</comment>
+            <translation>ob Ihre Augen dem Ball folgen</translation>
+        </message>
+        <message>
+            <source>the moment your eyes open</source>
+            <comment>unmeasured.eyes_opened</comment>
+            <translation>der Moment, in dem Ihre Augen aufgehen</translation>
+        </message>
+        <message>
+            <source>your feet</source>
+            <comment>unmeasured.feet</comment>
+            <translation>Ihre Füße</translation>
+        </message>
+        <message>
+            <source>your eyes while you bend</source>
+            <comment>unmeasured.gaze_bent</comment>
+            <translation>Ihre Augen, während Sie sich bücken</translation>
+        </message>
+        <message>
+            <source>where your eyes point when they are shut</source>
+            <comment>unmeasured.gaze_eyes_shut</comment>
+            <translation>wohin Ihre Augen zeigen, wenn sie zu sind</translation>
+        </message>
+        <message>
+            <source>eyes that stop short of the target</source>
+            <comment>unmeasured.gaze_short</comment>
+            <translation>Augen, die vor dem Ziel stehen bleiben</translation>
+        </message>
+        <message>
+            <source>your hand</source>
+            <comment>unmeasured.hand</comment>
+            <translation>Ihre Hand</translation>
+        </message>
+        <message>
+            <source>a target in your hand</source>
+            <comment>unmeasured.hand_target</comment>
+            <translation>ein Ziel in Ihrer Hand</translation>
+        </message>
+        <message>
+            <source>your hands</source>
+            <comment>unmeasured.hands</comment>
+            <translation>Ihre Hände</translation>
+        </message>
+        <message>
+            <source>if you bend at the hips</source>
+            <comment>unmeasured.hip_bend</comment>
+            <translation>ob Sie in der Hüfte einknicken</translation>
+        </message>
+        <message>
+            <source>the ball itself</source>
+            <comment>unmeasured.object</comment>
+            <translation>der Ball selbst</translation>
+        </message>
+        <message>
+            <source>how fast your eyes jump</source>
+            <comment>unmeasured.peak_speed_of_eyes</comment>
+            <translation>wie schnell Ihre Augen springen</translation>
+        </message>
+        <message>
+            <source>how far your eyes go up and down</source>
+            <comment>unmeasured.reach_vertical</comment>
+            <translation>wie weit Ihre Augen auf und ab gehen</translation>
+        </message>
+        <message>
+            <source>how high your shoulders go</source>
+            <comment>unmeasured.shoulder_height</comment>
+            <translation>wie hoch Ihre Schultern gehen</translation>
+        </message>
+        <message>
+            <source>if you hold on</source>
+            <comment>unmeasured.steadied</comment>
+            <translation>ob Sie sich festhalten</translation>
+        </message>
+        <message>
+            <source>how far your eyes turn in</source>
+            <comment>unmeasured.vergence</comment>
+            <translation>wie weit sich Ihre Augen nach innen drehen</translation>
+        </message>
+        <message>
+            <source>It is too bright. Turn the light a little aside.</source>
+            <comment>verdict.bright</comment>
+            <translation>Es ist zu hell. Drehen Sie das Licht etwas zur Seite.</translation>
+        </message>
+        <message>
+            <source>It is dark. Put more light in front of you.</source>
+            <comment>verdict.dark</comment>
+            <translation>Es ist dunkel. Stellen Sie mehr Licht vor sich auf.</translation>
+        </message>
+        <message>
+            <source>You are far away. Come a hand closer.</source>
+            <comment>verdict.far</comment>
+            <translation>Sie sind weit weg. Kommen Sie eine Handbreit näher.</translation>
+        </message>
+        <message>
+            <source>Good. Your face is well lit and near enough.</source>
+            <comment>verdict.good</comment>
+            <translation>Gut. Ihr Gesicht ist hell genug und nah genug.</translation>
+        </message>
+        <message>
+            <source>You are very near. Move back by a hand.</source>
+            <comment>verdict.near</comment>
+            <translation>Sie sind sehr nah. Gehen Sie eine Handbreit zurück.</translation>
+        </message>
+        <message>
+            <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
+            <comment>verdict.no_face</comment>
+            <translation>Ihr Gesicht ist nicht im Bild. Schauen Sie zum Bildschirm, vor seine Kamera.</translation>
+        </message>
+        <message>
+            <source>Getting the camera ready. This can take half a minute.</source>
+            <comment>verdict.opening</comment>
+            <translation>Die Kamera wird vorbereitet. Das kann eine halbe Minute dauern.</translation>
+        </message>
+        <message>
+            <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.failed</comment>
+            <translation>Die Stimme ist nicht mehr zu hören. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_engine</comment>
+            <translation>Dieser Computer hat keine Stimme. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_language</comment>
+            <translation>Dieser Computer hat keine Stimme für Ihre Sprache. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>voice.language</comment>
+            <translation>de</translation>
+        </message>
+        <message>
+            <source>Before you begin</source>
+            <comment>welcome.safe</comment>
+            <translation>Bevor Sie beginnen</translation>
+        </message>
+        <message>
+            <source>Turn on the camera</source>
+            <comment>welcome.start</comment>
+            <translation>Kamera einschalten</translation>
+        </message>
+        <message>
+            <source>Start the sample</source>
+            <comment>welcome.start_demo</comment>
+            <translation>Beispiel starten</translation>
+        </message>
+        <message>
+            <source>Practise with someone watching</source>
+            <comment>welcome.title</comment>
+            <translation>Üben, und jemand schaut hin</translation>
+        </message>
+        <message>
+            <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
+            <comment>welcome.what</comment>
+            <translation>Turnpost schaut durch die Kamera zu, während Sie die Übungen machen, die Ihre Therapiepraxis Ihnen gegeben hat. Es zählt, gibt den Takt vor und sagt Ihnen, wenn etwas nicht stimmt.</translation>
+        </message>
+        <message>
+            <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
+            <comment>welcome.what_demo</comment>
+            <translation>Ein kurzer Beispielfilm ersetzt die Kamera. Sie sehen, was man zu Hause sieht: die Einrichtung, eine Übung und die Zusammenfassung.</translation>
+        </message>
+    </context>
+</TS>

@@ -1,0 +1,7265 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+    <context>
+        <name>trade</name>
+        <message>
+            <source>30-second chair stand</source>
+            <comment>30-second chair stand</comment>
+            <translation>Levantarse de la silla 30 segundos</translation>
+        </message>
+        <message>
+            <source>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</source>
+            <comment>30-second chair stand: 43 cm chair, arms crossed, as many as is safe</comment>
+            <translation>Levantarse 30 segundos: silla de 43 cm, brazos cruzados, tantas como sea seguro</translation>
+        </message>
+        <message>
+            <source>95 % below</source>
+            <comment>95 % below</comment>
+            <translation>95 % por debajo</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following</source>
+            <comment>Active head pitch with the gaze following</comment>
+            <translation>Cabeza arriba y abajo con la mirada siguiendo</translation>
+        </message>
+        <message>
+            <source>Active head pitch with the gaze following (habituation)</source>
+            <comment>Active head pitch with the gaze following (habituation)</comment>
+            <translation>Cabeza arriba y abajo con la mirada siguiendo (habituación)</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following</source>
+            <comment>Active head yaw with the gaze following</comment>
+            <translation>Giro de cabeza con la mirada siguiendo</translation>
+        </message>
+        <message>
+            <source>Active head yaw with the gaze following (habituation)</source>
+            <comment>Active head yaw with the gaze following (habituation)</comment>
+            <translation>Giro de cabeza con la mirada siguiendo (habituación)</translation>
+        </message>
+        <message>
+            <source>Against the published table</source>
+            <comment>Against the published table</comment>
+            <translation>frente a la tabla publicada</translation>
+        </message>
+        <message>
+            <source>Arm of the bends</source>
+            <comment>Arm of the bends</comment>
+            <translation>brazo al agacharse</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles</source>
+            <comment>Backward shoulder circles</comment>
+            <translation>Círculos de hombros hacia atrás</translation>
+        </message>
+        <message>
+            <source>Backward shoulder circles, slow</source>
+            <comment>Backward shoulder circles, slow</comment>
+            <translation>Círculos de hombros hacia atrás, lentos</translation>
+        </message>
+        <message>
+            <source>Camera's vertical field of view</source>
+            <comment>Camera's vertical field of view</comment>
+            <translation>campo de visión vertical de la cámara</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip</source>
+            <comment>Convergence hold on a fingertip</comment>
+            <translation>Mantener la convergencia en la punta del dedo</translation>
+        </message>
+        <message>
+            <source>Convergence hold on a fingertip, as near as it stays single</source>
+            <comment>Convergence hold on a fingertip, as near as it stays single</comment>
+            <translation>Mantener la convergencia en la punta del dedo, tan cerca como se vea una sola</translation>
+        </message>
+        <message>
+            <source>Counted by the patient</source>
+            <comment>Counted by the patient</comment>
+            <translation>contado por el paciente</translation>
+        </message>
+        <message>
+            <source>Distance end to end</source>
+            <comment>Distance end to end</comment>
+            <translation>distancia de extremo a extremo</translation>
+        </message>
+        <message>
+            <source>Distance from rest</source>
+            <comment>Distance from rest</comment>
+            <translation>distancia desde el reposo</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>Dizziness</comment>
+            <translation>mareo</translation>
+        </message>
+        <message>
+            <source>Dizziness after last time</source>
+            <comment>Dizziness after last time</comment>
+            <translation>mareo después de la última vez</translation>
+        </message>
+        <message>
+            <source>Exercises begun</source>
+            <comment>Exercises begun</comment>
+            <translation>ejercicios empezados</translation>
+        </message>
+        <message>
+            <source>Eye turn per head turn (no diagnostic gain)</source>
+            <comment>Eye turn per head turn (no diagnostic gain)</comment>
+            <translation>giro del ojo por giro de cabeza (no es ganancia diagnóstica)</translation>
+        </message>
+        <message>
+            <source>Eyes and head together on a thumb held out that moves from side to side</source>
+            <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
+            <translation>Ojos y cabeza juntos en el pulgar extendido que se mueve</translation>
+        </message>
+        <message>
+            <source>Eyes closed, blinks included</source>
+            <comment>Eyes closed, blinks included</comment>
+            <translation>ojos cerrados, parpadeos incluidos</translation>
+        </message>
+        <message>
+            <source>Eyes to camera</source>
+            <comment>Eyes to camera</comment>
+            <translation>de los ojos a la cámara</translation>
+        </message>
+        <message>
+            <source>Eyes watched</source>
+            <comment>Eyes watched</comment>
+            <translation>ojos observados</translation>
+        </message>
+        <message>
+            <source>Field of view known by</source>
+            <comment>Field of view known by</comment>
+            <translation>campo de visión conocido por</translation>
+        </message>
+        <message>
+            <source>Five stands</source>
+            <comment>Five stands</comment>
+            <translation>cinco levantadas</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand</source>
+            <comment>Five-times sit-to-stand</comment>
+            <translation>Cinco veces de sentado a de pie</translation>
+        </message>
+        <message>
+            <source>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</source>
+            <comment>Five-times sit-to-stand: 43 cm chair, arms crossed, as fast as is safe</comment>
+            <translation>Cinco veces de sentado a de pie: silla de 43 cm, brazos cruzados, tan rápido como sea seguro</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles</source>
+            <comment>Fore-aft weight shift about the ankles</comment>
+            <translation>Cambio de peso adelante y atrás sobre los tobillos</translation>
+        </message>
+        <message>
+            <source>Fore-aft weight shift about the ankles, gaze level</source>
+            <comment>Fore-aft weight shift about the ankles, gaze level</comment>
+            <translation>Cambio de peso adelante y atrás sobre los tobillos, mirada al frente</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object</source>
+            <comment>Forward bends from a chair to put down and fetch an object</comment>
+            <translation>Inclinarse desde la silla para dejar y recoger un objeto</translation>
+        </message>
+        <message>
+            <source>Forward bends from a chair to put down and fetch an object (both = 1)</source>
+            <comment>Forward bends from a chair to put down and fetch an object (both = 1)</comment>
+            <translation>Inclinarse desde la silla para dejar y recoger un objeto (las dos = 1)</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles</source>
+            <comment>Forward shoulder circles</comment>
+            <translation>Círculos de hombros hacia delante</translation>
+        </message>
+        <message>
+            <source>Forward shoulder circles, slow</source>
+            <comment>Forward shoulder circles, slow</comment>
+            <translation>Círculos de hombros hacia delante, lentos</translation>
+        </message>
+        <message>
+            <source>Frame rate</source>
+            <comment>Frame rate</comment>
+            <translation>frecuencia de imagen</translation>
+        </message>
+        <message>
+            <source>From one to the next</source>
+            <comment>From one to the next</comment>
+            <translation>de una a la siguiente</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward</source>
+            <comment>Gait forward and backward</comment>
+            <translation>Marcha adelante y atrás</translation>
+        </message>
+        <message>
+            <source>Gait forward and backward, ten steps each way (= 1)</source>
+            <comment>Gait forward and backward, ten steps each way (= 1)</comment>
+            <translation>Marcha adelante y atrás, diez pasos en cada sentido (= 1)</translation>
+        </message>
+        <message>
+            <source>Gaze error at set-up</source>
+            <comment>Gaze error at set-up</comment>
+            <translation>error de mirada en la preparación</translation>
+        </message>
+        <message>
+            <source>Gaze from target</source>
+            <comment>Gaze from target</comment>
+            <translation>distancia de la mirada al punto</translation>
+        </message>
+        <message>
+            <source>Glasses</source>
+            <comment>Glasses</comment>
+            <translation>gafas</translation>
+        </message>
+        <message>
+            <source>Had to hold on</source>
+            <comment>Had to hold on</comment>
+            <translation>tuvo que agarrarse</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height</source>
+            <comment>Hand-to-hand toss over eye height</comment>
+            <translation>Lanzar de mano a mano por encima de los ojos</translation>
+        </message>
+        <message>
+            <source>Hand-to-hand toss over eye height, tracked with eyes and head</source>
+            <comment>Hand-to-hand toss over eye height, tracked with eyes and head</comment>
+            <translation>Lanzar de mano a mano por encima de los ojos, con ojos y cabeza siguiendo</translation>
+        </message>
+        <message>
+            <source>Head shaking in stance on a compliant surface</source>
+            <comment>Head shaking in stance on a compliant surface</comment>
+            <translation>Giros de cabeza de pie sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>Head tilts</source>
+            <comment>Head tilts</comment>
+            <translation>Inclinaciones de cabeza</translation>
+        </message>
+        <message>
+            <source>Head tilts, ear towards the shoulder, right and left</source>
+            <comment>Head tilts, ear towards the shoulder, right and left</comment>
+            <translation>Inclinaciones de cabeza, oreja hacia el hombro, derecha e izquierda</translation>
+        </message>
+        <message>
+            <source>Head turn against a mark on the wall</source>
+            <comment>Head turn against a mark on the wall</comment>
+            <translation>giro de cabeza frente a una marca en la pared</translation>
+        </message>
+        <message>
+            <source>Held as asked</source>
+            <comment>Held as asked</comment>
+            <translation>mantenido como se pedía</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets</source>
+            <comment>Horizontal saccades between two targets</comment>
+            <translation>Sacadas horizontales entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Horizontal saccades between two targets, head still</source>
+            <comment>Horizontal saccades between two targets, head still</comment>
+            <translation>Sacadas horizontales entre dos puntos, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Lateral weight shift on a compliant surface</source>
+            <comment>Lateral weight shift on a compliant surface</comment>
+            <translation>Cambio de peso lateral sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <comment>Length</comment>
+            <translation>duración</translation>
+        </message>
+        <message>
+            <source>Light on the face, of full</source>
+            <comment>Light on the face, of full</comment>
+            <translation>luz en la cara, del total</translation>
+        </message>
+        <message>
+            <source>Nausea</source>
+            <comment>Nausea</comment>
+            <translation>náuseas</translation>
+        </message>
+        <message>
+            <source>Noticed, in all</source>
+            <comment>Noticed, in all</comment>
+            <translation>observado, en total</translation>
+        </message>
+        <message>
+            <source>One-leg standing</source>
+            <comment>One-leg standing</comment>
+            <translation>De pie sobre una pierna</translation>
+        </message>
+        <message>
+            <source>One-leg standing, each leg in turn</source>
+            <comment>One-leg standing, each leg in turn</comment>
+            <translation>De pie sobre una pierna, cada una por turno</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner</source>
+            <comment>Quiet stance in a corner</comment>
+            <translation>De pie en calma en una esquina</translation>
+        </message>
+        <message>
+            <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
+            <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
+            <translation>De pie en calma en una esquina, mirada al frente en una marca de la pared (ojos abiertos o cerrados)</translation>
+        </message>
+        <message>
+            <source>Remembered target</source>
+            <comment>Remembered target</comment>
+            <translation>Punto recordado</translation>
+        </message>
+        <message>
+            <source>Remembered target: eyes shut, head turns, eyes kept where the target was</source>
+            <comment>Remembered target: eyes shut, head turns, eyes kept where the target was</comment>
+            <translation>Punto recordado: ojos cerrados, gira la cabeza, los ojos se quedan donde estaba el punto</translation>
+        </message>
+        <message>
+            <source>Safety questions</source>
+            <comment>Safety questions</comment>
+            <translation>preguntas de seguridad</translation>
+        </message>
+        <message>
+            <source>Single turns</source>
+            <comment>Single turns</comment>
+            <translation>giros sueltos</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand</source>
+            <comment>Sit-to-stand</comment>
+            <translation>De sentado a de pie</translation>
+        </message>
+        <message>
+            <source>Sit-to-stand, arm support permitted</source>
+            <comment>Sit-to-stand, arm support permitted</comment>
+            <translation>De sentado a de pie, con apoyo de brazos permitido</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip</source>
+            <comment>Slow vergence with a fingertip</comment>
+            <translation>Vergencia lenta con la punta del dedo</translation>
+        </message>
+        <message>
+            <source>Slow vergence with a fingertip, arm's length to 30 cm, head still</source>
+            <comment>Slow vergence with a fingertip, arm's length to 30 cm, head still</comment>
+            <translation>Vergencia lenta con la punta del dedo, de un brazo a 30 cm, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target</source>
+            <comment>Smooth pursuit of a slow target</comment>
+            <translation>Seguimiento lento de un punto</translation>
+        </message>
+        <message>
+            <source>Smooth pursuit of a slow target, head still</source>
+            <comment>Smooth pursuit of a slow target, head still</comment>
+            <translation>Seguimiento lento de un punto, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Stands in 30 s</source>
+            <comment>Stands in 30 s</comment>
+            <translation>levantadas en 30 s</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail</source>
+            <comment>Step up and down with the rail</comment>
+            <translation>Subir y bajar un escalón con barandilla</translation>
+        </message>
+        <message>
+            <source>Step up and down with the rail (= 1)</source>
+            <comment>Step up and down with the rail (= 1)</comment>
+            <translation>Subir y bajar un escalón con barandilla (= 1)</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>Support</comment>
+            <translation>apoyo</translation>
+        </message>
+        <message>
+            <source>Sway, 95 % area</source>
+            <comment>Sway, 95 % area</comment>
+            <translation>balanceo, área del 95 %</translation>
+        </message>
+        <message>
+            <source>Sway, RMS</source>
+            <comment>Sway, RMS</comment>
+            <translation>balanceo, RMS</translation>
+        </message>
+        <message>
+            <source>Sway, range</source>
+            <comment>Sway, range</comment>
+            <translation>balanceo, margen</translation>
+        </message>
+        <message>
+            <source>Tandem standing</source>
+            <comment>Tandem standing</comment>
+            <translation>De pie en tándem</translation>
+        </message>
+        <message>
+            <source>Tandem standing, heel to toe</source>
+            <comment>Tandem standing, heel to toe</comment>
+            <translation>De pie en tándem, talón con punta</translation>
+        </message>
+        <message>
+            <source>Target looked</source>
+            <comment>Target looked</comment>
+            <translation>aspecto del punto</translation>
+        </message>
+        <message>
+            <source>Throw above the eyes</source>
+            <comment>Throw above the eyes</comment>
+            <translation>lanzamiento por encima de los ojos</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <comment>Time</comment>
+            <translation>tiempo</translation>
+        </message>
+        <message>
+            <source>Time of one way</source>
+            <comment>Time of one way</comment>
+            <translation>tiempo de un recorrido</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small</source>
+            <comment>Tolerance of a small</comment>
+            <translation>Tolerancia a un pequeño fondo en movimiento</translation>
+        </message>
+        <message>
+            <source>Tolerance of a small, slow moving background (optokinetic habituation)</source>
+            <comment>Tolerance of a small, slow moving background (optokinetic habituation)</comment>
+            <translation>Tolerancia a un fondo pequeño que se mueve despacio (habituación optocinética)</translation>
+        </message>
+        <message>
+            <source>Trunk turns with a partner who hands over an object on either side</source>
+            <comment>Trunk turns with a partner who hands over an object on either side</comment>
+            <translation>Giros del tronco con alguien que entrega un objeto a cada lado</translation>
+        </message>
+        <message>
+            <source>Turning between two targets</source>
+            <comment>Turning between two targets</comment>
+            <translation>Girar entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Turning between two targets: the eyes first, then the head</source>
+            <comment>Turning between two targets: the eyes first, then the head</comment>
+            <translation>Girar entre dos puntos: primero los ojos, luego la cabeza</translation>
+        </message>
+        <message>
+            <source>Unsteadiness</source>
+            <comment>Unsteadiness</comment>
+            <translation>inestabilidad</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets</source>
+            <comment>Vertical saccades between two targets</comment>
+            <translation>Sacadas verticales entre dos puntos</translation>
+        </message>
+        <message>
+            <source>Vertical saccades between two targets, head still</source>
+            <comment>Vertical saccades between two targets, head still</comment>
+            <translation>Sacadas verticales entre dos puntos, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Way of the rolls</source>
+            <comment>Way of the rolls</comment>
+            <translation>sentido de los círculos</translation>
+        </message>
+        <message>
+            <source>a camera's frame rate can't carry the speed of an eye jump</source>
+            <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
+            <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
+        </message>
+        <message>
+            <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
+            <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
+            <translation>un giro breve al agacharse o inclinarse lo termina: agarrarse y sentarse; usted lo lee lo primero</translation>
+        </message>
+        <message>
+            <source>a target held in the hand</source>
+            <comment>a target held in the hand</comment>
+            <translation>un punto sostenido en la mano</translation>
+        </message>
+        <message>
+            <source>after</source>
+            <comment>after</comment>
+            <translation>después</translation>
+        </message>
+        <message>
+            <source>all answered no</source>
+            <comment>all answered no</comment>
+            <translation>todas respondidas que no</translation>
+        </message>
+        <message>
+            <source>amplitude</source>
+            <comment>amplitude</comment>
+            <translation>amplitud</translation>
+        </message>
+        <message>
+            <source>amplitude too large</source>
+            <comment>amplitude too large</comment>
+            <translation>amplitud demasiado grande</translation>
+        </message>
+        <message>
+            <source>amplitude too small</source>
+            <comment>amplitude too small</comment>
+            <translation>amplitud demasiado pequeña</translation>
+        </message>
+        <message>
+            <source>another exercise was asked for</source>
+            <comment>another exercise was asked for</comment>
+            <translation>se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>answered yes: {what}</source>
+            <comment>answered yes: {what}</comment>
+            <translation>respondió sí: {what}</translation>
+        </message>
+        <message>
+            <source>asked</source>
+            <comment>asked</comment>
+            <translation>pedido</translation>
+        </message>
+        <message>
+            <source>back</source>
+            <comment>back</comment>
+            <translation>atrás</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <comment>before</comment>
+            <translation>antes</translation>
+        </message>
+        <message>
+            <source>below average ({bound} {limit} is below)</source>
+            <comment>below average ({bound} {limit} is below)</comment>
+            <translation>por debajo de la media ({bound} {limit} es por debajo)</translation>
+        </message>
+        <message>
+            <source>bending at the hip</source>
+            <comment>bending at the hip</comment>
+            <translation>doblar la cadera</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal</source>
+            <comment>bi- or varifocal</comment>
+            <translation>bifocal o progresiva</translation>
+        </message>
+        <message>
+            <source>bi- or varifocal glasses in nods</source>
+            <comment>bi- or varifocal glasses in nods</comment>
+            <translation>gafas bifocales o progresivas al mover la cabeza arriba y abajo</translation>
+        </message>
+        <message>
+            <source>blackout</source>
+            <comment>blackout</comment>
+            <translation>pérdida de conciencia</translation>
+        </message>
+        <message>
+            <source>blurred</source>
+            <comment>blurred</comment>
+            <translation>borroso</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>both</comment>
+            <translation>los dos</translation>
+        </message>
+        <message>
+            <source>broke off (program or computer)</source>
+            <comment>broke off (program or computer)</comment>
+            <translation>interrumpida (programa u ordenador)</translation>
+        </message>
+        <message>
+            <source>catch-up saccades within the pursuit</source>
+            <comment>catch-up saccades within the pursuit</comment>
+            <translation>sacadas de corrección en el seguimiento</translation>
+        </message>
+        <message>
+            <source>chair against the wall, no wheels</source>
+            <comment>chair against the wall, no wheels</comment>
+            <translation>silla contra la pared, sin ruedas</translation>
+        </message>
+        <message>
+            <source>chest pain</source>
+            <comment>chest pain</comment>
+            <translation>dolor en el pecho</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>chin down</comment>
+            <translation>barbilla baja</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <comment>clear</comment>
+            <translation>claro</translation>
+        </message>
+        <message>
+            <source>clear lit floor; helper at the side, behind when walking backward</source>
+            <comment>clear lit floor; helper at the side, behind when walking backward</comment>
+            <translation>suelo despejado e iluminado; ayudante al lado, detrás al caminar hacia atrás</translation>
+        </message>
+        <message>
+            <source>clearance checklist not ticked</source>
+            <comment>clearance checklist not ticked</comment>
+            <translation>lista de autorización sin marcar</translation>
+        </message>
+        <message>
+            <source>condition met: {what}</source>
+            <comment>condition met: {what}</comment>
+            <translation>condición cumplida: {what}</translation>
+        </message>
+        <message>
+            <source>confirmed</source>
+            <comment>confirmed</comment>
+            <translation>confirmado</translation>
+        </message>
+        <message>
+            <source>corner and chair</source>
+            <comment>corner and chair</comment>
+            <translation>esquina y silla</translation>
+        </message>
+        <message>
+            <source>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</source>
+            <comment>corner behind, stable chair in front or a helper; flat closed shoes, or bare feet</comment>
+            <translation>esquina detrás, silla estable delante o ayudante; zapatos planos cerrados, o pies descalzos</translation>
+        </message>
+        <message>
+            <source>counted within</source>
+            <comment>counted within</comment>
+            <translation>contado dentro de</translation>
+        </message>
+        <message>
+            <source>dark</source>
+            <comment>dark</comment>
+            <translation>oscuro</translation>
+        </message>
+        <message>
+            <source>differs between the exercises</source>
+            <comment>differs between the exercises</comment>
+            <translation>distinto según el ejercicio</translation>
+        </message>
+        <message>
+            <source>dizziness after</source>
+            <comment>dizziness after</comment>
+            <translation>mareo después</translation>
+        </message>
+        <message>
+            <source>dizziness before</source>
+            <comment>dizziness before</comment>
+            <translation>mareo antes</translation>
+        </message>
+        <message>
+            <source>dizziness unlike the usual</source>
+            <comment>dizziness unlike the usual</comment>
+            <translation>mareo distinto del habitual</translation>
+        </message>
+        <message>
+            <source>dizziness, next morning</source>
+            <comment>dizziness, next morning</comment>
+            <translation>mareo, mañana siguiente</translation>
+        </message>
+        <message>
+            <source>dizziness, rest of the day</source>
+            <comment>dizziness, rest of the day</comment>
+            <translation>mareo, resto del día</translation>
+        </message>
+        <message>
+            <source>double</source>
+            <comment>double</comment>
+            <translation>doble</translation>
+        </message>
+        <message>
+            <source>double image (asked)</source>
+            <comment>double image (asked)</comment>
+            <translation>imagen doble (preguntado)</translation>
+        </message>
+        <message>
+            <source>double vision</source>
+            <comment>double vision</comment>
+            <translation>visión doble</translation>
+        </message>
+        <message>
+            <source>down</source>
+            <comment>down</comment>
+            <translation>abajo</translation>
+        </message>
+        <message>
+            <source>ended by a safety question</source>
+            <comment>ended by a safety question</comment>
+            <translation>terminada por una pregunta de seguridad</translation>
+        </message>
+        <message>
+            <source>ended by the symptom rule</source>
+            <comment>ended by the symptom rule</comment>
+            <translation>terminada por la regla de síntomas</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <comment>error</comment>
+            <translation>error</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <comment>expected</comment>
+            <translation>esperado</translation>
+        </message>
+        <message>
+            <source>eye movement short of the target</source>
+            <comment>eye movement short of the target</comment>
+            <translation>movimiento ocular que no llega al punto</translation>
+        </message>
+        <message>
+            <source>eye movements that stop short of the target</source>
+            <comment>eye movements that stop short of the target</comment>
+            <translation>movimientos oculares que no llegan al punto</translation>
+        </message>
+        <message>
+            <source>eyes beyond the range of the set-up</source>
+            <comment>eyes beyond the range of the set-up</comment>
+            <translation>ojos fuera del margen de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes beyond the set-up</source>
+            <comment>eyes beyond the set-up</comment>
+            <translation>ojos fuera de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>eyes closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes not with the head</source>
+            <comment>eyes not with the head</comment>
+            <translation>los ojos no van con la cabeza</translation>
+        </message>
+        <message>
+            <source>eyes open</source>
+            <comment>eyes open</comment>
+            <translation>ojos abiertos</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>eyes opened</comment>
+            <translation>ojos abiertos</translation>
+        </message>
+        <message>
+            <source>eyes shut</source>
+            <comment>eyes shut</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes unlike the set-up</source>
+            <comment>eyes unlike the set-up</comment>
+            <translation>ojos distintos de la preparación</translation>
+        </message>
+        <message>
+            <source>eyes unlike those of the set-up</source>
+            <comment>eyes unlike those of the set-up</comment>
+            <translation>ojos distintos de los de la preparación</translation>
+        </message>
+        <message>
+            <source>face covered, or its light changed</source>
+            <comment>face covered, or its light changed</comment>
+            <translation>cara tapada, o su luz cambió</translation>
+        </message>
+        <message>
+            <source>fall since the last session</source>
+            <comment>fall since the last session</comment>
+            <translation>caída desde la última sesión</translation>
+        </message>
+        <message>
+            <source>far</source>
+            <comment>far</comment>
+            <translation>lejos</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>faster than the beat</comment>
+            <translation>más rápido que el ritmo</translation>
+        </message>
+        <message>
+            <source>fewer than</source>
+            <comment>fewer than</comment>
+            <translation>menos de</translation>
+        </message>
+        <message>
+            <source>fewer than five stands</source>
+            <comment>fewer than five stands</comment>
+            <translation>menos de cinco levantadas</translation>
+        </message>
+        <message>
+            <source>fewer than ten repetitions</source>
+            <comment>fewer than ten repetitions</comment>
+            <translation>menos de diez repeticiones</translation>
+        </message>
+        <message>
+            <source>fewer than two repetitions</source>
+            <comment>fewer than two repetitions</comment>
+            <translation>menos de dos repeticiones</translation>
+        </message>
+        <message>
+            <source>fewer than two turns</source>
+            <comment>fewer than two turns</comment>
+            <translation>menos de dos giros</translation>
+        </message>
+        <message>
+            <source>figures can't be trusted in {bad} of the last {all} sets: {why}</source>
+            <comment>figures can't be trusted in {bad} of the last {all} sets: {why}</comment>
+            <translation>valores no fiables en {bad} de las últimas {all} series: {why}</translation>
+        </message>
+        <message>
+            <source>finished</source>
+            <comment>finished</comment>
+            <translation>terminada</translation>
+        </message>
+        <message>
+            <source>firm chair without wheels; feet flat, no reaching beyond the knees at first</source>
+            <comment>firm chair without wheels; feet flat, no reaching beyond the knees at first</comment>
+            <translation>silla firme sin ruedas; pies planos, al principio sin pasar de las rodillas</translation>
+        </message>
+        <message>
+            <source>firm surface</source>
+            <comment>firm surface</comment>
+            <translation>superficie firme</translation>
+        </message>
+        <message>
+            <source>first five</source>
+            <comment>first five</comment>
+            <translation>primeras cinco</translation>
+        </message>
+        <message>
+            <source>fore-aft</source>
+            <comment>fore-aft</comment>
+            <translation>adelante y atrás</translation>
+        </message>
+        <message>
+            <source>forward</source>
+            <comment>forward</comment>
+            <translation>adelante</translation>
+        </message>
+        <message>
+            <source>frame rate too low</source>
+            <comment>frame rate too low</comment>
+            <translation>frecuencia de imagen demasiado baja</translation>
+        </message>
+        <message>
+            <source>gaze and target were never measured together</source>
+            <comment>gaze and target were never measured together</comment>
+            <translation>la mirada y el punto nunca se midieron juntos</translation>
+        </message>
+        <message>
+            <source>gaze off target</source>
+            <comment>gaze off target</comment>
+            <translation>mirada fuera del punto</translation>
+        </message>
+        <message>
+            <source>gaze on target</source>
+            <comment>gaze on target</comment>
+            <translation>mirada en el punto</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} % ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side} ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side} ({name})</translation>
+        </message>
+        <message>
+            <source>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</source>
+            <comment>gaze on target fell from {first} to {last} % with the head to the {side}, less so to the other side ({name})</comment>
+            <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side}, menos hacia el otro lado ({name})</translation>
+        </message>
+        <message>
+            <source>gaze while bent</source>
+            <comment>gaze while bent</comment>
+            <translation>la mirada al agacharse</translation>
+        </message>
+        <message>
+            <source>hand on the rail, helper one step below, shoes on, eyes open</source>
+            <comment>hand on the rail, helper one step below, shoes on, eyes open</comment>
+            <translation>mano en la barandilla, ayudante un escalón más abajo, con zapatos, ojos abiertos</translation>
+        </message>
+        <message>
+            <source>head away from its middle</source>
+            <comment>head away from its middle</comment>
+            <translation>cabeza fuera de su centro</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>head moved along</comment>
+            <translation>la cabeza se movió también</translation>
+        </message>
+        <message>
+            <source>head shake</source>
+            <comment>head shake</comment>
+            <translation>giros de cabeza</translation>
+        </message>
+        <message>
+            <source>head turned too far</source>
+            <comment>head turned too far</comment>
+            <translation>cabeza demasiado girada</translation>
+        </message>
+        <message>
+            <source>held on</source>
+            <comment>held on</comment>
+            <translation>se agarró</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach; a firm cushion that does not slip</source>
+            <comment>helper within arm's reach; a firm cushion that does not slip</comment>
+            <translation>ayudante al alcance del brazo; un cojín firme que no resbale</translation>
+        </message>
+        <message>
+            <source>helper within reach</source>
+            <comment>helper within reach</comment>
+            <translation>ayudante al alcance</translation>
+        </message>
+        <message>
+            <source>holding on to the wall or the chair (asked)</source>
+            <comment>holding on to the wall or the chair (asked)</comment>
+            <translation>agarrarse a la pared o la silla (preguntado)</translation>
+        </message>
+        <message>
+            <source>holds for</source>
+            <comment>holds for</comment>
+            <translation>vale para</translation>
+        </message>
+        <message>
+            <source>how far the eyes go up and down (only coarsely)</source>
+            <comment>how far the eyes go up and down (only coarsely)</comment>
+            <translation>hasta dónde van los ojos arriba y abajo (solo aproximado)</translation>
+        </message>
+        <message>
+            <source>how far the eyes turn in</source>
+            <comment>how far the eyes turn in</comment>
+            <translation>cuánto giran los ojos hacia dentro</translation>
+        </message>
+        <message>
+            <source>how high the shoulders really go (their landmarks follow about half)</source>
+            <comment>how high the shoulders really go (their landmarks follow about half)</comment>
+            <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
+        </message>
+        <message>
+            <source>it is held for a time: there is nothing to count</source>
+            <comment>it is held for a time: there is nothing to count</comment>
+            <translation>se mantiene un tiempo: no hay nada que contar</translation>
+        </message>
+        <message>
+            <source>it is in words only, and the therapist has not said so yet</source>
+            <comment>it is in words only, and the therapist has not said so yet</comment>
+            <translation>está solo en palabras, y el terapeuta aún no lo ha dicho</translation>
+        </message>
+        <message>
+            <source>its end is not recorded</source>
+            <comment>its end is not recorded</comment>
+            <translation>su final no está registrado</translation>
+        </message>
+        <message>
+            <source>its end was out of the picture</source>
+            <comment>its end was out of the picture</comment>
+            <translation>su final estaba fuera de la imagen</translation>
+        </message>
+        <message>
+            <source>its target can't be shown by this version</source>
+            <comment>its target can't be shown by this version</comment>
+            <translation>esta versión no puede mostrar su punto</translation>
+        </message>
+        <message>
+            <source>jumping</source>
+            <comment>jumping</comment>
+            <translation>saltando</translation>
+        </message>
+        <message>
+            <source>last five</source>
+            <comment>last five</comment>
+            <translation>últimas cinco</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>left</comment>
+            <translation>izquierda</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>left eye only</comment>
+            <translation>solo el ojo izquierdo</translation>
+        </message>
+        <message>
+            <source>left out by the patient</source>
+            <comment>left out by the patient</comment>
+            <translation>omitido por el paciente</translation>
+        </message>
+        <message>
+            <source>left the picture</source>
+            <comment>left the picture</comment>
+            <translation>fuera de la imagen</translation>
+        </message>
+        <message>
+            <source>light on the face {value} of 1</source>
+            <comment>light on the face {value} of 1</comment>
+            <translation>luz en la cara {value} de 1</translation>
+        </message>
+        <message>
+            <source>line of sight not fitted</source>
+            <comment>line of sight not fitted</comment>
+            <translation>línea de mirada sin ajustar</translation>
+        </message>
+        <message>
+            <source>longer than</source>
+            <comment>longer than</comment>
+            <translation>más de</translation>
+        </message>
+        <message>
+            <source>longest stretch</source>
+            <comment>longest stretch</comment>
+            <translation>tramo más largo</translation>
+        </message>
+        <message>
+            <source>low frame rate</source>
+            <comment>low frame rate</comment>
+            <translation>frecuencia de imagen baja</translation>
+        </message>
+        <message>
+            <source>made from clips</source>
+            <comment>made from clips</comment>
+            <translation>hecho a partir de vídeos</translation>
+        </message>
+        <message>
+            <source>made from clips: the times between the sets are the plan's, nobody was there</source>
+            <comment>made from clips: the times between the sets are the plan's, nobody was there</comment>
+            <translation>hecho a partir de vídeos: los tiempos entre series son los del plan, no había nadie</translation>
+        </message>
+        <message>
+            <source>measured only part of the time</source>
+            <comment>measured only part of the time</comment>
+            <translation>medido solo parte del tiempo</translation>
+        </message>
+        <message>
+            <source>measured with a card</source>
+            <comment>measured with a card</comment>
+            <translation>medido con una tarjeta</translation>
+        </message>
+        <message>
+            <source>measured with a sheet</source>
+            <comment>measured with a sheet</comment>
+            <translation>medido con una hoja</translation>
+        </message>
+        <message>
+            <source>measuring was starting again</source>
+            <comment>measuring was starting again</comment>
+            <translation>la medición empezaba de nuevo</translation>
+        </message>
+        <message>
+            <source>met in the last {needed} sessions</source>
+            <comment>met in the last {needed} sessions</comment>
+            <translation>cumplida en las últimas {needed} sesiones</translation>
+        </message>
+        <message>
+            <source>minutes to settle {value}, asked at most {most}</source>
+            <comment>minutes to settle {value}, asked at most {most}</comment>
+            <translation>minutos hasta calmarse {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>near</source>
+            <comment>near</comment>
+            <translation>cerca</translation>
+        </message>
+        <message>
+            <source>neck pain</source>
+            <comment>neck pain</comment>
+            <translation>dolor de cuello</translation>
+        </message>
+        <message>
+            <source>neither voice nor reader</source>
+            <comment>neither voice nor reader</comment>
+            <translation>ni voz ni lector</translation>
+        </message>
+        <message>
+            <source>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</source>
+            <comment>never with photosensitive epilepsy or migraine set off by patterns; no more than three flashes in any second</comment>
+            <translation>nunca con epilepsia fotosensible o migraña provocada por patrones; no más de tres destellos en un segundo</translation>
+        </message>
+        <message>
+            <source>next morning</source>
+            <comment>next morning</comment>
+            <translation>mañana siguiente</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <comment>no</comment>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>no bouts</source>
+            <comment>no bouts</comment>
+            <translation>ninguna práctica</translation>
+        </message>
+        <message>
+            <source>no clip of it</source>
+            <comment>no clip of it</comment>
+            <translation>sin vídeo de ello</translation>
+        </message>
+        <message>
+            <source>no cue when shut eyes open; the summary gives the share of time shut</source>
+            <comment>no cue when shut eyes open; the summary gives the share of time shut</comment>
+            <translation>sin aviso cuando se abren los ojos; el resumen da la parte del tiempo con ellos cerrados</translation>
+        </message>
+        <message>
+            <source>no day to count yet</source>
+            <comment>no day to count yet</comment>
+            <translation>todavía ningún día que contar</translation>
+        </message>
+        <message>
+            <source>no face in the picture</source>
+            <comment>no face in the picture</comment>
+            <translation>ninguna cara en la imagen</translation>
+        </message>
+        <message>
+            <source>no face seen</source>
+            <comment>no face seen</comment>
+            <translation>no se vio ninguna cara</translation>
+        </message>
+        <message>
+            <source>no gaze set-up</source>
+            <comment>no gaze set-up</comment>
+            <translation>sin preparación de la mirada</translation>
+        </message>
+        <message>
+            <source>no helper</source>
+            <comment>no helper</comment>
+            <translation>sin ayudante</translation>
+        </message>
+        <message>
+            <source>no pain in shoulder or neck; keep the movement small at first</source>
+            <comment>no pain in shoulder or neck; keep the movement small at first</comment>
+            <translation>sin dolor en hombro o cuello; al principio movimiento pequeño</translation>
+        </message>
+        <message>
+            <source>no picture from the camera</source>
+            <comment>no picture from the camera</comment>
+            <translation>sin imagen de la cámara</translation>
+        </message>
+        <message>
+            <source>no practice for {days} days</source>
+            <comment>no practice for {days} days</comment>
+            <translation>sin práctica desde hace {days} días</translation>
+        </message>
+        <message>
+            <source>no practice that day</source>
+            <comment>no practice that day</comment>
+            <translation>sin práctica ese día</translation>
+        </message>
+        <message>
+            <source>no reason recorded</source>
+            <comment>no reason recorded</comment>
+            <translation>sin motivo registrado</translation>
+        </message>
+        <message>
+            <source>no score at the start</source>
+            <comment>no score at the start</comment>
+            <translation>sin puntuación al empezar</translation>
+        </message>
+        <message>
+            <source>no set-up</source>
+            <comment>no set-up</comment>
+            <translation>sin preparación</translation>
+        </message>
+        <message>
+            <source>no set-up for this person: generic values were used</source>
+            <comment>no set-up for this person: generic values were used</comment>
+            <translation>sin preparación para esta persona: se usaron valores generales</translation>
+        </message>
+        <message>
+            <source>no throw was counted</source>
+            <comment>no throw was counted</comment>
+            <translation>no se contó ningún lanzamiento</translation>
+        </message>
+        <message>
+            <source>no turn was counted</source>
+            <comment>no turn was counted</comment>
+            <translation>no se contó ningún giro</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>none</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>none was counted</source>
+            <comment>none was counted</comment>
+            <translation>no se contó ninguna</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>not asked</comment>
+            <translation>sin preguntar</translation>
+        </message>
+        <message>
+            <source>not back to usual in the time that the plan allows</source>
+            <comment>not back to usual in the time that the plan allows</comment>
+            <translation>sin volver a lo habitual en el tiempo que permite el plan</translation>
+        </message>
+        <message>
+            <source>not below average ({bound} {limit} is below)</source>
+            <comment>not below average ({bound} {limit} is below)</comment>
+            <translation>no por debajo de la media ({bound} {limit} es por debajo)</translation>
+        </message>
+        <message>
+            <source>not fully upright</source>
+            <comment>not fully upright</comment>
+            <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>not known</comment>
+            <translation>no se sabe</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>not measured</comment>
+            <translation>no medido</translation>
+        </message>
+        <message>
+            <source>not recorded</source>
+            <comment>not recorded</comment>
+            <translation>sin registrar</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>not seen</comment>
+            <translation>no visto</translation>
+        </message>
+        <message>
+            <source>not settled</source>
+            <comment>not settled</comment>
+            <translation>sin calmarse</translation>
+        </message>
+        <message>
+            <source>not told</source>
+            <comment>not told</comment>
+            <translation>sin determinar</translation>
+        </message>
+        <message>
+            <source>not unlocked yet</source>
+            <comment>not unlocked yet</comment>
+            <translation>aún sin abrir</translation>
+        </message>
+        <message>
+            <source>nothing is measured: led by voice and timed, the patient's own count</source>
+            <comment>nothing is measured: led by voice and timed, the patient's own count</comment>
+            <translation>no se mide nada: guiado por voz y por tiempo, cuenta el paciente</translation>
+        </message>
+        <message>
+            <source>nothing is watched for in this exercise</source>
+            <comment>nothing is watched for in this exercise</comment>
+            <translation>en este ejercicio no se vigila nada</translation>
+        </message>
+        <message>
+            <source>nothing was asked for</source>
+            <comment>nothing was asked for</comment>
+            <translation>no se pedía nada</translation>
+        </message>
+        <message>
+            <source>nothing was measured</source>
+            <comment>nothing was measured</comment>
+            <translation>no se midió nada</translation>
+        </message>
+        <message>
+            <source>on looks kept back</source>
+            <comment>on looks kept back</comment>
+            <translation>en miradas reservadas</translation>
+        </message>
+        <message>
+            <source>partner near and steady on their feet; hand over, do not throw</source>
+            <comment>partner near and steady on their feet; hand over, do not throw</comment>
+            <translation>la otra persona cerca y estable; entregar, no lanzar</translation>
+        </message>
+        <message>
+            <source>peak speed</source>
+            <comment>peak speed</comment>
+            <translation>velocidad máxima</translation>
+        </message>
+        <message>
+            <source>peak speed of an eye jump (beyond a webcam's frame rate)</source>
+            <comment>peak speed of an eye jump (beyond a webcam's frame rate)</comment>
+            <translation>velocidad máxima de un salto del ojo (más allá de la frecuencia de una cámara web)</translation>
+        </message>
+        <message>
+            <source>picture blurred</source>
+            <comment>picture blurred</comment>
+            <translation>imagen borrosa</translation>
+        </message>
+        <message>
+            <source>pictures missing</source>
+            <comment>pictures missing</comment>
+            <translation>faltan imágenes</translation>
+        </message>
+        <message>
+            <source>positional spin on bending, looking up or tilting</source>
+            <comment>positional spin on bending, looking up or tilting</comment>
+            <translation>giro posicional al agacharse, mirar arriba o inclinarse</translation>
+        </message>
+        <message>
+            <source>possible fall</source>
+            <comment>possible fall</comment>
+            <translation>posible caída</translation>
+        </message>
+        <message>
+            <source>possible fall seen in {what}</source>
+            <comment>possible fall seen in {what}</comment>
+            <translation>posible caída vista en {what}</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it</source>
+            <comment>possible fall, and the session ended with it</comment>
+            <translation>posible caída, y la sesión terminó con ella</translation>
+        </message>
+        <message>
+            <source>practised {done} of {asked} bouts in {days} days</source>
+            <comment>practised {done} of {asked} bouts in {days} days</comment>
+            <translation>{done} de {asked} prácticas en {days} días</translation>
+        </message>
+        <message>
+            <source>record damaged</source>
+            <comment>record damaged</comment>
+            <translation>registro dañado</translation>
+        </message>
+        <message>
+            <source>red-flag answer: no practice</source>
+            <comment>red-flag answer: no practice</comment>
+            <translation>señal de alarma: sin práctica</translation>
+        </message>
+        <message>
+            <source>repetitions</source>
+            <comment>repetitions</comment>
+            <translation>repeticiones</translation>
+        </message>
+        <message>
+            <source>rest of the day</source>
+            <comment>rest of the day</comment>
+            <translation>resto del día</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>right</comment>
+            <translation>derecha</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>right eye only</comment>
+            <translation>solo el ojo derecho</translation>
+        </message>
+        <message>
+            <source>rise of the score {value}, asked at most {most}</source>
+            <comment>rise of the score {value}, asked at most {most}</comment>
+            <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>said to the patient</source>
+            <comment>said to the patient</comment>
+            <translation>dicho al paciente</translation>
+        </message>
+        <message>
+            <source>score too high at the start for more than seated work</source>
+            <comment>score too high at the start for more than seated work</comment>
+            <translation>puntuación inicial demasiado alta para más que trabajo sentado</translation>
+        </message>
+        <message>
+            <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
+            <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
+            <translation>sentado hasta dominarlo; un objeto blando; lo que cae se queda en el suelo</translation>
+        </message>
+        <message>
+            <source>session ended before it</source>
+            <comment>session ended before it</comment>
+            <translation>la sesión terminó antes</translation>
+        </message>
+        <message>
+            <source>session {number} of the last {needed}: {why}</source>
+            <comment>session {number} of the last {needed}: {why}</comment>
+            <translation>sesión {number} de las últimas {needed}: {why}</translation>
+        </message>
+        <message>
+            <source>set-up unusable</source>
+            <comment>set-up unusable</comment>
+            <translation>preparación inutilizable</translation>
+        </message>
+        <message>
+            <source>share measured {value}, asked at least {least}</source>
+            <comment>share measured {value}, asked at least {least}</comment>
+            <translation>parte medida {value}, pedido como mínimo {least}</translation>
+        </message>
+        <message>
+            <source>share on target {value}, asked at least {least}</source>
+            <comment>share on target {value}, asked at least {least}</comment>
+            <translation>parte en el punto {value}, pedido como mínimo {least}</translation>
+        </message>
+        <message>
+            <source>shoulders and hands not all seen</source>
+            <comment>shoulders and hands not all seen</comment>
+            <translation>hombros y manos no del todo visibles</translation>
+        </message>
+        <message>
+            <source>sideways</source>
+            <comment>sideways</comment>
+            <translation>hacia los lados</translation>
+        </message>
+        <message>
+            <source>single vision</source>
+            <comment>single vision</comment>
+            <translation>monofocal</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sentado</translation>
+        </message>
+        <message>
+            <source>slow down when the target blurs or jumps</source>
+            <comment>slow down when the target blurs or jumps</comment>
+            <translation>ir más despacio si el punto se ve borroso o salta</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>slower than the beat</comment>
+            <translation>más lento que el ritmo</translation>
+        </message>
+        <message>
+            <source>slurred speech</source>
+            <comment>slurred speech</comment>
+            <translation>habla arrastrada</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>soft surface</comment>
+            <translation>superficie blanda</translation>
+        </message>
+        <message>
+            <source>some sway is normal; hands go to the wall or the chair as soon as needed</source>
+            <comment>some sway is normal; hands go to the wall or the chair as soon as needed</comment>
+            <translation>algo de balanceo es normal; manos a la pared o la silla en cuanto haga falta</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <comment>source</comment>
+            <translation>fuente</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <comment>spread</comment>
+            <translation>dispersión</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
+            <source>stay within the neck limit; stop at neck pain or a tingling arm</source>
+            <comment>stay within the neck limit; stop at neck pain or a tingling arm</comment>
+            <translation>no pasar del límite del cuello; parar si hay dolor de cuello u hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>stop when dizziness goes beyond the agreed score or does not settle</source>
+            <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
+            <translation>parar si el mareo pasa de la puntuación acordada o no se calma</translation>
+        </message>
+        <message>
+            <source>stop where the image doubles, then move the finger back out</source>
+            <comment>stop where the image doubles, then move the finger back out</comment>
+            <translation>parar donde la imagen se hace doble, luego alejar el dedo</translation>
+        </message>
+        <message>
+            <source>stopped early</source>
+            <comment>stopped early</comment>
+            <translation>parada antes</translation>
+        </message>
+        <message>
+            <source>stopped unwell</source>
+            <comment>stopped unwell</comment>
+            <translation>parada por malestar</translation>
+        </message>
+        <message>
+            <source>stretch not measured</source>
+            <comment>stretch not measured</comment>
+            <translation>tramo sin medir</translation>
+        </message>
+        <message>
+            <source>sudden hearing loss</source>
+            <comment>sudden hearing loss</comment>
+            <translation>pérdida repentina de audición</translation>
+        </message>
+        <message>
+            <source>sudden severe headache</source>
+            <comment>sudden severe headache</comment>
+            <translation>dolor de cabeza intenso y repentino</translation>
+        </message>
+        <message>
+            <source>support not confirmed</source>
+            <comment>support not confirmed</comment>
+            <translation>apoyo sin confirmar</translation>
+        </message>
+        <message>
+            <source>sway</source>
+            <comment>sway</comment>
+            <translation>balanceo</translation>
+        </message>
+        <message>
+            <source>symptom score above the limit of the plan</source>
+            <comment>symptom score above the limit of the plan</comment>
+            <translation>puntuación de síntomas por encima del límite del plan</translation>
+        </message>
+        <message>
+            <source>symptom score not answered</source>
+            <comment>symptom score not answered</comment>
+            <translation>puntuación de síntomas sin responder</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session</source>
+            <comment>symptoms above the plan's limit ended the session</comment>
+            <translation>síntomas por encima del límite del plan terminaron la sesión</translation>
+        </message>
+        <message>
+            <source>symptoms above the plan's limit ended the session ({score} of 10 at the end)</source>
+            <comment>symptoms above the plan's limit ended the session ({score} of 10 at the end)</comment>
+            <translation>síntomas por encima del límite del plan terminaron la sesión ({score} de 10 al final)</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle in the time that the plan allows</source>
+            <comment>symptoms did not settle in the time that the plan allows</comment>
+            <translation>los síntomas no se calmaron en el tiempo que permite el plan</translation>
+        </message>
+        <message>
+            <source>symptoms not settled within the time of the plan</source>
+            <comment>symptoms not settled within the time of the plan</comment>
+            <translation>síntomas no calmados en el tiempo del plan</translation>
+        </message>
+        <message>
+            <source>target not said to be clear</source>
+            <comment>target not said to be clear</comment>
+            <translation>punto no descrito como claro</translation>
+        </message>
+        <message>
+            <source>target said to be clear</source>
+            <comment>target said to be clear</comment>
+            <translation>punto descrito como claro</translation>
+        </message>
+        <message>
+            <source>tempo</source>
+            <comment>tempo</comment>
+            <translation>ritmo</translation>
+        </message>
+        <message>
+            <source>the background itself: this version draws none; use one you have agreed on</source>
+            <comment>the background itself: this version draws none; use one you have agreed on</comment>
+            <translation>el fondo mismo: esta versión no dibuja ninguno; use uno acordado</translation>
+        </message>
+        <message>
+            <source>the camera does not count it in this version; it is led and timed</source>
+            <comment>the camera does not count it in this version; it is led and timed</comment>
+            <translation>la cámara no lo cuenta en esta versión; se guía y se cronometra</translation>
+        </message>
+        <message>
+            <source>the camera does not count this exercise in this version</source>
+            <comment>the camera does not count this exercise in this version</comment>
+            <translation>la cámara no cuenta este ejercicio en esta versión</translation>
+        </message>
+        <message>
+            <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
+            <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
+            <translation>la altura de la silla: la tabla vale solo para 43 cm y brazos cruzados</translation>
+        </message>
+        <message>
+            <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
+            <comment>the eyes can't be judged in nods behind bi- or varifocal glasses</comment>
+            <translation>tras gafas bifocales o progresivas no se pueden juzgar los ojos al mover la cabeza arriba y abajo</translation>
+        </message>
+        <message>
+            <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
+            <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
+            <translation>los ojos se ven distintos de los de la preparación: otra luz, u otras gafas</translation>
+        </message>
+        <message>
+            <source>the eyes went beyond what the set-up taught</source>
+            <comment>the eyes went beyond what the set-up taught</comment>
+            <translation>los ojos fueron más allá de lo enseñado en la preparación</translation>
+        </message>
+        <message>
+            <source>the feet and the stance</source>
+            <comment>the feet and the stance</comment>
+            <translation>los pies y la postura</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether it was on the target</source>
+            <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
+            <translation>la mirada se lee con demasiada imprecisión para decir si estaba en el punto</translation>
+        </message>
+        <message>
+            <source>the hand, its distance and its side</source>
+            <comment>the hand, its distance and its side</comment>
+            <translation>la mano, su distancia y su lado</translation>
+        </message>
+        <message>
+            <source>the hands</source>
+            <comment>the hands</comment>
+            <translation>las manos</translation>
+        </message>
+        <message>
+            <source>the head was not measured</source>
+            <comment>the head was not measured</comment>
+            <translation>la cabeza no se midió</translation>
+        </message>
+        <message>
+            <source>the lids were not measured</source>
+            <comment>the lids were not measured</comment>
+            <translation>los párpados no se midieron</translation>
+        </message>
+        <message>
+            <source>the line of sight was not measured</source>
+            <comment>the line of sight was not measured</comment>
+            <translation>la línea de mirada no se midió</translation>
+        </message>
+        <message>
+            <source>the movement that was asked for is itself a sway or a stand</source>
+            <comment>the movement that was asked for is itself a sway or a stand</comment>
+            <translation>el movimiento pedido es en sí un balanceo o una levantada</translation>
+        </message>
+        <message>
+            <source>the neck point was measured for less than 5 seconds</source>
+            <comment>the neck point was measured for less than 5 seconds</comment>
+            <translation>el punto del cuello se midió menos de 5 segundos</translation>
+        </message>
+        <message>
+            <source>the object itself: the height of a throw is judged from the wrists</source>
+            <comment>the object itself: the height of a throw is judged from the wrists</comment>
+            <translation>el objeto mismo: la altura del lanzamiento se juzga por las muñecas</translation>
+        </message>
+        <message>
+            <source>the place of the target isn't known</source>
+            <comment>the place of the target isn't known</comment>
+            <translation>no se conoce el lugar del punto</translation>
+        </message>
+        <message>
+            <source>the plan gives no age group or sex for the table</source>
+            <comment>the plan gives no age group or sex for the table</comment>
+            <translation>el plan no da grupo de edad o sexo para la tabla</translation>
+        </message>
+        <message>
+            <source>the session ended with {how}</source>
+            <comment>the session ended with {how}</comment>
+            <translation>la sesión terminó con {how}</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used, so nothing rests on it</source>
+            <comment>the set-up could not be used, so nothing rests on it</comment>
+            <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
+        </message>
+        <message>
+            <source>the set-up was too poor for the line of sight</source>
+            <comment>the set-up was too poor for the line of sight</comment>
+            <translation>la preparación fue demasiado pobre para la línea de mirada</translation>
+        </message>
+        <message>
+            <source>the stage log says that another exercise was asked for</source>
+            <comment>the stage log says that another exercise was asked for</comment>
+            <translation>el registro dice que se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>the table ends before this age</source>
+            <comment>the table ends before this age</comment>
+            <translation>la tabla termina antes de esta edad</translation>
+        </message>
+        <message>
+            <source>the test lasts 30 seconds, this set did not</source>
+            <comment>the test lasts 30 seconds, this set did not</comment>
+            <translation>la prueba dura 30 segundos, esta serie no</translation>
+        </message>
+        <message>
+            <source>the therapist found it met on {day}</source>
+            <comment>the therapist found it met on {day}</comment>
+            <translation>el terapeuta la dio por cumplida el {day}</translation>
+        </message>
+        <message>
+            <source>the way of the roll, where the width between the shoulders does not tell it</source>
+            <comment>the way of the roll, where the width between the shoulders does not tell it</comment>
+            <translation>el sentido del círculo, donde el ancho entre los hombros no lo dice</translation>
+        </message>
+        <message>
+            <source>throw too low</source>
+            <comment>throw too low</comment>
+            <translation>lanzamiento demasiado bajo</translation>
+        </message>
+        <message>
+            <source>time held</source>
+            <comment>time held</comment>
+            <translation>tiempo mantenido</translation>
+        </message>
+        <message>
+            <source>time in all</source>
+            <comment>time in all</comment>
+            <translation>tiempo total</translation>
+        </message>
+        <message>
+            <source>time that was measured</source>
+            <comment>time that was measured</comment>
+            <translation>tiempo medido</translation>
+        </message>
+        <message>
+            <source>time to settle</source>
+            <comment>time to settle</comment>
+            <translation>tiempo hasta calmarse</translation>
+        </message>
+        <message>
+            <source>tingling arm</source>
+            <comment>tingling arm</comment>
+            <translation>hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>too dark</source>
+            <comment>too dark</comment>
+            <translation>demasiado oscuro</translation>
+        </message>
+        <message>
+            <source>too far from the camera</source>
+            <comment>too far from the camera</comment>
+            <translation>demasiado lejos de la cámara</translation>
+        </message>
+        <message>
+            <source>too few frames</source>
+            <comment>too few frames</comment>
+            <translation>demasiado pocas imágenes</translation>
+        </message>
+        <message>
+            <source>too few samples in a turn</source>
+            <comment>too few samples in a turn</comment>
+            <translation>demasiado pocas muestras en un giro</translation>
+        </message>
+        <message>
+            <source>too few turns with the eyes measured at both ends</source>
+            <comment>too few turns with the eyes measured at both ends</comment>
+            <translation>demasiado pocos giros con los ojos medidos en los dos extremos</translation>
+        </message>
+        <message>
+            <source>too little was measured: a stand may be missing</source>
+            <comment>too little was measured: a stand may be missing</comment>
+            <translation>se midió demasiado poco: puede faltar una levantada</translation>
+        </message>
+        <message>
+            <source>typed in</source>
+            <comment>typed in</comment>
+            <translation>escrito a mano</translation>
+        </message>
+        <message>
+            <source>unable to stand or walk</source>
+            <comment>unable to stand or walk</comment>
+            <translation>incapaz de estar de pie o caminar</translation>
+        </message>
+        <message>
+            <source>up</source>
+            <comment>up</comment>
+            <translation>arriba</translation>
+        </message>
+        <message>
+            <source>usual value</source>
+            <comment>usual value</comment>
+            <translation>valor habitual</translation>
+        </message>
+        <message>
+            <source>vergence change</source>
+            <comment>vergence change</comment>
+            <translation>cambio de vergencia</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>caminando</translation>
+        </message>
+        <message>
+            <source>weakness or numbness of face, arm or leg</source>
+            <comment>weakness or numbness of face, arm or leg</comment>
+            <translation>debilidad o entumecimiento de cara, brazo o pierna</translation>
+        </message>
+        <message>
+            <source>what it is counted from was never measured</source>
+            <comment>what it is counted from was never measured</comment>
+            <translation>aquello de lo que se cuenta nunca se midió</translation>
+        </message>
+        <message>
+            <source>where the eyes point behind shut lids (asked when they open)</source>
+            <comment>where the eyes point behind shut lids (asked when they open)</comment>
+            <translation>hacia dónde apuntan los ojos tras los párpados cerrados (se pregunta al abrirlos)</translation>
+        </message>
+        <message>
+            <source>whether eyes and head followed the object</source>
+            <comment>whether eyes and head followed the object</comment>
+            <translation>si los ojos y la cabeza siguieron el objeto</translation>
+        </message>
+        <message>
+            <source>whether the eyes went before the head</source>
+            <comment>whether the eyes went before the head</comment>
+            <translation>si los ojos fueron antes que la cabeza</translation>
+        </message>
+        <message>
+            <source>whether the target was clear (asked after the set)</source>
+            <comment>whether the target was clear (asked after the set)</comment>
+            <translation>si el punto se veía claro (se pregunta después de la serie)</translation>
+        </message>
+        <message>
+            <source>which arm, unless both wrists are seen in the bend</source>
+            <comment>which arm, unless both wrists are seen in the bend</comment>
+            <translation>qué brazo, salvo que se vean las dos muñecas al agacharse</translation>
+        </message>
+        <message>
+            <source>why</source>
+            <comment>why</comment>
+            <translation>por qué</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch</source>
+            <comment>x1 viewing, pitch</comment>
+            <translation>estabilización x1, arriba y abajo</translation>
+        </message>
+        <message>
+            <source>x1 viewing, pitch: the head nods, the eyes stay on a still target</source>
+            <comment>x1 viewing, pitch: the head nods, the eyes stay on a still target</comment>
+            <translation>estabilización x1, arriba y abajo: la cabeza se mueve, los ojos se quedan en un punto quieto</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw</source>
+            <comment>x1 viewing, yaw</comment>
+            <translation>estabilización x1, a los lados</translation>
+        </message>
+        <message>
+            <source>x1 viewing, yaw: the head turns, the eyes stay on a still target</source>
+            <comment>x1 viewing, yaw: the head turns, the eyes stay on a still target</comment>
+            <translation>estabilización x1, a los lados: la cabeza gira, los ojos se quedan en un punto quieto</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch</source>
+            <comment>x2 viewing, pitch</comment>
+            <translation>estabilización x2, arriba y abajo</translation>
+        </message>
+        <message>
+            <source>x2 viewing, pitch: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, pitch: the target moves against the head, the eyes stay on it</comment>
+            <translation>estabilización x2, arriba y abajo: el punto se mueve contra la cabeza, los ojos se quedan en él</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw</source>
+            <comment>x2 viewing, yaw</comment>
+            <translation>estabilización x2, a los lados</translation>
+        </message>
+        <message>
+            <source>x2 viewing, yaw: the target moves against the head, the eyes stay on it</source>
+            <comment>x2 viewing, yaw: the target moves against the head, the eyes stay on it</comment>
+            <translation>estabilización x2, a los lados: el punto se mueve contra la cabeza, los ojos se quedan en él</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <comment>yes</comment>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>yes to: {what}</source>
+            <comment>yes to: {what}</comment>
+            <translation>sí a: {what}</translation>
+        </message>
+        <message>
+            <source>{count} bouts a day</source>
+            <comment>{count} bouts a day</comment>
+            <translation>{count} prácticas al día</translation>
+        </message>
+        <message>
+            <source>{count} lines could not be read</source>
+            <comment>{count} lines could not be read</comment>
+            <translation>líneas que no se pudieron leer: {count}</translation>
+        </message>
+        <message>
+            <source>{count} of {needed} sessions</source>
+            <comment>{count} of {needed} sessions</comment>
+            <translation>{count} de {needed} sesiones</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>{low} to {high}</comment>
+            <translation>de {low} a {high}</translation>
+        </message>
+        <message>
+            <source>{opening}: met; {why}</source>
+            <comment>{opening}: met; {why}</comment>
+            <translation>{opening}: cumplida; {why}</translation>
+        </message>
+        <message>
+            <source>{opening}: not met; {why}</source>
+            <comment>{opening}: not met; {why}</comment>
+            <translation>{opening}: no cumplida; {why}</translation>
+        </message>
+        <message>
+            <source>{practice}, and {count} beyond a day's dose</source>
+            <comment>{practice}, and {count} beyond a day's dose</comment>
+            <translation>{practice}, y {count} más allá de la dosis del día</translation>
+        </message>
+        <message>
+            <source>{practice}; asked: {bouts} a day on {days} days; done {share} %</source>
+            <comment>{practice}; asked: {bouts} a day on {days} days; done {share} %</comment>
+            <translation>{practice}; pedido: {bouts} al día, {days} días; hecho {share} %</translation>
+        </message>
+        <message>
+            <source>{practice}; no plan at hand to compare with</source>
+            <comment>{practice}; no plan at hand to compare with</comment>
+            <translation>{practice}; sin plan con que comparar</translation>
+        </message>
+        <message>
+            <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}, {days} días a la semana, en los últimos {length} días ({measured} medidas, {reported} no vistas por la cámara)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time</source>
+            <comment>{share} % of the time</comment>
+            <translation>{share} % del tiempo</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % del tiempo los ojos se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
+        </message>
+        <message>
+            <source>{share} % of the time the eyes went beyond the set-up's range</source>
+            <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
+            <translation>{share} % del tiempo los ojos salieron del margen de la preparación</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the last one shown)</source>
+            <comment>{text} ({count} sessions, the last one shown)</comment>
+            <translation>{text} ({count} sesiones, se muestra la última)</translation>
+        </message>
+        <message>
+            <source>{value} beats/min</source>
+            <comment>{value} beats/min</comment>
+            <translation>{value} golpes/min</translation>
+        </message>
+        <message>
+            <source>{value} frames/s</source>
+            <comment>{value} frames/s</comment>
+            <translation>{value} imágenes/s</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>{value} of 10</comment>
+            <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>{value} pictures a second</source>
+            <comment>{value} pictures a second</comment>
+            <translation>{value} imágenes por segundo</translation>
+        </message>
+        <message>
+            <source>{what} rose from {first} to {last} of 10</source>
+            <comment>{what} rose from {first} to {last} of 10</comment>
+            <translation>{what} subió de {first} a {last} de 10</translation>
+        </message>
+        <message>
+            <source>{why} and {count} more</source>
+            <comment>{why} and {count} more</comment>
+            <translation>{why} y {count} más</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what})</source>
+            <comment>{words} (opens {what})</comment>
+            <translation>{words} (abre {what})</translation>
+        </message>
+        <message>
+            <source>{words} (opens {what}, practised already)</source>
+            <comment>{words} (opens {what}, practised already)</comment>
+            <translation>{words} (abre {what}, ya practicado)</translation>
+        </message>
+    </context>
+    <context>
+        <name>turnpost</name>
+        <message>
+            <source>How did the target look while you moved?</source>
+            <comment>ask.clarity</comment>
+            <translation>¿Cómo se veía el punto mientras se movía?</translation>
+        </message>
+        <message>
+            <source>Blurred</source>
+            <comment>ask.clarity.blurred</comment>
+            <translation>Borroso</translation>
+        </message>
+        <message>
+            <source>Clear</source>
+            <comment>ask.clarity.clear</comment>
+            <translation>Claro</translation>
+        </message>
+        <message>
+            <source>I saw two</source>
+            <comment>ask.clarity.double</comment>
+            <translation>Vi dos</translation>
+        </message>
+        <message>
+            <source>It jumped</source>
+            <comment>ask.clarity.jumping</comment>
+            <translation>Saltaba</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <comment>ask.done</comment>
+            <translation>Hecho</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>ask.dose.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>ask.dose.once</comment>
+            <translation>una vez</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>ask.dose.repetitions</comment>
+            <translation>{count} veces</translation>
+        </message>
+        <message>
+            <source>{count} seconds</source>
+            <comment>ask.dose.seconds</comment>
+            <translation>{count} segundos</translation>
+        </message>
+        <message>
+            <source>on the soft mat</source>
+            <comment>ask.dose.soft</comment>
+            <translation>en la colchoneta blanda</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>ask.dose.tempo</comment>
+            <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>End for today</source>
+            <comment>ask.end</comment>
+            <translation>Terminar por hoy</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>ask.go_on</comment>
+            <translation>Seguir</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>ask.left</comment>
+            <translation>quedan {time}</translation>
+        </message>
+        <message>
+            <source>Left out today: {name}. {why}</source>
+            <comment>ask.left_out</comment>
+            <translation>Hoy no se hace: {name}. {why}</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>ask.no</comment>
+            <translation>No</translation>
+        </message>
+        <message>
+            <source>How many did you do?</source>
+            <comment>ask.own_count</comment>
+            <translation>¿Cuántas hizo?</translation>
+        </message>
+        <message>
+            <source>Count</source>
+            <comment>ask.own_count.name</comment>
+            <translation>Cantidad</translation>
+        </message>
+        <message>
+            <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
+            <comment>ask.place.by_ear</comment>
+            <translation>Unos golpes lentos le llevan al comienzo. Tres golpes rápidos le dicen que ha terminado.</translation>
+        </message>
+        <message>
+            <source>No sound plays. The screen counts down and shows when it is over: your helper reads that to you.</source>
+            <comment>ask.place.by_reader</comment>
+            <translation>No suena nada. La pantalla cuenta hacia atrás y muestra cuándo termina: la persona que le ayuda se lo lee.</translation>
+        </message>
+        <message>
+            <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
+            <comment>ask.place.by_voice</comment>
+            <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
+        </message>
+        <message>
+            <source>Move at a calm, even pace.</source>
+            <comment>ask.place.no_beat</comment>
+            <translation>Muévase con calma y sin cambiar de ritmo.</translation>
+        </message>
+        <message>
+            <source>You chose to hear nothing. This one is led by sound all the same.</source>
+            <comment>ask.place.not_silent</comment>
+            <translation>Usted eligió no oír nada. Este se guía por el sonido de todos modos.</translation>
+        </message>
+        <message>
+            <source>I am in place</source>
+            <comment>ask.place.ready</comment>
+            <translation>Estoy en mi sitio</translation>
+        </message>
+        <message>
+            <source>First the camera gets to know how you look from here. That takes a minute.</source>
+            <comment>ask.place.setup</comment>
+            <translation>Primero la cámara aprende cómo se le ve desde aquí. Tarda un minuto.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <comment>ask.place.sitting</comment>
+            <translation>Siéntese en una silla firme, con la pantalla delante a la distancia de un brazo.</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <comment>ask.place.skip</comment>
+            <translation>Este no</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <comment>ask.place.standing</comment>
+            <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás.</translation>
+        </message>
+        <message>
+            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <comment>ask.place.to_stop</comment>
+            <translation>Para parar, simplemente siéntese, o salga de la imagen unos segundos.</translation>
+        </message>
+        <message>
+            <source>The camera does not watch this one. Press “Done” when you are through.</source>
+            <comment>ask.place.walking</comment>
+            <translation>La cámara no mira este. Pulse «Hecho» cuando termine.</translation>
+        </message>
+        <message>
+            <source>Is somebody with you who reads to you?</source>
+            <comment>ask.reader</comment>
+            <translation>¿Hay alguien con usted que le lea?</translation>
+        </message>
+        <message>
+            <source>They read the words on the screen aloud and tell you when to stop.</source>
+            <comment>ask.reader.how</comment>
+            <translation>Esa persona lee en voz alta lo que dice la pantalla y le dice cuándo parar.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound, and what comes now is led by sound.</source>
+            <comment>ask.reader.silent</comment>
+            <translation>Este ordenador no puede tocar sonido, y lo que viene ahora lo guía el sonido.</translation>
+        </message>
+        <message>
+            <source>A short rest</source>
+            <comment>ask.rest</comment>
+            <translation>Un breve descanso</translation>
+        </message>
+        <message>
+            <source>Go on now</source>
+            <comment>ask.rest.go_on</comment>
+            <translation>Seguir ya</translation>
+        </message>
+        <message>
+            <source>Next: {name}</source>
+            <comment>ask.rest.next</comment>
+            <translation>Después: {name}</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual</source>
+            <comment>ask.settle</comment>
+            <translation>Descanse hasta sentirse como siempre</translation>
+        </message>
+        <message>
+            <source>I feel as usual again</source>
+            <comment>ask.settle.done</comment>
+            <translation>Ya me siento como siempre</translation>
+        </message>
+        <message>
+            <source>Did you hear the beats just now?</source>
+            <comment>ask.sound</comment>
+            <translation>¿Ha oído los golpes ahora mismo?</translation>
+        </message>
+        <message>
+            <source>Play again</source>
+            <comment>ask.sound.again</comment>
+            <translation>Tocar otra vez</translation>
+        </message>
+        <message>
+            <source>What comes now is led by sound. Turn it up if you need to.</source>
+            <comment>ask.sound.how</comment>
+            <translation>Lo que viene ahora lo guía el sonido. Súbalo si lo necesita.</translation>
+        </message>
+        <message>
+            <source>Hear the voice</source>
+            <comment>ask.sound.voice</comment>
+            <translation>Oír la voz</translation>
+        </message>
+        <message>
+            <source>Something new may come now</source>
+            <comment>ask.stage</comment>
+            <translation>Ahora puede venir algo nuevo</translation>
+        </message>
+        <message>
+            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <comment>ask.stage.how</comment>
+            <translation>Lo ha hecho bastante bien para la parte siguiente: {name}. ¿Quiere empezarla hoy?</translation>
+        </message>
+        <message>
+            <source>Did you have to hold on?</source>
+            <comment>ask.steadied</comment>
+            <translation>¿Tuvo que agarrarse?</translation>
+        </message>
+        <message>
+            <source>To sway a little is normal. Holding on was right if you needed it.</source>
+            <comment>ask.steadied.how</comment>
+            <translation>Balancearse un poco es normal. Agarrarse estuvo bien si lo necesitaba.</translation>
+        </message>
+        <message>
+            <source>Is your corner ready?</source>
+            <comment>ask.support.corner_and_chair</comment>
+            <translation>¿Está lista su esquina?</translation>
+        </message>
+        <message>
+            <source>Your back is to a corner. A chair that does not roll stands in front of you, to hold on to. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.corner_and_chair.how</comment>
+            <translation>Está de espaldas a una esquina. Delante hay una silla que no rueda, para agarrarse. El portátil está firme, más lejos de lo que alcanza su brazo, con el cable fuera del paso.</translation>
+        </message>
+        <message>
+            <source>The camera can't hold you, and it calls nobody.</source>
+            <comment>ask.support.fall</comment>
+            <translation>La cámara no puede sujetarle, y no llama a nadie.</translation>
+        </message>
+        <message>
+            <source>Is your helper next to you?</source>
+            <comment>ask.support.helper</comment>
+            <translation>¿Está a su lado la persona que le ayuda?</translation>
+        </message>
+        <message>
+            <source>Your helper stands so near that a hand can hold you, the whole time. The laptop stands firm, farther away than your arm reaches, its cable out of the way.</source>
+            <comment>ask.support.helper.how</comment>
+            <translation>La persona que le ayuda está tan cerca que una mano puede sujetarle, todo el tiempo. El portátil está firme, más lejos de lo que alcanza su brazo, con el cable fuera del paso.</translation>
+        </message>
+        <message>
+            <source>Wear flat shoes with a closed heel, or go barefoot. Keep the floor clear.</source>
+            <comment>ask.support.shoes</comment>
+            <translation>Lleve zapatos planos con el talón cerrado, o vaya sin zapatos. Mantenga el suelo despejado.</translation>
+        </message>
+        <message>
+            <source>Your practice today</source>
+            <comment>ask.today</comment>
+            <translation>Su práctica de hoy</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <comment>ask.today.begin</comment>
+            <translation>Empezar</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about {minutes} minutes.</source>
+            <comment>ask.today.how</comment>
+            <translation>Los ejercicios y los descansos duran unos {minutes} minutos.</translation>
+        </message>
+        <message>
+            <source>Nothing in your plan can be done today.</source>
+            <comment>ask.today.none</comment>
+            <translation>Hoy no se puede hacer nada de su plan.</translation>
+        </message>
+        <message>
+            <source>Not today:</source>
+            <comment>ask.today.not</comment>
+            <translation>Hoy no:</translation>
+        </message>
+        <message>
+            <source>{number}.  {name}: {dose}</source>
+            <comment>ask.today.row</comment>
+            <translation>{number}.  {name}: {dose}</translation>
+        </message>
+        <message>
+            <source>Exercises and rests take about a minute.</source>
+            <comment>ask.today.short</comment>
+            <translation>Los ejercicios y los descansos duran más o menos un minuto.</translation>
+        </message>
+        <message>
+            <source>Today: {name}</source>
+            <comment>ask.today.stage</comment>
+            <translation>Hoy: {name}</translation>
+        </message>
+        <message>
+            <source>{name}: {why}</source>
+            <comment>ask.today.waits</comment>
+            <translation>{name}: {why}</translation>
+        </message>
+        <message>
+            <source>From your therapist: {words}</source>
+            <comment>ask.today.words</comment>
+            <translation>De su terapeuta: {words}</translation>
+        </message>
+        <message>
+            <source>I feel unwell (U)</source>
+            <comment>ask.unwell</comment>
+            <translation>Me siento mal (U)</translation>
+        </message>
+        <message>
+            <source>I feel unwell, key U</source>
+            <comment>ask.unwell_name</comment>
+            <translation>Me siento mal, tecla U</translation>
+        </message>
+        <message>
+            <source>Sit still for a moment</source>
+            <comment>ask.wait</comment>
+            <translation>Siéntese sin moverse un momento</translation>
+        </message>
+        <message>
+            <source>Then you say how you feel.</source>
+            <comment>ask.wait.how</comment>
+            <translation>Después dice cómo se siente.</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <comment>ask.yes</comment>
+            <translation>Sí</translation>
+        </message>
+        <message>
+            <source>Camera</source>
+            <comment>camera.choose</comment>
+            <translation>Cámara</translation>
+        </message>
+        <message>
+            <source>First camera found</source>
+            <comment>camera.default</comment>
+            <translation>Primera cámara encontrada</translation>
+        </message>
+        <message>
+            <source>Use the last set-up</source>
+            <comment>camera.kept</comment>
+            <translation>Usar la última preparación</translation>
+        </message>
+        <message>
+            <source>Start the set-up</source>
+            <comment>camera.next</comment>
+            <translation>Empezar la preparación</translation>
+        </message>
+        <message>
+            <source>You, as in a mirror</source>
+            <comment>camera.picture</comment>
+            <translation>Usted, como en un espejo</translation>
+        </message>
+        <message>
+            <source>Can the camera see you?</source>
+            <comment>camera.title</comment>
+            <translation>¿Puede verle la cámara?</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>camera_off</comment>
+            <translation>Cámara apagada</translation>
+        </message>
+        <message>
+            <source>Camera on</source>
+            <comment>camera_on</comment>
+            <translation>Cámara encendida</translation>
+        </message>
+        <message>
+            <source>If the room spins, hold on, sit still, and stop.</source>
+            <comment>care.bend</comment>
+            <translation>Si la habitación da vueltas, agárrese, siéntese sin moverse y pare.</translation>
+        </message>
+        <message>
+            <source>If the target blurs or jumps, go slower.</source>
+            <comment>care.blur</comment>
+            <translation>Si el punto se ve borroso o salta, vaya más despacio.</translation>
+        </message>
+        <message>
+            <source>Put the chair against a wall. It must not have wheels.</source>
+            <comment>care.chair</comment>
+            <translation>Ponga la silla contra una pared. No debe tener ruedas.</translation>
+        </message>
+        <message>
+            <source>If you see two tips, stop there. Move your finger back out.</source>
+            <comment>care.double</comment>
+            <translation>Si ve dos puntas, pare ahí. Vuelva a alejar el dedo.</translation>
+        </message>
+        <message>
+            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <comment>care.flashes</comment>
+            <translation>No haga esto si las imágenes que se mueven o parpadean le han sentado mal antes.</translation>
+        </message>
+        <message>
+            <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
+            <comment>care.neck</comment>
+            <translation>Llegue solo hasta donde su cuello se sienta bien. Pare si le duele el cuello o siente hormigueo en el brazo.</translation>
+        </message>
+        <message>
+            <source>Hand the ball over. Do not throw it.</source>
+            <comment>care.partner</comment>
+            <translation>Dé la pelota en la mano. No la lance.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop if it gets strong or does not go away.</source>
+            <comment>care.settle</comment>
+            <translation>Es normal sentir algo de mareo. Pare si es fuerte o no se va.</translation>
+        </message>
+        <message>
+            <source>It must not hurt. Start small.</source>
+            <comment>care.shoulder</comment>
+            <translation>No debe doler. Empiece con poco.</translation>
+        </message>
+        <message>
+            <source>Use a firm chair with no wheels. Keep both feet flat.</source>
+            <comment>care.slide</comment>
+            <translation>Use una silla firme sin ruedas. Los dos pies planos en el suelo.</translation>
+        </message>
+        <message>
+            <source>Your helper stays within reach of you. The mat must not slip.</source>
+            <comment>care.soft</comment>
+            <translation>La persona que le ayuda se queda a su alcance. La colchoneta no debe resbalar.</translation>
+        </message>
+        <message>
+            <source>Keep one hand on the rail and your eyes open.</source>
+            <comment>care.stairs</comment>
+            <translation>Una mano en la barandilla y los ojos abiertos.</translation>
+        </message>
+        <message>
+            <source>Have the corner behind you and a firm chair or a helper in front. Wear flat shoes or go barefoot.</source>
+            <comment>care.stand</comment>
+            <translation>Tenga la esquina detrás y una silla firme o a alguien que le ayude delante. Lleve zapatos planos o vaya sin zapatos.</translation>
+        </message>
+        <message>
+            <source>A little sway is fine. Hold on as soon as you need to.</source>
+            <comment>care.steady</comment>
+            <translation>Balancearse un poco está bien. Agárrese en cuanto lo necesite.</translation>
+        </message>
+        <message>
+            <source>Use something soft. Leave it on the floor if it drops.</source>
+            <comment>care.toss</comment>
+            <translation>Use algo blando. Si cae, déjelo en el suelo.</translation>
+        </message>
+        <message>
+            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <comment>care.walk</comment>
+            <translation>Despeje el suelo. Encienda la luz. La persona que le ayuda va a su lado.</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
+            <comment>caution.fall</comment>
+            <translation>Siéntese en una silla firme. Para estar de pie, tenga a su alcance una esquina o a alguien que le ayude.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <comment>caution.help</comment>
+            <translation>Llame enseguida a emergencias si tiene de repente un dolor de cabeza fuerte, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, desmayo, dolor en el pecho o pérdida repentina de la audición.</translation>
+        </message>
+        <message>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <comment>caution.stop</comment>
+            <translation>Es normal sentir algo de mareo. Pare y siéntese si se siente mal, si tiene dolor o si el mareo no se calma.</translation>
+        </message>
+        <message>
+            <source>Do only what your therapist has told you. Turnpost does not find out what you have and does not choose your treatment.</source>
+            <comment>caution.therapist</comment>
+            <translation>Haga solo lo que le ha dicho su terapeuta. Turnpost no averigua qué tiene usted ni elige su tratamiento.</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <comment>choose.leave</comment>
+            <translation>Salir</translation>
+        </message>
+        <message>
+            <source>{what}: less</source>
+            <comment>choose.less</comment>
+            <translation>{what}: menos</translation>
+        </message>
+        <message>
+            <source>{what}: more</source>
+            <comment>choose.more</comment>
+            <translation>{what}: más</translation>
+        </message>
+        <message>
+            <source>The set-up worked. Choose what your therapist has asked for.</source>
+            <comment>choose.ok</comment>
+            <translation>La preparación ha salido bien. Elija lo que le ha pedido su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>choose.repetitions</comment>
+            <translation>Repeticiones</translation>
+        </message>
+        <message>
+            <source>Start exercise</source>
+            <comment>choose.start</comment>
+            <translation>Empezar el ejercicio</translation>
+        </message>
+        <message>
+            <source>Target size</source>
+            <comment>choose.target</comment>
+            <translation>Tamaño del punto</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>choose.target_value</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Beats a minute</source>
+            <comment>choose.tempo</comment>
+            <translation>Golpes por minuto</translation>
+        </message>
+        <message>
+            <source>Choose an exercise</source>
+            <comment>choose.title</comment>
+            <translation>Elija un ejercicio</translation>
+        </message>
+        <message>
+            <source>Sample clip, no camera</source>
+            <comment>clip_on</comment>
+            <translation>Vídeo de ejemplo, sin cámara</translation>
+        </message>
+        <message>
+            <source>Saving ...</source>
+            <comment>close.saving</comment>
+            <translation>Guardando ...</translation>
+        </message>
+        <message>
+            <source>,</source>
+            <comment>comma</comment>
+            <translation>,</translation>
+        </message>
+        <message>
+            <source>Chin up a little</source>
+            <comment>cue.chin_down</comment>
+            <translation>La barbilla un poco más alta</translation>
+        </message>
+        <message>
+            <source>Keep your eyes open</source>
+            <comment>cue.eyes_closed</comment>
+            <translation>Mantenga los ojos abiertos</translation>
+        </message>
+        <message>
+            <source>Let your eyes go with your head</source>
+            <comment>cue.eyes_not_with_head</comment>
+            <translation>Deje que los ojos vayan con la cabeza</translation>
+        </message>
+        <message>
+            <source>Keep your eyes closed</source>
+            <comment>cue.eyes_opened</comment>
+            <translation>Mantenga los ojos cerrados</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>cue.gaze_off_target</comment>
+            <translation>Los ojos en el punto</translation>
+        </message>
+        <message>
+            <source>Look all the way to the target</source>
+            <comment>cue.gaze_short</comment>
+            <translation>Mire hasta llegar al punto</translation>
+        </message>
+        <message>
+            <source>Keep your head still</source>
+            <comment>cue.head_moved</comment>
+            <translation>La cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Come back into the picture</source>
+            <comment>cue.left_picture</comment>
+            <translation>Vuelva a la imagen</translation>
+        </message>
+        <message>
+            <source>Not measured just now</source>
+            <comment>cue.not_measured</comment>
+            <translation>Ahora mismo no se mide</translation>
+        </message>
+        <message>
+            <source>All the way up</source>
+            <comment>cue.not_upright</comment>
+            <translation>Enderécese del todo</translation>
+        </message>
+        <message>
+            <source>Are you all right?</source>
+            <comment>cue.possible_fall</comment>
+            <translation>¿Se encuentra bien?</translation>
+        </message>
+        <message>
+            <source>Let go when you feel steady</source>
+            <comment>cue.steadied</comment>
+            <translation>Suéltese cuando se sienta estable</translation>
+        </message>
+        <message>
+            <source>A little higher, above your eyes</source>
+            <comment>cue.throw_low</comment>
+            <translation>Un poco más alto, por encima de los ojos</translation>
+        </message>
+        <message>
+            <source>A little slower</source>
+            <comment>cue.too_fast</comment>
+            <translation>Un poco más despacio</translation>
+        </message>
+        <message>
+            <source>A little less far</source>
+            <comment>cue.too_large</comment>
+            <translation>Un poco menos lejos</translation>
+        </message>
+        <message>
+            <source>A little faster</source>
+            <comment>cue.too_slow</comment>
+            <translation>Un poco más rápido</translation>
+        </message>
+        <message>
+            <source>A little further</source>
+            <comment>cue.too_small</comment>
+            <translation>Un poco más lejos</translation>
+        </message>
+        <message>
+            <source>The sample clip can't be paused.</source>
+            <comment>demo.cannot_pause</comment>
+            <translation>El vídeo de ejemplo no se puede pausar.</translation>
+        </message>
+        <message>
+            <source>{figure} ◄ affected side</source>
+            <comment>desk.affected</comment>
+            <translation>{figure} ◄ lado afectado</translation>
+        </message>
+        <message>
+            <source>{time} s</source>
+            <comment>desk.at</comment>
+            <translation>{time} s</translation>
+        </message>
+        <message>
+            <source>millimetres</source>
+            <comment>desk.axis.mm</comment>
+            <translation>milímetros</translation>
+        </message>
+        <message>
+            <source>degrees, up is up</source>
+            <comment>desk.axis.pitch</comment>
+            <translation>grados, arriba es arriba</translation>
+        </message>
+        <message>
+            <source>degrees, right ear down is up</source>
+            <comment>desk.axis.roll</comment>
+            <translation>grados, oreja derecha abajo es arriba</translation>
+        </message>
+        <message>
+            <source>degrees, right is up</source>
+            <comment>desk.axis.yaw</comment>
+            <translation>grados, derecha es arriba</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>desk.back</comment>
+            <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>Below it</source>
+            <comment>desk.beside</comment>
+            <translation>Debajo</translation>
+        </message>
+        <message>
+            <source>no other session</source>
+            <comment>desk.beside.none</comment>
+            <translation>ninguna otra sesión</translation>
+        </message>
+        <message>
+            <source>▼ fell</source>
+            <comment>desk.change.fell</comment>
+            <translation>▼ bajó</translation>
+        </message>
+        <message>
+            <source>{text}; {count} left out</source>
+            <comment>desk.change.left_out</comment>
+            <translation>{text}; {count} sin contar</translation>
+        </message>
+        <message>
+            <source>no change beyond ±{least}</source>
+            <comment>desk.change.no_change</comment>
+            <translation>sin cambio mayor de ±{least}</translation>
+        </message>
+        <message>
+            <source>{text}; another dose was asked</source>
+            <comment>desk.change.other_dose</comment>
+            <translation>{text}; se pedía otra dosis</translation>
+        </message>
+        <message>
+            <source>▲ rose</source>
+            <comment>desk.change.rose</comment>
+            <translation>▲ subió</translation>
+        </message>
+        <message>
+            <source>too few to compare</source>
+            <comment>desk.change.too_few</comment>
+            <translation>demasiado pocos para comparar</translation>
+        </message>
+        <message>
+            <source>not comparable: other limits</source>
+            <comment>desk.change.unlike</comment>
+            <translation>no comparable: otros límites</translation>
+        </message>
+        <message>
+            <source>{measured} of {all} sessions measured, {doubt} of them in doubt</source>
+            <comment>desk.chart</comment>
+            <translation>{measured} de {all} sesiones medidas, {doubt} de ellas en duda</translation>
+        </message>
+        <message>
+            <source>Change</source>
+            <comment>desk.col.change</comment>
+            <translation>Cambio</translation>
+        </message>
+        <message>
+            <source>Figure</source>
+            <comment>desk.col.figure</comment>
+            <translation>Valor</translation>
+        </message>
+        <message>
+            <source>At first</source>
+            <comment>desk.col.first</comment>
+            <translation>Al principio</translation>
+        </message>
+        <message>
+            <source>Lately</source>
+            <comment>desk.col.last</comment>
+            <translation>Últimamente</translation>
+        </message>
+        <message>
+            <source>All sessions</source>
+            <comment>desk.col.trend</comment>
+            <translation>Todas las sesiones</translation>
+        </message>
+        <message>
+            <source>Condition: {text}</source>
+            <comment>desk.condition</comment>
+            <translation>Condición: {text}</translation>
+        </message>
+        <message>
+            <source>Practice is counted up to {day}.</source>
+            <comment>desk.counted_to</comment>
+            <translation>La práctica está contada hasta el {day}.</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>desk.day</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>desk.day.short</comment>
+            <translation>d MMM</translation>
+        </message>
+        <message>
+            <source>{before} → {after}</source>
+            <comment>desk.dizzy</comment>
+            <translation>{before} → {after}</translation>
+        </message>
+        <message>
+            <source>! {what}, {length} s</source>
+            <comment>desk.event</comment>
+            <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>Not read: {why}</source>
+            <comment>desk.failed</comment>
+            <translation>No leído: {why}</translation>
+        </message>
+        <message>
+            <source>{name}: {value}</source>
+            <comment>desk.figure</comment>
+            <translation>{name}: {value}</translation>
+        </message>
+        <message>
+            <source>Figures</source>
+            <comment>desk.figures</comment>
+            <translation>Valores</translation>
+        </message>
+        <message>
+            <source>All exercises</source>
+            <comment>desk.filter.all</comment>
+            <translation>Todos los ejercicios</translation>
+        </message>
+        <message>
+            <source>Changes only</source>
+            <comment>desk.filter.changed</comment>
+            <translation>Solo cambios</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.filter.exercise</comment>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <comment>desk.filter.from</comment>
+            <translation>Desde</translation>
+        </message>
+        <message>
+            <source>Show all</source>
+            <comment>desk.filter.reset</comment>
+            <translation>Mostrar todo</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>desk.filter.to</comment>
+            <translation>hasta</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>desk.first</comment>
+            <translation>Primero</translation>
+        </message>
+        <message>
+            <source>In doubt: {why}</source>
+            <comment>desk.flag</comment>
+            <translation>En duda: {why}</translation>
+        </message>
+        <message>
+            <source>{folder}</source>
+            <comment>desk.folder</comment>
+            <translation>{folder}</translation>
+        </message>
+        <message>
+            <source>Read on</source>
+            <comment>desk.go_on</comment>
+            <translation>Seguir leyendo</translation>
+        </message>
+        <message>
+            <source>{value}?</source>
+            <comment>desk.in_doubt</comment>
+            <translation>{value}?</translation>
+        </message>
+        <message>
+            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <comment>desk.key</comment>
+            <translation>● medido   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
+        </message>
+        <message>
+            <source>last {day}</source>
+            <comment>desk.last</comment>
+            <translation>última {day}</translation>
+        </message>
+        <message>
+            <source>eyes in the head</source>
+            <comment>desk.line.eye</comment>
+            <translation>ojos en la cabeza</translation>
+        </message>
+        <message>
+            <source>neck forward</source>
+            <comment>desk.line.fore_aft</comment>
+            <translation>cuello hacia delante</translation>
+        </message>
+        <message>
+            <source>gaze</source>
+            <comment>desk.line.gaze</comment>
+            <translation>mirada</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <comment>desk.line.head</comment>
+            <translation>cabeza</translation>
+        </message>
+        <message>
+            <source>neck height</source>
+            <comment>desk.line.height</comment>
+            <translation>altura del cuello</translation>
+        </message>
+        <message>
+            <source>{line} not measured</source>
+            <comment>desk.line.none</comment>
+            <translation>{line} no medido</translation>
+        </message>
+        <message>
+            <source>neck sideways</source>
+            <comment>desk.line.sideways</comment>
+            <translation>cuello hacia los lados</translation>
+        </message>
+        <message>
+            <source>target</source>
+            <comment>desk.line.target</comment>
+            <translation>punto</translation>
+        </message>
+        <message>
+            <source>{line} {value}</source>
+            <comment>desk.line.value</comment>
+            <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>Reading the session ...</source>
+            <comment>desk.loading</comment>
+            <translation>Leyendo la sesión ...</translation>
+        </message>
+        <message>
+            <source>Looking through the folder ...</source>
+            <comment>desk.looking</comment>
+            <translation>Mirando la carpeta ...</translation>
+        </message>
+        <message>
+            <source>and {count} more</source>
+            <comment>desk.more</comment>
+            <translation>y {count} más</translation>
+        </message>
+        <message>
+            <source>no plan at hand</source>
+            <comment>desk.no_plan</comment>
+            <translation>sin plan disponible</translation>
+        </message>
+        <message>
+            <source>this folder has only the summary</source>
+            <comment>desk.no_samples</comment>
+            <translation>esta carpeta solo tiene el resumen</translation>
+        </message>
+        <message>
+            <source>The measured samples of this session are not in the folder: {why}</source>
+            <comment>desk.no_trace</comment>
+            <translation>Los datos medidos de esta sesión no están en la carpeta: {why}</translation>
+        </message>
+        <message>
+            <source>There are no sessions in this folder yet.</source>
+            <comment>desk.nobody</comment>
+            <translation>Todavía no hay sesiones en esta carpeta.</translation>
+        </message>
+        <message>
+            <source>not asked</source>
+            <comment>desk.not_asked</comment>
+            <translation>sin preguntar</translation>
+        </message>
+        <message>
+            <source>{author}, {day}: {text}</source>
+            <comment>desk.note</comment>
+            <translation>{author}, {day}: {text}</translation>
+        </message>
+        <message>
+            <source>Add note</source>
+            <comment>desk.note.add</comment>
+            <translation>Añadir nota</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>desk.note.failed</comment>
+            <translation>No guardado: {why}</translation>
+        </message>
+        <message>
+            <source>repetition {number} is not valid {text}</source>
+            <comment>desk.note.invalid</comment>
+            <translation>la repetición {number} no es válida {text}</translation>
+        </message>
+        <message>
+            <source>Notes stand beside the measured figures, which never change.</source>
+            <comment>desk.note.kept</comment>
+            <translation>Las notas están junto a los valores medidos, que nunca cambian.</translation>
+        </message>
+        <message>
+            <source>Mark repetition not valid</source>
+            <comment>desk.note.mark</comment>
+            <translation>Marcar repetición como no válida</translation>
+        </message>
+        <message>
+            <source>No notes yet.</source>
+            <comment>desk.note.none</comment>
+            <translation>Todavía no hay notas.</translation>
+        </message>
+        <message>
+            <source>A note on this session</source>
+            <comment>desk.note.text</comment>
+            <translation>Una nota sobre esta sesión</translation>
+        </message>
+        <message>
+            <source>Undo my last note</source>
+            <comment>desk.note.undo</comment>
+            <translation>Deshacer mi última nota</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.notes</comment>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>{count}</source>
+            <comment>desk.notes_count</comment>
+            <translation>{count}</translation>
+        </message>
+        <message>
+            <source>nothing practised</source>
+            <comment>desk.nothing_done</comment>
+            <translation>nada practicado</translation>
+        </message>
+        <message>
+            <source>Nothing that needs a look first</source>
+            <comment>desk.nothing_first</comment>
+            <translation>Nada que haya que mirar primero</translation>
+        </message>
+        <message>
+            <source>Another folder</source>
+            <comment>desk.open</comment>
+            <translation>Otra carpeta</translation>
+        </message>
+        <message>
+            <source>People, most urgent first</source>
+            <comment>desk.people</comment>
+            <translation>Personas, primero lo más urgente</translation>
+        </message>
+        <message>
+            <source>Plan (Ctrl+E)</source>
+            <comment>desk.plan</comment>
+            <translation>Plan (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <comment>desk.practice</comment>
+            <translation>Práctica</translation>
+        </message>
+        <message>
+            <source>{people} people, {sessions} sessions</source>
+            <comment>desk.read</comment>
+            <translation>Personas: {people}, sesiones: {sessions}</translation>
+        </message>
+        <message>
+            <source>Reading {done} of {of} files ...</source>
+            <comment>desk.reading</comment>
+            <translation>Leyendo {done} de {of} archivos ...</translation>
+        </message>
+        <message>
+            <source>repetition {number}</source>
+            <comment>desk.rep</comment>
+            <translation>repetición {number}</translation>
+        </message>
+        <message>
+            <source>{what} (marked not valid)</source>
+            <comment>desk.rep.invalid</comment>
+            <translation>{what} (marcada como no válida)</translation>
+        </message>
+        <message>
+            <source>{side} {value}</source>
+            <comment>desk.rep.turn</comment>
+            <translation>{side} {value}</translation>
+        </message>
+        <message>
+            <source>Dizziness</source>
+            <comment>desk.scol.dizzy</comment>
+            <translation>Mareo</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>desk.scol.done</comment>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>In doubt</source>
+            <comment>desk.scol.doubt</comment>
+            <translation>En duda</translation>
+        </message>
+        <message>
+            <source>How it ended</source>
+            <comment>desk.scol.ended</comment>
+            <translation>Cómo terminó</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <comment>desk.scol.notes</comment>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <comment>desk.scol.when</comment>
+            <translation>Cuándo</translation>
+        </message>
+        <message>
+            <source>{person}, {day}</source>
+            <comment>desk.session</comment>
+            <translation>{person}, {day}</translation>
+        </message>
+        <message>
+            <source>Sessions</source>
+            <comment>desk.sessions</comment>
+            <translation>Sesiones</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>desk.set</comment>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>{share} % of bouts asked</source>
+            <comment>desk.share</comment>
+            <translation>{share} % de las prácticas pedidas</translation>
+        </message>
+        <message>
+            <source>Open session</source>
+            <comment>desk.show</comment>
+            <translation>Abrir sesión</translation>
+        </message>
+        <message>
+            <source>Open the session of {day}</source>
+            <comment>desk.show_name</comment>
+            <translation>Abrir la sesión del {day}</translation>
+        </message>
+        <message>
+            <source>affected side: both</source>
+            <comment>desk.side.both</comment>
+            <translation>lado afectado: los dos</translation>
+        </message>
+        <message>
+            <source>affected side: left</source>
+            <comment>desk.side.left</comment>
+            <translation>lado afectado: izquierdo</translation>
+        </message>
+        <message>
+            <source>affected side: right</source>
+            <comment>desk.side.right</comment>
+            <translation>lado afectado: derecho</translation>
+        </message>
+        <message>
+            <source>affected side not known</source>
+            <comment>desk.side.unknown</comment>
+            <translation>lado afectado desconocido</translation>
+        </message>
+        <message>
+            <source>Stop reading</source>
+            <comment>desk.stop</comment>
+            <translation>Dejar de leer</translation>
+        </message>
+        <message>
+            <source>Stopped: only a part of the folder was read ({count} sessions).</source>
+            <comment>desk.stopped</comment>
+            <translation>Detenido: solo se leyó una parte de la carpeta (sesiones: {count}).</translation>
+        </message>
+        <message>
+            <source>Bouts a day. {text}</source>
+            <comment>desk.strip</comment>
+            <translation>Prácticas por día. {text}</translation>
+        </message>
+        <message>
+            <source>a box a bout: full = measured, half = not seen by the camera, empty = asked, not done</source>
+            <comment>desk.strip.key</comment>
+            <translation>una casilla por práctica: llena = medida, media = no vista por la cámara, vacía = pedida, no hecha</translation>
+        </message>
+        <message>
+            <source>Then</source>
+            <comment>desk.then</comment>
+            <translation>Después</translation>
+        </message>
+        <message>
+            <source>Review</source>
+            <comment>desk.title</comment>
+            <translation>Revisión</translation>
+        </message>
+        <message>
+            <source>Head, gaze and target over time</source>
+            <comment>desk.trace</comment>
+            <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
+        </message>
+        <message>
+            <source>← → cursor, with Shift a second; + − zoom; Page keys move; Home shows the whole exercise</source>
+            <comment>desk.trace.how</comment>
+            <translation>← → cursor, con Mayús un segundo; + − ampliación; las teclas de página mueven; Inicio muestra el ejercicio entero</translation>
+        </message>
+        <message>
+            <source>Trends</source>
+            <comment>desk.trends</comment>
+            <translation>Tendencias</translation>
+        </message>
+        <message>
+            <source>{count} files could not be read</source>
+            <comment>desk.unread</comment>
+            <translation>Archivos que no se pudieron leer: {count}</translation>
+        </message>
+        <message>
+            <source>Files that could not be read, and why</source>
+            <comment>desk.unread.name</comment>
+            <translation>Archivos que no se pudieron leer, y por qué</translation>
+        </message>
+        <message>
+            <source>{path}: {why}</source>
+            <comment>desk.unread.row</comment>
+            <translation>{path}: {why}</translation>
+        </message>
+        <message>
+            <source>Repetitions, events</source>
+            <comment>desk.what</comment>
+            <translation>Repeticiones, sucesos</translation>
+        </message>
+        <message>
+            <source>Whole session</source>
+            <comment>desk.whole</comment>
+            <translation>Sesión entera</translation>
+        </message>
+        <message>
+            <source>Zoom in</source>
+            <comment>desk.zoom_in</comment>
+            <translation>Ampliar</translation>
+        </message>
+        <message>
+            <source>Zoom out</source>
+            <comment>desk.zoom_out</comment>
+            <translation>Reducir</translation>
+        </message>
+        <message>
+            <source>Beware: {what}.</source>
+            <comment>edit.about.cautions</comment>
+            <translation>Cuidado: {what}.</translation>
+        </message>
+        <message>
+            <source>{what}.</source>
+            <comment>edit.about.counted</comment>
+            <translation>{what}.</translation>
+        </message>
+        <message>
+            <source>Its time counts as gaze stabilisation.</source>
+            <comment>edit.about.minutes</comment>
+            <translation>Su tiempo cuenta como estabilización de la mirada.</translation>
+        </message>
+        <message>
+            <source>Not measured: {what}.</source>
+            <comment>edit.about.not_measured</comment>
+            <translation>No se mide: {what}.</translation>
+        </message>
+        <message>
+            <source>The patient reads: “{name}”</source>
+            <comment>edit.about.patient</comment>
+            <translation>El paciente lee: «{name}»</translation>
+        </message>
+        <message>
+            <source>Add (Ctrl+E)</source>
+            <comment>edit.add</comment>
+            <translation>Añadir (Ctrl+E)</translation>
+        </message>
+        <message>
+            <source>Add an exercise from the catalogue</source>
+            <comment>edit.add.name</comment>
+            <translation>Añadir un ejercicio del catálogo</translation>
+        </message>
+        <message>
+            <source>Add stage</source>
+            <comment>edit.add_stage</comment>
+            <translation>Añadir etapa</translation>
+        </message>
+        <message>
+            <source>Add a stage at the end</source>
+            <comment>edit.add_stage.name</comment>
+            <translation>Añadir una etapa al final</translation>
+        </message>
+        <message>
+            <source>Add it (Enter)</source>
+            <comment>edit.add_this</comment>
+            <translation>Añadirlo (Intro)</translation>
+        </message>
+        <message>
+            <source>Figures come from</source>
+            <comment>edit.after</comment>
+            <translation>Los valores vienen de</translation>
+        </message>
+        <message>
+            <source>What stands further up in the plan.</source>
+            <comment>edit.after.how</comment>
+            <translation>Lo que está más arriba en el plan.</translation>
+        </message>
+        <message>
+            <source>Age group</source>
+            <comment>edit.age</comment>
+            <translation>Grupo de edad</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.as_usual</comment>
+            <translation>lo habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Ask about nausea too</source>
+            <comment>edit.ask.nausea</comment>
+            <translation>Preguntar también por náuseas</translation>
+        </message>
+        <message>
+            <source>Ask about unsteadiness too</source>
+            <comment>edit.ask.unsteadiness</comment>
+            <translation>Preguntar también por inestabilidad</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>edit.back</comment>
+            <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>Bouts a day</source>
+            <comment>edit.bouts</comment>
+            <translation>Prácticas al día</translation>
+        </message>
+        <message>
+            <source>Usual: 3, at least three a day ({source})</source>
+            <comment>edit.bouts.how</comment>
+            <translation>Habitual: 3, al menos tres al día ({source})</translation>
+        </message>
+        <message>
+            <source>{tempo} a minute</source>
+            <comment>edit.bpm</comment>
+            <translation>{tempo} por minuto</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <comment>edit.cancel</comment>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Catalogue</source>
+            <comment>edit.catalogue</comment>
+            <translation>Catálogo</translation>
+        </message>
+        <message>
+            <source>The target was said to be clear</source>
+            <comment>edit.clear</comment>
+            <translation>Se dijo que el punto era claro</translation>
+        </message>
+        <message>
+            <source>Before anything but seated work</source>
+            <comment>edit.clearance</comment>
+            <translation>Antes de todo lo que no sea sentado</translation>
+        </message>
+        <message>
+            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <comment>edit.clearance.how</comment>
+            <translation>Hasta que todo esté marcado, solo se ofrecen entradas sentado.</translation>
+        </message>
+        <message>
+            <source>I am satisfied of this</source>
+            <comment>edit.cleared</comment>
+            <translation>Lo he comprobado</translation>
+        </message>
+        <message>
+            <source>Item {number}: I am satisfied of this</source>
+            <comment>edit.cleared.name</comment>
+            <translation>Punto {number}: lo he comprobado</translation>
+        </message>
+        <message>
+            <source>Condition, in words</source>
+            <comment>edit.condition</comment>
+            <translation>Condición, en palabras</translation>
+        </message>
+        <message>
+            <source>It never opens by itself: the condition is met, and the patient says yes.</source>
+            <comment>edit.condition.how</comment>
+            <translation>Nunca se abre sola: la condición se cumple, y el paciente dice que sí.</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <comment>edit.copy</comment>
+            <translation>Copiar</translation>
+        </message>
+        <message>
+            <source>Copy the chosen exercise</source>
+            <comment>edit.copy.name</comment>
+            <translation>Copiar el ejercicio elegido</translation>
+        </message>
+        <message>
+            <source>Days and rests</source>
+            <comment>edit.days</comment>
+            <translation>Días y descansos</translation>
+        </message>
+        <message>
+            <source>Days a week</source>
+            <comment>edit.days_a_week</comment>
+            <translation>Días a la semana</translation>
+        </message>
+        <message>
+            <source>Dose, tempo, range</source>
+            <comment>edit.dose</comment>
+            <translation>Dosis, ritmo, amplitud</translation>
+        </message>
+        <message>
+            <source>{seconds} s</source>
+            <comment>edit.dose.seconds</comment>
+            <translation>{seconds} s</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>edit.dose.times</comment>
+            <translation>{count} veces</translation>
+        </message>
+        <message>
+            <source>Usual: {dose} ({source})</source>
+            <comment>edit.dose.usual</comment>
+            <translation>Habitual: {dose} ({source})</translation>
+        </message>
+        <message>
+            <source>↓</source>
+            <comment>edit.down</comment>
+            <translation>↓</translation>
+        </message>
+        <message>
+            <source>Move what is chosen down, Alt+Down</source>
+            <comment>edit.down.name</comment>
+            <translation>Bajar lo elegido, Alt+Flecha abajo</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <comment>edit.emergency</comment>
+            <translation>Número de emergencias</translation>
+        </message>
+        <message>
+            <source>Said and printed with the signs that need help at once.</source>
+            <comment>edit.emergency.how</comment>
+            <translation>Se dice y se imprime con las señales que necesitan ayuda enseguida.</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Sessions and conditions refer to it.</source>
+            <comment>edit.entry.id.how</comment>
+            <translation>Letras, cifras, . _ y -. Las sesiones y las condiciones se refieren a él.</translation>
+        </message>
+        <message>
+            <source>Eyes</source>
+            <comment>edit.eyes</comment>
+            <translation>Ojos</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>Wrong: {text}</source>
+            <comment>edit.fault</comment>
+            <translation>Mal: {text}</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <comment>edit.file</comment>
+            <translation>Archivo</translation>
+        </message>
+        <message>
+            <source>Find</source>
+            <comment>edit.find</comment>
+            <translation>Buscar</translation>
+        </message>
+        <message>
+            <source>There is no such exercise.</source>
+            <comment>edit.find.none</comment>
+            <translation>No hay un ejercicio así.</translation>
+        </message>
+        <message>
+            <source>Wrong: {field}: {text}</source>
+            <comment>edit.finding.fault</comment>
+            <translation>Mal: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>{place}, {field}</source>
+            <comment>edit.finding.in</comment>
+            <translation>{place}, {field}</translation>
+        </message>
+        <message>
+            <source>Note: {field}: {text}</source>
+            <comment>edit.finding.remark</comment>
+            <translation>Nota: {field}: {text}</translation>
+        </message>
+        <message>
+            <source>To put right, and to know (F8)</source>
+            <comment>edit.findings</comment>
+            <translation>Por corregir, y por saber (F8)</translation>
+        </message>
+        <message>
+            <source>How it is done</source>
+            <comment>edit.form</comment>
+            <translation>Cómo se hace</translation>
+        </message>
+        <message>
+            <source>{low} to {high}</source>
+            <comment>edit.from_to</comment>
+            <translation>de {low} a {high}</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>edit.good</comment>
+            <translation>Bien</translation>
+        </message>
+        <message>
+            <source>Who starts above that score</source>
+            <comment>edit.high</comment>
+            <translation>Quien empieza por encima de esa puntuación</translation>
+        </message>
+        <message>
+            <source>may rise a little from there</source>
+            <comment>edit.high.baseline</comment>
+            <translation>puede subir un poco desde ahí</translation>
+        </message>
+        <message>
+            <source>Usual: seated work only, the stricter of the two ({source})</source>
+            <comment>edit.high.how</comment>
+            <translation>Habitual: solo sentado, lo más estricto de los dos ({source})</translation>
+        </message>
+        <message>
+            <source>does seated work only</source>
+            <comment>edit.high.seated_only</comment>
+            <translation>solo practica sentado</translation>
+        </message>
+        <message>
+            <source>{what}, up to</source>
+            <comment>edit.high_end</comment>
+            <translation>{what}, hasta</translation>
+        </message>
+        <message>
+            <source>ID</source>
+            <comment>edit.id</comment>
+            <translation>ID</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.in_stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Item {number}</source>
+            <comment>edit.item</comment>
+            <translation>Punto {number}</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <comment>edit.item.add</comment>
+            <translation>Añadir un punto</translation>
+        </message>
+        <message>
+            <source>Remove item {number}</source>
+            <comment>edit.item.remove</comment>
+            <translation>Quitar el punto {number}</translation>
+        </message>
+        <message>
+            <source>Ladder over the weeks</source>
+            <comment>edit.ladder</comment>
+            <translation>Escalera por semanas</translation>
+        </message>
+        <message>
+            <source>A posture that is held has neither tempo nor range to change.</source>
+            <comment>edit.ladder.held</comment>
+            <translation>Una postura mantenida no tiene ritmo ni amplitud que cambiar.</translation>
+        </message>
+        <message>
+            <source>Each step holds from its week on, until the next one.</source>
+            <comment>edit.ladder.how</comment>
+            <translation>Cada paso vale desde su semana hasta el siguiente.</translation>
+        </message>
+        <message>
+            <source>The last changes are in no file yet.</source>
+            <comment>edit.leave</comment>
+            <translation>Los últimos cambios no están todavía en ningún archivo.</translation>
+        </message>
+        <message>
+            <source>Drop them</source>
+            <comment>edit.leave.discard</comment>
+            <translation>Descartarlos</translation>
+        </message>
+        <message>
+            <source>Save them</source>
+            <comment>edit.leave.save</comment>
+            <translation>Guardarlos</translation>
+        </message>
+        <message>
+            <source>Stay here</source>
+            <comment>edit.leave.stay</comment>
+            <translation>Quedarse aquí</translation>
+        </message>
+        <message>
+            <source>{number}. {name}</source>
+            <comment>edit.line.entry</comment>
+            <translation>{number}. {name}</translation>
+        </message>
+        <message>
+            <source>▲ wrong: {text}</source>
+            <comment>edit.line.fault</comment>
+            <translation>▲ mal: {text}</translation>
+        </message>
+        <message>
+            <source>Stage {number}: {name}</source>
+            <comment>edit.line.stage</comment>
+            <translation>Etapa {number}: {name}</translation>
+        </message>
+        <message>
+            <source>Look for it ...</source>
+            <comment>edit.look</comment>
+            <translation>Buscar ...</translation>
+        </message>
+        <message>
+            <source>Kind of loss</source>
+            <comment>edit.loss</comment>
+            <translation>Tipo de pérdida</translation>
+        </message>
+        <message>
+            <source>acute, one side</source>
+            <comment>edit.loss.acute</comment>
+            <translation>aguda, un lado</translation>
+        </message>
+        <message>
+            <source>both sides</source>
+            <comment>edit.loss.bilateral</comment>
+            <translation>los dos lados</translation>
+        </message>
+        <message>
+            <source>chronic, one side</source>
+            <comment>edit.loss.chronic</comment>
+            <translation>crónica, un lado</translation>
+        </message>
+        <message>
+            <source>other</source>
+            <comment>edit.loss.other</comment>
+            <translation>otra</translation>
+        </message>
+        <message>
+            <source>{what}, from</source>
+            <comment>edit.low</comment>
+            <translation>{what}, desde</translation>
+        </message>
+        <message>
+            <source>Least share measured, 0 to 1</source>
+            <comment>edit.measured</comment>
+            <translation>Menor parte medida, de 0 a 1</translation>
+        </message>
+        <message>
+            <source>I found it met on</source>
+            <comment>edit.met_on</comment>
+            <translation>La di por cumplida el</translation>
+        </message>
+        <message>
+            <source>Your own decision; it stands in place of the figures.</source>
+            <comment>edit.met_on.how</comment>
+            <translation>Su propia decisión; vale en lugar de los valores.</translation>
+        </message>
+        <message>
+            <source>Met, as of today</source>
+            <comment>edit.met_today</comment>
+            <translation>Cumplida, desde hoy</translation>
+        </message>
+        <message>
+            <source>Gaze stabilisation</source>
+            <comment>edit.minutes</comment>
+            <translation>Estabilización de la mirada</translation>
+        </message>
+        <message>
+            <source>no figure</source>
+            <comment>edit.minutes.none</comment>
+            <translation>sin cifra</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <comment>edit.minutes.said</comment>
+            <translation>Unos {minutes} minutos al día previstos, con todas las entradas abiertas y sin los descansos. Guía, según se cita: {guideline}.</translation>
+        </message>
+        <message>
+            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <comment>edit.minutes.short</comment>
+            <translation>estabilización de la mirada: {minutes} minutos al día, guía según se cita: {figure}</translation>
+        </message>
+        <message>
+            <source>To each side of rest. Nothing in the plan may ask for more.</source>
+            <comment>edit.neck.how</comment>
+            <translation>Desde el reposo a cada lado. Nada en el plan puede pedir más.</translation>
+        </message>
+        <message>
+            <source>Neck limit, nodding, degrees</source>
+            <comment>edit.neck.pitch</comment>
+            <translation>Límite del cuello, arriba y abajo, grados</translation>
+        </message>
+        <message>
+            <source>Neck limit, turning, degrees</source>
+            <comment>edit.neck.yaw</comment>
+            <translation>Límite del cuello, girar, grados</translation>
+        </message>
+        <message>
+            <source>New</source>
+            <comment>edit.new</comment>
+            <translation>Nuevo</translation>
+        </message>
+        <message>
+            <source>not in a file yet</source>
+            <comment>edit.no_file</comment>
+            <translation>todavía en ningún archivo</translation>
+        </message>
+        <message>
+            <source>not said</source>
+            <comment>edit.none</comment>
+            <translation>no indicado</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}. Everything is still here.</source>
+            <comment>edit.not_saved</comment>
+            <translation>No guardado: {why}. Todo sigue aquí.</translation>
+        </message>
+        <message>
+            <source>Not known while something is wrong with the plan.</source>
+            <comment>edit.not_yet</comment>
+            <translation>No se sabe mientras haya algo mal en el plan.</translation>
+        </message>
+        <message>
+            <source>Your note</source>
+            <comment>edit.note</comment>
+            <translation>Su nota</translation>
+        </message>
+        <message>
+            <source>A note is asked for: {why}.</source>
+            <comment>edit.note.asked</comment>
+            <translation>Se pide una nota: {why}.</translation>
+        </message>
+        <message>
+            <source>For you and your colleagues.</source>
+            <comment>edit.note.how</comment>
+            <translation>Para usted y sus colegas.</translation>
+        </message>
+        <message>
+            <source>Least share on target, 0 to 1</source>
+            <comment>edit.on_target</comment>
+            <translation>Menor parte en el punto, de 0 a 1</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <comment>edit.open</comment>
+            <translation>Abrir</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>edit.open.which</comment>
+            <translation>¿Qué plan?</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <comment>edit.option.closed</comment>
+            <translation>cerrados</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>edit.option.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>firm</source>
+            <comment>edit.option.firm</comment>
+            <translation>firme</translation>
+        </message>
+        <message>
+            <source>with head shakes</source>
+            <comment>edit.option.head_shake</comment>
+            <translation>con giros de cabeza</translation>
+        </message>
+        <message>
+            <source>{option} (with a helper only)</source>
+            <comment>edit.option.helper</comment>
+            <translation>{option} (solo con ayudante)</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.option.no_shake</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <comment>edit.option.open</comment>
+            <translation>abiertos</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>edit.option.sitting</comment>
+            <translation>sentado</translation>
+        </message>
+        <message>
+            <source>soft</source>
+            <comment>edit.option.soft</comment>
+            <translation>blanda</translation>
+        </message>
+        <message>
+            <source>soft surface</source>
+            <comment>edit.option.soft_surface</comment>
+            <translation>superficie blanda</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>edit.option.standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>edit.option.walking</comment>
+            <translation>caminando</translation>
+        </message>
+        <message>
+            <source>or seconds</source>
+            <comment>edit.or_seconds</comment>
+            <translation>o segundos</translation>
+        </message>
+        <message>
+            <source>Parts of the plan</source>
+            <comment>edit.outline</comment>
+            <translation>Partes del plan</translation>
+        </message>
+        <message>
+            <source>the patient's own pace</source>
+            <comment>edit.own_pace</comment>
+            <translation>al paso del paciente</translation>
+        </message>
+        <message>
+            <source>Person and days</source>
+            <comment>edit.page.plan</comment>
+            <translation>Persona y días</translation>
+        </message>
+        <message>
+            <source>Safety</source>
+            <comment>edit.page.safety</comment>
+            <translation>Seguridad</translation>
+        </message>
+        <message>
+            <source>Symptom rules</source>
+            <comment>edit.page.symptoms</comment>
+            <translation>Reglas de síntomas</translation>
+        </message>
+        <message>
+            <source>Pseudonym</source>
+            <comment>edit.person</comment>
+            <translation>Seudónimo</translation>
+        </message>
+        <message>
+            <source>Never a real name: the file travels.</source>
+            <comment>edit.person.how</comment>
+            <translation>Nunca un nombre real: el archivo viaja.</translation>
+        </message>
+        <message>
+            <source>Plan ID</source>
+            <comment>edit.plan_id</comment>
+            <translation>ID del plan</translation>
+        </message>
+        <message>
+            <source>Sessions belong to a plan by this ID. With another one, conditions begin to count anew.</source>
+            <comment>edit.plan_id.how</comment>
+            <translation>Las sesiones pertenecen a un plan por este ID. Con otro, las condiciones empiezan a contar de nuevo.</translation>
+        </message>
+        <message>
+            <source>Posture</source>
+            <comment>edit.posture</comment>
+            <translation>Postura</translation>
+        </message>
+        <message>
+            <source>the whole plan</source>
+            <comment>edit.preview.all</comment>
+            <translation>el plan entero</translation>
+        </message>
+        <message>
+            <source>Exercise</source>
+            <comment>edit.preview.entry</comment>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>What the patient sees</source>
+            <comment>edit.preview.name</comment>
+            <translation>Lo que ve el paciente</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.preview.stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <comment>edit.preview.week</comment>
+            <translation>Semana</translation>
+        </message>
+        <message>
+            <source>Range to each side, degrees</source>
+            <comment>edit.range</comment>
+            <translation>Amplitud a cada lado, grados</translation>
+        </message>
+        <message>
+            <source>Usually not asked for.</source>
+            <comment>edit.range.none</comment>
+            <translation>Normalmente no se pide.</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <comment>edit.redo</comment>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>Not given</source>
+            <comment>edit.refused</comment>
+            <translation>No se da</translation>
+        </message>
+        <message>
+            <source>{option}: {why}</source>
+            <comment>edit.refused.line</comment>
+            <translation>{option}: {why}</translation>
+        </message>
+        <message>
+            <source>To know: {text}.</source>
+            <comment>edit.remark</comment>
+            <translation>Conviene saber: {text}.</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <comment>edit.remove</comment>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Remove what is chosen, Delete in the list</source>
+            <comment>edit.remove.name</comment>
+            <translation>Quitar lo elegido, Supr en la lista</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>edit.repetitions</comment>
+            <translation>Repeticiones</translation>
+        </message>
+        <message>
+            <source>Replace it</source>
+            <comment>edit.replace</comment>
+            <translation>Reemplazarlo</translation>
+        </message>
+        <message>
+            <source>{file} is there already. If you replace it, what it holds now is gone.</source>
+            <comment>edit.replace.ask</comment>
+            <translation>{file} ya existe. Si lo reemplaza, se pierde lo que contiene ahora.</translation>
+        </message>
+        <message>
+            <source>Choose another name</source>
+            <comment>edit.replace.other</comment>
+            <translation>Elegir otro nombre</translation>
+        </message>
+        <message>
+            <source>Rest between entries, s</source>
+            <comment>edit.rest</comment>
+            <translation>Descanso entre entradas, s</translation>
+        </message>
+        <message>
+            <source>Most rise from a high start</source>
+            <comment>edit.rise</comment>
+            <translation>Mayor subida desde un comienzo alto</translation>
+        </message>
+        <message>
+            <source>Needed where a rise is allowed.</source>
+            <comment>edit.rise.how</comment>
+            <translation>Necesario donde se permite una subida.</translation>
+        </message>
+        <message>
+            <source>Most rise of the score</source>
+            <comment>edit.rise_most</comment>
+            <translation>Mayor subida de la puntuación</translation>
+        </message>
+        <message>
+            <source>Step {number}, from week</source>
+            <comment>edit.rung</comment>
+            <translation>Paso {number}, desde la semana</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <comment>edit.rung.add</comment>
+            <translation>Añadir un paso</translation>
+        </message>
+        <message>
+            <source>as before</source>
+            <comment>edit.rung.as_before</comment>
+            <translation>como antes</translation>
+        </message>
+        <message>
+            <source>Step {number}, degrees to each side</source>
+            <comment>edit.rung.range</comment>
+            <translation>Paso {number}, grados a cada lado</translation>
+        </message>
+        <message>
+            <source>Empty: as before.</source>
+            <comment>edit.rung.range.how</comment>
+            <translation>Vacío: como antes.</translation>
+        </message>
+        <message>
+            <source>Remove step {number}</source>
+            <comment>edit.rung.remove</comment>
+            <translation>Quitar el paso {number}</translation>
+        </message>
+        <message>
+            <source>Step {number}, beats a minute</source>
+            <comment>edit.rung.tempo</comment>
+            <translation>Paso {number}, golpes por minuto</translation>
+        </message>
+        <message>
+            <source>Limits and help</source>
+            <comment>edit.safety</comment>
+            <translation>Límites y ayuda</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <comment>edit.save</comment>
+            <translation>Guardar</translation>
+        </message>
+        <message>
+            <source>Save the plan where?</source>
+            <comment>edit.save.which</comment>
+            <translation>¿Dónde guardar el plan?</translation>
+        </message>
+        <message>
+            <source>Save as</source>
+            <comment>edit.save_as</comment>
+            <translation>Guardar como</translation>
+        </message>
+        <message>
+            <source>Highest score, of 10</source>
+            <comment>edit.score</comment>
+            <translation>Puntuación más alta, de 10</translation>
+        </message>
+        <message>
+            <source>Eyes to target, mm</source>
+            <comment>edit.seat</comment>
+            <translation>De los ojos al punto, mm</translation>
+        </message>
+        <message>
+            <source>Usual: 750, and not nearer (common practice)</source>
+            <comment>edit.seat.how</comment>
+            <translation>Habitual: 750, y no más cerca (práctica común)</translation>
+        </message>
+        <message>
+            <source>Seconds</source>
+            <comment>edit.seconds</comment>
+            <translation>Segundos</translation>
+        </message>
+        <message>
+            <source>Sessions in a row</source>
+            <comment>edit.sessions</comment>
+            <translation>Sesiones seguidas</translation>
+        </message>
+        <message>
+            <source>Longest time to settle, minutes</source>
+            <comment>edit.settle</comment>
+            <translation>Tiempo máximo para calmarse, minutos</translation>
+        </message>
+        <message>
+            <source>Most minutes to settle</source>
+            <comment>edit.settle_most</comment>
+            <translation>Máximo de minutos para calmarse</translation>
+        </message>
+        <message>
+            <source>Sex</source>
+            <comment>edit.sex</comment>
+            <translation>Sexo</translation>
+        </message>
+        <message>
+            <source>female</source>
+            <comment>edit.sex.female</comment>
+            <translation>mujer</translation>
+        </message>
+        <message>
+            <source>The tables know these two only.</source>
+            <comment>edit.sex.how</comment>
+            <translation>Las tablas solo conocen estos dos.</translation>
+        </message>
+        <message>
+            <source>male</source>
+            <comment>edit.sex.male</comment>
+            <translation>hombre</translation>
+        </message>
+        <message>
+            <source>Head shake</source>
+            <comment>edit.shake</comment>
+            <translation>Giros de cabeza</translation>
+        </message>
+        <message>
+            <source>Sheet to print</source>
+            <comment>edit.sheet</comment>
+            <translation>Hoja para imprimir</translation>
+        </message>
+        <message>
+            <source>Web page</source>
+            <comment>edit.sheet.html</comment>
+            <translation>Página web</translation>
+        </message>
+        <message>
+            <source>No sheet yet: there are {count} to put right in the plan.</source>
+            <comment>edit.sheet.not_yet</comment>
+            <translation>Todavía sin hoja: queda por corregir en el plan: {count}.</translation>
+        </message>
+        <message>
+            <source>PDF, A4</source>
+            <comment>edit.sheet.pdf_a4</comment>
+            <translation>PDF, A4</translation>
+        </message>
+        <message>
+            <source>PDF, Letter</source>
+            <comment>edit.sheet.pdf_letter</comment>
+            <translation>PDF, Letter</translation>
+        </message>
+        <message>
+            <source>Where to put the patient's sheet? The ending is added.</source>
+            <comment>edit.sheet.which</comment>
+            <translation>¿Dónde poner la hoja del paciente? La terminación se añade sola.</translation>
+        </message>
+        <message>
+            <source>Written: {file}</source>
+            <comment>edit.sheet.written</comment>
+            <translation>Escrito: {file}</translation>
+        </message>
+        <message>
+            <source>has a condition</source>
+            <comment>edit.short.condition</comment>
+            <translation>tiene una condición</translation>
+        </message>
+        <message>
+            <source>condition met</source>
+            <comment>edit.short.met</comment>
+            <translation>condición cumplida</translation>
+        </message>
+        <message>
+            <source>condition not met</source>
+            <comment>edit.short.not_met</comment>
+            <translation>condición no cumplida</translation>
+        </message>
+        <message>
+            <source>As the patient sees it (F5)</source>
+            <comment>edit.show</comment>
+            <translation>Como lo ve el paciente (F5)</translation>
+        </message>
+        <message>
+            <source>Affected side</source>
+            <comment>edit.side</comment>
+            <translation>Lado afectado</translation>
+        </message>
+        <message>
+            <source>both</source>
+            <comment>edit.side.both</comment>
+            <translation>los dos</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>edit.side.left</comment>
+            <translation>izquierdo</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>edit.side.right</comment>
+            <translation>derecho</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <comment>edit.side.unknown</comment>
+            <translation>desconocido</translation>
+        </message>
+        <message>
+            <source>Stage</source>
+            <comment>edit.stage</comment>
+            <translation>Etapa</translation>
+        </message>
+        <message>
+            <source>Letters, digits, . _ and -. Conditions and entries refer to it.</source>
+            <comment>edit.stage.id.how</comment>
+            <translation>Letras, cifras, . _ y -. Las condiciones y las entradas se refieren a él.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <comment>edit.stage.name</comment>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>The patient reads it.</source>
+            <comment>edit.stage.name.how</comment>
+            <translation>Lo lee el paciente.</translation>
+        </message>
+        <message>
+            <source>New stage</source>
+            <comment>edit.stage.new</comment>
+            <translation>Etapa nueva</translation>
+        </message>
+        <message>
+            <source>Takes</source>
+            <comment>edit.stage.takes</comment>
+            <translation>Dura</translation>
+        </message>
+        <message>
+            <source>About {minutes} minutes with rests; up to {most} is common practice.</source>
+            <comment>edit.stage.takes.said</comment>
+            <translation>Unos {minutes} minutos con descansos; hasta {most} es práctica común.</translation>
+        </message>
+        <message>
+            <source>So far</source>
+            <comment>edit.standing</comment>
+            <translation>Hasta ahora</translation>
+        </message>
+        <message>
+            <source>Met: {why}. Nothing opens by itself.</source>
+            <comment>edit.standing.met</comment>
+            <translation>Cumplida: {why}. Nada se abre solo.</translation>
+        </message>
+        <message>
+            <source>No sessions at hand. Opened from the review of a folder, this says whether it is met.</source>
+            <comment>edit.standing.no_sessions</comment>
+            <translation>No hay sesiones a mano. Abierto desde la revisión de una carpeta, esto dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Not met: {why}.</source>
+            <comment>edit.standing.not_met</comment>
+            <translation>No cumplida: {why}.</translation>
+        </message>
+        <message>
+            <source>Begin with nothing</source>
+            <comment>edit.start.empty</comment>
+            <translation>Empezar sin nada</translation>
+        </message>
+        <message>
+            <source>No exercises yet; usual days, rests and symptom rules.</source>
+            <comment>edit.start.empty.how</comment>
+            <translation>Sin ejercicios todavía; días, descansos y reglas de síntomas habituales.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>edit.start.file</comment>
+            <translation>Abrir un plan</translation>
+        </message>
+        <message>
+            <source>A plan that is in a file already.</source>
+            <comment>edit.start.file.how</comment>
+            <translation>Un plan que ya está en un archivo.</translation>
+        </message>
+        <message>
+            <source>Go on from the plan of {person}</source>
+            <comment>edit.start.last</comment>
+            <translation>Seguir con el plan de {person}</translation>
+        </message>
+        <message>
+            <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
+            <comment>edit.start.last.how</comment>
+            <translation>Plan {plan}, el último practicado. Sus sesiones siguen contando, y cada condición dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Begin with these stages</source>
+            <comment>edit.start.starter</comment>
+            <translation>Empezar con estas etapas</translation>
+        </message>
+        <message>
+            <source>The home programme in stages, with usual doses. Each stage opens after calm sessions with the one before. Leave out what you don't want.</source>
+            <comment>edit.start.starter.how</comment>
+            <translation>El programa para casa en etapas, con dosis habituales. Cada etapa se abre después de sesiones tranquilas con la anterior. Quite lo que no quiera.</translation>
+        </message>
+        <message>
+            <source>Begin a plan</source>
+            <comment>edit.start.title</comment>
+            <translation>Empezar un plan</translation>
+        </message>
+        <message>
+            <source>Begins on</source>
+            <comment>edit.starts_on</comment>
+            <translation>Empieza el</translation>
+        </message>
+        <message>
+            <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
+            <comment>edit.starts_on.how</comment>
+            <translation>Un día como 2026-01-31. Las escaleras cuentan sus semanas desde él.</translation>
+        </message>
+        <message>
+            <source>{file}  ·  {saved}  ·  {found}</source>
+            <comment>edit.state</comment>
+            <translation>{file}  ·  {saved}  ·  {found}</translation>
+        </message>
+        <message>
+            <source>changed, not saved</source>
+            <comment>edit.state.changed</comment>
+            <translation>cambiado, sin guardar</translation>
+        </message>
+        <message>
+            <source>not finished, to put right: {count}</source>
+            <comment>edit.state.faults</comment>
+            <translation>por corregir antes de poder guardar: {count}</translation>
+        </message>
+        <message>
+            <source>nothing changed yet</source>
+            <comment>edit.state.new</comment>
+            <translation>nada cambiado todavía</translation>
+        </message>
+        <message>
+            <source>notes: {count}  ·  {minutes}</source>
+            <comment>edit.state.remarks</comment>
+            <translation>notas: {count}  ·  {minutes}</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <comment>edit.state.saved</comment>
+            <translation>guardado</translation>
+        </message>
+        <message>
+            <source>Choose how to begin.</source>
+            <comment>edit.state.start</comment>
+            <translation>Elija cómo empezar.</translation>
+        </message>
+        <message>
+            <source>Exercise added</source>
+            <comment>edit.step.add</comment>
+            <translation>Ejercicio añadido</translation>
+        </message>
+        <message>
+            <source>Checklist item added</source>
+            <comment>edit.step.add_item</comment>
+            <translation>Punto de la lista añadido</translation>
+        </message>
+        <message>
+            <source>Ladder step added</source>
+            <comment>edit.step.add_rung</comment>
+            <translation>Paso de la escalera añadido</translation>
+        </message>
+        <message>
+            <source>Stage added</source>
+            <comment>edit.step.add_stage</comment>
+            <translation>Etapa añadida</translation>
+        </message>
+        <message>
+            <source>Condition added</source>
+            <comment>edit.step.add_unlock</comment>
+            <translation>Condición añadida</translation>
+        </message>
+        <message>
+            <source>Copied</source>
+            <comment>edit.step.copy</comment>
+            <translation>Copiado</translation>
+        </message>
+        <message>
+            <source>Condition found met</source>
+            <comment>edit.step.met</comment>
+            <translation>Condición dada por cumplida</translation>
+        </message>
+        <message>
+            <source>Moved</source>
+            <comment>edit.step.move</comment>
+            <translation>Movido</translation>
+        </message>
+        <message>
+            <source>Removed</source>
+            <comment>edit.step.remove</comment>
+            <translation>Quitado</translation>
+        </message>
+        <message>
+            <source>Condition removed</source>
+            <comment>edit.step.remove_unlock</comment>
+            <translation>Condición quitada</translation>
+        </message>
+        <message>
+            <source>Begins today</source>
+            <comment>edit.step.today</comment>
+            <translation>Empieza hoy</translation>
+        </message>
+        <message>
+            <source>{what}</source>
+            <comment>edit.step.value</comment>
+            <translation>{what}</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <comment>edit.support</comment>
+            <translation>Apoyo</translation>
+        </message>
+        <message>
+            <source>corner and stable chair</source>
+            <comment>edit.support.corner_and_chair</comment>
+            <translation>esquina y silla estable</translation>
+        </message>
+        <message>
+            <source>helper within arm's reach</source>
+            <comment>edit.support.helper</comment>
+            <translation>ayudante al alcance del brazo</translation>
+        </message>
+        <message>
+            <source>what it takes: {support}</source>
+            <comment>edit.support.least</comment>
+            <translation>lo que hace falta: {support}</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <comment>edit.support.none</comment>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>Surface</source>
+            <comment>edit.surface</comment>
+            <translation>Superficie</translation>
+        </message>
+        <message>
+            <source>Enough for today</source>
+            <comment>edit.symptoms</comment>
+            <translation>Suficiente por hoy</translation>
+        </message>
+        <message>
+            <source>For the published tables of chair stands only</source>
+            <comment>edit.tables</comment>
+            <translation>Solo para las tablas publicadas de levantarse de la silla</translation>
+        </message>
+        <message>
+            <source>Tempo, beats a minute</source>
+            <comment>edit.tempo</comment>
+            <translation>Ritmo, golpes por minuto</translation>
+        </message>
+        <message>
+            <source>fixed</source>
+            <comment>edit.tempo.fixed</comment>
+            <translation>fijo</translation>
+        </message>
+        <message>
+            <source>changes within the set</source>
+            <comment>edit.tempo.pair</comment>
+            <translation>cambia dentro de la serie</translation>
+        </message>
+        <message>
+            <source>as usual: {usual}</source>
+            <comment>edit.tempo.usual</comment>
+            <translation>lo habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Plan</source>
+            <comment>edit.title</comment>
+            <translation>Plan</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <comment>edit.to</comment>
+            <translation>a</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <comment>edit.today</comment>
+            <translation>Hoy</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <comment>edit.undo</comment>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Not finished: {count} to put right. It can be kept and opened here again, but nobody can practise it.</source>
+            <comment>edit.unfinished</comment>
+            <translation>Sin terminar: por corregir: {count}. Se puede guardar y abrir aquí otra vez, pero nadie puede practicarlo.</translation>
+        </message>
+        <message>
+            <source>Save it unfinished</source>
+            <comment>edit.unfinished.save</comment>
+            <translation>Guardarlo sin terminar</translation>
+        </message>
+        <message>
+            <source>Show me the first</source>
+            <comment>edit.unfinished.show</comment>
+            <translation>Mostrar lo primero</translation>
+        </message>
+        <message>
+            <source>Opens when</source>
+            <comment>edit.unlock</comment>
+            <translation>Se abre cuando</translation>
+        </message>
+        <message>
+            <source>Set a condition</source>
+            <comment>edit.unlock.add</comment>
+            <translation>Poner una condición</translation>
+        </message>
+        <message>
+            <source>Open from the start.</source>
+            <comment>edit.unlock.none</comment>
+            <translation>Abierta desde el principio.</translation>
+        </message>
+        <message>
+            <source>Take the condition away</source>
+            <comment>edit.unlock.remove</comment>
+            <translation>Quitar la condición</translation>
+        </message>
+        <message>
+            <source>↑</source>
+            <comment>edit.up</comment>
+            <translation>↑</translation>
+        </message>
+        <message>
+            <source>Move what is chosen up, Alt+Up</source>
+            <comment>edit.up.name</comment>
+            <translation>Subir lo elegido, Alt+Flecha arriba</translation>
+        </message>
+        <message>
+            <source>Usual: {usual}</source>
+            <comment>edit.usual</comment>
+            <translation>Habitual: {usual}</translation>
+        </message>
+        <message>
+            <source>Usual: {usual} ({source})</source>
+            <comment>edit.usual.from</comment>
+            <translation>Habitual: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <comment>edit.who</comment>
+            <translation>Persona</translation>
+        </message>
+        <message>
+            <source>Your words</source>
+            <comment>edit.words</comment>
+            <translation>Sus palabras</translation>
+        </message>
+        <message>
+            <source>Read before each practice, and on the printed sheet.</source>
+            <comment>edit.words.how</comment>
+            <translation>Se leen antes de cada práctica, y en la hoja impresa.</translation>
+        </message>
+        <message>
+            <source>To the patient</source>
+            <comment>edit.words.title</comment>
+            <translation>Para el paciente</translation>
+        </message>
+        <message>
+            <source>chin down</source>
+            <comment>event.chin_down</comment>
+            <translation>barbilla baja</translation>
+        </message>
+        <message>
+            <source>eyes closed</source>
+            <comment>event.eyes_closed</comment>
+            <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes stayed behind</source>
+            <comment>event.eyes_not_with_head</comment>
+            <translation>los ojos se quedaron atrás</translation>
+        </message>
+        <message>
+            <source>eyes opened</source>
+            <comment>event.eyes_opened</comment>
+            <translation>ojos abiertos</translation>
+        </message>
+        <message>
+            <source>eyes left the target</source>
+            <comment>event.gaze_off_target</comment>
+            <translation>los ojos dejaron el punto</translation>
+        </message>
+        <message>
+            <source>eyes stopped short</source>
+            <comment>event.gaze_short</comment>
+            <translation>los ojos no llegaron</translation>
+        </message>
+        <message>
+            <source>head moved along</source>
+            <comment>event.head_moved</comment>
+            <translation>la cabeza se movió también</translation>
+        </message>
+        <message>
+            <source>out of the picture</source>
+            <comment>event.left_picture</comment>
+            <translation>fuera de la imagen</translation>
+        </message>
+        <message>
+            <source>not measured for a while</source>
+            <comment>event.not_measured</comment>
+            <translation>sin medir durante un rato</translation>
+        </message>
+        <message>
+            <source>not all the way up</source>
+            <comment>event.not_upright</comment>
+            <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>once</source>
+            <comment>event.once</comment>
+            <translation>una vez</translation>
+        </message>
+        <message>
+            <source>{code}</source>
+            <comment>event.other</comment>
+            <translation>{code}</translation>
+        </message>
+        <message>
+            <source>a sudden drop of the head</source>
+            <comment>event.possible_fall</comment>
+            <translation>una bajada repentina de la cabeza</translation>
+        </message>
+        <message>
+            <source>throws below the eyes</source>
+            <comment>event.throw_low</comment>
+            <translation>lanzamientos por debajo de los ojos</translation>
+        </message>
+        <message>
+            <source>{count} times</source>
+            <comment>event.times</comment>
+            <translation>{count} veces</translation>
+        </message>
+        <message>
+            <source>faster than the beat</source>
+            <comment>event.too_fast</comment>
+            <translation>más rápido que el ritmo</translation>
+        </message>
+        <message>
+            <source>turns larger than asked</source>
+            <comment>event.too_large</comment>
+            <translation>giros mayores de lo pedido</translation>
+        </message>
+        <message>
+            <source>slower than the beat</source>
+            <comment>event.too_slow</comment>
+            <translation>más lento que el ritmo</translation>
+        </message>
+        <message>
+            <source>turns a little small</source>
+            <comment>event.too_small</comment>
+            <translation>giros un poco pequeños</translation>
+        </message>
+        <message>
+            <source>Sway from toes to heels</source>
+            <comment>exercise.ankle-sway</comment>
+            <translation>De los dedos de los pies a los talones</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Look straight ahead.</source>
+            <comment>exercise.ankle-sway.how</comment>
+            <translation>Póngase de pie, bien recto el cuerpo. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mire al frente.</translation>
+        </message>
+        <message>
+            <source>Stands for half a minute</source>
+            <comment>exercise.chair-stands-30-s</comment>
+            <translation>Levantarse durante medio minuto</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until you hear the end.</source>
+            <comment>exercise.chair-stands-30-s.how</comment>
+            <translation>Cruce los brazos. Levántese y siéntese tantas veces como sea seguro, hasta que oiga el final.</translation>
+        </message>
+        <message>
+            <source>Five stands from a chair</source>
+            <comment>exercise.chair-stands-five</comment>
+            <translation>Cinco veces de la silla</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <comment>exercise.chair-stands-five.how</comment>
+            <translation>Cruce los brazos. Levántese y siéntese cinco veces, tan rápido como sea seguro.</translation>
+        </message>
+        <message>
+            <source>Move your eyes, head still</source>
+            <comment>exercise.eyes-side-to-side</comment>
+            <translation>Ojos a los lados, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-side-to-side.how</comment>
+            <translation>Sus ojos saltan al punto con cada golpe. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Eyes first, then head</source>
+            <comment>exercise.eyes-then-head</comment>
+            <translation>Primero los ojos, luego la cabeza</translation>
+        </message>
+        <message>
+            <source>Look at one mark with your eyes. Then turn your head to it. Now look at the other mark, and turn again.</source>
+            <comment>exercise.eyes-then-head.how</comment>
+            <translation>Mire una marca con los ojos. Luego gire la cabeza hacia ella. Ahora mire la otra marca y vuelva a girar.</translation>
+        </message>
+        <message>
+            <source>Move your eyes up and down, head still</source>
+            <comment>exercise.eyes-up-down</comment>
+            <translation>Ojos arriba y abajo, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <comment>exercise.eyes-up-down.how</comment>
+            <translation>Sus ojos saltan al punto con cada golpe. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Pick up from the floor</source>
+            <comment>exercise.floor-reach</comment>
+            <translation>Recoger del suelo</translation>
+        </message>
+        <message>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <comment>exercise.floor-reach.how</comment>
+            <translation>Agáchese y deje algo pequeño en el suelo. Enderécese. Agáchese y recójalo. Enderécese. Sus ojos se quedan en ello. Haga diez con un brazo, luego diez con el otro.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes</source>
+            <comment>exercise.follow-slowly</comment>
+            <translation>Seguir el punto con los ojos</translation>
+        </message>
+        <message>
+            <source>The target moves slowly. Your eyes go with it. Your head stays still.</source>
+            <comment>exercise.follow-slowly.how</comment>
+            <translation>El punto se mueve despacio. Sus ojos van con él. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Toss from hand to hand</source>
+            <comment>exercise.hand-toss</comment>
+            <translation>Lanzar de mano a mano</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <comment>exercise.hand-toss.how</comment>
+            <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra. Siéntese bastante atrás para que las dos manos queden en la imagen.</translation>
+        </message>
+        <message>
+            <source>Tilt your head</source>
+            <comment>exercise.head-tilts</comment>
+            <translation>Inclinar la cabeza</translation>
+        </message>
+        <message>
+            <source>Tip your ear to your right shoulder, then to your left. Go slowly. Look straight ahead.</source>
+            <comment>exercise.head-tilts.how</comment>
+            <translation>Incline la oreja hacia el hombro derecho, luego hacia el izquierdo. Vaya despacio. Mire al frente.</translation>
+        </message>
+        <message>
+            <source>Look past a moving scene</source>
+            <comment>exercise.moving-background</comment>
+            <translation>Mirar con un fondo que se mueve</translation>
+        </message>
+        <message>
+            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <comment>exercise.moving-background.how</comment>
+            <translation>Mire una marca quieta mientras el fondo se mueve despacio. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Fingertip near and far</source>
+            <comment>exercise.near-far</comment>
+            <translation>La punta del dedo, cerca y lejos</translation>
+        </message>
+        <message>
+            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>exercise.near-far.how</comment>
+            <translation>Levante un dedo, justo debajo de la cámara. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Hold your eyes on a near tip</source>
+            <comment>exercise.near-hold</comment>
+            <translation>Mantener los ojos en una punta cercana</translation>
+        </message>
+        <message>
+            <source>Hold one finger up where you see just one tip. Keep your eyes on it. Your head stays still.</source>
+            <comment>exercise.near-hold.how</comment>
+            <translation>Levante un dedo donde vea una sola punta. Mantenga los ojos en ella. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Nod, eyes on the target</source>
+            <comment>exercise.nods-on-target</comment>
+            <translation>Cabeza arriba y abajo, ojos en el punto</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the target.</source>
+            <comment>exercise.nods-on-target.how</comment>
+            <translation>Mueva la cabeza arriba y abajo, un movimiento por golpe. Sus ojos se quedan en el punto.</translation>
+        </message>
+        <message>
+            <source>Nod, head and eyes together</source>
+            <comment>exercise.nods-together</comment>
+            <translation>Arriba y abajo, cabeza y ojos juntos</translation>
+        </message>
+        <message>
+            <source>Look up with head and eyes, then look down. Move once a beat.</source>
+            <comment>exercise.nods-together.how</comment>
+            <translation>Mire hacia arriba con la cabeza y los ojos, luego hacia abajo. Un movimiento por golpe.</translation>
+        </message>
+        <message>
+            <source>Nod while the target moves</source>
+            <comment>exercise.nods-x2</comment>
+            <translation>Arriba y abajo mientras el punto se mueve</translation>
+        </message>
+        <message>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <comment>exercise.nods-x2.how</comment>
+            <translation>Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto.</translation>
+        </message>
+        <message>
+            <source>Turn with a partner</source>
+            <comment>exercise.partner-turns</comment>
+            <translation>Girar con otra persona</translation>
+        </message>
+        <message>
+            <source>Turn to one side and take the ball from your partner. Turn to the other side and give it back.</source>
+            <comment>exercise.partner-turns.how</comment>
+            <translation>Gire hacia un lado y tome la pelota de la otra persona. Gire hacia el otro lado y devuélvasela.</translation>
+        </message>
+        <message>
+            <source>Turn with your eyes shut</source>
+            <comment>exercise.remembered-target</comment>
+            <translation>Girar con los ojos cerrados</translation>
+        </message>
+        <message>
+            <source>Look at the target. Shut your eyes and turn your head. Keep your eyes where the target was. Open them and see if you are right.</source>
+            <comment>exercise.remembered-target.how</comment>
+            <translation>Mire el punto. Cierre los ojos y gire la cabeza. Deje los ojos donde estaba el punto. Ábralos y vea si acertó.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders back</source>
+            <comment>exercise.shoulders-back</comment>
+            <translation>Hombros en círculo hacia atrás</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-back.how</comment>
+            <translation>Suba los dos hombros, llévelos hacia atrás y déjelos caer. Vaya despacio. Mantenga la cabeza recta. Los dos hombros se quedan en la imagen.</translation>
+        </message>
+        <message>
+            <source>Roll your shoulders forward</source>
+            <comment>exercise.shoulders-forward</comment>
+            <translation>Hombros en círculo hacia delante</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level. Keep both shoulders in the picture.</source>
+            <comment>exercise.shoulders-forward.how</comment>
+            <translation>Suba los dos hombros, llévelos hacia delante y déjelos caer. Vaya despacio. Mantenga la cabeza recta. Los dos hombros se quedan en la imagen.</translation>
+        </message>
+        <message>
+            <source>Stand up and sit down</source>
+            <comment>exercise.sit-to-stand</comment>
+            <translation>Levantarse y sentarse</translation>
+        </message>
+        <message>
+            <source>Stand up from your chair, then sit down again. You may use your hands.</source>
+            <comment>exercise.sit-to-stand.how</comment>
+            <translation>Levántese de la silla y vuelva a sentarse. Puede usar las manos.</translation>
+        </message>
+        <message>
+            <source>Up and down the stairs</source>
+            <comment>exercise.stairs</comment>
+            <translation>Subir y bajar la escalera</translation>
+        </message>
+        <message>
+            <source>Go up one step and down again. Hold the rail. Your helper stays close. Count for yourself.</source>
+            <comment>exercise.stairs.how</comment>
+            <translation>Suba un escalón y vuelva a bajar. Agárrese a la barandilla. La persona que le ayuda se queda cerca. Cuente usted.</translation>
+        </message>
+        <message>
+            <source>Stand in the corner</source>
+            <comment>exercise.stand</comment>
+            <translation>De pie en la esquina</translation>
+        </message>
+        <message>
+            <source>Stand and turn your head</source>
+            <comment>exercise.stand-head-shake</comment>
+            <translation>De pie y girar la cabeza</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <comment>exercise.stand-head-shake.how</comment>
+            <translation>Póngase de pie en la colchoneta blanda, con los pies tan separados como las caderas. Gire la cabeza de un lado a otro con el ritmo.</translation>
+        </message>
+        <message>
+            <source>Stand on one leg</source>
+            <comment>exercise.stand-one-leg</comment>
+            <translation>De pie sobre una pierna</translation>
+        </message>
+        <message>
+            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <comment>exercise.stand-one-leg.how</comment>
+            <translation>Levante un poco un pie. No se mueva y mire la marca en la pared. Luego cambie de pierna.</translation>
+        </message>
+        <message>
+            <source>Stand heel to toe</source>
+            <comment>exercise.stand-tandem</comment>
+            <translation>De pie, talón con punta</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <comment>exercise.stand-tandem.how</comment>
+            <translation>Ponga un pie justo delante del otro. No se mueva y mire la marca en la pared.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <comment>exercise.stand.how</comment>
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mire la marca en la pared.</translation>
+        </message>
+        <message>
+            <source>Follow your thumb, head too</source>
+            <comment>exercise.thumb-together</comment>
+            <translation>Seguir el pulgar, también con la cabeza</translation>
+        </message>
+        <message>
+            <source>Hold your thumb out in front of you. Move it from side to side. Your head and eyes go with it.</source>
+            <comment>exercise.thumb-together.how</comment>
+            <translation>Ponga el pulgar delante de usted. Muévalo de un lado a otro. La cabeza y los ojos van con él.</translation>
+        </message>
+        <message>
+            <source>Turn your head, eyes on the target</source>
+            <comment>exercise.turns-on-target</comment>
+            <translation>Gire la cabeza, ojos en el punto</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the target.</source>
+            <comment>exercise.turns-on-target.how</comment>
+            <translation>Gire la cabeza de un lado a otro, un giro por golpe. Sus ojos se quedan en el punto.</translation>
+        </message>
+        <message>
+            <source>Turn head and eyes together</source>
+            <comment>exercise.turns-together</comment>
+            <translation>Gire la cabeza y los ojos juntos</translation>
+        </message>
+        <message>
+            <source>Look to the right with head and eyes, then to the left. Move once a beat.</source>
+            <comment>exercise.turns-together.how</comment>
+            <translation>Mire a la derecha con la cabeza y los ojos, luego a la izquierda. Un movimiento por golpe.</translation>
+        </message>
+        <message>
+            <source>Head and target move apart</source>
+            <comment>exercise.turns-x2</comment>
+            <translation>La cabeza y el punto se separan</translation>
+        </message>
+        <message>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <comment>exercise.turns-x2.how</comment>
+            <translation>Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto.</translation>
+        </message>
+        <message>
+            <source>Walk ten steps and back</source>
+            <comment>exercise.walk</comment>
+            <translation>Diez pasos de ida y vuelta</translation>
+        </message>
+        <message>
+            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <comment>exercise.walk.how</comment>
+            <translation>Dé diez pasos hacia delante, luego diez hacia atrás. La persona que le ayuda camina con usted. Cuente usted sus pasos.</translation>
+        </message>
+        <message>
+            <source>Shift from foot to foot</source>
+            <comment>exercise.weight-shift</comment>
+            <translation>De un pie al otro</translation>
+        </message>
+        <message>
+            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <comment>exercise.weight-shift.how</comment>
+            <translation>Póngase de pie en la colchoneta blanda. Ponga el peso en un pie, luego en el otro. Vaya despacio.</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <comment>eyes.both</comment>
+            <translation>Los dos</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>eyes.left</comment>
+            <translation>Mi izquierdo</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>eyes.right</comment>
+            <translation>Mi derecho</translation>
+        </message>
+        <message>
+            <source>Which eye shall be watched?</source>
+            <comment>eyes.title</comment>
+            <translation>¿Qué ojo se observa?</translation>
+        </message>
+        <message>
+            <source>until it begins</source>
+            <comment>far.begins</comment>
+            <translation>para empezar</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>far.left</comment>
+            <translation>por hacer</translation>
+        </message>
+        <message>
+            <source>left, {count} done</source>
+            <comment>far.left_done</comment>
+            <translation>por hacer, {count} hechas</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>far.of</comment>
+            <translation>de {goal}</translation>
+        </message>
+        <message>
+            <source>so far</source>
+            <comment>far.so_far</comment>
+            <translation>hasta ahora</translation>
+        </message>
+        <message>
+            <source>Target with repetition count</source>
+            <comment>field.name</comment>
+            <translation>Punto con el número de repeticiones</translation>
+        </message>
+        <message>
+            <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
+            <comment>field.text</comment>
+            <translation>{count} repeticiones. Izquierda {left}, derecha {right}, {tempo} golpes por minuto.</translation>
+        </message>
+        <message>
+            <source>Let it move (S)</source>
+            <comment>figure.go</comment>
+            <translation>Mover (S)</translation>
+        </message>
+        <message>
+            <source>Let the drawing move, key S</source>
+            <comment>figure.go_name</comment>
+            <translation>Dejar que el dibujo se mueva, tecla S</translation>
+        </message>
+        <message>
+            <source>Hold still (S)</source>
+            <comment>figure.hold</comment>
+            <translation>Detener (S)</translation>
+        </message>
+        <message>
+            <source>Hold the drawing still, key S</source>
+            <comment>figure.hold_name</comment>
+            <translation>Detener el dibujo, tecla S</translation>
+        </message>
+        <message>
+            <source>It moves slowly, over and over again.</source>
+            <comment>figure.moving</comment>
+            <translation>Se mueve despacio, una y otra vez.</translation>
+        </message>
+        <message>
+            <source>Drawing: {what}</source>
+            <comment>figure.name</comment>
+            <translation>Dibujo: {what}</translation>
+        </message>
+        <message>
+            <source>It does not move.</source>
+            <comment>figure.still</comment>
+            <translation>No se mueve.</translation>
+        </message>
+        <message>
+            <source>From above</source>
+            <comment>figure.view.above</comment>
+            <translation>Desde arriba</translation>
+        </message>
+        <message>
+            <source>From the front</source>
+            <comment>figure.view.body_front</comment>
+            <translation>De frente</translation>
+        </message>
+        <message>
+            <source>As in a mirror</source>
+            <comment>figure.view.front</comment>
+            <translation>Como en un espejo</translation>
+        </message>
+        <message>
+            <source>From the side</source>
+            <comment>figure.view.side</comment>
+            <translation>De lado</translation>
+        </message>
+        <message>
+            <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
+            <comment>finding.gaze_not_fitted</comment>
+            <translation>No se pudieron seguir bien sus ojos. Se mide su cabeza, pero no su mirada.</translation>
+        </message>
+        <message>
+            <source>The set-up has a weakness ({key}). Numbers may be rough.</source>
+            <comment>finding.other</comment>
+            <translation>La preparación tiene un punto débil ({key}). Los números pueden ser aproximados.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up with more light if you can.</source>
+            <comment>finding.repeat_hint</comment>
+            <translation>Si puede, repita la preparación con más luz.</translation>
+        </message>
+        <message>
+            <source>What Turnpost does, and what it does not</source>
+            <comment>first.about</comment>
+            <translation>Qué hace Turnpost y qué no</translation>
+        </message>
+        <message>
+            <source>It watches your head and eyes through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and says when something is off.</source>
+            <comment>first.about.does</comment>
+            <translation>Mira su cabeza y sus ojos por la cámara mientras usted hace los ejercicios que le ha dado su terapeuta. Cuenta, marca el ritmo y avisa cuando algo no va bien.</translation>
+        </message>
+        <message>
+            <source>It does not find out what you have, and it does not choose or change your treatment. It can't hold you, and it calls nobody.</source>
+            <comment>first.about.not</comment>
+            <translation>No averigua qué tiene usted, y no elige ni cambia su tratamiento. No puede sujetarle, y no llama a nadie.</translation>
+        </message>
+        <message>
+            <source>At the end you get a summary that you can hand to your therapist.</source>
+            <comment>first.about.saves</comment>
+            <translation>Al final recibe un resumen que puede entregar a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>One step back</source>
+            <comment>first.before</comment>
+            <translation>Un paso atrás</translation>
+        </message>
+        <message>
+            <source>Camera, light and glasses</source>
+            <comment>first.camera</comment>
+            <translation>Cámara, luz y gafas</translation>
+        </message>
+        <message>
+            <source>Finish</source>
+            <comment>first.finish</comment>
+            <translation>Terminar</translation>
+        </message>
+        <message>
+            <source>Skip the rest</source>
+            <comment>first.leave</comment>
+            <translation>Saltar el resto</translation>
+        </message>
+        <message>
+            <source>Skip the rest; you find these steps again under “Camera, screen, more”</source>
+            <comment>first.leave_name</comment>
+            <translation>Saltar el resto; encontrará estos pasos otra vez en «Cámara, pantalla, más»</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>first.next</comment>
+            <translation>Seguir</translation>
+        </message>
+        <message>
+            <source>First steps</source>
+            <comment>first.open</comment>
+            <translation>Primeros pasos</translation>
+        </message>
+        <message>
+            <source>The first steps</source>
+            <comment>first.overview</comment>
+            <translation>Los primeros pasos</translation>
+        </message>
+        <message>
+            <source>Take any of them again, in any order. Nothing you did is lost.</source>
+            <comment>first.overview.how</comment>
+            <translation>Repita cualquiera de ellos, en el orden que quiera. No se pierde nada.</translation>
+        </message>
+        <message>
+            <source>What stays with you</source>
+            <comment>first.privacy</comment>
+            <translation>Lo que se queda con usted</translation>
+        </message>
+        <message>
+            <source>At the top left you always see whether the camera is on.</source>
+            <comment>first.privacy.mark</comment>
+            <translation>Arriba a la izquierda ve siempre si la cámara está encendida.</translation>
+        </message>
+        <message>
+            <source>Step {at} of {of}</source>
+            <comment>first.progress</comment>
+            <translation>Paso {at} de {of}</translation>
+        </message>
+        <message>
+            <source>Your place for sitting</source>
+            <comment>first.sitting</comment>
+            <translation>Su sitio para sentarse</translation>
+        </message>
+        <message>
+            <source>A firm chair with a back and no wheels, both feet on the floor.</source>
+            <comment>first.sitting.chair</comment>
+            <translation>Una silla firme con respaldo y sin ruedas, los dos pies en el suelo.</translation>
+        </message>
+        <message>
+            <source>A lamp or a window in front of you, not behind you.</source>
+            <comment>first.sitting.light</comment>
+            <translation>Una lámpara o una ventana delante de usted, no detrás.</translation>
+        </message>
+        <message>
+            <source>The screen straight ahead at arm's length, its camera about as high as your eyes. A few books under the laptop help.</source>
+            <comment>first.sitting.screen</comment>
+            <translation>La pantalla justo enfrente, a la distancia de un brazo, con la cámara más o menos a la altura de sus ojos. Ayuda poner unos libros debajo del portátil.</translation>
+        </message>
+        <message>
+            <source>Sound and voice</source>
+            <comment>first.sound</comment>
+            <translation>Sonido y voz</translation>
+        </message>
+        <message>
+            <source>Your place for standing</source>
+            <comment>first.standing</comment>
+            <translation>Su sitio para estar de pie</translation>
+        </message>
+        <message>
+            <source>A corner of the room behind you. A heavy chair without wheels in front of you, so near that you can hold its back.</source>
+            <comment>first.standing.corner</comment>
+            <translation>Una esquina de la habitación detrás de usted. Una silla pesada sin ruedas delante, tan cerca que pueda agarrar el respaldo.</translation>
+        </message>
+        <message>
+            <source>Where your plan asks for a helper, never stand without one.</source>
+            <comment>first.standing.helper</comment>
+            <translation>Donde su plan pide a alguien que le ayude, nunca esté de pie sin esa persona.</translation>
+        </message>
+        <message>
+            <source>The laptop on something high and firm, out of your reach, its cable where nobody trips.</source>
+            <comment>first.standing.laptop</comment>
+            <translation>El portátil sobre algo alto y firme, fuera de su alcance, con el cable donde nadie tropiece.</translation>
+        </message>
+        <message>
+            <source>You need it only if your plan has exercises for standing.</source>
+            <comment>first.standing.only</comment>
+            <translation>Solo lo necesita si su plan tiene ejercicios de pie.</translation>
+        </message>
+        <message>
+            <source>When to stop, and when to get help</source>
+            <comment>first.stop</comment>
+            <translation>Cuándo parar y cuándo pedir ayuda</translation>
+        </message>
+        <message>
+            <source>Can you read this with ease?</source>
+            <comment>first.text</comment>
+            <translation>¿Puede leer esto sin esfuerzo?</translation>
+        </message>
+        <message>
+            <source>Colours</source>
+            <comment>first.text.colours</comment>
+            <translation>Colores</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <comment>first.text.dark</comment>
+            <translation>Oscuro</translation>
+        </message>
+        <message>
+            <source>Sit as you will when you practise, and choose. The buttons at the top right do the same at any time.</source>
+            <comment>first.text.how</comment>
+            <translation>Siéntese como lo hará al practicar, y elija. Los botones de arriba a la derecha hacen lo mismo en cualquier momento.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <comment>first.text.language</comment>
+            <translation>Idioma</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <comment>first.text.light</comment>
+            <translation>Claro</translation>
+        </message>
+        <message>
+            <source>Drawings of the exercises</source>
+            <comment>first.text.motion</comment>
+            <translation>Dibujos de los ejercicios</translation>
+        </message>
+        <message>
+            <source>Move slowly</source>
+            <comment>first.text.moving</comment>
+            <translation>Se mueven despacio</translation>
+        </message>
+        <message>
+            <source>{percent} %</source>
+            <comment>first.text.percent</comment>
+            <translation>{percent} %</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <comment>first.text.size</comment>
+            <translation>Tamaño de la letra</translation>
+        </message>
+        <message>
+            <source>Hold still</source>
+            <comment>first.text.still</comment>
+            <translation>Quietos</translation>
+        </message>
+        <message>
+            <source>No clinician who speaks this language has checked these words yet.</source>
+            <comment>first.text.unchecked</comment>
+            <translation>Ningún profesional clínico que hable español ha revisado todavía estos textos.</translation>
+        </message>
+        <message>
+            <source>Half a minute to try it</source>
+            <comment>first.try</comment>
+            <translation>Medio minuto para probar</translation>
+        </message>
+        <message>
+            <source>Try it now</source>
+            <comment>first.try.begin</comment>
+            <translation>Probar ahora</translation>
+        </message>
+        <message>
+            <source>Leave it out if you were not told that you may turn your head.</source>
+            <comment>first.try.care</comment>
+            <translation>No lo haga si nadie le ha dicho que puede girar la cabeza.</translation>
+        </message>
+        <message>
+            <source>A few questions about today come first. Then the camera gets to know you, which takes about a minute. Then you turn your head gently for half a minute.</source>
+            <comment>first.try.how</comment>
+            <translation>Primero vienen unas preguntas sobre hoy. Después la cámara le conoce, que tarda más o menos un minuto. Después gira la cabeza suavemente durante medio minuto.</translation>
+        </message>
+        <message>
+            <source>Is any of this new since last time?</source>
+            <comment>gate.ask</comment>
+            <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
+        </message>
+        <message>
+            <source>Is any of this new just now?</source>
+            <comment>gate.ask_unwell</comment>
+            <translation>¿Hay algo de esto nuevo ahora mismo?</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>gate.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>You blacked out</source>
+            <comment>gate.blackout</comment>
+            <translation>Perdió el conocimiento</translation>
+        </message>
+        <message>
+            <source>You can't stand or walk</source>
+            <comment>gate.cannot_stand</comment>
+            <translation>No puede estar de pie o caminar</translation>
+        </message>
+        <message>
+            <source>Pain in your chest</source>
+            <comment>gate.chest_pain</comment>
+            <translation>Dolor en el pecho</translation>
+        </message>
+        <message>
+            <source>Seeing two of a thing</source>
+            <comment>gate.double_vision</comment>
+            <translation>Ve doble</translation>
+        </message>
+        <message>
+            <source>You had a fall</source>
+            <comment>gate.fall</comment>
+            <translation>Se ha caído</translation>
+        </message>
+        <message>
+            <source>You suddenly hear less</source>
+            <comment>gate.hearing_loss</comment>
+            <translation>De repente oye menos</translation>
+        </message>
+        <message>
+            <source>Mark what is new. If nothing is, press “None of these”.</source>
+            <comment>gate.how</comment>
+            <translation>Marque lo que sea nuevo. Si no hay nada, pulse «Nada de esto».</translation>
+        </message>
+        <message>
+            <source>Your neck hurts</source>
+            <comment>gate.neck_pain</comment>
+            <translation>Le duele el cuello</translation>
+        </message>
+        <message>
+            <source>None of these</source>
+            <comment>gate.none</comment>
+            <translation>Nada de esto</translation>
+        </message>
+        <message>
+            <source>Do not practise today. Call your therapist first.</source>
+            <comment>gate.outcome.call_therapist</comment>
+            <translation>No practique hoy. Llame antes a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now: {number}. Do not practise today.</source>
+            <comment>gate.outcome.emergency</comment>
+            <translation>Llame ahora a emergencias: {number}. No practique hoy.</translation>
+        </message>
+        <message>
+            <source>Call for emergency help now. Do not practise today.</source>
+            <comment>gate.outcome.emergency_no_number</comment>
+            <translation>Llame ahora a emergencias. No practique hoy.</translation>
+        </message>
+        <message>
+            <source>For now you practise sitting down.</source>
+            <comment>gate.outcome.seated_only</comment>
+            <translation>Por ahora practica en la silla.</translation>
+        </message>
+        <message>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <comment>gate.outcome.sit_and_stop</comment>
+            <translation>Agárrese y siéntese sin moverse hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero.</translation>
+        </message>
+        <message>
+            <source>A short spin when you bend, look up or tilt your head</source>
+            <comment>gate.positional_spin</comment>
+            <translation>Todo da vueltas un momento al agacharse, mirar arriba o inclinar la cabeza</translation>
+        </message>
+        <message>
+            <source>A sudden bad headache</source>
+            <comment>gate.severe_headache</comment>
+            <translation>Un dolor de cabeza fuerte y repentino</translation>
+        </message>
+        <message>
+            <source>Trouble with speech</source>
+            <comment>gate.slurred_speech</comment>
+            <translation>Dificultad para hablar</translation>
+        </message>
+        <message>
+            <source>Yes, what I marked</source>
+            <comment>gate.some</comment>
+            <translation>Sí, lo que marqué</translation>
+        </message>
+        <message>
+            <source>Your arm tingles</source>
+            <comment>gate.tingling_arm</comment>
+            <translation>Siente hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>A dizzy spell not like the usual ones</source>
+            <comment>gate.unlike_usual</comment>
+            <translation>Un mareo distinto de los de siempre</translation>
+        </message>
+        <message>
+            <source>A weak or numb face, arm or leg</source>
+            <comment>gate.weak_or_numb</comment>
+            <translation>La cara, un brazo o una pierna débil o dormida</translation>
+        </message>
+        <message>
+            <source>None</source>
+            <comment>glasses.none</comment>
+            <translation>Ninguna</translation>
+        </message>
+        <message>
+            <source>One strength</source>
+            <comment>glasses.single</comment>
+            <translation>De una graduación</translation>
+        </message>
+        <message>
+            <source>Which glasses do you wear now?</source>
+            <comment>glasses.title</comment>
+            <translation>¿Qué gafas lleva ahora?</translation>
+        </message>
+        <message>
+            <source>Bi- or varifocal</source>
+            <comment>glasses.varifocal</comment>
+            <translation>Bifocales o progresivas</translation>
+        </message>
+        <message>
+            <source>Corner to corner</source>
+            <comment>lens.across.corner</comment>
+            <translation>De esquina a esquina</translation>
+        </message>
+        <message>
+            <source>Top to bottom</source>
+            <comment>lens.across.upright</comment>
+            <translation>De arriba abajo</translation>
+        </message>
+        <message>
+            <source>Angle</source>
+            <comment>lens.angle</comment>
+            <translation>Ángulo</translation>
+        </message>
+        <message>
+            <source>{deg} degrees</source>
+            <comment>lens.angle.deg</comment>
+            <translation>{deg} grados</translation>
+        </message>
+        <message>
+            <source>Distance to the camera</source>
+            <comment>lens.distance</comment>
+            <translation>Distancia a la cámara</translation>
+        </message>
+        <message>
+            <source>{cm} cm</source>
+            <comment>lens.distance.cm</comment>
+            <translation>{cm} cm</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>lens.distance.none</comment>
+            <translation>sin medir</translation>
+        </message>
+        <message>
+            <source>Done, and kept for this camera.</source>
+            <comment>lens.done</comment>
+            <translation>Hecho, y conservado para esta cámara.</translation>
+        </message>
+        <message>
+            <source>Take the usual value</source>
+            <comment>lens.forget</comment>
+            <translation>Tomar el valor habitual</translation>
+        </message>
+        <message>
+            <source>{views} of {wanted} views. {hint}</source>
+            <comment>lens.going_on</comment>
+            <translation>{views} de {wanted} vistas. {hint}</translation>
+        </message>
+        <message>
+            <source>I see it. Hold it still.</source>
+            <comment>lens.hint.sheet_moving</comment>
+            <translation>La veo. Manténgala quieta.</translation>
+        </message>
+        <message>
+            <source>Hold it up so that all four corners show.</source>
+            <comment>lens.hint.sheet_none</comment>
+            <translation>Levántela de modo que se vean las cuatro esquinas.</translation>
+        </message>
+        <message>
+            <source>Good. Now tilt it another way.</source>
+            <comment>lens.hint.sheet_same</comment>
+            <translation>Bien. Ahora inclínela de otra manera.</translation>
+        </message>
+        <message>
+            <source>Good. That view is taken.</source>
+            <comment>lens.hint.sheet_taken</comment>
+            <translation>Bien. Esa vista ya está.</translation>
+        </message>
+        <message>
+            <source>Hold a plain bank card by its rim, about a hand's length from the camera, in front of something darker or lighter. Cover its number if you like: no picture is stored. Tilt it to every side, and hold it still each time.</source>
+            <comment>lens.how.card</comment>
+            <translation>Sostenga una tarjeta bancaria sencilla por el borde, más o menos a una mano de la cámara, delante de algo más oscuro o más claro. Tape el número si quiere: no se guarda ninguna imagen. Inclínela a cada lado, y cada vez manténgala quieta.</translation>
+        </message>
+        <message>
+            <source>Hold a plain white sheet flat in front of something darker, at its edges, about an arm's length from the camera. Tilt it up, down and to both sides, and hold it still each time.</source>
+            <comment>lens.how.paper</comment>
+            <translation>Sostenga una hoja blanca lisa por los bordes, delante de algo más oscuro, más o menos a un brazo de la cámara. Inclínela hacia arriba, hacia abajo y a los dos lados, y cada vez manténgala quieta.</translation>
+        </message>
+        <message>
+            <source>Take the angle from the camera's papers. Most makers state it corner to corner.</source>
+            <comment>lens.how.stated</comment>
+            <translation>Tome el ángulo de los papeles de la cámara. La mayoría de los fabricantes lo dan de esquina a esquina.</translation>
+        </message>
+        <message>
+            <source>Keep this angle</source>
+            <comment>lens.keep</comment>
+            <translation>Conservar este ángulo</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a card, give or take {error}.</source>
+            <comment>lens.known.card</comment>
+            <translation>Cámara: {deg} grados de arriba abajo, medida con una tarjeta, con un margen de {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: not measured. {deg} degrees are taken, give or take {error}.</source>
+            <comment>lens.known.default</comment>
+            <translation>Cámara: sin medir. Se toman {deg} grados, con un margen de {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, measured with a sheet, give or take {error}.</source>
+            <comment>lens.known.paper</comment>
+            <translation>Cámara: {deg} grados de arriba abajo, medida con una hoja, con un margen de {error}.</translation>
+        </message>
+        <message>
+            <source>Camera: {deg} degrees from top to bottom, as typed, give or take {error}.</source>
+            <comment>lens.known.stated</comment>
+            <translation>Cámara: {deg} grados de arriba abajo, según lo escrito, con un margen de {error}.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>lens.no_camera</comment>
+            <translation>No se encontró ninguna cámara.</translation>
+        </message>
+        <message>
+            <source>Camera on, begin</source>
+            <comment>lens.start</comment>
+            <translation>Cámara encendida, empezar</translation>
+        </message>
+        <message>
+            <source>Camera off</source>
+            <comment>lens.stop</comment>
+            <translation>Apagar la cámara</translation>
+        </message>
+        <message>
+            <source>How wide does your camera see?</source>
+            <comment>lens.title</comment>
+            <translation>¿Cuánto abarca su cámara?</translation>
+        </message>
+        <message>
+            <source>What do you measure with?</source>
+            <comment>lens.with</comment>
+            <translation>¿Con qué mide?</translation>
+        </message>
+        <message>
+            <source>A bank card</source>
+            <comment>lens.with.card</comment>
+            <translation>Una tarjeta bancaria</translation>
+        </message>
+        <message>
+            <source>A sheet of A4 paper</source>
+            <comment>lens.with.paper</comment>
+            <translation>Una hoja de papel A4</translation>
+        </message>
+        <message>
+            <source>I know the figure</source>
+            <comment>lens.with.stated</comment>
+            <translation>Conozco el número</translation>
+        </message>
+        <message>
+            <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
+            <comment>mark.ahead</comment>
+            <translation>Apunte la nariz al frente y no se mueva. Un sonido dice cuándo seguir.</translation>
+        </message>
+        <message>
+            <source>Back to the exercises</source>
+            <comment>mark.back</comment>
+            <translation>Volver a los ejercicios</translation>
+        </message>
+        <message>
+            <source>Turn slowly back to straight ahead and hold it until the sound.</source>
+            <comment>mark.back_ahead</comment>
+            <translation>Vuelva despacio a mirar al frente y quédese así hasta el sonido.</translation>
+        </message>
+        <message>
+            <source>Begin the check</source>
+            <comment>mark.begin</comment>
+            <translation>Empezar la comprobación</translation>
+        </message>
+        <message>
+            <source>From your eyes to the wall</source>
+            <comment>mark.distance</comment>
+            <translation>De sus ojos a la pared</translation>
+        </message>
+        <message>
+            <source>The camera read {measured} degrees, the tape says {expected}. Both go into your results.</source>
+            <comment>mark.found</comment>
+            <translation>La cámara leyó {measured} grados, la cinta dice {expected}. Los dos van a sus resultados.</translation>
+        </message>
+        <message>
+            <source>Your head was not held still long enough at the mark. Try again if you like.</source>
+            <comment>mark.gave_up</comment>
+            <translation>Su cabeza no estuvo quieta el tiempo suficiente en la marca. Pruebe otra vez si quiere.</translation>
+        </message>
+        <message>
+            <source>Stick a mark on the wall in front of you, at the height of your eyes and to one side. Measure with a tape from your eyes straight to the wall, and from there along the wall to the mark. You can leave this out.</source>
+            <comment>mark.how</comment>
+            <translation>Pegue una marca en la pared delante de usted, a la altura de sus ojos y hacia un lado. Mida con una cinta desde sus ojos recto hasta la pared, y desde allí a lo largo de la pared hasta la marca. Puede no hacer esto.</translation>
+        </message>
+        <message>
+            <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
+            <comment>mark.mark</comment>
+            <translation>Gire despacio hasta que su nariz apunte a la marca. Quédese así hasta el sonido.</translation>
+        </message>
+        <message>
+            <source>Along the wall to the mark</source>
+            <comment>mark.offset</comment>
+            <translation>Por la pared hasta la marca</translation>
+        </message>
+        <message>
+            <source>Check the measuring</source>
+            <comment>mark.open</comment>
+            <translation>Comprobar la medición</translation>
+        </message>
+        <message>
+            <source>This can't be used: {why}.</source>
+            <comment>mark.refused</comment>
+            <translation>Esto no se puede usar: {why}.</translation>
+        </message>
+        <message>
+            <source>Side of the mark</source>
+            <comment>mark.side</comment>
+            <translation>Lado de la marca</translation>
+        </message>
+        <message>
+            <source>To my left</source>
+            <comment>mark.side.left</comment>
+            <translation>A mi izquierda</translation>
+        </message>
+        <message>
+            <source>To my right</source>
+            <comment>mark.side.right</comment>
+            <translation>A mi derecha</translation>
+        </message>
+        <message>
+            <source>Is your head measured rightly?</source>
+            <comment>mark.title</comment>
+            <translation>¿Se mide bien su cabeza?</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
+            <comment>over.possible_fall</comment>
+            <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
+        </message>
+        <message>
+            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <comment>over.stopped_unwell</comment>
+            <translation>Paró porque se sentía mal. Hizo bien. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
+        </message>
+        <message>
+            <source>Rest now. Your therapist will see how it went.</source>
+            <comment>over.symptom_rule</comment>
+            <translation>Descanse ahora. Su terapeuta verá cómo ha ido.</translation>
+        </message>
+        <message>
+            <source>That is all for today</source>
+            <comment>over.title</comment>
+            <translation>Eso es todo por hoy</translation>
+        </message>
+        <message>
+            <source>Show what I did</source>
+            <comment>over.to_summary</comment>
+            <translation>Mostrar lo que hice</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. {why}</source>
+            <comment>plan.bad</comment>
+            <translation>Este plan no se puede usar. {why}</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>plan.files</comment>
+            <translation>Planes (*.json)</translation>
+        </message>
+        <message>
+            <source>Your plan: {entries} exercises.</source>
+            <comment>plan.named</comment>
+            <translation>Su plan: {entries} ejercicios.</translation>
+        </message>
+        <message>
+            <source>Open a plan</source>
+            <comment>plan.open</comment>
+            <translation>Abrir un plan</translation>
+        </message>
+        <message>
+            <source>Practise my plan</source>
+            <comment>plan.start</comment>
+            <translation>Practicar mi plan</translation>
+        </message>
+        <message>
+            <source>Seated starter</source>
+            <comment>plan.starter</comment>
+            <translation>Comienzo en la silla</translation>
+        </message>
+        <message>
+            <source>Practise the starter</source>
+            <comment>plan.starter_begin</comment>
+            <translation>Practicar el comienzo</translation>
+        </message>
+        <message>
+            <source>The seated starter: {entries} exercises on a chair. Do it only if your therapist has told you to.</source>
+            <comment>plan.starter_named</comment>
+            <translation>El comienzo en la silla: {entries} ejercicios. Hágalo solo si se lo ha dicho su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Try one exercise</source>
+            <comment>plan.try</comment>
+            <translation>Probar un ejercicio</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked</comment>
+            <translation>De {low} a {high} grados a cada lado, {tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>About {about} degrees to each side, {tempo} beats a minute</source>
+            <comment>practice.asked_about</comment>
+            <translation>Unos {about} grados a cada lado, {tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>practice.asked_tempo</comment>
+            <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>Starting in {seconds}</source>
+            <comment>practice.countdown</comment>
+            <translation>Empieza en {seconds}</translation>
+        </message>
+        <message>
+            <source>The disk takes nothing just now. Carry on: you can save at the end.</source>
+            <comment>practice.disk</comment>
+            <translation>Ahora mismo no se puede guardar nada. Siga: podrá guardar al final.</translation>
+        </message>
+        <message>
+            <source>Go on (Space)</source>
+            <comment>practice.go_on</comment>
+            <translation>Seguir (Espacio)</translation>
+        </message>
+        <message>
+            <source>Not measured: {reason}</source>
+            <comment>practice.not_measured</comment>
+            <translation>No se mide: {reason}</translation>
+        </message>
+        <message>
+            <source>{done} of {goal}</source>
+            <comment>practice.of</comment>
+            <translation>{done} de {goal}</translation>
+        </message>
+        <message>
+            <source>Pause (Space)</source>
+            <comment>practice.pause</comment>
+            <translation>Pausa (Espacio)</translation>
+        </message>
+        <message>
+            <source>Paused. Rest as long as you like.</source>
+            <comment>practice.paused</comment>
+            <translation>En pausa. Descanse todo lo que quiera.</translation>
+        </message>
+        <message>
+            <source>Hide me (P)</source>
+            <comment>practice.picture_hide</comment>
+            <translation>Ocultarme (P)</translation>
+        </message>
+        <message>
+            <source>Show me (P)</source>
+            <comment>practice.picture_show</comment>
+            <translation>Mostrarme (P)</translation>
+        </message>
+        <message>
+            <source>Saving your session ...</source>
+            <comment>practice.saving</comment>
+            <translation>Guardando su sesión ...</translation>
+        </message>
+        <message>
+            <source>Stop (Esc)</source>
+            <comment>practice.stop</comment>
+            <translation>Parar (Esc)</translation>
+        </message>
+        <message>
+            <source>Stop at once, key Escape</source>
+            <comment>practice.stop_name</comment>
+            <translation>Parar enseguida, tecla Escape</translation>
+        </message>
+        <message>
+            <source>No picture is stored. Nothing leaves this computer. Your results are files in your own folder, and you can delete them.</source>
+            <comment>privacy</comment>
+            <translation>No se guarda ninguna imagen. Nada sale de este ordenador. Sus resultados son archivos en su propia carpeta, y usted puede borrarlos.</translation>
+        </message>
+        <message>
+            <source>Turnpost</source>
+            <comment>program</comment>
+            <translation>Turnpost</translation>
+        </message>
+        <message>
+            <source>Read on ↓</source>
+            <comment>read_on</comment>
+            <translation>Seguir leyendo ↓</translation>
+        </message>
+        <message>
+            <source>your eyes went farther to the side than in the set-up</source>
+            <comment>reason.beyond_setup</comment>
+            <translation>sus ojos fueron más hacia el lado que en la preparación</translation>
+        </message>
+        <message>
+            <source>the picture is blurred</source>
+            <comment>reason.blurred</comment>
+            <translation>la imagen está borrosa</translation>
+        </message>
+        <message>
+            <source>something covers your face, or the light on it has changed</source>
+            <comment>reason.covered</comment>
+            <translation>algo le tapa la cara, o su luz ha cambiado</translation>
+        </message>
+        <message>
+            <source>your eyes are shut</source>
+            <comment>reason.eyes_shut</comment>
+            <translation>sus ojos están cerrados</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike</comment>
+            <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
+        </message>
+        <message>
+            <source>the camera is too slow</source>
+            <comment>reason.frame_rate_too_low</comment>
+            <translation>la cámara es demasiado lenta</translation>
+        </message>
+        <message>
+            <source>pictures are missing</source>
+            <comment>reason.gap</comment>
+            <translation>faltan imágenes</translation>
+        </message>
+        <message>
+            <source>your shoulders and hands are not all seen</source>
+            <comment>reason.no_body</comment>
+            <translation>no se ven del todo sus hombros y sus manos</translation>
+        </message>
+        <message>
+            <source>your face is not in the picture</source>
+            <comment>reason.no_face</comment>
+            <translation>su cara no está en la imagen</translation>
+        </message>
+        <message>
+            <source>there was no set-up</source>
+            <comment>reason.no_setup</comment>
+            <translation>no hubo preparación</translation>
+        </message>
+        <message>
+            <source>there is nothing to measure by</source>
+            <comment>reason.other</comment>
+            <translation>no hay con qué medir</translation>
+        </message>
+        <message>
+            <source>the measuring is starting again</source>
+            <comment>reason.restarting</comment>
+            <translation>la medición está empezando de nuevo</translation>
+        </message>
+        <message>
+            <source>no picture comes from the camera</source>
+            <comment>reason.silent</comment>
+            <translation>no llega imagen de la cámara</translation>
+        </message>
+        <message>
+            <source>it is too dark</source>
+            <comment>reason.too_dark</comment>
+            <translation>está demasiado oscuro</translation>
+        </message>
+        <message>
+            <source>you are too far away</source>
+            <comment>reason.too_far</comment>
+            <translation>está demasiado lejos</translation>
+        </message>
+        <message>
+            <source>your head is turned too far</source>
+            <comment>reason.turned_too_far</comment>
+            <translation>su cabeza está demasiado girada</translation>
+        </message>
+        <message>
+            <source>your glasses change as you nod</source>
+            <comment>reason.varifocal</comment>
+            <translation>sus gafas cambian cuando mueve la cabeza arriba y abajo</translation>
+        </message>
+        <message>
+            <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
+            <comment>recover.failed</comment>
+            <translation>Una parte no se pudo guardar: {why}. Se queda donde está, y Turnpost volverá a preguntar la próxima vez.</translation>
+        </message>
+        <message>
+            <source>Ask me next time</source>
+            <comment>recover.later</comment>
+            <translation>Preguntar la próxima vez</translation>
+        </message>
+        <message>
+            <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
+            <comment>recover.many</comment>
+            <translation>{n} de sus sesiones se interrumpieron antes del final. Lo que hizo hasta entonces se conserva. Repeticiones en total: {count}.</translation>
+        </message>
+        <message>
+            <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
+            <comment>recover.one</comment>
+            <translation>Su sesión del {when} se interrumpió antes del final. Lo que hizo hasta entonces se conserva. Repeticiones: {count}.</translation>
+        </message>
+        <message>
+            <source>Good</source>
+            <comment>recover.read</comment>
+            <translation>Bien</translation>
+        </message>
+        <message>
+            <source>Save what I did</source>
+            <comment>recover.save</comment>
+            <translation>Guardar lo que hice</translation>
+        </message>
+        <message>
+            <source>Saved, and marked as broken off. It is in {folder}</source>
+            <comment>recover.saved</comment>
+            <translation>Guardado y marcado como interrumpido. Está en {folder}</translation>
+        </message>
+        <message>
+            <source>Saving what you did ...</source>
+            <comment>recover.saving</comment>
+            <translation>Guardando lo que hizo ...</translation>
+        </message>
+        <message>
+            <source>You feel dizzy today, so you stay on your chair.</source>
+            <comment>refused.high_start</comment>
+            <translation>Hoy siente mareo, así que se queda en la silla.</translation>
+        </message>
+        <message>
+            <source>This one comes later.</source>
+            <comment>refused.locked</comment>
+            <translation>Este viene más adelante.</translation>
+        </message>
+        <message>
+            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <comment>refused.moving_target</comment>
+            <translation>La pantalla todavía no puede mostrar este. Hágalo como le enseñó su terapeuta.</translation>
+        </message>
+        <message>
+            <source>A helper has to stand next to you.</source>
+            <comment>refused.no_helper</comment>
+            <translation>Alguien que le ayude tiene que estar a su lado.</translation>
+        </message>
+        <message>
+            <source>There is no practice today.</source>
+            <comment>refused.no_session</comment>
+            <translation>Hoy no hay práctica.</translation>
+        </message>
+        <message>
+            <source>First say how dizzy you are now.</source>
+            <comment>refused.no_start_score</comment>
+            <translation>Diga primero cuánto mareo siente ahora.</translation>
+        </message>
+        <message>
+            <source>You need to hear the voice for this, or a helper who reads to you. Turn on the sound.</source>
+            <comment>refused.no_voice</comment>
+            <translation>Para esto necesita oír la voz, o a alguien que le lea. Encienda el sonido.</translation>
+        </message>
+        <message>
+            <source>Your therapist has not opened this one yet.</source>
+            <comment>refused.not_cleared</comment>
+            <translation>Su terapeuta todavía no ha abierto este.</translation>
+        </message>
+        <message>
+            <source>You left this one out.</source>
+            <comment>refused.not_in_place</comment>
+            <translation>Dejó este sin hacer.</translation>
+        </message>
+        <message>
+            <source>You stopped before this one.</source>
+            <comment>refused.session_ended</comment>
+            <translation>Paró antes de llegar a este.</translation>
+        </message>
+        <message>
+            <source>First say that you have something or someone to hold on to.</source>
+            <comment>refused.support_not_confirmed</comment>
+            <translation>Diga primero que tiene algo o a alguien a quien agarrarse.</translation>
+        </message>
+        <message>
+            <source>Begin now.</source>
+            <comment>say.begin</comment>
+            <translation>Empiece ahora.</translation>
+        </message>
+        <message>
+            <source>Come to the screen once you feel steady.</source>
+            <comment>say.come</comment>
+            <translation>Venga a la pantalla cuando se sienta estable.</translation>
+        </message>
+        <message>
+            <source>And stop. This one is done.</source>
+            <comment>say.end</comment>
+            <translation>Y pare. Este está hecho.</translation>
+        </message>
+        <message>
+            <source>Nobody has been called. If you are hurt, call for help.</source>
+            <comment>say.fall</comment>
+            <translation>No se ha llamado a nadie. Si se ha hecho daño, pida ayuda.</translation>
+        </message>
+        <message>
+            <source>Half the time is over.</source>
+            <comment>say.half</comment>
+            <translation>Ha pasado la mitad del tiempo.</translation>
+        </message>
+        <message>
+            <source>Open your eyes.</source>
+            <comment>say.open_eyes</comment>
+            <translation>Abra los ojos.</translation>
+        </message>
+        <message>
+            <source>Now rest for a while.</source>
+            <comment>say.rest</comment>
+            <translation>Ahora descanse un rato.</translation>
+        </message>
+        <message>
+            <source>Shut your eyes.</source>
+            <comment>say.shut</comment>
+            <translation>Cierre los ojos.</translation>
+        </message>
+        <message>
+            <source>Sit down if you can.</source>
+            <comment>say.sit</comment>
+            <translation>Siéntese si puede.</translation>
+        </message>
+        <message>
+            <source>It begins in {seconds} seconds.</source>
+            <comment>say.soon</comment>
+            <translation>Empieza en {seconds} segundos.</translation>
+        </message>
+        <message>
+            <source>Stand firm.</source>
+            <comment>say.stand_firm</comment>
+            <translation>Póngase firme.</translation>
+        </message>
+        <message>
+            <source>Stopped.</source>
+            <comment>say.stopped</comment>
+            <translation>Parado.</translation>
+        </message>
+        <message>
+            <source>This is how I speak to you while you practise.</source>
+            <comment>say.test</comment>
+            <translation>Así le hablo mientras practica.</translation>
+        </message>
+        <message>
+            <source>Only two more.</source>
+            <comment>say.two_left</comment>
+            <translation>Solo dos más.</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>score.dizziness</comment>
+            <translation>¿Cuánto mareo siente ahora?</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>score.done</comment>
+            <translation>Seguir</translation>
+        </message>
+        <message>
+            <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
+            <comment>score.how</comment>
+            <translation>Pulse un número o use las flechas. Para diez pulse 1 y luego 0.</translation>
+        </message>
+        <message>
+            <source>0: not at all</source>
+            <comment>score.least</comment>
+            <translation>0: nada</translation>
+        </message>
+        <message>
+            <source>10: it can't get worse</source>
+            <comment>score.most</comment>
+            <translation>10: no puede ser peor</translation>
+        </message>
+        <message>
+            <source>How sick do you feel now?</source>
+            <comment>score.nausea</comment>
+            <translation>¿Cuántas náuseas siente ahora?</translation>
+        </message>
+        <message>
+            <source>And how dizzy on the morning after?</source>
+            <comment>score.next_morning</comment>
+            <translation>¿Y cuánto mareo tuvo a la mañana siguiente?</translation>
+        </message>
+        <message>
+            <source>After last time: how dizzy were you for the rest of that day?</source>
+            <comment>score.rest_of_day</comment>
+            <translation>Después de la última vez: ¿cuánto mareo tuvo el resto de ese día?</translation>
+        </message>
+        <message>
+            <source>How unsteady do you feel now?</source>
+            <comment>score.unsteadiness</comment>
+            <translation>¿Cuánta inestabilidad siente ahora?</translation>
+        </message>
+        <message>
+            <source>{value} of 10</source>
+            <comment>score.value</comment>
+            <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>It fits</source>
+            <comment>screen.fits</comment>
+            <translation>Coincide</translation>
+        </message>
+        <message>
+            <source>Forget the measure</source>
+            <comment>screen.forget</comment>
+            <translation>Olvidar la medida</translation>
+        </message>
+        <message>
+            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <comment>screen.how</comment>
+            <translation>Ponga su esquina superior izquierda sobre la del dibujo. Con las flechas, haga el dibujo tan grande como la tarjeta.</translation>
+        </message>
+        <message>
+            <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
+            <comment>screen.known.assumed</comment>
+            <translation>Pantalla: sin medir, y ella no lo dice. Se toman {cm} cm de ancho.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, measured with a card.</source>
+            <comment>screen.known.card</comment>
+            <translation>Pantalla: {cm} cm de ancho, medida con una tarjeta.</translation>
+        </message>
+        <message>
+            <source>Screen: {cm} cm wide, as the screen says of itself.</source>
+            <comment>screen.known.screen</comment>
+            <translation>Pantalla: {cm} cm de ancho, según dice ella misma.</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <comment>screen.larger</comment>
+            <translation>Más grande</translation>
+        </message>
+        <message>
+            <source>Outline of a card</source>
+            <comment>screen.outline</comment>
+            <translation>Contorno de una tarjeta</translation>
+        </message>
+        <message>
+            <source>Smaller</source>
+            <comment>screen.smaller</comment>
+            <translation>Más pequeño</translation>
+        </message>
+        <message>
+            <source>Hold a bank card against the screen</source>
+            <comment>screen.title</comment>
+            <translation>Ponga una tarjeta bancaria contra la pantalla</translation>
+        </message>
+        <message>
+            <source>{mm} pixels wide</source>
+            <comment>screen.width</comment>
+            <translation>{mm} píxeles de ancho</translation>
+        </message>
+        <message>
+            <source>Close this note</source>
+            <comment>second.close</comment>
+            <translation>Cerrar este aviso</translation>
+        </message>
+        <message>
+            <source>Turnpost is open already</source>
+            <comment>second.title</comment>
+            <translation>Turnpost ya está abierto</translation>
+        </message>
+        <message>
+            <source>Look for its other window and go on there. Nothing is lost.</source>
+            <comment>second.what</comment>
+            <translation>Busque su otra ventana y siga allí. No se ha perdido nada.</translation>
+        </message>
+        <message>
+            <source>Repeat the set-up</source>
+            <comment>setup.again</comment>
+            <translation>Repetir la preparación</translation>
+        </message>
+        <message>
+            <source>The set-up did not work.</source>
+            <comment>setup.failed</comment>
+            <translation>La preparación no ha salido bien.</translation>
+        </message>
+        <message>
+            <source>Thank you. Working out your measures ...</source>
+            <comment>setup.fitting</comment>
+            <translation>Gracias. Calculando sus medidas ...</translation>
+        </message>
+        <message>
+            <source>This takes a few seconds. Rest your eyes.</source>
+            <comment>setup.fitting_wait</comment>
+            <translation>Tarda unos segundos. Descanse los ojos.</translation>
+        </message>
+        <message>
+            <source>Follow the target with your eyes. Keep your head still.</source>
+            <comment>setup.look</comment>
+            <translation>Siga el punto con los ojos. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Nod slowly up, then down. Keep your eyes on the target.</source>
+            <comment>setup.nod_slowly</comment>
+            <translation>Mueva la cabeza despacio hacia arriba, luego hacia abajo. Mantenga los ojos en el punto.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.nod_slowly.back</comment>
+            <translation>de vuelta al centro</translation>
+        </message>
+        <message>
+            <source>slowly down</source>
+            <comment>setup.nod_slowly.minus</comment>
+            <translation>despacio hacia abajo</translation>
+        </message>
+        <message>
+            <source>slowly up</source>
+            <comment>setup.nod_slowly.plus</comment>
+            <translation>despacio hacia arriba</translation>
+        </message>
+        <message>
+            <source>Set-up, part {part} of {parts}</source>
+            <comment>setup.progress</comment>
+            <translation>Preparación, parte {part} de {parts}</translation>
+        </message>
+        <message>
+            <source>Getting ready ...</source>
+            <comment>setup.ready</comment>
+            <translation>Preparando ...</translation>
+        </message>
+        <message>
+            <source>Keep still and look at the target.</source>
+            <comment>setup.rest</comment>
+            <translation>No se mueva y mire el punto.</translation>
+        </message>
+        <message>
+            <source>Set-up done.</source>
+            <comment>setup.shortened</comment>
+            <translation>Preparación terminada.</translation>
+        </message>
+        <message>
+            <source>Next: {what}</source>
+            <comment>setup.soon</comment>
+            <translation>Ahora viene: {what}</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <comment>setup.stop</comment>
+            <translation>Parar</translation>
+        </message>
+        <message>
+            <source>Set-up</source>
+            <comment>setup.title</comment>
+            <translation>Preparación</translation>
+        </message>
+        <message>
+            <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>
+            <comment>setup.turn_slowly</comment>
+            <translation>Gire la cabeza despacio a la derecha, luego a la izquierda. Mantenga los ojos en el punto.</translation>
+        </message>
+        <message>
+            <source>back to the middle</source>
+            <comment>setup.turn_slowly.back</comment>
+            <translation>de vuelta al centro</translation>
+        </message>
+        <message>
+            <source>slowly to the left</source>
+            <comment>setup.turn_slowly.minus</comment>
+            <translation>despacio a la izquierda</translation>
+        </message>
+        <message>
+            <source>slowly to the right</source>
+            <comment>setup.turn_slowly.plus</comment>
+            <translation>despacio a la derecha</translation>
+        </message>
+        <message>
+            <source>After the last set: {scores}</source>
+            <comment>share.after</comment>
+            <translation>Después de la última serie: {scores}</translation>
+        </message>
+        <message>
+            <source>asked: {what}</source>
+            <comment>share.asked</comment>
+            <translation>pedido: {what}</translation>
+        </message>
+        <message>
+            <source>Before: {scores}</source>
+            <comment>share.before</comment>
+            <translation>Antes: {scores}</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <comment>share.call</comment>
+            <translation>Llamada</translation>
+        </message>
+        <message>
+            <source>Record this call only if everyone in it has agreed.</source>
+            <comment>share.consent</comment>
+            <translation>Grabe esta llamada solo si todas las personas que están en ella han dicho que sí.</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>share.degrees</comment>
+            <translation>{value} grados</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <comment>share.done</comment>
+            <translation>hechas</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>share.down</comment>
+            <translation>Abajo</translation>
+        </message>
+        <message>
+            <source>In the call only this window is seen, not you. To stand you need a helper in the room, or a second device that shows you.</source>
+            <comment>share.helper</comment>
+            <translation>En la llamada solo se ve esta ventana, no a usted. Para estar de pie necesita a alguien que le ayude en la habitación, o un segundo aparato que le muestre.</translation>
+        </message>
+        <message>
+            <source>No picture while you share</source>
+            <comment>share.hidden</comment>
+            <translation>Sin imagen mientras comparte</translation>
+        </message>
+        <message>
+            <source>Hide outline (P)</source>
+            <comment>share.hide</comment>
+            <translation>Ocultar contorno (P)</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <comment>share.left</comment>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>{time} left</source>
+            <comment>share.left_s</comment>
+            <translation>quedan {time}</translation>
+        </message>
+        <message>
+            <source>Figures for the call</source>
+            <comment>share.name</comment>
+            <translation>Números para la llamada</translation>
+        </message>
+        <message>
+            <source>Symptoms: not asked yet</source>
+            <comment>share.no_scores</comment>
+            <translation>Síntomas: aún sin preguntar</translation>
+        </message>
+        <message>
+            <source>Not saved.</source>
+            <comment>share.not_saved</comment>
+            <translation>No guardado.</translation>
+        </message>
+        <message>
+            <source>of {goal}</source>
+            <comment>share.of</comment>
+            <translation>de {goal}</translation>
+        </message>
+        <message>
+            <source>Layout for a video call (F4)</source>
+            <comment>share.open</comment>
+            <translation>Vista para una videollamada (F4)</translation>
+        </message>
+        <message>
+            <source>Outline of your head, as in a mirror</source>
+            <comment>share.outline</comment>
+            <translation>Contorno de su cabeza, como en un espejo</translation>
+        </message>
+        <message>
+            <source>This plan can't be used. End the sharing layout to read why.</source>
+            <comment>share.plan_bad</comment>
+            <translation>Este plan no se puede usar. Termine la vista para la llamada para leer por qué.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <comment>share.right</comment>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Saved.</source>
+            <comment>share.saved</comment>
+            <translation>Guardado.</translation>
+        </message>
+        <message>
+            <source>dizziness {value}</source>
+            <comment>share.score.dizziness</comment>
+            <translation>mareo {value}</translation>
+        </message>
+        <message>
+            <source>nausea {value}</source>
+            <comment>share.score.nausea</comment>
+            <translation>náuseas {value}</translation>
+        </message>
+        <message>
+            <source>unsteadiness {value}</source>
+            <comment>share.score.unsteadiness</comment>
+            <translation>inestabilidad {value}</translation>
+        </message>
+        <message>
+            <source>Show outline (P)</source>
+            <comment>share.show</comment>
+            <translation>Mostrar contorno (P)</translation>
+        </message>
+        <message>
+            <source>{value} a second</source>
+            <comment>share.speed</comment>
+            <translation>{value} por segundo</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>share.tempo</comment>
+            <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>share.unseen</comment>
+            <translation>no se ve</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>share.up</comment>
+            <translation>Arriba</translation>
+        </message>
+        <message>
+            <source>Practise {n} times a day</source>
+            <comment>sheet.bouts</comment>
+            <translation>Practique {n} veces al día</translation>
+        </message>
+        <message>
+            <source>Practise once a day</source>
+            <comment>sheet.bouts.one</comment>
+            <translation>Practique una vez al día</translation>
+        </message>
+        <message>
+            <source>Do not practise, and call your therapist first, if:</source>
+            <comment>sheet.call</comment>
+            <translation>No practique, y llame antes a su terapeuta, si:</translation>
+        </message>
+        <message>
+            <source>on {n} days a week</source>
+            <comment>sheet.days</comment>
+            <translation>{n} días a la semana</translation>
+        </message>
+        <message>
+            <source>every day</source>
+            <comment>sheet.days.all</comment>
+            <translation>todos los días</translation>
+        </message>
+        <message>
+            <source>Call {number} at once if this is new:</source>
+            <comment>sheet.emergency</comment>
+            <translation>Llame enseguida al {number} si algo de esto es nuevo:</translation>
+        </message>
+        <message>
+            <source>Call for emergency help at once if this is new:</source>
+            <comment>sheet.emergency.no_number</comment>
+            <translation>Llame enseguida a emergencias si algo de esto es nuevo:</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>sheet.exercises</comment>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>Plan {plan}, week {week}</source>
+            <comment>sheet.foot</comment>
+            <translation>Plan {plan}, semana {week}</translation>
+        </message>
+        <message>
+            <source>For {person}, week {week}</source>
+            <comment>sheet.for</comment>
+            <translation>Para {person}, semana {week}</translation>
+        </message>
+        <message>
+            <source>Week {week}</source>
+            <comment>sheet.for_nobody</comment>
+            <translation>Semana {week}</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>sheet.language</comment>
+            <translation>es</translation>
+        </message>
+        <message>
+            <source>Later, when your therapist says so:</source>
+            <comment>sheet.later</comment>
+            <translation>Más adelante, cuando lo diga su terapeuta:</translation>
+        </message>
+        <message>
+            <source>{bouts}, {days}. {rest}</source>
+            <comment>sheet.often</comment>
+            <translation>{bouts}, {days}. {rest}</translation>
+        </message>
+        <message>
+            <source>at your own pace</source>
+            <comment>sheet.own_pace</comment>
+            <translation>a su propio paso</translation>
+        </message>
+        <message>
+            <source>Page {number} of {pages}</source>
+            <comment>sheet.page</comment>
+            <translation>Página {number} de {pages}</translation>
+        </message>
+        <message>
+            <source>Drawing: {name}</source>
+            <comment>sheet.picture</comment>
+            <translation>Dibujo: {name}</translation>
+        </message>
+        <message>
+            <source>Rest for {seconds} seconds after each exercise.</source>
+            <comment>sheet.rest</comment>
+            <translation>Descanse {seconds} segundos después de cada ejercicio.</translation>
+        </message>
+        <message>
+            <source>Stop for today when:</source>
+            <comment>sheet.stop</comment>
+            <translation>Pare por hoy cuando:</translation>
+        </message>
+        <message>
+            <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
+            <comment>sheet.stop.score</comment>
+            <translation>Siente más mareo que {most} de 10. Nada es 0. Lo peor que puede ser es 10.</translation>
+        </message>
+        <message>
+            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <comment>sheet.stop.settle</comment>
+            <translation>Después de un ejercicio no se calma en {minutes} minutos.</translation>
+        </message>
+        <message>
+            <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
+            <comment>sheet.stop.spin</comment>
+            <translation>{what}. Agárrese, siéntese sin moverse hasta que pase, y dígaselo a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>You feel unwell in any other way.</source>
+            <comment>sheet.stop.unwell</comment>
+            <translation>Se siente mal de cualquier otra manera.</translation>
+        </message>
+        <message>
+            <source>Stand with a corner behind you and a firm chair in front.</source>
+            <comment>sheet.support.corner_and_chair</comment>
+            <translation>Póngase de pie con una esquina detrás y una silla firme delante.</translation>
+        </message>
+        <message>
+            <source>Only with a helper who can reach you.</source>
+            <comment>sheet.support.helper</comment>
+            <translation>Solo con alguien que le ayude y pueda alcanzarle.</translation>
+        </message>
+        <message>
+            <source>{tempo} moves a minute</source>
+            <comment>sheet.tempo</comment>
+            <translation>{tempo} movimientos por minuto</translation>
+        </message>
+        <message>
+            <source>first {low} moves a minute, at the end {high}</source>
+            <comment>sheet.tempo.changes</comment>
+            <translation>primero {low} movimientos por minuto, al final {high}</translation>
+        </message>
+        <message>
+            <source>Your exercises at home</source>
+            <comment>sheet.title</comment>
+            <translation>Sus ejercicios en casa</translation>
+        </message>
+        <message>
+            <source>From your therapist</source>
+            <comment>sheet.words</comment>
+            <translation>De su terapeuta</translation>
+        </message>
+        <message>
+            <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
+            <comment>sound.always</comment>
+            <translation>Con los ojos cerrados, o de pie, le guía el sonido, elija lo que elija aquí.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>sound.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>Beats only</source>
+            <comment>sound.beats</comment>
+            <translation>Solo golpes</translation>
+        </message>
+        <message>
+            <source>After a sudden drop of your head the voice always asks how you are.</source>
+            <comment>sound.fall</comment>
+            <translation>Después de una bajada repentina de su cabeza la voz siempre pregunta cómo está.</translation>
+        </message>
+        <message>
+            <source>This computer can't play a sound.</source>
+            <comment>sound.none</comment>
+            <translation>Este ordenador no puede tocar sonido.</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none (Ctrl+M)</source>
+            <comment>sound.open</comment>
+            <translation>Sonido: voz, golpes o nada (Ctrl+M)</translation>
+        </message>
+        <message>
+            <source>A screen reader seems to be on. It says the words, and the voice is quiet unless your eyes are shut.</source>
+            <comment>sound.reader</comment>
+            <translation>Parece que hay un lector de pantalla en marcha. Él lee las palabras, y la voz calla salvo cuando tiene los ojos cerrados.</translation>
+        </message>
+        <message>
+            <source>Your choice holds while you sit with your eyes open. What is said also stands on the screen.</source>
+            <comment>sound.seated</comment>
+            <translation>Su elección vale mientras está en la silla con los ojos abiertos. Lo que se dice también está en la pantalla.</translation>
+        </message>
+        <message>
+            <source>Nothing</source>
+            <comment>sound.silence</comment>
+            <translation>Nada</translation>
+        </message>
+        <message>
+            <source>What do you want to hear?</source>
+            <comment>sound.title</comment>
+            <translation>¿Qué quiere oír?</translation>
+        </message>
+        <message>
+            <source>Let me hear it</source>
+            <comment>sound.try</comment>
+            <translation>Déjeme oírlo</translation>
+        </message>
+        <message>
+            <source>Voice and beats</source>
+            <comment>sound.voice</comment>
+            <translation>Voz y golpes</translation>
+        </message>
+        <message>
+            <source>Practise again</source>
+            <comment>summary.again</comment>
+            <translation>Practicar otra vez</translation>
+        </message>
+        <message>
+            <source>asked: {asked}</source>
+            <comment>summary.asked</comment>
+            <translation>pedido: {asked}</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <comment>summary.close</comment>
+            <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>{value} degrees</source>
+            <comment>summary.degrees</comment>
+            <translation>{value} grados</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>summary.degrees_range</comment>
+            <translation>de {low} a {high} grados</translation>
+        </message>
+        <message>
+            <source>{value} degrees a second</source>
+            <comment>summary.degrees_s</comment>
+            <translation>{value} grados por segundo</translation>
+        </message>
+        <message>
+            <source>This was the sample clip, not you.</source>
+            <comment>summary.demo</comment>
+            <translation>Esto era el vídeo de ejemplo, no usted.</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <comment>summary.down</comment>
+            <translation>Abajo</translation>
+        </message>
+        <message>
+            <source>Time for each</source>
+            <comment>summary.each</comment>
+            <translation>Tiempo de cada una</translation>
+        </message>
+        <message>
+            <source>You did the whole exercise.</source>
+            <comment>summary.finished</comment>
+            <translation>Ha hecho todo el ejercicio.</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <comment>summary.held</comment>
+            <translation>Mantenido</translation>
+        </message>
+        <message>
+            <source>To the left</source>
+            <comment>summary.left</comment>
+            <translation>A la izquierda</translation>
+        </message>
+        <message>
+            <source>Left out</source>
+            <comment>summary.left_out</comment>
+            <translation>Sin hacer</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <comment>summary.measured</comment>
+            <translation>Medido</translation>
+        </message>
+        <message>
+            <source>Your set-up could not be kept ({why}). Next time you do it again; nothing else is lost.</source>
+            <comment>summary.not_kept</comment>
+            <translation>Su preparación no se pudo conservar ({why}). La próxima vez la hará de nuevo; no se ha perdido nada más.</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>summary.not_measured</comment>
+            <translation>no medido</translation>
+        </message>
+        <message>
+            <source>Not saved: {why}</source>
+            <comment>summary.not_saved</comment>
+            <translation>No guardado: {why}</translation>
+        </message>
+        <message>
+            <source>What you did is still here. Make room, or choose another place, before you close this window.</source>
+            <comment>summary.not_saved_do</comment>
+            <translation>Lo que hizo sigue aquí. Haga sitio, o elija otro lugar, antes de cerrar esta ventana.</translation>
+        </message>
+        <message>
+            <source>nothing to mention</source>
+            <comment>summary.nothing_noticed</comment>
+            <translation>nada especial</translation>
+        </message>
+        <message>
+            <source>Noticed</source>
+            <comment>summary.noticed</comment>
+            <translation>Observado</translation>
+        </message>
+        <message>
+            <source>{value} % of the time</source>
+            <comment>summary.of_time</comment>
+            <translation>{value} % del tiempo</translation>
+        </message>
+        <message>
+            <source>Eyes on the target</source>
+            <comment>summary.on_target</comment>
+            <translation>Ojos en el punto</translation>
+        </message>
+        <message>
+            <source>{count}, as you counted</source>
+            <comment>summary.own_count</comment>
+            <translation>{count}, según su cuenta</translation>
+        </message>
+        <message>
+            <source>{value} turns a minute</source>
+            <comment>summary.per_minute</comment>
+            <translation>{value} giros por minuto</translation>
+        </message>
+        <message>
+            <source>Choose another place</source>
+            <comment>summary.place</comment>
+            <translation>Elegir otro lugar</translation>
+        </message>
+        <message>
+            <source>Repetitions</source>
+            <comment>summary.repetitions</comment>
+            <translation>Repeticiones</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>summary.retry</comment>
+            <translation>Probar otra vez</translation>
+        </message>
+        <message>
+            <source>To the right</source>
+            <comment>summary.right</comment>
+            <translation>A la derecha</translation>
+        </message>
+        <message>
+            <source>Saved in {folder}</source>
+            <comment>summary.saved</comment>
+            <translation>Guardado en {folder}</translation>
+        </message>
+        <message>
+            <source>{value} seconds</source>
+            <comment>summary.seconds</comment>
+            <translation>{value} segundos</translation>
+        </message>
+        <message>
+            <source>Fastest in a turn</source>
+            <comment>summary.speed</comment>
+            <translation>Lo más rápido en un giro</translation>
+        </message>
+        <message>
+            <source>You stopped early. What you did is saved and counts.</source>
+            <comment>summary.stopped</comment>
+            <translation>Ha parado antes. Lo que hizo está guardado y cuenta.</translation>
+        </message>
+        <message>
+            <source>Tempo</source>
+            <comment>summary.tempo</comment>
+            <translation>Ritmo</translation>
+        </message>
+        <message>
+            <source>Your session</source>
+            <comment>summary.title</comment>
+            <translation>Su sesión</translation>
+        </message>
+        <message>
+            <source>How far your eyes turned in</source>
+            <comment>summary.turned_in</comment>
+            <translation>Cuánto giraron sus ojos hacia dentro</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <comment>summary.up</comment>
+            <translation>Arriba</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>switch_colours</comment>
+            <translation>Claro u oscuro</translation>
+        </message>
+        <message>
+            <source>How dizzy are you now?</source>
+            <comment>symptoms.not_answered</comment>
+            <translation>¿Cuánto mareo siente ahora?</translation>
+        </message>
+        <message>
+            <source>It takes long to settle. It is enough for today.</source>
+            <comment>symptoms.not_settled</comment>
+            <translation>Tarda mucho en calmarse. Es suficiente por hoy.</translation>
+        </message>
+        <message>
+            <source>That was a lot. It is enough for today.</source>
+            <comment>symptoms.score_above</comment>
+            <translation>Eso ha sido mucho. Es suficiente por hoy.</translation>
+        </message>
+        <message>
+            <source>Rest until you feel as usual.</source>
+            <comment>symptoms.settling</comment>
+            <translation>Descanse hasta sentirse como siempre.</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>text_larger</comment>
+            <translation>Letra más grande</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>text_smaller</comment>
+            <translation>Letra más pequeña</translation>
+        </message>
+        <message>
+            <source>the measuring process ended while the set-up was being used</source>
+            <comment>told.ended</comment>
+            <translation>la medición se interrumpió mientras se usaba la preparación</translation>
+        </message>
+        <message>
+            <source>your eyes look another way than last time; do the whole set-up</source>
+            <comment>told.eyes_other</comment>
+            <translation>sus ojos se ven distintos de la última vez; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the face is too dark or too blurred to be measured; more light helps</source>
+            <comment>told.face_dark</comment>
+            <translation>su cara está demasiado oscura o borrosa para medirla; ayuda tener más luz</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough in the set-up; do it again</source>
+            <comment>told.face_short</comment>
+            <translation>su cara no se vio el tiempo suficiente en la preparación; hágala otra vez</translation>
+        </message>
+        <message>
+            <source>this is another camera than that of the kept set-up; do the whole set-up</source>
+            <comment>told.kept_camera</comment>
+            <translation>esta es otra cámara que la de la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>you sit much farther from the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_farther</comment>
+            <translation>está mucho más lejos de la cámara que en la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>you sit much nearer to the camera than in the kept set-up; do the whole set-up</source>
+            <comment>told.kept_nearer</comment>
+            <translation>está mucho más cerca de la cámara que en la última preparación; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the face was not seen for long enough; do the whole set-up</source>
+            <comment>told.kept_short</comment>
+            <translation>su cara no se vio el tiempo suficiente; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
+            <comment>told.kept_unlike</comment>
+            <translation>la última preparación no va con esta cara o esta luz; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>what was held up has another shape; use a flat, whole one</source>
+            <comment>told.lens_shape</comment>
+            <translation>lo que levantó tiene otra forma; use algo liso y entero</translation>
+        </message>
+        <message>
+            <source>it was held too square to the camera; tilt it more, to several sides</source>
+            <comment>told.lens_square</comment>
+            <translation>la sostuvo demasiado recta hacia la cámara; inclínela más, hacia varios lados</translation>
+        </message>
+        <message>
+            <source>nothing was seen to measure; hold it up so that all four corners show</source>
+            <comment>told.lens_unseen</comment>
+            <translation>no se vio nada que medir; levántela de modo que se vean las cuatro esquinas</translation>
+        </message>
+        <message>
+            <source>no webcam sees so wide or so narrow; measure again</source>
+            <comment>told.lens_wide</comment>
+            <translation>ninguna cámara web ve tan ancho o tan estrecho; mida otra vez</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
+            <comment>told.mark_in</comment>
+            <translation>la marca pediría un giro de {turn} grados; póngala más hacia dentro</translation>
+        </message>
+        <message>
+            <source>the mark would ask for a turn of {turn} degrees; put it farther out</source>
+            <comment>told.mark_out</comment>
+            <translation>la marca pediría un giro de {turn} grados; póngala más hacia fuera</translation>
+        </message>
+        <message>
+            <source>nothing is being measured</source>
+            <comment>told.nothing</comment>
+            <translation>no se está midiendo nada</translation>
+        </message>
+        <message>
+            <source>Body, sitting</source>
+            <comment>told.stage_body</comment>
+            <translation>Cuerpo, en la silla</translation>
+        </message>
+        <message>
+            <source>Eyes and head, sitting</source>
+            <comment>told.stage_eyes</comment>
+            <translation>Ojos y cabeza, en la silla</translation>
+        </message>
+        <message>
+            <source>Standing, firm floor</source>
+            <comment>told.stage_firm</comment>
+            <translation>De pie, suelo firme</translation>
+        </message>
+        <message>
+            <source>Standing, soft surface</source>
+            <comment>told.stage_soft</comment>
+            <translation>De pie, suelo blando</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>told.stage_walking</comment>
+            <translation>Caminar</translation>
+        </message>
+        <message>
+            <source>the set-up could not be used ({why})</source>
+            <comment>told.unusable</comment>
+            <translation>la preparación no se pudo usar ({why})</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>tools.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>For therapists: plan</source>
+            <comment>tools.edit</comment>
+            <translation>Para terapeutas: plan</translation>
+        </message>
+        <message>
+            <source>Measure the camera</source>
+            <comment>tools.lens</comment>
+            <translation>Medir la cámara</translation>
+        </message>
+        <message>
+            <source>Camera, screen, more</source>
+            <comment>tools.open</comment>
+            <translation>Cámara, pantalla, más</translation>
+        </message>
+        <message>
+            <source>For therapists: review sessions</source>
+            <comment>tools.review</comment>
+            <translation>Para terapeutas: revisar sesiones</translation>
+        </message>
+        <message>
+            <source>Choose the folder with the sessions</source>
+            <comment>tools.review.folder</comment>
+            <translation>Elija la carpeta con las sesiones</translation>
+        </message>
+        <message>
+            <source>Measure the screen</source>
+            <comment>tools.screen</comment>
+            <translation>Medir la pantalla</translation>
+        </message>
+        <message>
+            <source>Camera, screen, and what else there is</source>
+            <comment>tools.title</comment>
+            <translation>Cámara, pantalla y qué más hay</translation>
+        </message>
+        <message>
+            <source>Two measures make your figures more exact. You take them once. Without them usual values are taken, and your results say so.</source>
+            <comment>tools.why</comment>
+            <translation>Dos medidas hacen más exactos sus números. Se toman una sola vez. Sin ellas se usan valores habituales, y sus resultados lo dicen.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>trouble.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>Another program is using the camera.</source>
+            <comment>trouble.busy</comment>
+            <translation>Otro programa está usando la cámara.</translation>
+        </message>
+        <message>
+            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you.</source>
+            <comment>trouble.busy.do</comment>
+            <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces a alguien que le ayude en la habitación, o un segundo aparato que le muestre.</translation>
+        </message>
+        <message>
+            <source>Use the sample clip</source>
+            <comment>trouble.demo</comment>
+            <translation>Usar el vídeo de ejemplo</translation>
+        </message>
+        <message>
+            <source>The camera can't be used.</source>
+            <comment>trouble.failed</comment>
+            <translation>No se puede usar la cámara.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do</comment>
+            <translation>Pruebe otra vez. Si sigue igual, ejecute «turnpost doctor» con alguien que le ayude.</translation>
+        </message>
+        <message>
+            <source>The camera does not answer.</source>
+            <comment>trouble.hanging</comment>
+            <translation>La cámara no responde.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. If nothing comes, unplug it or restart the computer.</source>
+            <comment>trouble.hanging.do</comment>
+            <translation>Espere un momento. Si no llega nada, desconéctela o reinicie el ordenador.</translation>
+        </message>
+        <message>
+            <source>No camera was found.</source>
+            <comment>trouble.no_camera</comment>
+            <translation>No se encontró ninguna cámara.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do</comment>
+            <translation>Conecte una cámara, o abra su tapa o su interruptor, y pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>Turnpost may not use the camera.</source>
+            <comment>trouble.no_permission</comment>
+            <translation>Turnpost no tiene permiso para usar la cámara.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do</comment>
+            <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad», y pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <comment>trouble.retry</comment>
+            <translation>Probar otra vez</translation>
+        </message>
+        <message>
+            <source>The camera has been unplugged.</source>
+            <comment>trouble.unplugged</comment>
+            <translation>La cámara se ha desconectado.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do</comment>
+            <translation>Vuelva a conectarla y pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>which arm you use, if it is out of sight</source>
+            <comment>unmeasured.arm</comment>
+            <translation>qué brazo usa, si no se ve</translation>
+        </message>
+        <message>
+            <source>the scene behind the mark</source>
+            <comment>unmeasured.background</comment>
+            <translation>el fondo detrás de la marca</translation>
+        </message>
+        <message>
+            <source>how clear the target is to you</source>
+            <comment>unmeasured.blur_of_target</comment>
+            <translation>lo claro que ve el punto</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.catch_up_jumps</comment>
+            <translation>pequeños saltos de sus ojos</translation>
+        </message>
+        <message>
+            <source>how high your chair is</source>
+            <comment>unmeasured.chair</comment>
+            <translation>la altura de su silla</translation>
+        </message>
+        <message>
+            <source>The camera does not count this. Count for yourself.</source>
+            <comment>unmeasured.count</comment>
+            <translation>La cámara no cuenta esto. Cuente usted.</translation>
+        </message>
+        <message>
+            <source>which way your shoulders roll</source>
+            <comment>unmeasured.direction</comment>
+            <translation>hacia qué lado giran sus hombros</translation>
+        </message>
+        <message>
+            <source>if you see two tips</source>
+            <comment>unmeasured.double_image</comment>
+            <translation>si ve dos puntas</translation>
+        </message>
+        <message>
+            <source>The camera measures nothing here. You are led by voice.</source>
+            <comment>unmeasured.everything</comment>
+            <translation>La cámara no mide nada aquí. Le guía la voz.</translation>
+        </message>
+        <message>
+            <source>if your eyes go first</source>
+            <comment>unmeasured.eyes_first</comment>
+            <translation>si sus ojos van primero</translation>
+        </message>
+        <message>
+            <source>if your eyes follow the ball</source>
+            <comment>unmeasured.eyes_follow</comment>
+            <translation>si sus ojos siguen la pelota</translation>
+        </message>
+        <message>
+            <source>the moment your eyes open</source>
+            <comment>unmeasured.eyes_opened</comment>
+            <translation>el momento en que se abren sus ojos</translation>
+        </message>
+        <message>
+            <source>your feet</source>
+            <comment>unmeasured.feet</comment>
+            <translation>sus pies</translation>
+        </message>
+        <message>
+            <source>your eyes while you bend</source>
+            <comment>unmeasured.gaze_bent</comment>
+            <translation>sus ojos mientras se agacha</translation>
+        </message>
+        <message>
+            <source>where your eyes point when they are shut</source>
+            <comment>unmeasured.gaze_eyes_shut</comment>
+            <translation>hacia dónde apuntan sus ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes that stop short of the target</source>
+            <comment>unmeasured.gaze_short</comment>
+            <translation>ojos que no llegan al punto</translation>
+        </message>
+        <message>
+            <source>your hand</source>
+            <comment>unmeasured.hand</comment>
+            <translation>su mano</translation>
+        </message>
+        <message>
+            <source>a target in your hand</source>
+            <comment>unmeasured.hand_target</comment>
+            <translation>un punto en su mano</translation>
+        </message>
+        <message>
+            <source>your hands</source>
+            <comment>unmeasured.hands</comment>
+            <translation>sus manos</translation>
+        </message>
+        <message>
+            <source>if you bend at the hips</source>
+            <comment>unmeasured.hip_bend</comment>
+            <translation>si dobla las caderas</translation>
+        </message>
+        <message>
+            <source>the ball itself</source>
+            <comment>unmeasured.object</comment>
+            <translation>la pelota misma</translation>
+        </message>
+        <message>
+            <source>how fast your eyes jump</source>
+            <comment>unmeasured.peak_speed_of_eyes</comment>
+            <translation>a qué velocidad saltan sus ojos</translation>
+        </message>
+        <message>
+            <source>how far your eyes go up and down</source>
+            <comment>unmeasured.reach_vertical</comment>
+            <translation>hasta dónde van sus ojos arriba y abajo</translation>
+        </message>
+        <message>
+            <source>how high your shoulders go</source>
+            <comment>unmeasured.shoulder_height</comment>
+            <translation>hasta qué altura suben sus hombros</translation>
+        </message>
+        <message>
+            <source>if you hold on</source>
+            <comment>unmeasured.steadied</comment>
+            <translation>si se agarra</translation>
+        </message>
+        <message>
+            <source>how far your eyes turn in</source>
+            <comment>unmeasured.vergence</comment>
+            <translation>cuánto giran sus ojos hacia dentro</translation>
+        </message>
+        <message>
+            <source>It is too bright. Turn the light a little aside.</source>
+            <comment>verdict.bright</comment>
+            <translation>Hay demasiada luz. Gire la lámpara un poco hacia un lado.</translation>
+        </message>
+        <message>
+            <source>It is dark. Put more light in front of you.</source>
+            <comment>verdict.dark</comment>
+            <translation>Está oscuro. Ponga más luz delante de usted.</translation>
+        </message>
+        <message>
+            <source>You are far away. Come a hand closer.</source>
+            <comment>verdict.far</comment>
+            <translation>Está lejos. Acérquese un palmo.</translation>
+        </message>
+        <message>
+            <source>Good. Your face is well lit and near enough.</source>
+            <comment>verdict.good</comment>
+            <translation>Bien. Su cara tiene buena luz y está bastante cerca.</translation>
+        </message>
+        <message>
+            <source>You are very near. Move back by a hand.</source>
+            <comment>verdict.near</comment>
+            <translation>Está muy cerca. Aléjese un palmo.</translation>
+        </message>
+        <message>
+            <source>Your face is not in the picture. Face the screen, in front of its camera.</source>
+            <comment>verdict.no_face</comment>
+            <translation>Su cara no está en la imagen. Mire hacia la pantalla, delante de su cámara.</translation>
+        </message>
+        <message>
+            <source>Getting the camera ready. This can take half a minute.</source>
+            <comment>verdict.opening</comment>
+            <translation>Preparando la cámara. Puede tardar medio minuto.</translation>
+        </message>
+        <message>
+            <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.failed</comment>
+            <translation>La voz ya no se oye. Le guían los golpes y las palabras de la pantalla.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_engine</comment>
+            <translation>Este ordenador no tiene voz. Le guían los golpes y las palabras de la pantalla.</translation>
+        </message>
+        <message>
+            <source>This computer has no voice for your language. Beats and the words on the screen lead you.</source>
+            <comment>voice.lack.no_language</comment>
+            <translation>Este ordenador no tiene voz en su idioma. Le guían los golpes y las palabras de la pantalla.</translation>
+        </message>
+        <message>
+            <source>en</source>
+            <comment>voice.language</comment>
+            <translation>es</translation>
+        </message>
+        <message>
+            <source>Before you begin</source>
+            <comment>welcome.safe</comment>
+            <translation>Antes de empezar</translation>
+        </message>
+        <message>
+            <source>Turn on the camera</source>
+            <comment>welcome.start</comment>
+            <translation>Encender la cámara</translation>
+        </message>
+        <message>
+            <source>Start the sample</source>
+            <comment>welcome.start_demo</comment>
+            <translation>Empezar el ejemplo</translation>
+        </message>
+        <message>
+            <source>Practise with someone watching</source>
+            <comment>welcome.title</comment>
+            <translation>Practique con alguien que mira</translation>
+        </message>
+        <message>
+            <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
+            <comment>welcome.what</comment>
+            <translation>Turnpost mira por la cámara mientras usted hace los ejercicios que le ha dado su terapeuta. Cuenta, marca el ritmo y le avisa cuando algo no va bien.</translation>
+        </message>
+        <message>
+            <source>A short sample clip takes the place of the camera. You see what a person at home would see: the set-up, an exercise, and the summary.</source>
+            <comment>welcome.what_demo</comment>
+            <translation>Un vídeo corto de ejemplo ocupa el lugar de la cámara. Usted ve lo que se vería en casa: la preparación, un ejercicio y el resumen.</translation>
+        </message>
+    </context>
+</TS>
