@@ -48,14 +48,16 @@ def test_the_wheel_has_every_module_and_no_test(wheel: Path) -> None:
     assert {n.partition("/")[0] for n in _names(wheel)} == set(PACKAGES)
 
 
-def test_the_wheel_has_pictures_clips_and_scenarios_and_nothing_else(wheel: Path) -> None:
+def test_the_wheel_has_icon_clips_and_translations_and_nothing_else(wheel: Path) -> None:
     others = {n for n in _names(wheel) if not n.endswith(".py")}
     clips = {p.stem for p in (ROOT / "sample_clips" / "clips").glob("*.mp4")}
-    assert "turns-good" in clips
+    translations = _ours("*.qm")
+    assert "turns-good" in clips and "ui/translations/turnpost_de.qm" in translations
     assert others == {
         "ui/pictures/turnpost.svg",
+        *translations,
         *(f"sample_clips/clips/{name}{part}" for name in clips for part in CLIP),
-        *(f"sample_clips/scenarios/{name}.json" for name in clips),
+        *(n for n in _ours("*.json") if n.startswith("sample_clips/scenarios/")),
     }
     assert wheel.stat().st_size < MOST_MB * 1e6
 

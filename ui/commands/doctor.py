@@ -32,6 +32,7 @@ LIBRARIES = {
     "scipy": "1.",
     "pydantic": "2.",
     "platformdirs": "4.",
+    "pyrage": "1.",
 }
 #: Why another version is not merely untested.
 WHY = {
