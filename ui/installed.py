@@ -24,7 +24,7 @@ _MARKS: dict[str, Way] = {
 AGAIN: dict[Way, str] = {
     "folder": "unpack the Turnpost folder anew, in place of this one",
     "pipx": "install Turnpost anew: pipx reinstall turnpost",
-    "uv": "install Turnpost anew: uv tool install --reinstall turnpost",
+    "uv": "install Turnpost anew: uv tool upgrade --reinstall turnpost",
     "checkout": "install Turnpost anew: delete the folder .venv, then python3 ui/start.py doctor",
     "pip": "install Turnpost anew, in the way it was installed",
 }

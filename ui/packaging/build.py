@@ -12,7 +12,9 @@ import os
 import shutil
 import subprocess
 import sys
+import tempfile
 import time
+import tomllib
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -89,6 +91,32 @@ def add_models(folder: Path, whole: bool) -> None:
     (place / "README.txt").write_text("\n".join(lines) + "\n", "utf-8")
 
 
+def try_out(folder: Path, version: str) -> float:
+    """Start the frozen program from another folder; how long the shortest call takes, in s.
+
+    Raises
+    ------
+    RunError
+        If it doesn't start, or is of another version than this checkout.
+    """
+    program = folder / ("turnpost.exe" if os.name == "nt" else "turnpost")
+    took_s = 0.0
+    for words, said in ((["--version"], f"turnpost {version}"), (["clips", "list"], "turns-good")):
+        began_s = time.monotonic()
+        with tempfile.TemporaryDirectory() as elsewhere:
+            done = subprocess.run(
+                [program, *words], cwd=elsewhere, capture_output=True, text=True, check=False
+            )
+        took_s = took_s or time.monotonic() - began_s
+        if done.returncode or said not in done.stdout:
+            what = " ".join((done.stderr or done.stdout).split()) or "nothing"
+            raise RunError(
+                f"the frozen program was asked for {' '.join(words)} and said: {what}; "
+                "is this checkout what is installed in the environment?"
+            )
+    return took_s
+
+
 def size_mb(folder: Path) -> float:
     """Size of a folder, each file once."""
     return (
@@ -111,10 +139,13 @@ def main(words: Sequence[str] | None = None) -> int:
         folder, sources = freeze(args.out.resolve(), args.work.resolve())
         count = add_licences(folder, sources, args.texts)
         add_models(folder, args.models)
+        about = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
+        took_s = try_out(folder, about["project"]["version"])
     except TurnpostError as error:
         print(f"build: {error}", file=sys.stderr)
         return error.exit_code
-    print(f"{folder}: {size_mb(folder):.0f} MB, {time.monotonic() - began_s:.0f} s")
+    print(f"{folder}: {size_mb(folder):.0f} MB, made in {time.monotonic() - began_s:.0f} s")
+    print(f"it starts; 'turnpost --version' took {took_s:.1f} s")
     print(f"licences of {count} things in {folder / 'licences'}")
     return 0
 

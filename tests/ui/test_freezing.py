@@ -127,6 +127,20 @@ def test_texts_of_one_name_both_arrive(tmp_path: Path) -> None:
     assert "two texts 1.0  MIT" in (tmp_path / "out" / "LIST.txt").read_text()
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="the stand-in is a shell script")
+def test_a_frozen_program_that_does_not_start_is_no_build(tmp_path: Path) -> None:
+    program = tmp_path / "turnpost"
+    script = "#!/bin/sh\n[ $1 = clips ] && echo turns-good || echo turnpost 1.2.3\nexit {code}\n"
+    program.write_text(script.format(code=0))
+    program.chmod(0o755)
+    assert build.try_out(tmp_path, "1.2.3") > 0
+    with pytest.raises(RunError, match=r"asked for --version and said: turnpost 1\.2\.3"):
+        build.try_out(tmp_path, "1.2.4")
+    program.write_text(script.format(code=1))
+    with pytest.raises(RunError, match="asked for --version"):
+        build.try_out(tmp_path, "1.2.3")
+
+
 @pytest.mark.parametrize("whole", [False, True])
 def test_model_files_go_along_only_on_request(whole: bool, tmp_path: Path) -> None:
     build.add_models(tmp_path, whole)
