@@ -569,14 +569,19 @@
             <translation>كلتاهما</translation>
         </message>
         <message>
+            <source>both, in turn</source>
+            <comment>both, in turn</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>broke off (program or computer)</source>
             <comment>broke off (program or computer)</comment>
             <translation>انقطعت (البرنامج أو الحاسوب)</translation>
         </message>
         <message>
-            <source>catch-up saccades within the pursuit</source>
-            <comment>catch-up saccades within the pursuit</comment>
-            <translation>حركات لحاق ضمن التتبع</translation>
+            <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
+            <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -717,6 +722,11 @@
             <source>eye movements that stop short of the target</source>
             <comment>eye movements that stop short of the target</comment>
             <translation>حركات عين تتوقف قبل الهدف</translation>
+        </message>
+        <message>
+            <source>eyes and head together, not the eyes first</source>
+            <comment>eyes and head together, not the eyes first</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -894,6 +904,11 @@
             <translation>بعد الرأس عن وسطه</translation>
         </message>
         <message>
+            <source>head before the eyes</source>
+            <comment>head before the eyes</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>head moved along</comment>
             <translation>تحرك الرأس أيضًا</translation>
@@ -907,6 +922,11 @@
             <source>head turned too far</source>
             <comment>head turned too far</comment>
             <translation>الرأس مُدار كثيرًا</translation>
+        </message>
+        <message>
+            <source>head with the target, not against it</source>
+            <comment>head with the target, not against it</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>held on</source>
@@ -949,6 +969,16 @@
             <translation>مدى ارتفاع الكتفين حقًا (نقاطهما تتبع نحو النصف)</translation>
         </message>
         <message>
+            <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
+            <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in the plan, changed in the call</source>
+            <comment>in the plan, changed in the call</comment>
+            <translation>في الخطة، غُيّر في المكالمة</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>يُثبت مدة: لا شيء للعد</translation>
@@ -969,9 +999,9 @@
             <translation>كانت نهايتها خارج الصورة</translation>
         </message>
         <message>
-            <source>its target can't be shown by this version</source>
-            <comment>its target can't be shown by this version</comment>
-            <translation>لا تستطيع هذه النسخة عرض هدفه</translation>
+            <source>its target can only be shown to who sits before the screen</source>
+            <comment>its target can only be shown to who sits before the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>jumping</source>
@@ -1244,6 +1274,11 @@
             <translation>لم تهدأ</translation>
         </message>
         <message>
+            <source>not sure</source>
+            <comment>not sure</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>not told</source>
             <comment>not told</comment>
             <translation>غير محدد</translation>
@@ -1277,6 +1312,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>على نظرات محجوزة</translation>
+        </message>
+        <message>
+            <source>order</source>
+            <comment>order</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1559,11 +1599,6 @@
             <translation>الإيقاع</translation>
         </message>
         <message>
-            <source>the background itself: this version draws none; use one you have agreed on</source>
-            <comment>the background itself: this version draws none; use one you have agreed on</comment>
-            <translation>الخلفية نفسها: هذه النسخة لا ترسم خلفية؛ استخدم ما اتفقتما عليه</translation>
-        </message>
-        <message>
             <source>the camera does not count it in this version; it is led and timed</source>
             <comment>the camera does not count it in this version; it is led and timed</comment>
             <translation>لا تعدّه الكاميرا في هذه النسخة؛ يُقاد ويُحسب وقته</translation>
@@ -1642,6 +1677,11 @@
             <source>the object itself: the height of a throw is judged from the wrists</source>
             <comment>the object itself: the height of a throw is judged from the wrists</comment>
             <translation>الشيء نفسه: يُحكم على ارتفاع الرمية من المعصمين</translation>
+        </message>
+        <message>
+            <source>the patient wants nothing to move on the screen</source>
+            <comment>the patient wants nothing to move on the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1804,19 +1844,14 @@
             <translation>هل تبعت العينان والرأس الشيء</translation>
         </message>
         <message>
-            <source>whether the eyes went before the head</source>
-            <comment>whether the eyes went before the head</comment>
-            <translation>هل سبقت العينان الرأس</translation>
-        </message>
-        <message>
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>هل كان الهدف واضحًا (يُسأل بعد المجموعة)</translation>
         </message>
         <message>
-            <source>which arm, unless both wrists are seen in the bend</source>
-            <comment>which arm, unless both wrists are seen in the bend</comment>
-            <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء</translation>
+            <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
+            <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>why</source>
@@ -1987,6 +2022,31 @@
     <context>
         <name>turnpost</name>
         <message>
+            <source>Which arm did you reach with?</source>
+            <comment>ask.arm</comment>
+            <translation>بأي ذراع وصلت إلى الأرض؟</translation>
+        </message>
+        <message>
+            <source>Both, in turn</source>
+            <comment>ask.arm.both</comment>
+            <translation>بكلتيهما، بالتناوب</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>ask.arm.left</comment>
+            <translation>باليسرى</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.arm.not_sure</comment>
+            <translation>لست متأكدًا</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>ask.arm.right</comment>
+            <translation>باليمنى</translation>
+        </message>
+        <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
             <translation>كيف بدا الهدف وأنت تتحرك؟</translation>
@@ -2082,6 +2142,16 @@
             <translation>العدد</translation>
         </message>
         <message>
+            <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
+            <comment>ask.place.backdrop</comment>
+            <translation>ستتحرك خطوط على الشاشة. قد يسبب لك ذلك دوخة أو غثيانًا. أي مفتاح يوقفها فورًا.</translation>
+        </message>
+        <message>
+            <source>I have read this and am in place</source>
+            <comment>ask.place.backdrop_ready</comment>
+            <translation>قرأت هذا وأنا في مكاني</translation>
+        </message>
+        <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
             <translation>تقودك نقرات بطيئة إلى البداية. وثلاث نقرات سريعة تخبرك بأنه انتهى.</translation>
@@ -2095,6 +2165,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
+        </message>
+        <message>
+            <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
+            <comment>ask.place.moves</comment>
+            <translation>طلبت شاشة ثابتة. وهنا يجب أن يتحرك الهدف: هذا هو التمرين. اتركه إن كنت تفضل ذلك.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
@@ -2132,9 +2207,14 @@
             <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها.</translation>
         </message>
         <message>
-            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation>للتوقف، اجلس فقط، أو اخرج من الصورة بضع ثوانٍ.</translation>
+            <translation>للتوقف، اجلس، أو ارفع يدًا بجانب رأسك. أو اخرج من الصورة بضع ثوانٍ.</translation>
+        </message>
+        <message>
+            <source>To stop, hold one hand up beside your head.</source>
+            <comment>ask.place.to_stop_hand</comment>
+            <translation>للتوقف، ارفع يدًا بجانب رأسك.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -2325,6 +2405,131 @@
             <source>Yes</source>
             <comment>ask.yes</comment>
             <translation>نعم</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>call.amplitude</comment>
+            <translation>من {low} إلى {high} درجة</translation>
+        </message>
+        <message>
+            <source>Now {low} to {high} degrees.</source>
+            <comment>call.changed.amplitude</comment>
+            <translation>الآن من {low} إلى {high} درجة.</translation>
+        </message>
+        <message>
+            <source>Now this comes next: {name}.</source>
+            <comment>call.changed.next</comment>
+            <translation>الآن يأتي بعد ذلك: {name}.</translation>
+        </message>
+        <message>
+            <source>Now {tempo} beats a minute.</source>
+            <comment>call.changed.tempo</comment>
+            <translation>الآن {tempo} نقرة في الدقيقة.</translation>
+        </message>
+        <message>
+            <source>Next: {name}. {what}</source>
+            <comment>call.coming</comment>
+            <translation>التالي: {name}. {what}</translation>
+        </message>
+        <message>
+            <source>Faster (F6)</source>
+            <comment>call.faster</comment>
+            <translation>أسرع (F6)</translation>
+        </message>
+        <message>
+            <source>Larger (F8)</source>
+            <comment>call.larger</comment>
+            <translation>أكبر (F8)</translation>
+        </message>
+        <message>
+            <source>Mark this moment (F2)</source>
+            <comment>call.mark</comment>
+            <translation>ضع علامة على هذه اللحظة (F2)</translation>
+        </message>
+        <message>
+            <source>Marked</source>
+            <comment>call.marked</comment>
+            <translation>وُضعت علامة</translation>
+        </message>
+        <message>
+            <source>Another one first (F9)</source>
+            <comment>call.other_next</comment>
+            <translation>تمرين آخر أولًا (F9)</translation>
+        </message>
+        <message>
+            <source>The plan allows no faster beat.</source>
+            <comment>call.refused.fastest</comment>
+            <translation>لا تسمح الخطة بأسرع من هذا.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing larger.</source>
+            <comment>call.refused.largest</comment>
+            <translation>لا تسمح الخطة بأكبر من هذا.</translation>
+        </message>
+        <message>
+            <source>The neck limit of the plan allows nothing larger.</source>
+            <comment>call.refused.neck_limit</comment>
+            <translation>لا يسمح حد الرقبة في الخطة بأكبر من هذا.</translation>
+        </message>
+        <message>
+            <source>This one has no degrees to change.</source>
+            <comment>call.refused.no_amplitude</comment>
+            <translation>ليس لهذا التمرين درجات لتغييرها.</translation>
+        </message>
+        <message>
+            <source>This can be changed between two sets.</source>
+            <comment>call.refused.not_now</comment>
+            <translation>يمكن تغيير هذا بين مجموعتين.</translation>
+        </message>
+        <message>
+            <source>Nothing to take back.</source>
+            <comment>call.refused.nothing_to_undo</comment>
+            <translation>لا شيء للتراجع عنه.</translation>
+        </message>
+        <message>
+            <source>Nothing else can come first.</source>
+            <comment>call.refused.only_one</comment>
+            <translation>لا يوجد غيره ليأتي أولًا.</translation>
+        </message>
+        <message>
+            <source>This one has no beat to change.</source>
+            <comment>call.refused.own_pace</comment>
+            <translation>ليس لهذا التمرين نقرات لتغييرها.</translation>
+        </message>
+        <message>
+            <source>The plan allows no slower beat.</source>
+            <comment>call.refused.slowest</comment>
+            <translation>لا تسمح الخطة بأبطأ من هذا.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing smaller.</source>
+            <comment>call.refused.smallest</comment>
+            <translation>لا تسمح الخطة بأصغر من هذا.</translation>
+        </message>
+        <message>
+            <source>Slower (F5)</source>
+            <comment>call.slower</comment>
+            <translation>أبطأ (F5)</translation>
+        </message>
+        <message>
+            <source>Smaller (F7)</source>
+            <comment>call.smaller</comment>
+            <translation>أصغر (F7)</translation>
+        </message>
+        <message>
+            <source>Take it back (F10)</source>
+            <comment>call.take_back</comment>
+            <translation>تراجع (F10)</translation>
+        </message>
+        <message>
+            <source>Taken back.</source>
+            <comment>call.taken_back</comment>
+            <translation>تم التراجع.</translation>
+        </message>
+        <message>
+            <source>For your therapist in the call</source>
+            <comment>call.title</comment>
+            <translation>لمعالجك في المكالمة</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -2562,14 +2767,29 @@
             <translation>انظر حتى تصل إلى الهدف</translation>
         </message>
         <message>
+            <source>Eyes first, then let your head come</source>
+            <comment>cue.head_first</comment>
+            <translation>عيناك أولًا، ثم رأسك</translation>
+        </message>
+        <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>أبقِ رأسك ثابتًا</translation>
         </message>
         <message>
+            <source>Turn the other way than the target</source>
+            <comment>cue.head_with_target</comment>
+            <translation>أدر رأسك عكس اتجاه الهدف</translation>
+        </message>
+        <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
             <translation>عُد إلى الصورة</translation>
+        </message>
+        <message>
+            <source>Nearly: let your eyes get there first</source>
+            <comment>cue.moved_together</comment>
+            <translation>كدت تصيب: دع عينيك تصلان أولًا</translation>
         </message>
         <message>
             <source>Not measured just now</source>
@@ -2895,6 +3115,11 @@
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
             <translation>جارٍ النظر في المجلد ...</translation>
+        </message>
+        <message>
+            <source>Marked while it went on</source>
+            <comment>desk.marked</comment>
+            <translation>عُلّم أثناء الأداء</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3470,6 +3695,31 @@
             <source>Good</source>
             <comment>edit.good</comment>
             <translation>حسنًا</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <comment>edit.hand_over</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
+            <comment>edit.hand_over.how</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are locked. Keys that open them: {count}.</source>
+            <comment>edit.hand_over.keys</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Names no key yet: the patient can make no file for you with this plan.</source>
+            <comment>edit.hand_over.nobody</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are without a lock: anybody can read them.</source>
+            <comment>edit.hand_over.plain</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4522,14 +4772,29 @@
             <translation>توقفت العينان قبل الهدف</translation>
         </message>
         <message>
+            <source>head went before the eyes</source>
+            <comment>event.head_first</comment>
+            <translation>ذهب الرأس قبل العينين</translation>
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
             <translation>تحرك الرأس أيضًا</translation>
         </message>
         <message>
+            <source>head went with the target</source>
+            <comment>event.head_with_target</comment>
+            <translation>ذهب الرأس مع الهدف</translation>
+        </message>
+        <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
             <translation>خارج الصورة</translation>
+        </message>
+        <message>
+            <source>eyes and head went together</source>
+            <comment>event.moved_together</comment>
+            <translation>ذهبت العينان والرأس معًا</translation>
         </message>
         <message>
             <source>not measured for a while</source>
@@ -4585,6 +4850,256 @@
             <source>turns a little small</source>
             <comment>event.too_small</comment>
             <translation>حركات صغيرة قليلًا</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>exchange.back</comment>
+            <translation>رجوع (Esc)</translation>
+        </message>
+        <message>
+            <source>{name} (not this computer)</source>
+            <comment>exchange.elsewhere</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not done: {why}</source>
+            <comment>exchange.failed</comment>
+            <translation>لم يتم: {why}</translation>
+        </message>
+        <message>
+            <source>Hand out a plan</source>
+            <comment>exchange.give</comment>
+            <translation>إعطاء خطة</translation>
+        </message>
+        <message>
+            <source>Hand out a plan without a lock</source>
+            <comment>exchange.give_plain</comment>
+            <translation>إعطاء خطة بلا قفل</translation>
+        </message>
+        <message>
+            <source>Written: {path}</source>
+            <comment>exchange.given</comment>
+            <translation>كُتب: {path}</translation>
+        </message>
+        <message>
+            <source>{name} (this computer)</source>
+            <comment>exchange.here</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From a patient</source>
+            <comment>exchange.in</comment>
+            <translation>من مريض</translation>
+        </message>
+        <message>
+            <source>Takes the sessions out of a file that a patient has made, into the folder that is open. You can also drop the file on this window. The file itself stays where it is.</source>
+            <comment>exchange.in.how</comment>
+            <translation>يأخذ الجلسات من ملف صنعه مريض إلى المجلد المفتوح. يمكنك أيضًا أن تُسقط الملف على هذه النافذة. يبقى الملف نفسه في مكانه.</translation>
+        </message>
+        <message>
+            <source>The clinic's key</source>
+            <comment>exchange.key</comment>
+            <translation>مفتاح العيادة</translation>
+        </message>
+        <message>
+            <source>Bring in a key</source>
+            <comment>exchange.key.bring</comment>
+            <translation>إحضار مفتاح</translation>
+        </message>
+        <message>
+            <source>The key {name} is here now.</source>
+            <comment>exchange.key.brought</comment>
+            <translation>المفتاح {name} هنا الآن.</translation>
+        </message>
+        <message>
+            <source>Copied to {path}</source>
+            <comment>exchange.key.copied</comment>
+            <translation>نُسخ إلى {path}</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <comment>exchange.key.copy</comment>
+            <translation>نسخ المفتاح</translation>
+        </message>
+        <message>
+            <source>A safe place for the copy</source>
+            <comment>exchange.key.copy_where</comment>
+            <translation>مكان آمن للنسخة</translation>
+        </message>
+        <message>
+            <source>On this computer: {names}.</source>
+            <comment>exchange.key.has</comment>
+            <translation>على هذا الحاسوب: {names}.</translation>
+        </message>
+        <message>
+            <source>A key lies behind a passphrase. If either is lost, what patients hand over can't be read by anybody: keep a copy in a safe place.</source>
+            <comment>exchange.key.how</comment>
+            <translation>المفتاح خلف عبارة مرور. إذا ضاع أحدهما، فلن يستطيع أحد قراءة ما يسلمه المرضى: احتفظ بنسخة في مكان آمن.</translation>
+        </message>
+        <message>
+            <source>Keys (*.age);;All files (*)</source>
+            <comment>exchange.key.kinds</comment>
+            <translation>مفاتيح (*.age);;كل الملفات (*)</translation>
+        </message>
+        <message>
+            <source>The key {name} is made. Copy it to a safe place now.</source>
+            <comment>exchange.key.made</comment>
+            <translation>صُنع المفتاح {name}. انسخه الآن إلى مكان آمن.</translation>
+        </message>
+        <message>
+            <source>Make a key</source>
+            <comment>exchange.key.make</comment>
+            <translation>صنع مفتاح</translation>
+        </message>
+        <message>
+            <source>There is no key on this computer. Make one, or bring in the copy of a key that the clinic has already.</source>
+            <comment>exchange.key.none</comment>
+            <translation>لا يوجد مفتاح على هذا الحاسوب. اصنع مفتاحًا، أو أحضر نسخة من مفتاح عند العيادة.</translation>
+        </message>
+        <message>
+            <source>The copy of the key</source>
+            <comment>exchange.key.which</comment>
+            <translation>نسخة المفتاح</translation>
+        </message>
+        <message>
+            <source>Files from patients (*.age *.turnpost);;All files (*)</source>
+            <comment>exchange.kinds</comment>
+            <translation>ملفات من المرضى (*.age *.turnpost);;كل الملفات (*)</translation>
+        </message>
+        <message>
+            <source>no pseudonym</source>
+            <comment>exchange.nobody</comment>
+            <translation>بلا اسم مستعار</translation>
+        </message>
+        <message>
+            <source>Files in and out</source>
+            <comment>exchange.open</comment>
+            <translation>ملفات واردة وصادرة</translation>
+        </message>
+        <message>
+            <source>What the patient hands over opens with: {names}.</source>
+            <comment>exchange.opens</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Left as they are, although the file has other versions of them: {names}.</source>
+            <comment>exchange.other</comment>
+            <translation>تُركت كما هي، مع أن في الملف نسخًا أخرى منها: {names}.</translation>
+        </message>
+        <message>
+            <source>To a patient</source>
+            <comment>exchange.out</comment>
+            <translation>إلى مريض</translation>
+        </message>
+        <message>
+            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <comment>exchange.out.how</comment>
+            <translation>يكتب خطة تذكر مفاتيح عيادتك، بحيث لا يُقرأ ما يسلمه المريض إلا هنا. اقرأ كلماتها على المريض في مكالمة.</translation>
+        </message>
+        <message>
+            <source>The same once more</source>
+            <comment>exchange.pass.again</comment>
+            <translation>نفسها مرة أخرى</translation>
+        </message>
+        <message>
+            <source>Passphrase of the key in the copy</source>
+            <comment>exchange.pass.brought</comment>
+            <translation>عبارة مرور المفتاح الذي في النسخة</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <comment>exchange.pass.cancel</comment>
+            <translation>ترك ذلك</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <comment>exchange.pass.differ</comment>
+            <translation>الاثنتان غير متطابقتين.</translation>
+        </message>
+        <message>
+            <source>A passphrase for the new key: three or four words that nobody would guess</source>
+            <comment>exchange.pass.new</comment>
+            <translation>عبارة مرور للمفتاح الجديد: ثلاث كلمات أو أربع لا يخمنها أحد</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>exchange.pass.ok</comment>
+            <translation>متابعة</translation>
+        </message>
+        <message>
+            <source>Passphrase of the clinic's key</source>
+            <comment>exchange.pass.open</comment>
+            <translation>عبارة مرور مفتاح العيادة</translation>
+        </message>
+        <message>
+            <source>Without a lock anybody who gets hold of a patient's file can read it: e-mail providers, whoever finds a stick. The plan and the patient's program will say so. Is that meant?</source>
+            <comment>exchange.plain.ask</comment>
+            <translation>بلا قفل يستطيع كل من يحصل على ملف المريض قراءته: مزودو البريد، ومن يجد ذاكرة محمولة. ستقول الخطة وبرنامج المريض ذلك. هل هذا مقصود؟</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>exchange.plain.no</comment>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>This clinic has chosen files without a lock. A key changes that.</source>
+            <comment>exchange.plain.on</comment>
+            <translation>اختارت هذه العيادة ملفات بلا قفل. المفتاح يغير ذلك.</translation>
+        </message>
+        <message>
+            <source>Yes, without a lock</source>
+            <comment>exchange.plain.yes</comment>
+            <translation>نعم، بلا قفل</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>exchange.plans</comment>
+            <translation>الخطط (*.json)</translation>
+        </message>
+        <message>
+            <source>Take in a file</source>
+            <comment>exchange.take</comment>
+            <translation>استلام ملف</translation>
+        </message>
+        <message>
+            <source>{person}: new sessions {new}, here before {known}.</source>
+            <comment>exchange.taken</comment>
+            <translation>{person}: جلسات جديدة {new}، موجودة من قبل {known}.</translation>
+        </message>
+        <message>
+            <source>Show the words of a plan</source>
+            <comment>exchange.tell</comment>
+            <translation>عرض كلمات خطة</translation>
+        </message>
+        <message>
+            <source>Files from and to patients</source>
+            <comment>exchange.title</comment>
+            <translation>ملفات من المرضى وإليهم</translation>
+        </message>
+        <message>
+            <source>This file was not locked.</source>
+            <comment>exchange.was_plain</comment>
+            <translation>لم يكن هذا الملف مقفلًا.</translation>
+        </message>
+        <message>
+            <source>Where to put the plan for the patient</source>
+            <comment>exchange.where</comment>
+            <translation>أين توضع خطة المريض</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>exchange.which</comment>
+            <translation>أي خطة؟</translation>
+        </message>
+        <message>
+            <source>Its words:  {words}</source>
+            <comment>exchange.words</comment>
+            <translation>كلماتها:  {words}</translation>
+        </message>
+        <message>
+            <source>Working ...</source>
+            <comment>exchange.working</comment>
+            <translation>جارٍ العمل ...</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
@@ -4692,9 +5207,9 @@
             <translation>انظر وخلف العلامة مشهد متحرك</translation>
         </message>
         <message>
-            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <source>Look at the mark. It stays where it is. Soft stripes behind it move slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation>انظر إلى علامة ثابتة بينما يتحرك المشهد خلفها ببطء. يبقى رأسك ثابتًا.</translation>
+            <translation>انظر إلى العلامة. تبقى في مكانها. تتحرك خلفها خطوط ناعمة ببطء. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
@@ -4742,9 +5257,9 @@
             <translation>الرأس إلى أعلى وأسفل والهدف يتحرك</translation>
         </message>
         <message>
-            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation>حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف.</translation>
+            <translation type="unfinished">حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -4882,9 +5397,9 @@
             <translation>الرأس والهدف يفترقان</translation>
         </message>
         <message>
-            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation>أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف.</translation>
+            <translation type="unfinished">أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
@@ -5387,6 +5902,131 @@
             <translation>ثنائية أو متعددة البؤر</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>handover.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>handover.failed</comment>
+            <translation>لم ينجح ذلك: {why}</translation>
+        </message>
+        <message>
+            <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
+            <comment>handover.in_call</comment>
+            <translation>لا تُعرض أسماء الملفات في مكالمة. اخرج أولًا من عرض المكالمة (F4).</translation>
+        </message>
+        <message>
+            <source>Turnpost puts them into one file. In it are your answers and what was measured. There is no picture in it, nor the shape of your face, nor your name.</source>
+            <comment>handover.inside</comment>
+            <translation>يضعها Turnpost في ملف واحد. فيه إجاباتك وما قيس. ليس فيه صورة، ولا شكل وجهك، ولا اسمك.</translation>
+        </message>
+        <message>
+            <source>Files for the clinic (*.age *.turnpost)</source>
+            <comment>handover.kinds</comment>
+            <translation>ملفات للعيادة (*.age *.turnpost)</translation>
+        </message>
+        <message>
+            <source>{count} did not fit. Make a second file for them.</source>
+            <comment>handover.left</comment>
+            <translation>لم يتسع الملف لعدد: {count}. اصنع لها ملفًا ثانيًا.</translation>
+        </message>
+        <message>
+            <source>The file is locked: only your clinic can open it.</source>
+            <comment>handover.locked</comment>
+            <translation>الملف مقفل: عيادتك وحدها تستطيع فتحه.</translation>
+        </message>
+        <message>
+            <source>Looking at what you have practised ...</source>
+            <comment>handover.looking</comment>
+            <translation>يجري النظر فيما تمرنت عليه ...</translation>
+        </message>
+        <message>
+            <source>The file is made. Sessions in it: {count}. It is here: {path}</source>
+            <comment>handover.made</comment>
+            <translation>صُنع الملف. عدد الجلسات فيه: {count}. هو هنا: {path}</translation>
+        </message>
+        <message>
+            <source>Make one with all {count}</source>
+            <comment>handover.make_all</comment>
+            <translation>صنع ملف فيه الكل: {count}</translation>
+        </message>
+        <message>
+            <source>Make the file</source>
+            <comment>handover.make_new</comment>
+            <translation>صنع الملف</translation>
+        </message>
+        <message>
+            <source>Making the file ...</source>
+            <comment>handover.making</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} sessions wait to be handed over.</source>
+            <comment>handover.new</comment>
+            <translation>عدد الجلسات التي تنتظر التسليم: {count}.</translation>
+        </message>
+        <message>
+            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <comment>handover.no_new</comment>
+            <translation>سلّمت كل ما تمرنت عليه. إذا ضاع ملف، فيمكنك أن تصنع ملفًا فيه كل شيء من جديد.</translation>
+        </message>
+        <message>
+            <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
+            <comment>handover.no_plan</comment>
+            <translation>ليست عندك خطة مفتوحة من معالجك. افتحها في الصفحة الأولى، ثم عُد.</translation>
+        </message>
+        <message>
+            <source>Your plan does not name a clinic that can receive files. Ask your therapist for a plan with the clinic's key in it.</source>
+            <comment>handover.no_way</comment>
+            <translation>لا تذكر خطتك عيادة تستطيع استلام الملفات. اطلب من معالجك خطة فيها مفتاح العيادة.</translation>
+        </message>
+        <message>
+            <source>There is nothing to hand over yet. Practise once, then come back.</source>
+            <comment>handover.none</comment>
+            <translation>لا شيء لتسليمه بعد. تمرّن مرة، ثم عُد.</translation>
+        </message>
+        <message>
+            <source>One session waits to be handed over.</source>
+            <comment>handover.one_new</comment>
+            <translation>جلسة واحدة تنتظر التسليم.</translation>
+        </message>
+        <message>
+            <source>Hand over to my therapist</source>
+            <comment>handover.open</comment>
+            <translation>التسليم لمعالجي</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. Whoever gets hold of this file can read it, so give it to your therapist by hand if you can.</source>
+            <comment>handover.plain</comment>
+            <translation>اختارت عيادتك ملفات بلا قفل. كل من يحصل على هذا الملف يستطيع قراءته، لذلك سلّمه لمعالجك باليد إن استطعت.</translation>
+        </message>
+        <message>
+            <source>Now send it to your therapist: attach it to an e-mail, or bring it along on a memory stick.</source>
+            <comment>handover.send</comment>
+            <translation>أرسله الآن إلى معالجك: أرفقه برسالة بريد، أو أحضره على ذاكرة محمولة.</translation>
+        </message>
+        <message>
+            <source>Hand over to your therapist</source>
+            <comment>handover.title</comment>
+            <translation>التسليم لمعالجك</translation>
+        </message>
+        <message>
+            <source>You have not compared the words of your plan yet. Do it first: then you know that the file goes to your clinic.</source>
+            <comment>handover.unchecked</comment>
+            <translation>لم تقارن كلمات خطتك بعد. افعل ذلك أولًا: عندئذ تعرف أن الملف يذهب إلى عيادتك.</translation>
+        </message>
+        <message>
+            <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
+            <comment>handover.unread</comment>
+            <translation>لم تُضَف لأنها لا تُقرأ: {count}. أخبر معالجك.</translation>
+        </message>
+        <message>
+            <source>Where to put the file</source>
+            <comment>handover.where</comment>
+            <translation>أين يوضع الملف</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>من ركن إلى ركن</translation>
@@ -5687,6 +6327,11 @@
             <translation>تجربة تمرين واحد</translation>
         </message>
         <message>
+            <source>any key stops</source>
+            <comment>practice.any_key</comment>
+            <translation>أي مفتاح يوقف</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
             <translation>من {low} إلى {high} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
@@ -5695,6 +6340,11 @@
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
             <translation>نحو {about} درجة إلى كل جانب، {tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
+            <comment>practice.asked_less</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -5912,9 +6562,9 @@
             <translation>هذا يأتي لاحقًا.</translation>
         </message>
         <message>
-            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
-            <translation>لا تستطيع الشاشة عرض هذا بعد. افعله كما أراك معالجك.</translation>
+            <translation>لا تستطيع الشاشة عرض هذا إلا وأنت جالس أمامها.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
@@ -5952,9 +6602,129 @@
             <translation>توقفت قبل هذا.</translation>
         </message>
         <message>
+            <source>You have asked for a screen on which nothing moves.</source>
+            <comment>refused.still_screen</comment>
+            <translation>طلبت شاشة لا يتحرك عليها شيء.</translation>
+        </message>
+        <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
             <translation>قل أولًا إن عندك شيئًا أو شخصًا تمسك به.</translation>
+        </message>
+        <message>
+            <source>Table, a row a session ({ending})</source>
+            <comment>report.csv</comment>
+            <translation>جدول، سطر لكل جلسة ({ending})</translation>
+        </message>
+        <message>
+            <source>Written, of {count} sessions: {path}</source>
+            <comment>report.done</comment>
+            <translation>كُتب، عدد الجلسات {count}: {path}</translation>
+        </message>
+        <message>
+            <source>No report: {why}</source>
+            <comment>report.failed</comment>
+            <translation>لا تقرير: {why}</translation>
+        </message>
+        <message>
+            <source>For a record system, FHIR R4 ({ending})</source>
+            <comment>report.fhir</comment>
+            <translation>لنظام سجلات، FHIR R4 ({ending})</translation>
+        </message>
+        <message>
+            <source>Report to read on a screen, HTML ({ending})</source>
+            <comment>report.html</comment>
+            <translation>تقرير للقراءة على الشاشة، HTML ({ending})</translation>
+        </message>
+        <message>
+            <source>Left out, because they broke off and were not saved: {count}.</source>
+            <comment>report.left_out</comment>
+            <translation>لم تُضَف لأنها انقطعت ولم تُحفظ: {count}.</translation>
+        </message>
+        <message>
+            <source>Make a report</source>
+            <comment>report.make</comment>
+            <translation>صنع تقرير</translation>
+        </message>
+        <message>
+            <source>no session is shown that can be reported</source>
+            <comment>report.nothing</comment>
+            <translation>لا تُعرض جلسة يمكن كتابة تقرير عنها</translation>
+        </message>
+        <message>
+            <source>this is the session itself; name another file for the report</source>
+            <comment>report.over</comment>
+            <translation>هذه هي الجلسة نفسها؛ اذكر ملفًا آخر للتقرير</translation>
+        </message>
+        <message>
+            <source>Report to file, PDF ({ending})</source>
+            <comment>report.pdf</comment>
+            <translation>تقرير للحفظ، PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Table, a row a repetition ({ending})</source>
+            <comment>report.repetitions_csv</comment>
+            <translation>جدول، سطر لكل مرة ({ending})</translation>
+        </message>
+        <message>
+            <source>Making the report ...</source>
+            <comment>report.working</comment>
+            <translation>جارٍ صنع التقرير ...</translation>
+        </message>
+        <message>
+            <source>Ask your therapist, on the phone or in a call, to read out the words of your plan. They must be:</source>
+            <comment>same.ask</comment>
+            <translation>اطلب من معالجك، على الهاتف أو في مكالمة، أن يقرأ لك كلمات خطتك. يجب أن تكون هذه:</translation>
+        </message>
+        <message>
+            <source>Compare later</source>
+            <comment>same.later</comment>
+            <translation>المقارنة لاحقًا</translation>
+        </message>
+        <message>
+            <source>What you hand over later will be locked: only your clinic can open it.</source>
+            <comment>same.locked</comment>
+            <translation>ما تسلمه لاحقًا يكون مقفلًا: عيادتك وحدها تستطيع فتحه.</translation>
+        </message>
+        <message>
+            <source>A word is different</source>
+            <comment>same.no</comment>
+            <translation>كلمة مختلفة</translation>
+        </message>
+        <message>
+            <source>Compare the words</source>
+            <comment>same.open</comment>
+            <translation>مقارنة الكلمات</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. What you hand over later can be read by whoever gets hold of the file.</source>
+            <comment>same.plain</comment>
+            <translation>اختارت عيادتك ملفات بلا قفل. ما تسلمه لاحقًا يستطيع قراءته كل من يحصل على الملف.</translation>
+        </message>
+        <message>
+            <source>The words did not match, so this plan is put away. Ask your therapist to give you the plan again.</source>
+            <comment>same.refused</comment>
+            <translation>لم تتطابق الكلمات، لذلك وُضعت هذه الخطة جانبًا. اطلب من معالجك أن يعطيك الخطة من جديد.</translation>
+        </message>
+        <message>
+            <source>Is it your therapist's plan?</source>
+            <comment>same.title</comment>
+            <translation>هل هذه خطة معالجك؟</translation>
+        </message>
+        <message>
+            <source>One other word, and somebody may have changed the plan on its way. Then do not use it.</source>
+            <comment>same.why</comment>
+            <translation>إذا اختلفت كلمة واحدة، فربما غيّر أحد الخطة في طريقها. عندئذ لا تستخدمها.</translation>
+        </message>
+        <message>
+            <source>{number}. {word}</source>
+            <comment>same.word</comment>
+            <translation>{number}. {word}</translation>
+        </message>
+        <message>
+            <source>All words are the same</source>
+            <comment>same.yes</comment>
+            <translation>كل الكلمات متطابقة</translation>
         </message>
         <message>
             <source>Begin now.</source>
@@ -7052,19 +7822,9 @@
             <translation>أي ذراع تستخدم، إذا كانت لا تُرى</translation>
         </message>
         <message>
-            <source>the scene behind the mark</source>
-            <comment>unmeasured.background</comment>
-            <translation>المشهد خلف العلامة</translation>
-        </message>
-        <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
             <translation>مدى وضوح الهدف لك</translation>
-        </message>
-        <message>
-            <source>small jumps of your eyes</source>
-            <comment>unmeasured.catch_up_jumps</comment>
-            <translation>قفزات صغيرة لعينيك</translation>
         </message>
         <message>
             <source>how high your chair is</source>
@@ -7090,11 +7850,6 @@
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
             <translation>لا تقيس الكاميرا شيئًا هنا. يقودك الصوت.</translation>
-        </message>
-        <message>
-            <source>if your eyes go first</source>
-            <comment>unmeasured.eyes_first</comment>
-            <translation>هل تسبق عيناك</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
@@ -7132,6 +7887,11 @@
             <translation>يدك</translation>
         </message>
         <message>
+            <source>how near your finger really comes</source>
+            <comment>unmeasured.hand_place</comment>
+            <translation>كم يقترب إصبعك حقًا</translation>
+        </message>
+        <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
             <translation>هدف في يدك</translation>
@@ -7165,6 +7925,11 @@
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
             <translation>مدى ارتفاع كتفيك</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.small_jumps</comment>
+            <translation>قفزات صغيرة لعينيك</translation>
         </message>
         <message>
             <source>if you hold on</source>

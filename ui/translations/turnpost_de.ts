@@ -569,14 +569,19 @@
             <translation>beide</translation>
         </message>
         <message>
+            <source>both, in turn</source>
+            <comment>both, in turn</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>broke off (program or computer)</source>
             <comment>broke off (program or computer)</comment>
             <translation>abgebrochen (Programm oder Computer)</translation>
         </message>
         <message>
-            <source>catch-up saccades within the pursuit</source>
-            <comment>catch-up saccades within the pursuit</comment>
-            <translation>Aufholsakkaden in der Folgebewegung</translation>
+            <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
+            <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -717,6 +722,11 @@
             <source>eye movements that stop short of the target</source>
             <comment>eye movements that stop short of the target</comment>
             <translation>Augenbewegungen, die vor dem Ziel enden</translation>
+        </message>
+        <message>
+            <source>eyes and head together, not the eyes first</source>
+            <comment>eyes and head together, not the eyes first</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -894,6 +904,11 @@
             <translation>Kopf weg von seiner Mitte</translation>
         </message>
         <message>
+            <source>head before the eyes</source>
+            <comment>head before the eyes</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>head moved along</comment>
             <translation>Kopf mitbewegt</translation>
@@ -907,6 +922,11 @@
             <source>head turned too far</source>
             <comment>head turned too far</comment>
             <translation>Kopf zu weit gedreht</translation>
+        </message>
+        <message>
+            <source>head with the target, not against it</source>
+            <comment>head with the target, not against it</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>held on</source>
@@ -949,6 +969,16 @@
             <translation>wie hoch die Schultern wirklich gehen (ihre Punkte folgen etwa zur Hälfte)</translation>
         </message>
         <message>
+            <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
+            <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in the plan, changed in the call</source>
+            <comment>in the plan, changed in the call</comment>
+            <translation>im Plan, im Gespräch geändert</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>sie wird eine Zeit lang gehalten: es gibt nichts zu zählen</translation>
@@ -969,9 +999,9 @@
             <translation>ihr Ende lag außerhalb des Bildes</translation>
         </message>
         <message>
-            <source>its target can't be shown by this version</source>
-            <comment>its target can't be shown by this version</comment>
-            <translation>das Ziel kann diese Version nicht zeigen</translation>
+            <source>its target can only be shown to who sits before the screen</source>
+            <comment>its target can only be shown to who sits before the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>jumping</source>
@@ -1244,6 +1274,11 @@
             <translation>nicht beruhigt</translation>
         </message>
         <message>
+            <source>not sure</source>
+            <comment>not sure</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>not told</source>
             <comment>not told</comment>
             <translation>nicht zu erkennen</translation>
@@ -1277,6 +1312,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>an zurückgehaltenen Blicken</translation>
+        </message>
+        <message>
+            <source>order</source>
+            <comment>order</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1559,11 +1599,6 @@
             <translation>Tempo</translation>
         </message>
         <message>
-            <source>the background itself: this version draws none; use one you have agreed on</source>
-            <comment>the background itself: this version draws none; use one you have agreed on</comment>
-            <translation>der Hintergrund selbst: diese Version zeichnet keinen; nehmen Sie einen vereinbarten</translation>
-        </message>
-        <message>
             <source>the camera does not count it in this version; it is led and timed</source>
             <comment>the camera does not count it in this version; it is led and timed</comment>
             <translation>die Kamera zählt es in dieser Version nicht; es wird geführt und nach Zeit gemacht</translation>
@@ -1642,6 +1677,11 @@
             <source>the object itself: the height of a throw is judged from the wrists</source>
             <comment>the object itself: the height of a throw is judged from the wrists</comment>
             <translation>der Gegenstand selbst: die Höhe eines Wurfs wird nach den Handgelenken beurteilt</translation>
+        </message>
+        <message>
+            <source>the patient wants nothing to move on the screen</source>
+            <comment>the patient wants nothing to move on the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1804,19 +1844,14 @@
             <translation>ob Augen und Kopf dem Gegenstand folgten</translation>
         </message>
         <message>
-            <source>whether the eyes went before the head</source>
-            <comment>whether the eyes went before the head</comment>
-            <translation>ob die Augen vor dem Kopf gingen</translation>
-        </message>
-        <message>
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>ob das Ziel klar war (nach dem Durchgang gefragt)</translation>
         </message>
         <message>
-            <source>which arm, unless both wrists are seen in the bend</source>
-            <comment>which arm, unless both wrists are seen in the bend</comment>
-            <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen</translation>
+            <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
+            <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>why</source>
@@ -1987,6 +2022,31 @@
     <context>
         <name>turnpost</name>
         <message>
+            <source>Which arm did you reach with?</source>
+            <comment>ask.arm</comment>
+            <translation>Mit welchem Arm haben Sie gegriffen?</translation>
+        </message>
+        <message>
+            <source>Both, in turn</source>
+            <comment>ask.arm.both</comment>
+            <translation>Mit beiden, abwechselnd</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>ask.arm.left</comment>
+            <translation>Mit dem linken</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.arm.not_sure</comment>
+            <translation>Ich weiß es nicht</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>ask.arm.right</comment>
+            <translation>Mit dem rechten</translation>
+        </message>
+        <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
             <translation>Wie sah das Ziel aus, während Sie sich bewegten?</translation>
@@ -2082,6 +2142,16 @@
             <translation>Anzahl</translation>
         </message>
         <message>
+            <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
+            <comment>ask.place.backdrop</comment>
+            <translation>Auf dem Bildschirm bewegen sich gleich Streifen. Davon kann Ihnen schwindlig oder übel werden. Jede Taste hält es sofort an.</translation>
+        </message>
+        <message>
+            <source>I have read this and am in place</source>
+            <comment>ask.place.backdrop_ready</comment>
+            <translation>Ich habe das gelesen und bin bereit</translation>
+        </message>
+        <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
             <translation>Langsame Taktschläge führen Sie hinein. Drei schnelle Schläge sagen Ihnen, dass es vorbei ist.</translation>
@@ -2095,6 +2165,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
+        </message>
+        <message>
+            <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
+            <comment>ask.place.moves</comment>
+            <translation>Sie wollten einen ruhigen Bildschirm. Hier muss sich das Ziel bewegen: Das ist die Übung. Lassen Sie sie weg, wenn Sie lieber nicht möchten.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
@@ -2132,9 +2207,14 @@
             <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter.</translation>
         </message>
         <message>
-            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation>Zum Aufhören setzen Sie sich einfach hin, oder gehen Sie ein paar Sekunden aus dem Bild.</translation>
+            <translation>Zum Aufhören setzen Sie sich hin, oder halten Sie eine Hand neben dem Kopf hoch. Oder gehen Sie ein paar Sekunden aus dem Bild.</translation>
+        </message>
+        <message>
+            <source>To stop, hold one hand up beside your head.</source>
+            <comment>ask.place.to_stop_hand</comment>
+            <translation>Zum Aufhören halten Sie eine Hand neben dem Kopf hoch.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -2325,6 +2405,131 @@
             <source>Yes</source>
             <comment>ask.yes</comment>
             <translation>Ja</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>call.amplitude</comment>
+            <translation>{low} bis {high} Grad</translation>
+        </message>
+        <message>
+            <source>Now {low} to {high} degrees.</source>
+            <comment>call.changed.amplitude</comment>
+            <translation>Jetzt {low} bis {high} Grad.</translation>
+        </message>
+        <message>
+            <source>Now this comes next: {name}.</source>
+            <comment>call.changed.next</comment>
+            <translation>Jetzt kommt als Nächstes: {name}.</translation>
+        </message>
+        <message>
+            <source>Now {tempo} beats a minute.</source>
+            <comment>call.changed.tempo</comment>
+            <translation>Jetzt {tempo} Taktschläge pro Minute.</translation>
+        </message>
+        <message>
+            <source>Next: {name}. {what}</source>
+            <comment>call.coming</comment>
+            <translation>Als Nächstes: {name}. {what}</translation>
+        </message>
+        <message>
+            <source>Faster (F6)</source>
+            <comment>call.faster</comment>
+            <translation>Schneller (F6)</translation>
+        </message>
+        <message>
+            <source>Larger (F8)</source>
+            <comment>call.larger</comment>
+            <translation>Größer (F8)</translation>
+        </message>
+        <message>
+            <source>Mark this moment (F2)</source>
+            <comment>call.mark</comment>
+            <translation>Diesen Moment merken (F2)</translation>
+        </message>
+        <message>
+            <source>Marked</source>
+            <comment>call.marked</comment>
+            <translation>Gemerkt</translation>
+        </message>
+        <message>
+            <source>Another one first (F9)</source>
+            <comment>call.other_next</comment>
+            <translation>Erst eine andere (F9)</translation>
+        </message>
+        <message>
+            <source>The plan allows no faster beat.</source>
+            <comment>call.refused.fastest</comment>
+            <translation>Schneller erlaubt der Plan nicht.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing larger.</source>
+            <comment>call.refused.largest</comment>
+            <translation>Größer erlaubt der Plan nicht.</translation>
+        </message>
+        <message>
+            <source>The neck limit of the plan allows nothing larger.</source>
+            <comment>call.refused.neck_limit</comment>
+            <translation>Die Grenze für den Nacken im Plan erlaubt nichts Größeres.</translation>
+        </message>
+        <message>
+            <source>This one has no degrees to change.</source>
+            <comment>call.refused.no_amplitude</comment>
+            <translation>Diese Übung hat keine Grade, die man ändern kann.</translation>
+        </message>
+        <message>
+            <source>This can be changed between two sets.</source>
+            <comment>call.refused.not_now</comment>
+            <translation>Das lässt sich zwischen zwei Durchgängen ändern.</translation>
+        </message>
+        <message>
+            <source>Nothing to take back.</source>
+            <comment>call.refused.nothing_to_undo</comment>
+            <translation>Es gibt nichts zurückzunehmen.</translation>
+        </message>
+        <message>
+            <source>Nothing else can come first.</source>
+            <comment>call.refused.only_one</comment>
+            <translation>Es gibt keine andere, die zuerst kommen kann.</translation>
+        </message>
+        <message>
+            <source>This one has no beat to change.</source>
+            <comment>call.refused.own_pace</comment>
+            <translation>Diese Übung hat keinen Takt, den man ändern kann.</translation>
+        </message>
+        <message>
+            <source>The plan allows no slower beat.</source>
+            <comment>call.refused.slowest</comment>
+            <translation>Langsamer erlaubt der Plan nicht.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing smaller.</source>
+            <comment>call.refused.smallest</comment>
+            <translation>Kleiner erlaubt der Plan nicht.</translation>
+        </message>
+        <message>
+            <source>Slower (F5)</source>
+            <comment>call.slower</comment>
+            <translation>Langsamer (F5)</translation>
+        </message>
+        <message>
+            <source>Smaller (F7)</source>
+            <comment>call.smaller</comment>
+            <translation>Kleiner (F7)</translation>
+        </message>
+        <message>
+            <source>Take it back (F10)</source>
+            <comment>call.take_back</comment>
+            <translation>Zurücknehmen (F10)</translation>
+        </message>
+        <message>
+            <source>Taken back.</source>
+            <comment>call.taken_back</comment>
+            <translation>Zurückgenommen.</translation>
+        </message>
+        <message>
+            <source>For your therapist in the call</source>
+            <comment>call.title</comment>
+            <translation>Für Ihre Therapiepraxis im Gespräch</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -2562,14 +2767,29 @@
             <translation>Schauen Sie ganz bis zum Ziel</translation>
         </message>
         <message>
+            <source>Eyes first, then let your head come</source>
+            <comment>cue.head_first</comment>
+            <translation>Erst die Augen, dann den Kopf nachkommen lassen</translation>
+        </message>
+        <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>Den Kopf still halten</translation>
         </message>
         <message>
+            <source>Turn the other way than the target</source>
+            <comment>cue.head_with_target</comment>
+            <translation>Drehen Sie sich anders herum als das Ziel</translation>
+        </message>
+        <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
             <translation>Kommen Sie zurück ins Bild</translation>
+        </message>
+        <message>
+            <source>Nearly: let your eyes get there first</source>
+            <comment>cue.moved_together</comment>
+            <translation>Fast: Lassen Sie die Augen zuerst ankommen</translation>
         </message>
         <message>
             <source>Not measured just now</source>
@@ -2895,6 +3115,11 @@
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
             <translation>Der Ordner wird durchgesehen ...</translation>
+        </message>
+        <message>
+            <source>Marked while it went on</source>
+            <comment>desk.marked</comment>
+            <translation>Währenddessen gemerkt</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3470,6 +3695,31 @@
             <source>Good</source>
             <comment>edit.good</comment>
             <translation>Gut</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <comment>edit.hand_over</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
+            <comment>edit.hand_over.how</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are locked. Keys that open them: {count}.</source>
+            <comment>edit.hand_over.keys</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Names no key yet: the patient can make no file for you with this plan.</source>
+            <comment>edit.hand_over.nobody</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are without a lock: anybody can read them.</source>
+            <comment>edit.hand_over.plain</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4522,14 +4772,29 @@
             <translation>Augen blieben vor dem Ziel stehen</translation>
         </message>
         <message>
+            <source>head went before the eyes</source>
+            <comment>event.head_first</comment>
+            <translation>Kopf ging vor den Augen</translation>
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
             <translation>Kopf mitbewegt</translation>
         </message>
         <message>
+            <source>head went with the target</source>
+            <comment>event.head_with_target</comment>
+            <translation>Kopf ging mit dem Ziel</translation>
+        </message>
+        <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
             <translation>nicht im Bild</translation>
+        </message>
+        <message>
+            <source>eyes and head went together</source>
+            <comment>event.moved_together</comment>
+            <translation>Augen und Kopf gingen zusammen</translation>
         </message>
         <message>
             <source>not measured for a while</source>
@@ -4585,6 +4850,256 @@
             <source>turns a little small</source>
             <comment>event.too_small</comment>
             <translation>Drehungen etwas klein</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>exchange.back</comment>
+            <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>{name} (not this computer)</source>
+            <comment>exchange.elsewhere</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not done: {why}</source>
+            <comment>exchange.failed</comment>
+            <translation>Nicht gemacht: {why}</translation>
+        </message>
+        <message>
+            <source>Hand out a plan</source>
+            <comment>exchange.give</comment>
+            <translation>Einen Plan ausgeben</translation>
+        </message>
+        <message>
+            <source>Hand out a plan without a lock</source>
+            <comment>exchange.give_plain</comment>
+            <translation>Einen Plan ohne Schloss ausgeben</translation>
+        </message>
+        <message>
+            <source>Written: {path}</source>
+            <comment>exchange.given</comment>
+            <translation>Geschrieben: {path}</translation>
+        </message>
+        <message>
+            <source>{name} (this computer)</source>
+            <comment>exchange.here</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From a patient</source>
+            <comment>exchange.in</comment>
+            <translation>Von einer Person</translation>
+        </message>
+        <message>
+            <source>Takes the sessions out of a file that a patient has made, into the folder that is open. You can also drop the file on this window. The file itself stays where it is.</source>
+            <comment>exchange.in.how</comment>
+            <translation>Nimmt die Sitzungen aus einer Datei, die eine Person gemacht hat, in den offenen Ordner. Sie können die Datei auch auf dieses Fenster ziehen. Die Datei selbst bleibt, wo sie ist.</translation>
+        </message>
+        <message>
+            <source>The clinic's key</source>
+            <comment>exchange.key</comment>
+            <translation>Der Schlüssel der Praxis</translation>
+        </message>
+        <message>
+            <source>Bring in a key</source>
+            <comment>exchange.key.bring</comment>
+            <translation>Einen Schlüssel holen</translation>
+        </message>
+        <message>
+            <source>The key {name} is here now.</source>
+            <comment>exchange.key.brought</comment>
+            <translation>Der Schlüssel {name} ist jetzt hier.</translation>
+        </message>
+        <message>
+            <source>Copied to {path}</source>
+            <comment>exchange.key.copied</comment>
+            <translation>Kopiert nach {path}</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <comment>exchange.key.copy</comment>
+            <translation>Den Schlüssel kopieren</translation>
+        </message>
+        <message>
+            <source>A safe place for the copy</source>
+            <comment>exchange.key.copy_where</comment>
+            <translation>Ein sicherer Ort für die Kopie</translation>
+        </message>
+        <message>
+            <source>On this computer: {names}.</source>
+            <comment>exchange.key.has</comment>
+            <translation>Auf diesem Computer: {names}.</translation>
+        </message>
+        <message>
+            <source>A key lies behind a passphrase. If either is lost, what patients hand over can't be read by anybody: keep a copy in a safe place.</source>
+            <comment>exchange.key.how</comment>
+            <translation>Ein Schlüssel liegt hinter einem Kennsatz. Geht eines von beiden verloren, kann niemand mehr lesen, was Patienten übergeben: Bewahren Sie eine Kopie an einem sicheren Ort auf.</translation>
+        </message>
+        <message>
+            <source>Keys (*.age);;All files (*)</source>
+            <comment>exchange.key.kinds</comment>
+            <translation>Schlüssel (*.age);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>The key {name} is made. Copy it to a safe place now.</source>
+            <comment>exchange.key.made</comment>
+            <translation>Der Schlüssel {name} ist fertig. Kopieren Sie ihn jetzt an einen sicheren Ort.</translation>
+        </message>
+        <message>
+            <source>Make a key</source>
+            <comment>exchange.key.make</comment>
+            <translation>Einen Schlüssel machen</translation>
+        </message>
+        <message>
+            <source>There is no key on this computer. Make one, or bring in the copy of a key that the clinic has already.</source>
+            <comment>exchange.key.none</comment>
+            <translation>Auf diesem Computer ist kein Schlüssel. Machen Sie einen, oder holen Sie die Kopie eines Schlüssels, den die Praxis schon hat.</translation>
+        </message>
+        <message>
+            <source>The copy of the key</source>
+            <comment>exchange.key.which</comment>
+            <translation>Die Kopie des Schlüssels</translation>
+        </message>
+        <message>
+            <source>Files from patients (*.age *.turnpost);;All files (*)</source>
+            <comment>exchange.kinds</comment>
+            <translation>Dateien von Patienten (*.age *.turnpost);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>no pseudonym</source>
+            <comment>exchange.nobody</comment>
+            <translation>kein Pseudonym</translation>
+        </message>
+        <message>
+            <source>Files in and out</source>
+            <comment>exchange.open</comment>
+            <translation>Dateien rein und raus</translation>
+        </message>
+        <message>
+            <source>What the patient hands over opens with: {names}.</source>
+            <comment>exchange.opens</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Left as they are, although the file has other versions of them: {names}.</source>
+            <comment>exchange.other</comment>
+            <translation>So gelassen, obwohl die Datei andere Fassungen davon hat: {names}.</translation>
+        </message>
+        <message>
+            <source>To a patient</source>
+            <comment>exchange.out</comment>
+            <translation>An eine Person</translation>
+        </message>
+        <message>
+            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <comment>exchange.out.how</comment>
+            <translation>Schreibt einen Plan, der die Schlüssel Ihrer Praxis nennt, sodass nur hier zu lesen ist, was die Person übergibt. Lesen Sie ihr die Wörter des Plans in einem Gespräch vor.</translation>
+        </message>
+        <message>
+            <source>The same once more</source>
+            <comment>exchange.pass.again</comment>
+            <translation>Derselbe noch einmal</translation>
+        </message>
+        <message>
+            <source>Passphrase of the key in the copy</source>
+            <comment>exchange.pass.brought</comment>
+            <translation>Kennsatz des Schlüssels in der Kopie</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <comment>exchange.pass.cancel</comment>
+            <translation>Lassen</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <comment>exchange.pass.differ</comment>
+            <translation>Die beiden sind nicht gleich.</translation>
+        </message>
+        <message>
+            <source>A passphrase for the new key: three or four words that nobody would guess</source>
+            <comment>exchange.pass.new</comment>
+            <translation>Ein Kennsatz für den neuen Schlüssel: drei oder vier Wörter, die niemand erraten würde</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>exchange.pass.ok</comment>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>Passphrase of the clinic's key</source>
+            <comment>exchange.pass.open</comment>
+            <translation>Kennsatz des Schlüssels der Praxis</translation>
+        </message>
+        <message>
+            <source>Without a lock anybody who gets hold of a patient's file can read it: e-mail providers, whoever finds a stick. The plan and the patient's program will say so. Is that meant?</source>
+            <comment>exchange.plain.ask</comment>
+            <translation>Ohne Schloss kann jeder die Datei einer Person lesen, der sie bekommt: E-Mail-Anbieter, wer einen Stick findet. Der Plan und das Programm der Person sagen das auch. Ist das so gemeint?</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>exchange.plain.no</comment>
+            <translation>Nein</translation>
+        </message>
+        <message>
+            <source>This clinic has chosen files without a lock. A key changes that.</source>
+            <comment>exchange.plain.on</comment>
+            <translation>Diese Praxis hat Dateien ohne Schloss gewählt. Ein Schlüssel ändert das.</translation>
+        </message>
+        <message>
+            <source>Yes, without a lock</source>
+            <comment>exchange.plain.yes</comment>
+            <translation>Ja, ohne Schloss</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>exchange.plans</comment>
+            <translation>Pläne (*.json)</translation>
+        </message>
+        <message>
+            <source>Take in a file</source>
+            <comment>exchange.take</comment>
+            <translation>Eine Datei aufnehmen</translation>
+        </message>
+        <message>
+            <source>{person}: new sessions {new}, here before {known}.</source>
+            <comment>exchange.taken</comment>
+            <translation>{person}: neue Sitzungen {new}, schon vorhanden {known}.</translation>
+        </message>
+        <message>
+            <source>Show the words of a plan</source>
+            <comment>exchange.tell</comment>
+            <translation>Die Wörter eines Plans zeigen</translation>
+        </message>
+        <message>
+            <source>Files from and to patients</source>
+            <comment>exchange.title</comment>
+            <translation>Dateien von und an Patientinnen und Patienten</translation>
+        </message>
+        <message>
+            <source>This file was not locked.</source>
+            <comment>exchange.was_plain</comment>
+            <translation>Diese Datei war nicht verschlossen.</translation>
+        </message>
+        <message>
+            <source>Where to put the plan for the patient</source>
+            <comment>exchange.where</comment>
+            <translation>Wohin mit dem Plan für die Person</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>exchange.which</comment>
+            <translation>Welcher Plan?</translation>
+        </message>
+        <message>
+            <source>Its words:  {words}</source>
+            <comment>exchange.words</comment>
+            <translation>Seine Wörter:  {words}</translation>
+        </message>
+        <message>
+            <source>Working ...</source>
+            <comment>exchange.working</comment>
+            <translation>Moment ...</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
@@ -4692,9 +5207,9 @@
             <translation>An bewegten Bildern vorbeischauen</translation>
         </message>
         <message>
-            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <source>Look at the mark. It stays where it is. Soft stripes behind it move slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation>Schauen Sie auf eine ruhige Marke, während sich das Bild dahinter langsam bewegt. Ihr Kopf bleibt still.</translation>
+            <translation>Schauen Sie auf die Marke. Sie bleibt, wo sie ist. Weiche Streifen dahinter bewegen sich langsam. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
@@ -4742,9 +5257,9 @@
             <translation>Nicken, und das Ziel bewegt sich</translation>
         </message>
         <message>
-            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation>Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel.</translation>
+            <translation type="unfinished">Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -4882,9 +5397,9 @@
             <translation>Kopf und Ziel gehen auseinander</translation>
         </message>
         <message>
-            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation>Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel.</translation>
+            <translation type="unfinished">Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
@@ -5387,6 +5902,131 @@
             <translation>Gleitsicht oder Bifokal</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>handover.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>handover.failed</comment>
+            <translation>Das hat nicht geklappt: {why}</translation>
+        </message>
+        <message>
+            <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
+            <comment>handover.in_call</comment>
+            <translation>Im Gespräch werden keine Dateinamen gezeigt. Verlassen Sie zuerst die Ansicht für das Gespräch (F4).</translation>
+        </message>
+        <message>
+            <source>Turnpost puts them into one file. In it are your answers and what was measured. There is no picture in it, nor the shape of your face, nor your name.</source>
+            <comment>handover.inside</comment>
+            <translation>Turnpost packt sie in eine Datei. Darin sind Ihre Antworten und was gemessen wurde. Es ist kein Bild darin, auch nicht die Form Ihres Gesichts und nicht Ihr Name.</translation>
+        </message>
+        <message>
+            <source>Files for the clinic (*.age *.turnpost)</source>
+            <comment>handover.kinds</comment>
+            <translation>Dateien für die Praxis (*.age *.turnpost)</translation>
+        </message>
+        <message>
+            <source>{count} did not fit. Make a second file for them.</source>
+            <comment>handover.left</comment>
+            <translation>Es passten nicht hinein: {count}. Machen Sie dafür eine zweite Datei.</translation>
+        </message>
+        <message>
+            <source>The file is locked: only your clinic can open it.</source>
+            <comment>handover.locked</comment>
+            <translation>Die Datei ist verschlossen: Nur Ihre Praxis kann sie öffnen.</translation>
+        </message>
+        <message>
+            <source>Looking at what you have practised ...</source>
+            <comment>handover.looking</comment>
+            <translation>Es wird nachgesehen, was Sie geübt haben ...</translation>
+        </message>
+        <message>
+            <source>The file is made. Sessions in it: {count}. It is here: {path}</source>
+            <comment>handover.made</comment>
+            <translation>Die Datei ist fertig. Sitzungen darin: {count}. Sie liegt hier: {path}</translation>
+        </message>
+        <message>
+            <source>Make one with all {count}</source>
+            <comment>handover.make_all</comment>
+            <translation>Eine mit allen machen: {count}</translation>
+        </message>
+        <message>
+            <source>Make the file</source>
+            <comment>handover.make_new</comment>
+            <translation>Die Datei machen</translation>
+        </message>
+        <message>
+            <source>Making the file ...</source>
+            <comment>handover.making</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} sessions wait to be handed over.</source>
+            <comment>handover.new</comment>
+            <translation>{count} Sitzungen warten auf die Übergabe.</translation>
+        </message>
+        <message>
+            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <comment>handover.no_new</comment>
+            <translation>Sie haben alles übergeben, was Sie geübt haben. Wenn eine Datei verloren ging, können Sie noch einmal eine mit allem machen.</translation>
+        </message>
+        <message>
+            <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
+            <comment>handover.no_plan</comment>
+            <translation>Sie haben keinen Plan Ihrer Therapiepraxis geöffnet. Öffnen Sie ihn auf der ersten Seite und kommen Sie dann zurück.</translation>
+        </message>
+        <message>
+            <source>Your plan does not name a clinic that can receive files. Ask your therapist for a plan with the clinic's key in it.</source>
+            <comment>handover.no_way</comment>
+            <translation>Ihr Plan nennt keine Praxis, die Dateien empfangen kann. Bitten Sie Ihre Therapiepraxis um einen Plan mit dem Schlüssel der Praxis.</translation>
+        </message>
+        <message>
+            <source>There is nothing to hand over yet. Practise once, then come back.</source>
+            <comment>handover.none</comment>
+            <translation>Es gibt noch nichts zu übergeben. Üben Sie einmal und kommen Sie dann zurück.</translation>
+        </message>
+        <message>
+            <source>One session waits to be handed over.</source>
+            <comment>handover.one_new</comment>
+            <translation>Eine Sitzung wartet auf die Übergabe.</translation>
+        </message>
+        <message>
+            <source>Hand over to my therapist</source>
+            <comment>handover.open</comment>
+            <translation>An meine Therapiepraxis übergeben</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. Whoever gets hold of this file can read it, so give it to your therapist by hand if you can.</source>
+            <comment>handover.plain</comment>
+            <translation>Ihre Praxis hat Dateien ohne Schloss gewählt. Wer diese Datei bekommt, kann sie lesen. Geben Sie sie darum Ihrer Therapiepraxis persönlich, wenn Sie können.</translation>
+        </message>
+        <message>
+            <source>Now send it to your therapist: attach it to an e-mail, or bring it along on a memory stick.</source>
+            <comment>handover.send</comment>
+            <translation>Schicken Sie sie jetzt Ihrer Therapiepraxis: Hängen Sie sie an eine E-Mail oder bringen Sie sie auf einem Speicherstick mit.</translation>
+        </message>
+        <message>
+            <source>Hand over to your therapist</source>
+            <comment>handover.title</comment>
+            <translation>An Ihre Therapiepraxis übergeben</translation>
+        </message>
+        <message>
+            <source>You have not compared the words of your plan yet. Do it first: then you know that the file goes to your clinic.</source>
+            <comment>handover.unchecked</comment>
+            <translation>Sie haben die Wörter Ihres Plans noch nicht verglichen. Tun Sie das zuerst: Dann wissen Sie, dass die Datei an Ihre Praxis geht.</translation>
+        </message>
+        <message>
+            <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
+            <comment>handover.unread</comment>
+            <translation>Weggelassen, weil nicht lesbar: {count}. Sagen Sie es Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>Where to put the file</source>
+            <comment>handover.where</comment>
+            <translation>Wohin mit der Datei</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>Von Ecke zu Ecke</translation>
@@ -5687,6 +6327,11 @@
             <translation>Eine Übung ausprobieren</translation>
         </message>
         <message>
+            <source>any key stops</source>
+            <comment>practice.any_key</comment>
+            <translation>jede Taste hält an</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
             <translation>{low} bis {high} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
@@ -5695,6 +6340,11 @@
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
             <translation>Etwa {about} Grad zu jeder Seite, {tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
+            <comment>practice.asked_less</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -5912,9 +6562,9 @@
             <translation>Das kommt später.</translation>
         </message>
         <message>
-            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
-            <translation>Das kann der Bildschirm noch nicht zeigen. Machen Sie es so, wie Ihre Therapiepraxis es Ihnen gezeigt hat.</translation>
+            <translation>Das kann der Bildschirm nur zeigen, während Sie davor sitzen.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
@@ -5952,9 +6602,129 @@
             <translation>Sie haben vorher aufgehört.</translation>
         </message>
         <message>
+            <source>You have asked for a screen on which nothing moves.</source>
+            <comment>refused.still_screen</comment>
+            <translation>Sie wollten einen Bildschirm, auf dem sich nichts bewegt.</translation>
+        </message>
+        <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
             <translation>Sagen Sie zuerst, dass Sie etwas oder jemanden zum Festhalten haben.</translation>
+        </message>
+        <message>
+            <source>Table, a row a session ({ending})</source>
+            <comment>report.csv</comment>
+            <translation>Tabelle, eine Zeile je Sitzung ({ending})</translation>
+        </message>
+        <message>
+            <source>Written, of {count} sessions: {path}</source>
+            <comment>report.done</comment>
+            <translation>Geschrieben, aus {count} Sitzungen: {path}</translation>
+        </message>
+        <message>
+            <source>No report: {why}</source>
+            <comment>report.failed</comment>
+            <translation>Kein Bericht: {why}</translation>
+        </message>
+        <message>
+            <source>For a record system, FHIR R4 ({ending})</source>
+            <comment>report.fhir</comment>
+            <translation>Für ein Praxissystem, FHIR R4 ({ending})</translation>
+        </message>
+        <message>
+            <source>Report to read on a screen, HTML ({ending})</source>
+            <comment>report.html</comment>
+            <translation>Bericht zum Lesen am Bildschirm, HTML ({ending})</translation>
+        </message>
+        <message>
+            <source>Left out, because they broke off and were not saved: {count}.</source>
+            <comment>report.left_out</comment>
+            <translation>Weggelassen, weil abgebrochen und nicht gespeichert: {count}.</translation>
+        </message>
+        <message>
+            <source>Make a report</source>
+            <comment>report.make</comment>
+            <translation>Einen Bericht machen</translation>
+        </message>
+        <message>
+            <source>no session is shown that can be reported</source>
+            <comment>report.nothing</comment>
+            <translation>es wird keine Sitzung gezeigt, über die sich berichten lässt</translation>
+        </message>
+        <message>
+            <source>this is the session itself; name another file for the report</source>
+            <comment>report.over</comment>
+            <translation>das ist die Sitzung selbst; nennen Sie eine andere Datei für den Bericht</translation>
+        </message>
+        <message>
+            <source>Report to file, PDF ({ending})</source>
+            <comment>report.pdf</comment>
+            <translation>Bericht zum Ablegen, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Table, a row a repetition ({ending})</source>
+            <comment>report.repetitions_csv</comment>
+            <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
+        </message>
+        <message>
+            <source>Making the report ...</source>
+            <comment>report.working</comment>
+            <translation>Der Bericht wird gemacht ...</translation>
+        </message>
+        <message>
+            <source>Ask your therapist, on the phone or in a call, to read out the words of your plan. They must be:</source>
+            <comment>same.ask</comment>
+            <translation>Lassen Sie sich von Ihrer Therapiepraxis am Telefon oder im Gespräch die Wörter Ihres Plans vorlesen. Es müssen diese sein:</translation>
+        </message>
+        <message>
+            <source>Compare later</source>
+            <comment>same.later</comment>
+            <translation>Später vergleichen</translation>
+        </message>
+        <message>
+            <source>What you hand over later will be locked: only your clinic can open it.</source>
+            <comment>same.locked</comment>
+            <translation>Was Sie später übergeben, ist verschlossen: Nur Ihre Praxis kann es öffnen.</translation>
+        </message>
+        <message>
+            <source>A word is different</source>
+            <comment>same.no</comment>
+            <translation>Ein Wort ist anders</translation>
+        </message>
+        <message>
+            <source>Compare the words</source>
+            <comment>same.open</comment>
+            <translation>Die Wörter vergleichen</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. What you hand over later can be read by whoever gets hold of the file.</source>
+            <comment>same.plain</comment>
+            <translation>Ihre Praxis hat Dateien ohne Schloss gewählt. Was Sie später übergeben, kann jeder lesen, der die Datei bekommt.</translation>
+        </message>
+        <message>
+            <source>The words did not match, so this plan is put away. Ask your therapist to give you the plan again.</source>
+            <comment>same.refused</comment>
+            <translation>Die Wörter stimmten nicht überein, darum ist dieser Plan weggelegt. Bitten Sie Ihre Therapiepraxis, Ihnen den Plan noch einmal zu geben.</translation>
+        </message>
+        <message>
+            <source>Is it your therapist's plan?</source>
+            <comment>same.title</comment>
+            <translation>Ist es der Plan Ihrer Therapiepraxis?</translation>
+        </message>
+        <message>
+            <source>One other word, and somebody may have changed the plan on its way. Then do not use it.</source>
+            <comment>same.why</comment>
+            <translation>Ist auch nur ein Wort anders, hat vielleicht jemand den Plan unterwegs geändert. Dann benutzen Sie ihn nicht.</translation>
+        </message>
+        <message>
+            <source>{number}. {word}</source>
+            <comment>same.word</comment>
+            <translation>{number}. {word}</translation>
+        </message>
+        <message>
+            <source>All words are the same</source>
+            <comment>same.yes</comment>
+            <translation>Alle Wörter sind gleich</translation>
         </message>
         <message>
             <source>Begin now.</source>
@@ -7052,19 +7822,9 @@
             <translation>welchen Arm Sie nehmen, wenn er nicht zu sehen ist</translation>
         </message>
         <message>
-            <source>the scene behind the mark</source>
-            <comment>unmeasured.background</comment>
-            <translation>das Bild hinter der Marke</translation>
-        </message>
-        <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
             <translation>wie klar Sie das Ziel sehen</translation>
-        </message>
-        <message>
-            <source>small jumps of your eyes</source>
-            <comment>unmeasured.catch_up_jumps</comment>
-            <translation>kleine Sprünge Ihrer Augen</translation>
         </message>
         <message>
             <source>how high your chair is</source>
@@ -7090,11 +7850,6 @@
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
             <translation>Die Kamera misst hier nichts. Eine Stimme führt Sie.</translation>
-        </message>
-        <message>
-            <source>if your eyes go first</source>
-            <comment>unmeasured.eyes_first</comment>
-            <translation>ob die Augen zuerst gehen</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
@@ -7132,6 +7887,11 @@
             <translation>Ihre Hand</translation>
         </message>
         <message>
+            <source>how near your finger really comes</source>
+            <comment>unmeasured.hand_place</comment>
+            <translation>wie nah Ihr Finger wirklich kommt</translation>
+        </message>
+        <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
             <translation>ein Ziel in Ihrer Hand</translation>
@@ -7165,6 +7925,11 @@
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
             <translation>wie hoch Ihre Schultern gehen</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.small_jumps</comment>
+            <translation>kleine Sprünge Ihrer Augen</translation>
         </message>
         <message>
             <source>if you hold on</source>

@@ -569,14 +569,19 @@
             <translation>los dos</translation>
         </message>
         <message>
+            <source>both, in turn</source>
+            <comment>both, in turn</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>broke off (program or computer)</source>
             <comment>broke off (program or computer)</comment>
             <translation>interrumpida (programa u ordenador)</translation>
         </message>
         <message>
-            <source>catch-up saccades within the pursuit</source>
-            <comment>catch-up saccades within the pursuit</comment>
-            <translation>sacadas de corrección en el seguimiento</translation>
+            <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
+            <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -717,6 +722,11 @@
             <source>eye movements that stop short of the target</source>
             <comment>eye movements that stop short of the target</comment>
             <translation>movimientos oculares que no llegan al punto</translation>
+        </message>
+        <message>
+            <source>eyes and head together, not the eyes first</source>
+            <comment>eyes and head together, not the eyes first</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -894,6 +904,11 @@
             <translation>cabeza fuera de su centro</translation>
         </message>
         <message>
+            <source>head before the eyes</source>
+            <comment>head before the eyes</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>head moved along</comment>
             <translation>la cabeza se movió también</translation>
@@ -907,6 +922,11 @@
             <source>head turned too far</source>
             <comment>head turned too far</comment>
             <translation>cabeza demasiado girada</translation>
+        </message>
+        <message>
+            <source>head with the target, not against it</source>
+            <comment>head with the target, not against it</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>held on</source>
@@ -949,6 +969,16 @@
             <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
         </message>
         <message>
+            <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
+            <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in the plan, changed in the call</source>
+            <comment>in the plan, changed in the call</comment>
+            <translation>en el plan, cambiado en la llamada</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>se mantiene un tiempo: no hay nada que contar</translation>
@@ -969,9 +999,9 @@
             <translation>su final estaba fuera de la imagen</translation>
         </message>
         <message>
-            <source>its target can't be shown by this version</source>
-            <comment>its target can't be shown by this version</comment>
-            <translation>esta versión no puede mostrar su punto</translation>
+            <source>its target can only be shown to who sits before the screen</source>
+            <comment>its target can only be shown to who sits before the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>jumping</source>
@@ -1244,6 +1274,11 @@
             <translation>sin calmarse</translation>
         </message>
         <message>
+            <source>not sure</source>
+            <comment>not sure</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>not told</source>
             <comment>not told</comment>
             <translation>sin determinar</translation>
@@ -1277,6 +1312,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>en miradas reservadas</translation>
+        </message>
+        <message>
+            <source>order</source>
+            <comment>order</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1559,11 +1599,6 @@
             <translation>ritmo</translation>
         </message>
         <message>
-            <source>the background itself: this version draws none; use one you have agreed on</source>
-            <comment>the background itself: this version draws none; use one you have agreed on</comment>
-            <translation>el fondo mismo: esta versión no dibuja ninguno; use uno acordado</translation>
-        </message>
-        <message>
             <source>the camera does not count it in this version; it is led and timed</source>
             <comment>the camera does not count it in this version; it is led and timed</comment>
             <translation>la cámara no lo cuenta en esta versión; se guía y se cronometra</translation>
@@ -1642,6 +1677,11 @@
             <source>the object itself: the height of a throw is judged from the wrists</source>
             <comment>the object itself: the height of a throw is judged from the wrists</comment>
             <translation>el objeto mismo: la altura del lanzamiento se juzga por las muñecas</translation>
+        </message>
+        <message>
+            <source>the patient wants nothing to move on the screen</source>
+            <comment>the patient wants nothing to move on the screen</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1804,19 +1844,14 @@
             <translation>si los ojos y la cabeza siguieron el objeto</translation>
         </message>
         <message>
-            <source>whether the eyes went before the head</source>
-            <comment>whether the eyes went before the head</comment>
-            <translation>si los ojos fueron antes que la cabeza</translation>
-        </message>
-        <message>
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>si el punto se veía claro (se pregunta después de la serie)</translation>
         </message>
         <message>
-            <source>which arm, unless both wrists are seen in the bend</source>
-            <comment>which arm, unless both wrists are seen in the bend</comment>
-            <translation>qué brazo, salvo que se vean las dos muñecas al agacharse</translation>
+            <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
+            <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>why</source>
@@ -1987,6 +2022,31 @@
     <context>
         <name>turnpost</name>
         <message>
+            <source>Which arm did you reach with?</source>
+            <comment>ask.arm</comment>
+            <translation>¿Con qué brazo alcanzó el suelo?</translation>
+        </message>
+        <message>
+            <source>Both, in turn</source>
+            <comment>ask.arm.both</comment>
+            <translation>Con los dos, por turnos</translation>
+        </message>
+        <message>
+            <source>My left</source>
+            <comment>ask.arm.left</comment>
+            <translation>Con el izquierdo</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.arm.not_sure</comment>
+            <translation>No lo sé</translation>
+        </message>
+        <message>
+            <source>My right</source>
+            <comment>ask.arm.right</comment>
+            <translation>Con el derecho</translation>
+        </message>
+        <message>
             <source>How did the target look while you moved?</source>
             <comment>ask.clarity</comment>
             <translation>¿Cómo se veía el punto mientras se movía?</translation>
@@ -2082,6 +2142,16 @@
             <translation>Cantidad</translation>
         </message>
         <message>
+            <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
+            <comment>ask.place.backdrop</comment>
+            <translation>Unas rayas se moverán en la pantalla. Esto puede darle mareo o náuseas. Cualquier tecla lo para enseguida.</translation>
+        </message>
+        <message>
+            <source>I have read this and am in place</source>
+            <comment>ask.place.backdrop_ready</comment>
+            <translation>Lo he leído y estoy en mi sitio</translation>
+        </message>
+        <message>
             <source>Slow beats lead you in. Three quick beats tell you that it is over.</source>
             <comment>ask.place.by_ear</comment>
             <translation>Unos golpes lentos le llevan al comienzo. Tres golpes rápidos le dicen que ha terminado.</translation>
@@ -2095,6 +2165,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
+        </message>
+        <message>
+            <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
+            <comment>ask.place.moves</comment>
+            <translation>Ha pedido una pantalla quieta. Aquí el punto tiene que moverse: ese es el ejercicio. No lo haga si prefiere que no.</translation>
         </message>
         <message>
             <source>Move at a calm, even pace.</source>
@@ -2132,9 +2207,14 @@
             <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás.</translation>
         </message>
         <message>
-            <source>To stop, just sit down, or step out of the picture for a few seconds.</source>
+            <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
             <comment>ask.place.to_stop</comment>
-            <translation>Para parar, simplemente siéntese, o salga de la imagen unos segundos.</translation>
+            <translation>Para parar, siéntese, o levante una mano junto a la cabeza. O salga de la imagen unos segundos.</translation>
+        </message>
+        <message>
+            <source>To stop, hold one hand up beside your head.</source>
+            <comment>ask.place.to_stop_hand</comment>
+            <translation>Para parar, levante una mano junto a la cabeza.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -2325,6 +2405,131 @@
             <source>Yes</source>
             <comment>ask.yes</comment>
             <translation>Sí</translation>
+        </message>
+        <message>
+            <source>{low} to {high} degrees</source>
+            <comment>call.amplitude</comment>
+            <translation>de {low} a {high} grados</translation>
+        </message>
+        <message>
+            <source>Now {low} to {high} degrees.</source>
+            <comment>call.changed.amplitude</comment>
+            <translation>Ahora de {low} a {high} grados.</translation>
+        </message>
+        <message>
+            <source>Now this comes next: {name}.</source>
+            <comment>call.changed.next</comment>
+            <translation>Ahora viene después: {name}.</translation>
+        </message>
+        <message>
+            <source>Now {tempo} beats a minute.</source>
+            <comment>call.changed.tempo</comment>
+            <translation>Ahora {tempo} golpes por minuto.</translation>
+        </message>
+        <message>
+            <source>Next: {name}. {what}</source>
+            <comment>call.coming</comment>
+            <translation>Después: {name}. {what}</translation>
+        </message>
+        <message>
+            <source>Faster (F6)</source>
+            <comment>call.faster</comment>
+            <translation>Más rápido (F6)</translation>
+        </message>
+        <message>
+            <source>Larger (F8)</source>
+            <comment>call.larger</comment>
+            <translation>Más grande (F8)</translation>
+        </message>
+        <message>
+            <source>Mark this moment (F2)</source>
+            <comment>call.mark</comment>
+            <translation>Marcar este momento (F2)</translation>
+        </message>
+        <message>
+            <source>Marked</source>
+            <comment>call.marked</comment>
+            <translation>Marcado</translation>
+        </message>
+        <message>
+            <source>Another one first (F9)</source>
+            <comment>call.other_next</comment>
+            <translation>Antes otro (F9)</translation>
+        </message>
+        <message>
+            <source>The plan allows no faster beat.</source>
+            <comment>call.refused.fastest</comment>
+            <translation>El plan no permite ir más rápido.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing larger.</source>
+            <comment>call.refused.largest</comment>
+            <translation>El plan no permite nada más grande.</translation>
+        </message>
+        <message>
+            <source>The neck limit of the plan allows nothing larger.</source>
+            <comment>call.refused.neck_limit</comment>
+            <translation>El límite del cuello en el plan no permite nada más grande.</translation>
+        </message>
+        <message>
+            <source>This one has no degrees to change.</source>
+            <comment>call.refused.no_amplitude</comment>
+            <translation>Este no tiene grados que cambiar.</translation>
+        </message>
+        <message>
+            <source>This can be changed between two sets.</source>
+            <comment>call.refused.not_now</comment>
+            <translation>Esto se puede cambiar entre dos series.</translation>
+        </message>
+        <message>
+            <source>Nothing to take back.</source>
+            <comment>call.refused.nothing_to_undo</comment>
+            <translation>No hay nada que deshacer.</translation>
+        </message>
+        <message>
+            <source>Nothing else can come first.</source>
+            <comment>call.refused.only_one</comment>
+            <translation>Ningún otro puede ir antes.</translation>
+        </message>
+        <message>
+            <source>This one has no beat to change.</source>
+            <comment>call.refused.own_pace</comment>
+            <translation>Este no tiene golpes que cambiar.</translation>
+        </message>
+        <message>
+            <source>The plan allows no slower beat.</source>
+            <comment>call.refused.slowest</comment>
+            <translation>El plan no permite ir más lento.</translation>
+        </message>
+        <message>
+            <source>The plan allows nothing smaller.</source>
+            <comment>call.refused.smallest</comment>
+            <translation>El plan no permite nada más pequeño.</translation>
+        </message>
+        <message>
+            <source>Slower (F5)</source>
+            <comment>call.slower</comment>
+            <translation>Más lento (F5)</translation>
+        </message>
+        <message>
+            <source>Smaller (F7)</source>
+            <comment>call.smaller</comment>
+            <translation>Más pequeño (F7)</translation>
+        </message>
+        <message>
+            <source>Take it back (F10)</source>
+            <comment>call.take_back</comment>
+            <translation>Deshacer (F10)</translation>
+        </message>
+        <message>
+            <source>Taken back.</source>
+            <comment>call.taken_back</comment>
+            <translation>Deshecho.</translation>
+        </message>
+        <message>
+            <source>For your therapist in the call</source>
+            <comment>call.title</comment>
+            <translation>Para su terapeuta en la llamada</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -2562,14 +2767,29 @@
             <translation>Mire hasta llegar al punto</translation>
         </message>
         <message>
+            <source>Eyes first, then let your head come</source>
+            <comment>cue.head_first</comment>
+            <translation>Primero los ojos, luego la cabeza</translation>
+        </message>
+        <message>
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>La cabeza quieta</translation>
         </message>
         <message>
+            <source>Turn the other way than the target</source>
+            <comment>cue.head_with_target</comment>
+            <translation>Gire al revés que el punto</translation>
+        </message>
+        <message>
             <source>Come back into the picture</source>
             <comment>cue.left_picture</comment>
             <translation>Vuelva a la imagen</translation>
+        </message>
+        <message>
+            <source>Nearly: let your eyes get there first</source>
+            <comment>cue.moved_together</comment>
+            <translation>Casi: deje que los ojos lleguen antes</translation>
         </message>
         <message>
             <source>Not measured just now</source>
@@ -2895,6 +3115,11 @@
             <source>Looking through the folder ...</source>
             <comment>desk.looking</comment>
             <translation>Mirando la carpeta ...</translation>
+        </message>
+        <message>
+            <source>Marked while it went on</source>
+            <comment>desk.marked</comment>
+            <translation>Marcado mientras se hacía</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3470,6 +3695,31 @@
             <source>Good</source>
             <comment>edit.good</comment>
             <translation>Bien</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <comment>edit.hand_over</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
+            <comment>edit.hand_over.how</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are locked. Keys that open them: {count}.</source>
+            <comment>edit.hand_over.keys</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Names no key yet: the patient can make no file for you with this plan.</source>
+            <comment>edit.hand_over.nobody</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The patient's files are without a lock: anybody can read them.</source>
+            <comment>edit.hand_over.plain</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4522,14 +4772,29 @@
             <translation>los ojos no llegaron</translation>
         </message>
         <message>
+            <source>head went before the eyes</source>
+            <comment>event.head_first</comment>
+            <translation>la cabeza fue antes que los ojos</translation>
+        </message>
+        <message>
             <source>head moved along</source>
             <comment>event.head_moved</comment>
             <translation>la cabeza se movió también</translation>
         </message>
         <message>
+            <source>head went with the target</source>
+            <comment>event.head_with_target</comment>
+            <translation>la cabeza fue con el punto</translation>
+        </message>
+        <message>
             <source>out of the picture</source>
             <comment>event.left_picture</comment>
             <translation>fuera de la imagen</translation>
+        </message>
+        <message>
+            <source>eyes and head went together</source>
+            <comment>event.moved_together</comment>
+            <translation>los ojos y la cabeza fueron juntos</translation>
         </message>
         <message>
             <source>not measured for a while</source>
@@ -4585,6 +4850,256 @@
             <source>turns a little small</source>
             <comment>event.too_small</comment>
             <translation>giros un poco pequeños</translation>
+        </message>
+        <message>
+            <source>Back (Esc)</source>
+            <comment>exchange.back</comment>
+            <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>{name} (not this computer)</source>
+            <comment>exchange.elsewhere</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Not done: {why}</source>
+            <comment>exchange.failed</comment>
+            <translation>No hecho: {why}</translation>
+        </message>
+        <message>
+            <source>Hand out a plan</source>
+            <comment>exchange.give</comment>
+            <translation>Dar un plan</translation>
+        </message>
+        <message>
+            <source>Hand out a plan without a lock</source>
+            <comment>exchange.give_plain</comment>
+            <translation>Dar un plan sin cierre</translation>
+        </message>
+        <message>
+            <source>Written: {path}</source>
+            <comment>exchange.given</comment>
+            <translation>Escrito: {path}</translation>
+        </message>
+        <message>
+            <source>{name} (this computer)</source>
+            <comment>exchange.here</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From a patient</source>
+            <comment>exchange.in</comment>
+            <translation>De un paciente</translation>
+        </message>
+        <message>
+            <source>Takes the sessions out of a file that a patient has made, into the folder that is open. You can also drop the file on this window. The file itself stays where it is.</source>
+            <comment>exchange.in.how</comment>
+            <translation>Saca las sesiones de un archivo que hizo un paciente y las pone en la carpeta abierta. También puede soltar el archivo en esta ventana. El archivo se queda donde está.</translation>
+        </message>
+        <message>
+            <source>The clinic's key</source>
+            <comment>exchange.key</comment>
+            <translation>La llave de la clínica</translation>
+        </message>
+        <message>
+            <source>Bring in a key</source>
+            <comment>exchange.key.bring</comment>
+            <translation>Traer una llave</translation>
+        </message>
+        <message>
+            <source>The key {name} is here now.</source>
+            <comment>exchange.key.brought</comment>
+            <translation>La llave {name} ya está aquí.</translation>
+        </message>
+        <message>
+            <source>Copied to {path}</source>
+            <comment>exchange.key.copied</comment>
+            <translation>Copiada a {path}</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <comment>exchange.key.copy</comment>
+            <translation>Copiar la llave</translation>
+        </message>
+        <message>
+            <source>A safe place for the copy</source>
+            <comment>exchange.key.copy_where</comment>
+            <translation>Un lugar seguro para la copia</translation>
+        </message>
+        <message>
+            <source>On this computer: {names}.</source>
+            <comment>exchange.key.has</comment>
+            <translation>En este ordenador: {names}.</translation>
+        </message>
+        <message>
+            <source>A key lies behind a passphrase. If either is lost, what patients hand over can't be read by anybody: keep a copy in a safe place.</source>
+            <comment>exchange.key.how</comment>
+            <translation>Una llave está detrás de una frase de paso. Si se pierde una de las dos, nadie puede leer lo que entreguen los pacientes: guarde una copia en un lugar seguro.</translation>
+        </message>
+        <message>
+            <source>Keys (*.age);;All files (*)</source>
+            <comment>exchange.key.kinds</comment>
+            <translation>Llaves (*.age);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>The key {name} is made. Copy it to a safe place now.</source>
+            <comment>exchange.key.made</comment>
+            <translation>La llave {name} está hecha. Cópiela ahora a un lugar seguro.</translation>
+        </message>
+        <message>
+            <source>Make a key</source>
+            <comment>exchange.key.make</comment>
+            <translation>Hacer una llave</translation>
+        </message>
+        <message>
+            <source>There is no key on this computer. Make one, or bring in the copy of a key that the clinic has already.</source>
+            <comment>exchange.key.none</comment>
+            <translation>No hay ninguna llave en este ordenador. Haga una, o traiga la copia de una llave que la clínica ya tenga.</translation>
+        </message>
+        <message>
+            <source>The copy of the key</source>
+            <comment>exchange.key.which</comment>
+            <translation>La copia de la llave</translation>
+        </message>
+        <message>
+            <source>Files from patients (*.age *.turnpost);;All files (*)</source>
+            <comment>exchange.kinds</comment>
+            <translation>Archivos de pacientes (*.age *.turnpost);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>no pseudonym</source>
+            <comment>exchange.nobody</comment>
+            <translation>sin seudónimo</translation>
+        </message>
+        <message>
+            <source>Files in and out</source>
+            <comment>exchange.open</comment>
+            <translation>Archivos de entrada y salida</translation>
+        </message>
+        <message>
+            <source>What the patient hands over opens with: {names}.</source>
+            <comment>exchange.opens</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Left as they are, although the file has other versions of them: {names}.</source>
+            <comment>exchange.other</comment>
+            <translation>Dejadas como están, aunque el archivo tiene otras versiones: {names}.</translation>
+        </message>
+        <message>
+            <source>To a patient</source>
+            <comment>exchange.out</comment>
+            <translation>A un paciente</translation>
+        </message>
+        <message>
+            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <comment>exchange.out.how</comment>
+            <translation>Escribe un plan que nombra las llaves de su clínica, de modo que lo que entregue el paciente se pueda leer aquí y en ningún otro sitio. Léale las palabras al paciente en una llamada.</translation>
+        </message>
+        <message>
+            <source>The same once more</source>
+            <comment>exchange.pass.again</comment>
+            <translation>La misma otra vez</translation>
+        </message>
+        <message>
+            <source>Passphrase of the key in the copy</source>
+            <comment>exchange.pass.brought</comment>
+            <translation>Frase de paso de la llave de la copia</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <comment>exchange.pass.cancel</comment>
+            <translation>Dejarlo</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <comment>exchange.pass.differ</comment>
+            <translation>Las dos no son iguales.</translation>
+        </message>
+        <message>
+            <source>A passphrase for the new key: three or four words that nobody would guess</source>
+            <comment>exchange.pass.new</comment>
+            <translation>Una frase de paso para la llave nueva: tres o cuatro palabras que nadie adivinaría</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <comment>exchange.pass.ok</comment>
+            <translation>Seguir</translation>
+        </message>
+        <message>
+            <source>Passphrase of the clinic's key</source>
+            <comment>exchange.pass.open</comment>
+            <translation>Frase de paso de la llave de la clínica</translation>
+        </message>
+        <message>
+            <source>Without a lock anybody who gets hold of a patient's file can read it: e-mail providers, whoever finds a stick. The plan and the patient's program will say so. Is that meant?</source>
+            <comment>exchange.plain.ask</comment>
+            <translation>Sin cierre puede leer el archivo de un paciente cualquiera que lo consiga: proveedores de correo, quien encuentre una memoria. El plan y el programa del paciente lo dirán. ¿Es lo que quiere?</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <comment>exchange.plain.no</comment>
+            <translation>No</translation>
+        </message>
+        <message>
+            <source>This clinic has chosen files without a lock. A key changes that.</source>
+            <comment>exchange.plain.on</comment>
+            <translation>Esta clínica ha elegido archivos sin cierre. Una llave cambia eso.</translation>
+        </message>
+        <message>
+            <source>Yes, without a lock</source>
+            <comment>exchange.plain.yes</comment>
+            <translation>Sí, sin cierre</translation>
+        </message>
+        <message>
+            <source>Plans (*.json)</source>
+            <comment>exchange.plans</comment>
+            <translation>Planes (*.json)</translation>
+        </message>
+        <message>
+            <source>Take in a file</source>
+            <comment>exchange.take</comment>
+            <translation>Recibir un archivo</translation>
+        </message>
+        <message>
+            <source>{person}: new sessions {new}, here before {known}.</source>
+            <comment>exchange.taken</comment>
+            <translation>{person}: sesiones nuevas {new}, ya presentes {known}.</translation>
+        </message>
+        <message>
+            <source>Show the words of a plan</source>
+            <comment>exchange.tell</comment>
+            <translation>Mostrar las palabras de un plan</translation>
+        </message>
+        <message>
+            <source>Files from and to patients</source>
+            <comment>exchange.title</comment>
+            <translation>Archivos de y para pacientes</translation>
+        </message>
+        <message>
+            <source>This file was not locked.</source>
+            <comment>exchange.was_plain</comment>
+            <translation>Este archivo no estaba cerrado.</translation>
+        </message>
+        <message>
+            <source>Where to put the plan for the patient</source>
+            <comment>exchange.where</comment>
+            <translation>Dónde poner el plan para el paciente</translation>
+        </message>
+        <message>
+            <source>Which plan?</source>
+            <comment>exchange.which</comment>
+            <translation>¿Qué plan?</translation>
+        </message>
+        <message>
+            <source>Its words:  {words}</source>
+            <comment>exchange.words</comment>
+            <translation>Sus palabras:  {words}</translation>
+        </message>
+        <message>
+            <source>Working ...</source>
+            <comment>exchange.working</comment>
+            <translation>Trabajando ...</translation>
         </message>
         <message>
             <source>Sway from toes to heels</source>
@@ -4692,9 +5207,9 @@
             <translation>Mirar con un fondo que se mueve</translation>
         </message>
         <message>
-            <source>Look at a still mark while the scene behind it moves slowly. Your head stays still.</source>
+            <source>Look at the mark. It stays where it is. Soft stripes behind it move slowly. Your head stays still.</source>
             <comment>exercise.moving-background.how</comment>
-            <translation>Mire una marca quieta mientras el fondo se mueve despacio. Su cabeza se queda quieta.</translation>
+            <translation>Mire la marca. Se queda donde está. Detrás se mueven despacio unas rayas suaves. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Fingertip near and far</source>
@@ -4742,9 +5257,9 @@
             <translation>Arriba y abajo mientras el punto se mueve</translation>
         </message>
         <message>
-            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target.</source>
+            <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation>Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto.</translation>
+            <translation type="unfinished">Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -4882,9 +5397,9 @@
             <translation>La cabeza y el punto se separan</translation>
         </message>
         <message>
-            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target.</source>
+            <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation>Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto.</translation>
+            <translation type="unfinished">Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto.</translation>
         </message>
         <message>
             <source>Walk ten steps and back</source>
@@ -5387,6 +5902,131 @@
             <translation>Bifocales o progresivas</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>handover.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>handover.failed</comment>
+            <translation>Eso no ha salido bien: {why}</translation>
+        </message>
+        <message>
+            <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
+            <comment>handover.in_call</comment>
+            <translation>En una llamada no se muestran nombres de archivos. Salga antes de la vista para la llamada (F4).</translation>
+        </message>
+        <message>
+            <source>Turnpost puts them into one file. In it are your answers and what was measured. There is no picture in it, nor the shape of your face, nor your name.</source>
+            <comment>handover.inside</comment>
+            <translation>Turnpost las pone en un archivo. En él están sus respuestas y lo que se midió. No hay ninguna imagen, ni la forma de su cara, ni su nombre.</translation>
+        </message>
+        <message>
+            <source>Files for the clinic (*.age *.turnpost)</source>
+            <comment>handover.kinds</comment>
+            <translation>Archivos para la clínica (*.age *.turnpost)</translation>
+        </message>
+        <message>
+            <source>{count} did not fit. Make a second file for them.</source>
+            <comment>handover.left</comment>
+            <translation>No cupieron: {count}. Haga un segundo archivo para ellas.</translation>
+        </message>
+        <message>
+            <source>The file is locked: only your clinic can open it.</source>
+            <comment>handover.locked</comment>
+            <translation>El archivo está cerrado: solo su clínica puede abrirlo.</translation>
+        </message>
+        <message>
+            <source>Looking at what you have practised ...</source>
+            <comment>handover.looking</comment>
+            <translation>Mirando lo que ha practicado ...</translation>
+        </message>
+        <message>
+            <source>The file is made. Sessions in it: {count}. It is here: {path}</source>
+            <comment>handover.made</comment>
+            <translation>El archivo está hecho. Sesiones en él: {count}. Está aquí: {path}</translation>
+        </message>
+        <message>
+            <source>Make one with all {count}</source>
+            <comment>handover.make_all</comment>
+            <translation>Hacer uno con todas: {count}</translation>
+        </message>
+        <message>
+            <source>Make the file</source>
+            <comment>handover.make_new</comment>
+            <translation>Hacer el archivo</translation>
+        </message>
+        <message>
+            <source>Making the file ...</source>
+            <comment>handover.making</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>{count} sessions wait to be handed over.</source>
+            <comment>handover.new</comment>
+            <translation>{count} sesiones esperan para entregarse.</translation>
+        </message>
+        <message>
+            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <comment>handover.no_new</comment>
+            <translation>Ha entregado todo lo que practicó. Si se perdió un archivo, puede hacer otro con todo de nuevo.</translation>
+        </message>
+        <message>
+            <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
+            <comment>handover.no_plan</comment>
+            <translation>No tiene abierto ningún plan de su terapeuta. Ábralo en la primera página y vuelva después.</translation>
+        </message>
+        <message>
+            <source>Your plan does not name a clinic that can receive files. Ask your therapist for a plan with the clinic's key in it.</source>
+            <comment>handover.no_way</comment>
+            <translation>Su plan no nombra ninguna clínica que pueda recibir archivos. Pida a su terapeuta un plan con la llave de la clínica.</translation>
+        </message>
+        <message>
+            <source>There is nothing to hand over yet. Practise once, then come back.</source>
+            <comment>handover.none</comment>
+            <translation>Todavía no hay nada que entregar. Practique una vez y vuelva después.</translation>
+        </message>
+        <message>
+            <source>One session waits to be handed over.</source>
+            <comment>handover.one_new</comment>
+            <translation>Una sesión espera para entregarse.</translation>
+        </message>
+        <message>
+            <source>Hand over to my therapist</source>
+            <comment>handover.open</comment>
+            <translation>Entregar a mi terapeuta</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. Whoever gets hold of this file can read it, so give it to your therapist by hand if you can.</source>
+            <comment>handover.plain</comment>
+            <translation>Su clínica ha elegido archivos sin cierre. Quien consiga este archivo puede leerlo, así que déselo a su terapeuta en mano si puede.</translation>
+        </message>
+        <message>
+            <source>Now send it to your therapist: attach it to an e-mail, or bring it along on a memory stick.</source>
+            <comment>handover.send</comment>
+            <translation>Ahora envíelo a su terapeuta: adjúntelo a un correo o llévelo en una memoria USB.</translation>
+        </message>
+        <message>
+            <source>Hand over to your therapist</source>
+            <comment>handover.title</comment>
+            <translation>Entregar a su terapeuta</translation>
+        </message>
+        <message>
+            <source>You have not compared the words of your plan yet. Do it first: then you know that the file goes to your clinic.</source>
+            <comment>handover.unchecked</comment>
+            <translation>Todavía no ha comparado las palabras de su plan. Hágalo primero: así sabe que el archivo va a su clínica.</translation>
+        </message>
+        <message>
+            <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
+            <comment>handover.unread</comment>
+            <translation>Sin incluir, porque no se pueden leer: {count}. Dígaselo a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Where to put the file</source>
+            <comment>handover.where</comment>
+            <translation>Dónde poner el archivo</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>De esquina a esquina</translation>
@@ -5687,6 +6327,11 @@
             <translation>Probar un ejercicio</translation>
         </message>
         <message>
+            <source>any key stops</source>
+            <comment>practice.any_key</comment>
+            <translation>cualquier tecla lo para</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked</comment>
             <translation>De {low} a {high} grados a cada lado, {tempo} golpes por minuto</translation>
@@ -5695,6 +6340,11 @@
             <source>About {about} degrees to each side, {tempo} beats a minute</source>
             <comment>practice.asked_about</comment>
             <translation>Unos {about} grados a cada lado, {tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
+            <comment>practice.asked_less</comment>
+            <translation type="unfinished" />
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -5912,9 +6562,9 @@
             <translation>Este viene más adelante.</translation>
         </message>
         <message>
-            <source>The screen can't show this one yet. Do it as your therapist showed you.</source>
+            <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
-            <translation>La pantalla todavía no puede mostrar este. Hágalo como le enseñó su terapeuta.</translation>
+            <translation>La pantalla solo puede mostrar este mientras está en la silla delante de ella.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
@@ -5952,9 +6602,129 @@
             <translation>Paró antes de llegar a este.</translation>
         </message>
         <message>
+            <source>You have asked for a screen on which nothing moves.</source>
+            <comment>refused.still_screen</comment>
+            <translation>Ha pedido una pantalla en la que nada se mueva.</translation>
+        </message>
+        <message>
             <source>First say that you have something or someone to hold on to.</source>
             <comment>refused.support_not_confirmed</comment>
             <translation>Diga primero que tiene algo o a alguien a quien agarrarse.</translation>
+        </message>
+        <message>
+            <source>Table, a row a session ({ending})</source>
+            <comment>report.csv</comment>
+            <translation>Tabla, una fila por sesión ({ending})</translation>
+        </message>
+        <message>
+            <source>Written, of {count} sessions: {path}</source>
+            <comment>report.done</comment>
+            <translation>Escrito, de {count} sesiones: {path}</translation>
+        </message>
+        <message>
+            <source>No report: {why}</source>
+            <comment>report.failed</comment>
+            <translation>Sin informe: {why}</translation>
+        </message>
+        <message>
+            <source>For a record system, FHIR R4 ({ending})</source>
+            <comment>report.fhir</comment>
+            <translation>Para un sistema de historias, FHIR R4 ({ending})</translation>
+        </message>
+        <message>
+            <source>Report to read on a screen, HTML ({ending})</source>
+            <comment>report.html</comment>
+            <translation>Informe para leer en pantalla, HTML ({ending})</translation>
+        </message>
+        <message>
+            <source>Left out, because they broke off and were not saved: {count}.</source>
+            <comment>report.left_out</comment>
+            <translation>Sin incluir, porque se interrumpieron y no se guardaron: {count}.</translation>
+        </message>
+        <message>
+            <source>Make a report</source>
+            <comment>report.make</comment>
+            <translation>Hacer un informe</translation>
+        </message>
+        <message>
+            <source>no session is shown that can be reported</source>
+            <comment>report.nothing</comment>
+            <translation>no se muestra ninguna sesión de la que se pueda informar</translation>
+        </message>
+        <message>
+            <source>this is the session itself; name another file for the report</source>
+            <comment>report.over</comment>
+            <translation>esta es la propia sesión; nombre otro archivo para el informe</translation>
+        </message>
+        <message>
+            <source>Report to file, PDF ({ending})</source>
+            <comment>report.pdf</comment>
+            <translation>Informe para archivar, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Table, a row a repetition ({ending})</source>
+            <comment>report.repetitions_csv</comment>
+            <translation>Tabla, una fila por repetición ({ending})</translation>
+        </message>
+        <message>
+            <source>Making the report ...</source>
+            <comment>report.working</comment>
+            <translation>Haciendo el informe ...</translation>
+        </message>
+        <message>
+            <source>Ask your therapist, on the phone or in a call, to read out the words of your plan. They must be:</source>
+            <comment>same.ask</comment>
+            <translation>Pida a su terapeuta, por teléfono o en una llamada, que le lea las palabras de su plan. Deben ser estas:</translation>
+        </message>
+        <message>
+            <source>Compare later</source>
+            <comment>same.later</comment>
+            <translation>Comparar más tarde</translation>
+        </message>
+        <message>
+            <source>What you hand over later will be locked: only your clinic can open it.</source>
+            <comment>same.locked</comment>
+            <translation>Lo que entregue más tarde estará cerrado: solo su clínica puede abrirlo.</translation>
+        </message>
+        <message>
+            <source>A word is different</source>
+            <comment>same.no</comment>
+            <translation>Una palabra es distinta</translation>
+        </message>
+        <message>
+            <source>Compare the words</source>
+            <comment>same.open</comment>
+            <translation>Comparar las palabras</translation>
+        </message>
+        <message>
+            <source>Your clinic has chosen files without a lock. What you hand over later can be read by whoever gets hold of the file.</source>
+            <comment>same.plain</comment>
+            <translation>Su clínica ha elegido archivos sin cierre. Lo que entregue más tarde lo puede leer quien consiga el archivo.</translation>
+        </message>
+        <message>
+            <source>The words did not match, so this plan is put away. Ask your therapist to give you the plan again.</source>
+            <comment>same.refused</comment>
+            <translation>Las palabras no coincidieron, así que este plan queda apartado. Pida a su terapeuta que le dé el plan otra vez.</translation>
+        </message>
+        <message>
+            <source>Is it your therapist's plan?</source>
+            <comment>same.title</comment>
+            <translation>¿Es el plan de su terapeuta?</translation>
+        </message>
+        <message>
+            <source>One other word, and somebody may have changed the plan on its way. Then do not use it.</source>
+            <comment>same.why</comment>
+            <translation>Si una sola palabra es otra, puede que alguien haya cambiado el plan por el camino. Entonces no lo use.</translation>
+        </message>
+        <message>
+            <source>{number}. {word}</source>
+            <comment>same.word</comment>
+            <translation>{number}. {word}</translation>
+        </message>
+        <message>
+            <source>All words are the same</source>
+            <comment>same.yes</comment>
+            <translation>Todas las palabras son iguales</translation>
         </message>
         <message>
             <source>Begin now.</source>
@@ -7052,19 +7822,9 @@
             <translation>qué brazo usa, si no se ve</translation>
         </message>
         <message>
-            <source>the scene behind the mark</source>
-            <comment>unmeasured.background</comment>
-            <translation>el fondo detrás de la marca</translation>
-        </message>
-        <message>
             <source>how clear the target is to you</source>
             <comment>unmeasured.blur_of_target</comment>
             <translation>lo claro que ve el punto</translation>
-        </message>
-        <message>
-            <source>small jumps of your eyes</source>
-            <comment>unmeasured.catch_up_jumps</comment>
-            <translation>pequeños saltos de sus ojos</translation>
         </message>
         <message>
             <source>how high your chair is</source>
@@ -7090,11 +7850,6 @@
             <source>The camera measures nothing here. You are led by voice.</source>
             <comment>unmeasured.everything</comment>
             <translation>La cámara no mide nada aquí. Le guía la voz.</translation>
-        </message>
-        <message>
-            <source>if your eyes go first</source>
-            <comment>unmeasured.eyes_first</comment>
-            <translation>si sus ojos van primero</translation>
         </message>
         <message>
             <source>if your eyes follow the ball</source>
@@ -7132,6 +7887,11 @@
             <translation>su mano</translation>
         </message>
         <message>
+            <source>how near your finger really comes</source>
+            <comment>unmeasured.hand_place</comment>
+            <translation>lo cerca que llega de verdad su dedo</translation>
+        </message>
+        <message>
             <source>a target in your hand</source>
             <comment>unmeasured.hand_target</comment>
             <translation>un punto en su mano</translation>
@@ -7165,6 +7925,11 @@
             <source>how high your shoulders go</source>
             <comment>unmeasured.shoulder_height</comment>
             <translation>hasta qué altura suben sus hombros</translation>
+        </message>
+        <message>
+            <source>small jumps of your eyes</source>
+            <comment>unmeasured.small_jumps</comment>
+            <translation>pequeños saltos de sus ojos</translation>
         </message>
         <message>
             <source>if you hold on</source>
