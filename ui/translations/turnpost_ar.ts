@@ -2569,7 +2569,7 @@
         <message>
             <source>Cam. off</source>
             <comment>camera_off.short</comment>
-            <translation>مطفأة</translation>
+            <translation>كاميرا مطفأة</translation>
         </message>
         <message>
             <source>Camera on</source>
@@ -2579,7 +2579,7 @@
         <message>
             <source>Cam. on</source>
             <comment>camera_on.short</comment>
-            <translation>تعمل</translation>
+            <translation>كاميرا تعمل</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
