@@ -289,7 +289,7 @@ def _over(task: Over, plan: Plan) -> Card:
     if set(task.because) & set(EMERGENCY):
         number = plan.emergency_number
         key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
-        lines = [words.say(key, number=number or "")]
+        lines = [words.say(key, number=words.apart(number or ""))]
     elif SPIN in task.because:
         lines = [words.say("gate.outcome.sit_and_stop")]
     elif set(task.because) & set(CALL):

@@ -403,6 +403,11 @@ def from_right() -> bool:
     return QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
 
 
+def apart(text: str) -> str:
+    """A text that keeps its own order among words that are read from the right."""
+    return f"\u2066{text}\u2069" if from_right() else text
+
+
 def row_of(parts: Iterable[str]) -> str:
     """Parts of a line, with the language's comma between them."""
     return f"{say('comma')} ".join(parts)

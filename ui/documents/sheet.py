@@ -189,7 +189,7 @@ def _often(plan: Plan) -> str:
 def _emergency(plan: Plan) -> Listed:
     number = plan.emergency_number
     key = "sheet.emergency" if number else "sheet.emergency.no_number"
-    title = words.say(key, number=number or "")
+    title = words.say(key, number=words.apart(number or ""))
     return Listed(title, tuple(words.say(f"gate.{k}") for k in EMERGENCY))
 
 
