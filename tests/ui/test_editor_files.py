@@ -26,9 +26,12 @@ from tests.ui.editing import (
 from tests.ui.test_desk import Open, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
 from tracker.errors import InputError
-from tracker.plan.files import load_plan
+from tracker.plan.draft import data_of
+from tracker.plan.files import load_plan, save_plan
+from tracker.plan.starter import starter_plan
 from tracker.session import files as session_files
 from ui import words
+from ui.editor.state import State
 from ui.editor.window import EditorWindow
 
 pytestmark = pytest.mark.timeout(300)
@@ -345,6 +348,63 @@ def test_the_desk_opens_the_last_plan_with_its_conditions_and_takes_no_step_itse
     assert not desk.close() and desk.isVisible() and window.isVisible()
     answer(window, "edit.leave.discard")
     assert not window.isVisible()
+
+
+def test_going_on_from_the_last_plan_again_takes_what_has_been_saved_since(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+) -> None:
+    desk = open_desk()
+    choose_person(desk, "heron")
+    desk.open_plan()
+    window = desk.editor
+    assert window is not None
+    qtbot.addWidget(window)
+    window.start.from_last.click()
+    enter(window, ("rest_s",), "77")
+    window.files.save()
+    answer(window, "edit.replace")
+    Hands(window).press(Key.Key_N, CTRL)
+    window.start.from_last.click()
+    settle()
+    assert data_in(window)["rest_s"] == 77 and not window.document.dirty
+
+
+def test_sessions_of_one_person_judge_no_plan_of_another(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    desk = open_desk()
+    choose_person(desk, "heron")
+    desk.open_plan()
+    window = desk.editor
+    assert window is not None
+    qtbot.addWidget(window)
+    window.start.from_last.click()
+    settle()
+    assert window.document.rows
+    plan = window.document.state.plan
+    assert plan is not None
+    other = tmp_path / "other.json"
+    save_plan(other, plan.model_copy(update={"person": "wren"}))
+    window.files.open(other)
+    assert window.document.rows is None
+    # Nor once the pseudonym is another one; undo brings all of it back.
+    assert window._last is not None and window._last[1] is not None
+    window.files.open(window._last[1])
+    before = data_in(window)
+    enter(window, ("person",), "wren")
+    assert window.document.rows is None and data_in(window)["plan_id"] != before["plan_id"]
+    window.editing.undo()
+    assert data_in(window) == before and window.document.rows
+
+
+def test_what_was_found_met_is_met_without_sessions_at_hand() -> None:
+    data = data_of(starter_plan())
+    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.condition")
+    data["stages"][1]["unlock_after"]["met_on"] = "2026-11-20"
+    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.met")
 
 
 def test_what_is_not_met_says_why(open_desk: Open, qtbot: QtBot) -> None:  # noqa: F811
