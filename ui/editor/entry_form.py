@@ -54,7 +54,8 @@ def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
         about.append(say("edit.about.not_measured", what=limits))
     yield Row(at, "note", text="\n".join(about))
     yield Row((*at, "entry_id"), "text", say("edit.id"), say("edit.entry.id.how"))
-    stages = [(s["stage_id"], s["name"]) for s in state.data.get("stages", [])]
+    known = [s for s in state.data.get("stages", []) if "stage_id" in s]
+    stages = [(s["stage_id"], str(s.get("name", ""))) for s in known]
     if stages or "stage" in state.data["entries"][at[1]]:
         none = "" if stages else say("edit.none")
         yield choice(state.data, (*at, "stage"), say("edit.in_stage"), stages, none=none)
