@@ -18,6 +18,7 @@ from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.handover_words import HANDOVER_WORDS
+from ui.manner_words import MANNER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.sentences import Sentences
@@ -349,6 +350,7 @@ WORDS: dict[str, object] = {
     "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
+    **MANNER_WORDS,
     **FIGURE_WORDS,
     **FIRST_WORDS,
     **SAFETY_WORDS,

@@ -61,7 +61,7 @@ class FilesPart:
     # --- opening ---
 
     def ask_open(self) -> None:
-        """Ask for a file and open it; what would be lost is asked last, as one may type meanwhile."""
+        """Ask for a file and open it; what would be lost is asked last: one may type meanwhile."""
         self._bar.ask_path(
             words.say("edit.open.which"),
             words.say("edit.open"),
