@@ -126,6 +126,7 @@ def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
         yield Finding(("note",), f"{exercise.id} needs a note: {exercise.asks_note}")
     yield from _dose_faults(entry, exercise)
     yield from _permission_faults(entry, exercise)
+    yield from _form_faults(entry, exercise)
     yield from _ladder_faults(plan, entry, exercise)
 
 
@@ -170,6 +171,14 @@ def _permission_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     if SUPPORTS.index(entry.support) < SUPPORTS.index(least):
         how = ", ".join(_OPTION_WORDS[o][1] for o in options)
         yield Finding(("support",), f"{exercise.id} ({how}) needs the support {least!r}")
+
+
+def _form_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    """What is the exercise itself can't be taken away from it."""
+    if exercise.eyes == "closed" and entry.eyes == "open":
+        yield Finding(("eyes",), f"{exercise.id} is done with the eyes closed")
+    if exercise.head_shake and entry.head_shake is False:
+        yield Finding(("head_shake",), f"{exercise.id} is done with a head shake")
 
 
 def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:

@@ -1924,6 +1924,11 @@
             <translation>{count} من {needed} جلسات</translation>
         </message>
         <message>
+            <source>{count} plan files differ and start on the same day: the newest file is taken</source>
+            <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
+            <translation>{count} من ملفات الخطط تختلف وتبدأ في اليوم نفسه: يؤخذ أحدثها</translation>
+        </message>
+        <message>
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>من {low} إلى {high}</translation>
@@ -2082,6 +2087,11 @@
             <translation>العينان مغمضتان</translation>
         </message>
         <message>
+            <source>on the firm floor</source>
+            <comment>ask.dose.firm</comment>
+            <translation>على الأرض الثابتة</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>مرة واحدة</translation>
@@ -2097,14 +2107,34 @@
             <translation>{count} من الثواني</translation>
         </message>
         <message>
+            <source>turning your head</source>
+            <comment>ask.dose.shake</comment>
+            <translation>مع إدارة الرأس</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>ask.dose.sitting</comment>
+            <translation>جلوسًا</translation>
+        </message>
+        <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
             <translation>على الحصيرة اللينة</translation>
         </message>
         <message>
+            <source>standing</source>
+            <comment>ask.dose.standing</comment>
+            <translation>وقوفًا</translation>
+        </message>
+        <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
             <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>ask.dose.walking</comment>
+            <translation>مشيًا</translation>
         </message>
         <message>
             <source>End for today</source>
@@ -4062,9 +4092,9 @@
             <translation>اسم مستعار</translation>
         </message>
         <message>
-            <source>Never a real name: the file travels.</source>
+            <source>Never a real name: the file travels. With another one, the plan gets a new ID, and ticks and days found met are taken out.</source>
             <comment>edit.person.how</comment>
-            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل.</translation>
+            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل. ومع اسم آخر تأخذ الخطة معرّفًا جديدًا، وتُحذف العلامات والأيام التي وُجد فيها شرط متحققًا.</translation>
         </message>
         <message>
             <source>Plan ID</source>
@@ -5127,9 +5157,9 @@
             <translation>قف عن الكرسي خمس مرات</translation>
         </message>
         <message>
-            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <source>Cross your arms. Stand up and sit down, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation>اشبك ذراعيك على صدرك. قف واجلس خمس مرات، بأسرع ما هو آمن.</translation>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس، بأسرع ما هو آمن.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
@@ -5167,9 +5197,9 @@
             <translation>التقط شيئًا من الأرض</translation>
         </message>
         <message>
-            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Change arms half way through.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. كرر ذلك عشر مرات بذراع، ثم عشر مرات بالأخرى.</translation>
+            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. بدّل الذراع عند المنتصف.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
@@ -5187,9 +5217,9 @@
             <translation>ارمِ من يد إلى يد</translation>
         </message>
         <message>
-            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Stay far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. اجلس بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. ابقَ بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
@@ -5332,9 +5362,9 @@
             <translation>قف وأدر رأسك</translation>
         </message>
         <message>
-            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <source>Stand with your feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation>قف على الحصيرة اللينة، وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
+            <translation>قف وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
@@ -5417,9 +5447,9 @@
             <translation>انقل وزنك من قدم إلى قدم</translation>
         </message>
         <message>
-            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <source>Stand tall. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation>قف على الحصيرة اللينة. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
+            <translation>قف مستقيمًا. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
         </message>
         <message>
             <source>Both</source>
@@ -6025,6 +6055,61 @@
             <source>Where to put the file</source>
             <comment>handover.where</comment>
             <translation>أين يوضع الملف</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
+            <comment>how.ankle-sway.closed</comment>
+            <translation>قف مستقيمًا. مِل ببطء نحو أصابع قدميك، ثم نحو كعبيك. اثنِ كاحليك لا وركيك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until the time is up.</source>
+            <comment>how.chair-stands-30-s.paper</comment>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس بقدر ما هو آمن، حتى ينتهي الوقت.</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
+            <comment>how.hand-toss.paper</comment>
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها.</translation>
+        </message>
+        <message>
+            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>how.near-far.paper</comment>
+            <translation>ارفع إصبعًا واحدًا أمامك. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.nods-together.closed</comment>
+            <translation>ارفع رأسك، ثم أنزله. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side.</source>
+            <comment>how.shake</comment>
+            <translation>أدر رأسك من جانب إلى جانب.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-back.paper</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الخلف، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-forward.paper</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الأمام، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا.</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
+            <comment>how.stand-tandem.closed</comment>
+            <translation>ضع قدمًا أمام الأخرى مباشرة. أغمض عينيك وقف ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.closed</comment>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.turns-together.closed</comment>
+            <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -7232,6 +7317,11 @@
             <translation>لاحقًا، عندما يقول معالجك ذلك:</translation>
         </message>
         <message>
+            <source>Your neck: turn or tilt your head {turn} degrees at most to each side. Nod {nod} degrees at most up and down.</source>
+            <comment>sheet.neck</comment>
+            <translation>رقبتك: أدر رأسك أو أمِله {turn} درجة على الأكثر إلى كل جانب. وأومئ {nod} درجة على الأكثر إلى أعلى وأسفل.</translation>
+        </message>
+        <message>
             <source>{bouts}, {days}. {rest}</source>
             <comment>sheet.often</comment>
             <translation>{bouts}، {days}. {rest}</translation>
@@ -7252,9 +7342,44 @@
             <translation>رسم: {name}</translation>
         </message>
         <message>
+            <source>From a firm chair</source>
+            <comment>sheet.posture.chair</comment>
+            <translation>من كرسي ثابت</translation>
+        </message>
+        <message>
+            <source>Sitting on a firm chair</source>
+            <comment>sheet.posture.sitting</comment>
+            <translation>جالسًا على كرسي ثابت</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <comment>sheet.posture.standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>sheet.posture.walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees to each side</source>
+            <comment>sheet.range</comment>
+            <translation>حتى {most} درجة إلى كل جانب</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees up and down</source>
+            <comment>sheet.range.nod</comment>
+            <translation>حتى {most} درجة إلى أعلى وأسفل</translation>
+        </message>
+        <message>
             <source>Rest for {seconds} seconds after each exercise.</source>
             <comment>sheet.rest</comment>
             <translation>استرح {seconds} من الثواني بعد كل تمرين.</translation>
+        </message>
+        <message>
+            <source>Only with the program, as something has to move on the screen:</source>
+            <comment>sheet.screen</comment>
+            <translation>مع البرنامج فقط، لأن شيئًا يجب أن يتحرك على الشاشة:</translation>
         </message>
         <message>
             <source>Stop for today when:</source>
@@ -7263,8 +7388,18 @@
         </message>
         <message>
             <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
-            <comment>sheet.stop.score</comment>
+            <comment>sheet.stop.score.dizziness</comment>
             <translation>تشعر بدوخة أكثر من {most} من 10. لا دوخة هو 0. وأسوأ ما يمكن هو 10.</translation>
+        </message>
+        <message>
+            <source>You feel sick, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.nausea</comment>
+            <translation>تشعر بغثيان أكثر من {most} من 10.</translation>
+        </message>
+        <message>
+            <source>You feel unsteady, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.unsteadiness</comment>
+            <translation>تشعر بعدم ثبات أكثر من {most} من 10.</translation>
         </message>
         <message>
             <source>After an exercise it does not settle within {minutes} minutes.</source>
@@ -7280,6 +7415,21 @@
             <source>You feel unwell in any other way.</source>
             <comment>sheet.stop.unwell</comment>
             <translation>تشعر بسوء بأي شكل آخر.</translation>
+        </message>
+        <message>
+            <source>You are as dizzy as you can imagine.</source>
+            <comment>sheet.stop.worst.dizziness</comment>
+            <translation>تشعر بأشد دوخة يمكنك تخيلها.</translation>
+        </message>
+        <message>
+            <source>You feel as sick as you can imagine.</source>
+            <comment>sheet.stop.worst.nausea</comment>
+            <translation>تشعر بأشد غثيان يمكنك تخيله.</translation>
+        </message>
+        <message>
+            <source>You feel as unsteady as you can imagine.</source>
+            <comment>sheet.stop.worst.unsteadiness</comment>
+            <translation>تشعر بأشد عدم ثبات يمكنك تخيله.</translation>
         </message>
         <message>
             <source>Stand with a corner behind you and a firm chair in front.</source>
