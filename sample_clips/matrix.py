@@ -57,7 +57,7 @@ def drawn(
         Whether some are worn; None leaves that to the lot too (one in six).
     within
         Keep to what the accuracy is aimed at: 50 to 75 cm, 30 pictures a second and
-        more, no glasses.
+        more, no glasses, little loss in the film.
     """
     rng = np.random.default_rng([seed, number])
     kind = KINDS[number % len(KINDS)]
@@ -77,7 +77,7 @@ def drawn(
         glasses=worn,
         **_movement(kind, rng, camera["rate_hz"]),
     )
-    quality = FINE if rng.random() < 0.5 else COARSE
+    quality = FINE if rng.random() < 0.5 or within else COARSE
     words = [seen, f"light {light:g}", *(["glasses"] if worn else [])]
     words += ["filmed coarsely"] if quality == COARSE else []
     return Drawn(made, kind, ", ".join(words), quality)

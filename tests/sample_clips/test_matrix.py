@@ -7,7 +7,7 @@ import pytest
 from scipy.signal import find_peaks
 
 from sample_clips.heads import make_head
-from sample_clips.matrix import KINDS, drawn
+from sample_clips.matrix import FINE, KINDS, drawn
 from sample_clips.people import HEADS, find_head, random_head
 from sample_clips.scenario import Scenario
 from sample_clips.score import Score
@@ -40,7 +40,9 @@ def test_what_is_drawn_lies_within_the_statements_ranges() -> None:
 
 def test_a_lot_within_the_aims_keeps_to_them() -> None:
     for number in range(120):
-        scenario = drawn(number, 2, within=True).scenario
+        one = drawn(number, 2, within=True)
+        scenario = one.scenario
+        assert one.quality == FINE
         assert 500 <= scenario.camera.position_mm[2] <= 750
         assert scenario.camera.rate_hz >= 30 and not scenario.glasses
     assert drawn(3, 2, within=True).scenario.name != drawn(3, 2).scenario.name

@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from sample_clips import shipped_clip
-from sample_clips.matrix import drawn
+from sample_clips.matrix import FINE, drawn
 from tracker.records.index import Records, read_folder
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.clip_run import run_samples
@@ -113,6 +113,7 @@ def test_aims_hold_for_what_they_are_meant_for() -> None:
             500 <= camera.position_mm[2] <= 750
             and camera.rate_hz >= 30
             and not one.scenario.glasses
+            and one.quality == FINE
         )
         assert is_within(one) == inside
         aim = aim_of("gaze yaw while turning", one)

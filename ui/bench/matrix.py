@@ -106,8 +106,8 @@ def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterabl
         "mean absolute errors in degrees unless said."
     )
     yield (
-        "Where something is aimed at (50 to 75 cm, 30 pictures a second and more, no glasses): "
-        "the aim, and how many of those clips keep it."
+        "Where something is aimed at (50 to 75 cm, 30 pictures a second and more, no glasses, "
+        "fine films): the aim, and how many of those clips keep it."
     )
     yield f"{'':44}{'clips':>6}{'median':>8}{'worst':>8}{'aim':>7}{'kept':>8}  worst clip"
     for name in sorted(readings):
