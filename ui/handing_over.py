@@ -105,8 +105,7 @@ class HandingOver:
 
     def _compared(self, same: bool | None) -> None:
         """What came of it; None: not now."""
-        if same is not None:
-            self._check.answer(same)
+        self._check.answer(same)
         if same:
             forget_plan_before()
         if same is False:

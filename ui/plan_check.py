@@ -24,19 +24,20 @@ class PlanCheck:
         self.words = plan_words(plan)
         text, settings = " ".join(self.words), self._settings
         known = text in (settings.words_seen, settings.words_checked)
-        settings.words_seen = text
         return not known or text in settings.words_refused
 
-    def answer(self, same: bool) -> None:
-        """The words were compared."""
+    def answer(self, same: bool | None) -> None:
+        """The words were compared; None: not now."""
         text, settings = " ".join(self.words), self._settings
+        # Opened once more, a plan that was refused is to be compared once more.
+        settings.words_seen = "" if same is False else text
         if same:
             settings.words_checked = text
             settings.words_refused = [t for t in settings.words_refused if t != text]
+        if same is not False:
             return
-        # Opened once more it is to be compared once more.
-        settings.words_seen = ""
-        settings.words_refused = [*settings.words_refused, text][-REFUSED_MOST:]
+        refused = [*(t for t in settings.words_refused if t != text), text]
+        settings.words_refused = refused[-REFUSED_MOST:]
         if settings.words_checked == text:
             settings.words_checked = ""
 

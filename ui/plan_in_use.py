@@ -6,7 +6,7 @@ import contextlib
 from pathlib import Path
 
 from tracker.errors import TurnpostError
-from tracker.plan.files import save_plan
+from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
 from tracker.session.files import data_folder, make_private_folder
 
@@ -26,9 +26,16 @@ def keep_plan_in_use(plan: Plan, *, new: bool = False) -> None:
     """
     with contextlib.suppress(TurnpostError, OSError):
         folder = make_private_folder(data_folder())
-        if new and (folder / NAME).is_file() and not (folder / BEFORE).exists():
+        if new and not (folder / BEFORE).exists() and _holds_other(folder / NAME, plan):
             (folder / NAME).replace(folder / BEFORE)
         save_plan(folder / NAME, plan)
+
+
+def _holds_other(copy: Path, plan: Plan) -> bool:
+    """Whether a copy is there, can be used, and is not this plan's."""
+    with contextlib.suppress(TurnpostError):
+        return load_plan(copy) != plan
+    return False
 
 
 def forget_plan_before() -> None:

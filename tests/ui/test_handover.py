@@ -219,6 +219,25 @@ def test_a_forged_plan_does_not_push_out_the_one_before(
     assert not again.handing_over.unchecked
 
 
+def test_a_refused_plan_does_not_come_back_as_the_one_before(
+    make: Make, path: Path, private_data_folder: Path
+) -> None:
+    window = make()
+    for _ in range(3):
+        window.open_plan(path)
+        window.pages["same"].later.click()
+    window.open_plan(path)
+    window.handing_over.open_words()
+    window.pages["same"].no.click()
+    assert plan_in_use() is None
+    for _ in range(2):
+        window.open_plan(path)
+        window.pages["same"].later.click()
+    window.open_plan(path)
+    window.pages["same"].no.click()
+    assert plan_in_use() is None and window.settings.plan is None
+
+
 def test_it_is_reminded_of_before_a_file_with_all(
     make: Make, path: Path, plan: Plan, private_data_folder: Path, tmp_path: Path
 ) -> None:
