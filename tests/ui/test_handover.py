@@ -473,6 +473,12 @@ def test_the_end_of_a_session_leads_to_it(
     assert shown(window) == "handover"
     person.press(Qt.Key.Key_Escape)
     assert shown(window) == "summary" and person.director.saved is not None
+    # A session without a plan is not the business of the plan on the first page.
+    plan, person.director.plan = person.director.plan, None
+    settle(window)
+    assert window.handing_over.plan is not None
+    assert not window.pages["summary"].hand_over.isVisible()
+    person.director.plan = plan
     person.director.again()
     window.pages["welcome"].offer(base)
     person.settle()
