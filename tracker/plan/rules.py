@@ -220,6 +220,10 @@ def _plan_remarks(plan: Plan) -> Iterator[Finding]:
         )
     if plan.hand_over is not None and plan.hand_over.plain:
         yield Finding(("hand_over",), "sessions are handed over unencrypted")
+    if plan.hand_over is not None and plan.person is None:
+        yield Finding(
+            ("person",), "no pseudonym is set: nobody can tell whose sessions are handed over"
+        )
     if plan.seat_distance_mm < SEAT_LEAST_MM:
         yield Finding(("seat_distance_mm",), f"nearer than the usual {SEAT_LEAST_MM:g} mm")
     for k, stage in enumerate(plan.stages):

@@ -4927,6 +4927,11 @@
             <translation>يأخذ الجلسات من ملف صنعه مريض إلى المجلد المفتوح. يمكنك أيضًا أن تُسقط الملف على هذه النافذة. يبقى الملف نفسه في مكانه.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>أبقِ مفاتيح الحواسيب الأخرى في الخطة</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>مفتاح العيادة</translation>
@@ -4997,6 +5002,16 @@
             <translation>ملفات من المرضى (*.age *.turnpost);;كل الملفات (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>جاء ملف في الأثناء ولم يُؤخذ. خذه الآن.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>المجلد {folder} غير موجود؛ صِل قرصه أو افتح مجلدًا آخر</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>بلا اسم مستعار</translation>
@@ -5022,9 +5037,9 @@
             <translation>إلى مريض</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>يكتب خطة تذكر مفاتيح عيادتك، بحيث لا يُقرأ ما يسلمه المريض إلا هنا. اقرأ كلماتها على المريض في مكالمة.</translation>
+            <translation>يكتب خطة تذكر مفاتيح. ما يسلمه المريض يُفتح بأي منها، على أي حاسوب فيه ذلك المفتاح. هل سُرق مفتاح؟ اصنع مفتاحًا جديدًا، واترك المسروق خارج الخطة، وسلّم الخطة من جديد، واقرأ كلماتها على المريض في مكالمة.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5937,9 +5952,29 @@
             <translation>رجوع</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>ليست في الملف لأنها انقطعت: {count}. أغلق Turnpost وافتحه من جديد لحفظها.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>ليست في الملف لأنك حفظتها في مجلد خاص بك: {count}. خذ ذلك المجلد إلى معالجك.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>لم ينجح ذلك: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>هناك جلسات من خطط أخرى لم تستلم هذه العيادة منها شيئًا بعد: {plans}. تبقى هنا ما لم تقل إنها لك ولهذه العيادة.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>إنها لي: خذها أيضًا</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +5990,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>ملفات للعيادة (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>لم يتسع الملف لعدد: {count}. اصنع لها ملفًا ثانيًا.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6022,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>لم يتسع ملف واحد لكل شيء. أرسل هذه أيضًا: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>عدد الجلسات التي تنتظر التسليم: {count}.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>سلّمت كل ما تمرنت عليه. إذا ضاع ملف، فيمكنك أن تصنع ملفًا فيه كل شيء من جديد.</translation>
+            <translation>سلّمت كل ما تمرنت عليه بهذه الخطة. إذا ضاع ملف، فيمكنك أن تصنع ملفًا فيه كل شيء من جديد.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6072,11 @@
             <translation>أرسله الآن إلى معالجك: أرفقه برسالة بريد، أو أحضره على ذاكرة محمولة.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>جلسات بقيت منحنياتها هنا لأنها كبيرة جدًا أو لا تُقرأ: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>التسليم لمعالجك</translation>
@@ -6050,6 +6090,11 @@
             <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
             <comment>handover.unread</comment>
             <translation>لم تُضَف لأنها لا تُقرأ: {count}. أخبر معالجك.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>ليست في الملف لأنها أُجريت باسم شخص آخر أو بلا خطة: {count}.</translation>
         </message>
         <message>
             <source>Where to put the file</source>
@@ -6750,6 +6795,11 @@
             <source>Table, a row a repetition ({ending})</source>
             <comment>report.repetitions_csv</comment>
             <translation>جدول، سطر لكل مرة ({ending})</translation>
+        </message>
+        <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
         </message>
         <message>
             <source>Making the report ...</source>

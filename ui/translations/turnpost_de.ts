@@ -4927,6 +4927,11 @@
             <translation>Nimmt die Sitzungen aus einer Datei, die eine Person gemacht hat, in den offenen Ordner. Sie können die Datei auch auf dieses Fenster ziehen. Die Datei selbst bleibt, wo sie ist.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>Schlüssel anderer Computer im Plan lassen</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>Der Schlüssel der Praxis</translation>
@@ -4997,6 +5002,16 @@
             <translation>Dateien von Patienten (*.age *.turnpost);;Alle Dateien (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>Eine Datei, die dazwischenkam, wurde nicht aufgenommen. Nehmen Sie sie jetzt auf.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>der Ordner {folder} ist nicht da; schließen Sie sein Laufwerk an oder öffnen Sie einen anderen Ordner</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>kein Pseudonym</translation>
@@ -5022,9 +5037,9 @@
             <translation>An eine Person</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>Schreibt einen Plan, der die Schlüssel Ihrer Praxis nennt, sodass nur hier zu lesen ist, was die Person übergibt. Lesen Sie ihr die Wörter des Plans in einem Gespräch vor.</translation>
+            <translation>Schreibt einen Plan, der Schlüssel nennt. Was die Person übergibt, lässt sich mit jedem davon öffnen, auf jedem Computer, der ihn hat. Wurde ein Schlüssel gestohlen? Dann machen Sie einen neuen, lassen den gestohlenen weg, geben den Plan neu aus und lesen der Person seine Wörter in einem Gespräch vor.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5937,9 +5952,29 @@
             <translation>Zurück</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>Nicht in der Datei, weil abgebrochen: {count}. Schließen Sie Turnpost und öffnen Sie es wieder, um das zu speichern.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>Nicht in der Datei, weil Sie es in einem eigenen Ordner gespeichert haben: {count}. Bringen Sie diesen Ordner Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>Das hat nicht geklappt: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>Es gibt Sitzungen zu anderen Plänen, von denen diese Praxis noch nichts hat: {plans}. Sie bleiben hier, außer Sie sagen, dass es Ihre sind und für diese Praxis bestimmt.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>Meine: auch mitnehmen</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +5990,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>Dateien für die Praxis (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>Es passten nicht hinein: {count}. Machen Sie dafür eine zweite Datei.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6022,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>Nicht alles passte in eine Datei. Senden Sie auch diese: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>{count} Sitzungen warten auf die Übergabe.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>Sie haben alles übergeben, was Sie geübt haben. Wenn eine Datei verloren ging, können Sie noch einmal eine mit allem machen.</translation>
+            <translation>Sie haben alles übergeben, was Sie mit diesem Plan geübt haben. Wenn eine Datei verloren ging, können Sie noch einmal eine mit allem machen.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6072,11 @@
             <translation>Schicken Sie sie jetzt Ihrer Therapiepraxis: Hängen Sie sie an eine E-Mail oder bringen Sie sie auf einem Speicherstick mit.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>Sitzungen, deren Kurven hierblieben, weil zu groß oder nicht lesbar: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>An Ihre Therapiepraxis übergeben</translation>
@@ -6050,6 +6090,11 @@
             <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
             <comment>handover.unread</comment>
             <translation>Weggelassen, weil nicht lesbar: {count}. Sagen Sie es Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>Nicht in der Datei, weil als andere Person oder ohne Plan geübt: {count}.</translation>
         </message>
         <message>
             <source>Where to put the file</source>
@@ -6750,6 +6795,11 @@
             <source>Table, a row a repetition ({ending})</source>
             <comment>report.repetitions_csv</comment>
             <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
+        </message>
+        <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
         </message>
         <message>
             <source>Making the report ...</source>

@@ -4927,6 +4927,11 @@
             <translation>Saca las sesiones de un archivo que hizo un paciente y las pone en la carpeta abierta. También puede soltar el archivo en esta ventana. El archivo se queda donde está.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>Dejar en el plan las llaves de otros ordenadores</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>La llave de la clínica</translation>
@@ -4997,6 +5002,16 @@
             <translation>Archivos de pacientes (*.age *.turnpost);;Todos los archivos (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>Un archivo que llegó entretanto no se incorporó. Incorpórelo ahora.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>la carpeta {folder} no está; conecte su disco o abra otra carpeta</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>sin seudónimo</translation>
@@ -5022,9 +5037,9 @@
             <translation>A un paciente</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>Escribe un plan que nombra las llaves de su clínica, de modo que lo que entregue el paciente se pueda leer aquí y en ningún otro sitio. Léale las palabras al paciente en una llamada.</translation>
+            <translation>Escribe un plan que nombra llaves. Lo que entregue el paciente se abre con cada una de ellas, en cualquier ordenador que la tenga. ¿Le robaron una llave? Entonces haga una nueva, deje fuera la robada, entregue de nuevo el plan y léale sus palabras al paciente en una llamada.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5937,9 +5952,29 @@
             <translation>Atrás</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>No están en el archivo porque se interrumpieron: {count}. Cierre Turnpost y ábralo de nuevo para guardarlas.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>No están en el archivo porque las guardó en una carpeta propia: {count}. Lleve esa carpeta a su terapeuta.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>Eso no ha salido bien: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>Hay sesiones de otros planes, de los que esta clínica aún no tiene nada: {plans}. Se quedan aquí, salvo que usted diga que son suyas y para esta clínica.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>Son mías: incluirlas también</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +5990,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>Archivos para la clínica (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>No cupieron: {count}. Haga un segundo archivo para ellas.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6022,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>No todo cupo en un archivo. Envíe también estos: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>{count} sesiones esperan para entregarse.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>Ha entregado todo lo que practicó. Si se perdió un archivo, puede hacer otro con todo de nuevo.</translation>
+            <translation>Ha entregado todo lo que practicó con este plan. Si se perdió un archivo, puede hacer otro con todo de nuevo.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6072,11 @@
             <translation>Ahora envíelo a su terapeuta: adjúntelo a un correo o llévelo en una memoria USB.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>Sesiones cuyas curvas se quedaron aquí, por demasiado grandes o ilegibles: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>Entregar a su terapeuta</translation>
@@ -6050,6 +6090,11 @@
             <source>Left out, because they can't be read: {count}. Tell your therapist.</source>
             <comment>handover.unread</comment>
             <translation>Sin incluir, porque no se pueden leer: {count}. Dígaselo a su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>No están en el archivo porque se practicaron como otra persona o sin plan: {count}.</translation>
         </message>
         <message>
             <source>Where to put the file</source>
@@ -6750,6 +6795,11 @@
             <source>Table, a row a repetition ({ending})</source>
             <comment>report.repetitions_csv</comment>
             <translation>Tabla, una fila por repetición ({ending})</translation>
+        </message>
+        <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
         </message>
         <message>
             <source>Making the report ...</source>
