@@ -202,7 +202,7 @@ class Window(QWidget):
             "choose": ChoosePage(director, self.settings, self._target_size),
             "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close, hand_over.open),
+            "summary": SummaryPage(director, self.close, hand_over.open, lambda: hand_over.plan),
             "sound": SoundPage(director, self.settings, self.close_sound),
             "first": FirstPage(
                 director,
@@ -310,9 +310,9 @@ class Window(QWidget):
             if new_page or self._shown is None or phase == Phase.setup_failed:
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
-        if phase == Phase.welcome and self._covered is None and self.handing_over.waits:
+        if phase == Phase.welcome and self._covered is None:
             # What came in between, as another language, took the page away unanswered.
-            self.handing_over.open_words()
+            self.handing_over.show_waiting()
 
     def _remember_first(self) -> None:
         """How far the first steps have come, so that the next start goes on from there."""
@@ -386,7 +386,7 @@ class Window(QWidget):
     def cover(self, name: str) -> None:
         """Lay a page over the one that is shown, unless something goes on there; empty: none."""
         if not name and self._covering() == "same":
-            self.handing_over.waits = False
+            self.handing_over.waits = None
         if not name or self._may_cover():
             under = (self.director.phase, self.director.task)
             self._covered = (name, *under) if name else None
