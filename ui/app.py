@@ -97,8 +97,8 @@ class Window(QWidget):
         A plan's file that is offered on the first page, in place of the one remembered.
     """
 
-    #: Another language was chosen: a new window is to take this one's place.
-    other_language = Signal()
+    #: Another language was chosen, by its code: a new window is to take this one's place.
+    other_language = Signal(str)
 
     def __init__(
         self,
@@ -310,6 +310,9 @@ class Window(QWidget):
             if new_page or self._shown is None or phase == Phase.setup_failed:
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
+        if phase == Phase.welcome and self._covered is None:
+            # What came in between, as another language, took the page away unanswered.
+            self.handing_over.show_waiting()
 
     def _remember_first(self) -> None:
         """How far the first steps have come, so that the next start goes on from there."""
@@ -382,6 +385,8 @@ class Window(QWidget):
 
     def cover(self, name: str) -> None:
         """Lay a page over the one that is shown, unless something goes on there; empty: none."""
+        if not name and self._covering() == "same":
+            self.handing_over.waits = None
         if not name or self._may_cover():
             under = (self.director.phase, self.director.task)
             self._covered = (name, *under) if name else None
@@ -482,8 +487,7 @@ class Window(QWidget):
     def set_language(self, language: str) -> None:
         """Speak another language; where one chooses it nothing else goes on."""
         if language != language_of(self.settings.language):
-            self.settings.language = language
-            self.other_language.emit()
+            self.other_language.emit(language)
 
     def show_language(self) -> None:
         """Go back to where the language was chosen, so that the choice is seen."""
@@ -500,9 +504,13 @@ class Window(QWidget):
         """Save what there is, end the measuring, remember the window."""
         # Else the program would go on unseen, and hold the lock of its folder. Where a plan
         # is not saved yet, its window asks, and this one stays until it is answered.
-        if not all(w is None or w.close() for w in (self.editor, self.desk)):
-            event.ignore()
-            return
+        for beside in (self.editor, self.desk):
+            if beside is not None and not beside.close():
+                # Its question may lie behind this window.
+                beside.raise_()
+                beside.activateWindow()
+                event.ignore()
+                return
         self._timer.stop()
         self.handing_over.page.close_jobs()
         self._any_key.switch(on=False)

@@ -94,10 +94,10 @@ EXERCISE_WORDS: dict[str, object] = {
         "turnpost",
         "Stand tall. Put your weight on one foot, then on the other. Go slowly.",
     ),
-    "exercise.walk": QT_TRANSLATE_NOOP("turnpost", "Walk ten steps and back"),
+    "exercise.walk": QT_TRANSLATE_NOOP("turnpost", "Walk forward and backward"),
     "exercise.walk.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Walk ten steps forward, then ten steps back. Your helper walks with you. Count your "
+        "Walk ten steps forward, then ten steps backward. Your helper walks with you. Count your "
         "own steps.",
     ),
     "exercise.stairs": QT_TRANSLATE_NOOP("turnpost", "Up and down the stairs"),
@@ -215,12 +215,16 @@ EXERCISE_WORDS: dict[str, object] = {
         "turnpost", "Your helper stays within reach of you. The mat must not slip."
     ),
     "care.walk": QT_TRANSLATE_NOOP(
-        "turnpost", "Clear the floor. Turn on the light. Keep your helper at your side."
+        "turnpost",
+        "Clear the floor. Turn on the light. Your helper is at your side, and behind you when "
+        "you walk backward.",
     ),
     "care.stairs": QT_TRANSLATE_NOOP("turnpost", "Keep one hand on the rail and your eyes open."),
     "care.partner": QT_TRANSLATE_NOOP("turnpost", "Hand the ball over. Do not throw it."),
     "care.flashes": QT_TRANSLATE_NOOP(
-        "turnpost", "Do not do this if moving or flashing scenes have made you ill before."
+        "turnpost",
+        "Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a "
+        "migraine? Then do not do this.",
     ),
     "unmeasured.count": QT_TRANSLATE_NOOP(
         "turnpost", "The camera does not count this. Count for yourself."

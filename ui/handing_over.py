@@ -50,6 +50,8 @@ class HandingOver:
         self._cover, self._covered = cover, covered
         self._check = PlanCheck(settings)
         self._from = ""
+        #: A new plan whose words nobody has looked at and left yet.
+        self.waits: Plan | None = None
         self.same = SamePlanPage(self._compared)
         self.page = HandoverPage(
             run,
@@ -85,6 +87,7 @@ class HandingOver:
         keep_plan_in_use(plan, new=new)
         if not self._check.is_unchecked(plan):
             forget_plan_before()
+        self.waits = plan if new else None
         if new:
             self._show_words(plan)
 
@@ -98,6 +101,11 @@ class HandingOver:
         if plan is not None and self._check.words:
             self._show_words(plan)
 
+    def show_waiting(self) -> None:
+        """The words that wait, if their plan is still the one on the first page."""
+        if self.waits is not None and self.waits is self._welcome.plan:
+            self._show_words(self.waits)
+
     def _show_words(self, plan: Plan) -> None:
         self._from = self._covered()
         self.same.show_words(self._check.words, way_words(plan.hand_over, "same"))
@@ -105,6 +113,7 @@ class HandingOver:
 
     def _compared(self, same: bool | None) -> None:
         """What came of it; None: not now."""
+        self.waits = None
         self._check.answer(same)
         if same:
             forget_plan_before()

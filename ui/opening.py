@@ -70,8 +70,8 @@ def open_window(
     clip, plan
         As for :class:`~ui.app.Window`.
     begin
-        Is done with the window, and with the one that takes its place when another language
-        is chosen.
+        Is done with the window once it is shown; not with one that takes its place when
+        another language is chosen.
     """
     from ui.screen_reader import QtScreenReader
     from ui.sound import make_beats
@@ -80,7 +80,7 @@ def open_window(
 
     app, settings = start_app()
 
-    def build() -> Window:
+    def build(plan: Path | None, *, sharing: bool = False) -> Window:
         window = Window(
             make_world(make_beats(), make_voice(), QtScreenReader()),
             clip=clip,
@@ -89,24 +89,41 @@ def open_window(
             plan=plan,
         )
         # Later, so that what was pressed is not taken away while it is being pressed.
-        window.other_language.connect(lambda: change(window), Qt.ConnectionType.QueuedConnection)
+        window.other_language.connect(
+            lambda code: change(window, code), Qt.ConnectionType.QueuedConnection
+        )
+        if sharing:
+            # Before it is seen: what a call must not show is never there.
+            window.switch_sharing()
         window.bring_back()
         window.show()
-        begin(window)
         return window
 
-    def change(old: Window) -> None:
+    def change(old: Window, code: str) -> None:
         """The same window anew: every word in it was made when it was."""
         quits = app.quitOnLastWindowClosed()
         app.setQuitOnLastWindowClosed(False)
-        old.close()
-        old.deleteLater()
-        speak(app, language_of(settings.language))
-        _shown[:] = [build()]
-        _shown[0].show_language()
-        app.setQuitOnLastWindowClosed(quits)
+        try:
+            if not old.close():
+                # A plan is not saved yet: the language stays until that is answered.
+                old.refresh()
+                return
+            settings.language = code
+            settings.sync()
+            asks = old.director.recovering.unanswered
+            old.deleteLater()
+            speak(app, language_of(code))
+            # The plan that was opened last is remembered, and one that was refused is not.
+            new = build(None, sharing=old.director.sharing)
+            _shown[:] = [new]
+            if asks:
+                new.director.look_for_interrupted()
+            new.show_language()
+        finally:
+            app.setQuitOnLastWindowClosed(quits)
 
-    window = build()
+    window = build(plan)
+    begin(window)
     _shown[:] = [window]
     return app, window
 

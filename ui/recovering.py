@@ -31,6 +31,11 @@ class Recovering:
         self.folders: list[Path] = []
         self.why = ""
 
+    @property
+    def unanswered(self) -> bool:
+        """Whether it is still being looked for, or nobody has said what to do with it."""
+        return self._job is not None or self.stage == Stage.offered
+
     def look(self) -> None:
         """Look for them, beside the window."""
         if self._job is None and self.stage == Stage.nothing:

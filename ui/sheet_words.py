@@ -38,7 +38,9 @@ SHEET_WORDS: dict[str, object] = {
     "sheet.support.corner_and_chair": QT_TRANSLATE_NOOP(
         "turnpost", "Stand with a corner behind you and a firm chair in front."
     ),
-    "sheet.support.helper": QT_TRANSLATE_NOOP("turnpost", "Only with a helper who can reach you."),
+    "sheet.support.helper": QT_TRANSLATE_NOOP(
+        "turnpost", "Only with a helper who is close enough to hold you."
+    ),
     "sheet.emergency": QT_TRANSLATE_NOOP("turnpost", "Call {number} at once if this is new:"),
     "sheet.emergency.no_number": QT_TRANSLATE_NOOP(
         "turnpost", "Call for emergency help at once if this is new:"

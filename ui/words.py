@@ -35,6 +35,9 @@ WORDS: dict[str, object] = {
     # header
     "camera_on": QT_TRANSLATE_NOOP("turnpost", "Camera on"),
     "camera_off": QT_TRANSLATE_NOOP("turnpost", "Camera off"),
+    "camera_on.short": QT_TRANSLATE_NOOP("turnpost", "Cam. on"),
+    "camera_off.short": QT_TRANSLATE_NOOP("turnpost", "Cam. off"),
+    "clip_on.short": QT_TRANSLATE_NOOP("turnpost", "Sample"),
     "clip_on": QT_TRANSLATE_NOOP("turnpost", "Sample clip, no camera"),
     "text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
@@ -71,8 +74,8 @@ WORDS: dict[str, object] = {
     "caution.help": QT_TRANSLATE_NOOP(
         "turnpost",
         "Call for emergency help at once for a sudden bad headache, double vision, trouble "
-        "speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of "
-        "hearing.",
+        "speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, "
+        "chest pain, or sudden loss of hearing.",
     ),
     "privacy": QT_TRANSLATE_NOOP(
         "turnpost",
@@ -425,7 +428,8 @@ def in_digits(text: str) -> str:
     zero = QLocale().zeroDigit()
     if zero == "0":
         return text
-    return re.sub(r"(?<![A-Za-z])[0-9]", lambda d: chr(ord(zero) + int(d[0])), text)
+    put = str.maketrans("0123456789", "".join(chr(ord(zero) + d) for d in range(10)))
+    return re.sub(r"(?<![A-Za-z0-9])[0-9]+", lambda run: run[0].translate(put), text)
 
 
 def number(value: float, decimals: int = 0) -> str:

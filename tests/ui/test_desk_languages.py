@@ -96,6 +96,19 @@ def test_words_of_a_plan_are_no_sentences_of_ours(spoken: Any) -> None:
         assert trade.shown(text) == text
 
 
+def test_codes_and_what_somebody_wrote_keep_their_numbers(spoken: Any) -> None:
+    spoken("de")
+    own = ("0042", "call 1200, then 0042", "room 3: 1200", "bed (1200)", "1200, by hand")
+    for text in own:
+        assert trade.shown(text) == text
+    assert trade.shown("1200") == "1.200" and trade.shown("0.5") == "0,5"
+    assert trade.shown("1200, 1300") == "1.200, 1.300"
+    said = trade.shown("condition met: yes (opens stage 2)")
+    assert said.startswith("Bedingung erfüllt: yes (")
+    assert trade.shown("not asked: 1200").endswith("1.200")
+    assert trade.shown("not asked, ward 7, 1200").endswith(", ward 7, 1200")
+
+
 @pytest.mark.parametrize("code", TRANSLATED)
 def test_every_known_text_is_found_again(spoken: Any, code: str) -> None:
     """A text with fields must not be taken for a shorter one."""

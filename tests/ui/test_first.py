@@ -178,7 +178,7 @@ def test_text_colours_and_drawings_are_chosen_at_once(make: Make, fake: FakeWorl
 def test_the_languages_are_offered_by_their_own_names(make: Make) -> None:
     window = make(first=None)
     looks, asked = window.pages["first"].looks, []
-    window.other_language.connect(lambda: asked.append(window.settings.language))
+    window.other_language.connect(asked.append)
     assert [b.text() for b in looks.language._group.buttons()] == [n for _, n in LANGUAGES]
     assert looks.language.isVisible() and looks.language.row == 0
     assert not looks.unchecked.isVisible()

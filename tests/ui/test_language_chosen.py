@@ -3,23 +3,31 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
+from pytestqt.exceptions import capture_exceptions
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
 
+from tests.handover.made import plan_with
 from tests.ui.fakes import SIZE, FakeWorld, grey_picture, seen, turning
 from tests.ui.patient import ENTER, Person
 from tests.ui.test_window import OUTPUT, cut_in
+from tracker.plan.files import save_plan
 from tracker.practice.tasks import AskAfterSet, DoSet, ShowToday
 from tracker.session.files import data_folder
+from tracker.session.recovery import Interrupted
 from ui import opening, theme, words
 from ui.app import Window
+from ui.editor.window import EditorWindow
 from ui.languages import CODES, hush, language_of, locale_of
+from ui.plan_in_use import plan_in_use
+from ui.recovering import Stage
 from ui.session_first import STEPS
 from ui.session_flow import Phase
 from ui.settings import Settings
@@ -39,9 +47,9 @@ def opened(
         (window,) = opening._shown
         return window
 
-    def build(percent: int = 100, begin: Callable[[Window], object] = lambda _: None) -> Any:
+    def build(percent: int = 100, **more: Any) -> Any:
         opening.user_settings().text_percent = percent
-        opening.open_window(begin=begin)
+        opening.open_window(**more)
         settle(qtbot, now)
         return now
 
@@ -93,7 +101,7 @@ def test_another_language_is_there_at_once_and_can_be_undone(
     now = opened(begin=begun.append)
     first = now()
     choose_language(qtbot, now, fake, "de")
-    assert now() is not first and begun == [first, now()] and not isValid(first)
+    assert now() is not first and begun == [first] and not isValid(first)
     assert now().pages["first"].title.text() == words.say("first.text")
     assert words.say("ask.yes") == "Ja" and now().pages["first"].looks.unchecked.isVisible()
     assert QApplication.focusWidget().text() == "Deutsch"
@@ -114,6 +122,116 @@ def test_the_next_start_speaks_the_language_chosen(
     now().close()
     now = opened()
     assert words.say("ask.yes") == "Sí" and now().header.mark.text == words.say("camera_off")
+
+
+def test_an_unsaved_plan_is_asked_about_before_the_language_changes(
+    qtbot: QtBot, opened: Any, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    now = opened()
+    window = now()
+    window.open_editor()
+    editor = window.editor
+    assert isinstance(editor, EditorWindow)
+    editor.start.from_empty.click()
+    editor.editing.add_entry("walk")
+    raised: list[EditorWindow] = []
+    monkeypatch.setattr(EditorWindow, "raise_", lambda self: raised.append(self))
+    window.director.open_first("text")
+    window.pages["first"].looks.language._group.button(CODES.index("de")).click()
+    qtbot.waitUntil(lambda: raised == [editor])
+    QApplication.processEvents()
+    assert now() is window and isValid(window) and window.isVisible() and editor.isVisible()
+    assert window.settings.language == "" and words.say("ask.yes") == "Yes"
+    looks = window.pages["first"].looks
+    assert looks.language.row == CODES.index(language_of(""))
+    # Answered, the language can be chosen.
+    editor.bar.buttons[1].click()
+    assert not editor.isVisible()
+    settle(qtbot, now)
+    choose_language(qtbot, now, fake, "de")
+    assert now() is not window and words.say("ask.yes") == "Ja"
+
+
+def test_whether_the_last_window_quits_is_as_before_when_a_window_cannot_be_made(
+    opened: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = opened()()
+    QGuiApplication.setQuitOnLastWindowClosed(True)
+    monkeypatch.setattr(Window, "close", lambda _: 1 / 0)
+    with capture_exceptions() as raised:
+        window.other_language.emit("de")
+        QApplication.processEvents()
+    monkeypatch.undo()
+    assert len(raised) == 1 and QGuiApplication.quitOnLastWindowClosed()
+
+
+def covering(window: Window) -> str:
+    return next(n for n, p in window.pages.items() if p is window.stack.currentWidget())
+
+
+def test_a_plan_that_was_refused_stays_away_in_another_language(
+    qtbot: QtBot, opened: Any, fake: FakeWorld, tmp_path: Path
+) -> None:
+    save_plan(tmp_path / "plan.json", plan_with(plain=True))
+    now = opened(plan=tmp_path / "plan.json")
+    assert covering(now()) == "same"
+    now().pages["same"].no.click()
+    now().director.open_first("text")
+    choose_language(qtbot, now, fake, "de")
+    assert now().pages["welcome"].plan is None and plan_in_use() is None
+    now().director.leave_first()
+    assert covering(now()) == "welcome"
+
+
+def test_words_of_a_plan_that_nobody_looked_at_are_shown_in_the_other_language(
+    qtbot: QtBot, opened: Any, fake: FakeWorld, tmp_path: Path
+) -> None:
+    save_plan(tmp_path / "plan.json", plan_with(plain=True))
+    now = opened(plan=tmp_path / "plan.json")
+    assert covering(now()) == "same"
+    now().director.open_first("text")
+    choose_language(qtbot, now, fake, "de")
+    assert covering(now()) == "first"
+    now().director.leave_first()
+    assert covering(now()) == "same" and now().handing_over.unchecked
+    # To look at the sounds is no answer.
+    now().open_sound()
+    now().close_sound()
+    assert covering(now()) == "same"
+    now().pages["same"].later.click()
+    assert covering(now()) == "welcome"
+    now().director.open_first("text")
+    choose_language(qtbot, now, fake, "es")
+    now().director.leave_first()
+    assert covering(now()) == "welcome" and now().handing_over.unchecked
+
+
+def test_the_layout_for_a_call_stays(qtbot: QtBot, opened: Any, fake: FakeWorld) -> None:
+    now = opened()
+    now().switch_sharing()
+    now().director.open_first("text")
+    choose_language(qtbot, now, fake, "de")
+    assert now().director.sharing and now().header.sharing.isChecked()
+    now().director.leave_first()
+    now().refresh()
+    assert not now().pages["welcome"].open.isVisible()
+
+
+def test_sessions_that_broke_off_are_offered_again_until_it_is_answered(
+    qtbot: QtBot, opened: Any, fake: FakeWorld
+) -> None:
+    fake.interrupted = [Interrupted(Path("a"), "2026-11-24T09:00:00Z", 4)]
+    now = opened(begin=lambda window: window.director.look_for_interrupted())
+    now().tick()
+    assert now().director.recovering.stage == Stage.offered
+    now().director.open_first("text")
+    choose_language(qtbot, now, fake, "de")
+    now().tick()
+    assert now().director.recovering.stage == Stage.offered
+    now().director.recovering.later()
+    choose_language(qtbot, now, fake, "es")
+    now().tick()
+    assert now().director.recovering.stage == Stage.nothing
 
 
 def test_in_a_session_no_language_can_be_chosen(opened: Any) -> None:
@@ -143,6 +261,7 @@ def test_texts_take_the_countrys_digits_and_keys_keep_theirs(opened: Any) -> Non
         assert words.say("score.value", value=7) == "٧ of ١٠"
         assert "(F4)" in words.say("share.open")
         assert words.number(12) == "١٢"
+        assert words.in_digits("F10, A4, 10 °") == "F10, A4, ١٠ °"
     finally:
         QLocale.setDefault(before)
 

@@ -149,7 +149,7 @@ def texts_of(window: Window) -> Iterator[str]:
         if isinstance(widget, TargetField):
             yield widget.hint
         if isinstance(widget, CameraMark):
-            yield widget.text
+            yield from (widget.text, widget.drawn)
         if isinstance(widget, ShareBoard):
             yield from (text for text, _ in widget.lines_of(widget.board))
             yield from (widget.board.tempo, widget.board.asked, widget.board.symptoms)
@@ -350,3 +350,58 @@ def test_the_systems_language_is_spoken_where_none_is_chosen(
         monkeypatch.setattr(QLocale, "system", lambda name=name: QLocale(name))
         assert language_of("") == code
     assert language_of("es") == "es" and language_of("xx") == "en"
+
+
+# --- words of safety ---
+
+#: What each has to name, as stems, in every language: a half that is lost is a half unsaid.
+_NAMED: dict[str, dict[str, tuple[str, ...]]] = {
+    "care.flashes": {
+        "en": ("moving", "flashing", "seizure", "migraine", "not do"),
+        "de": ("bewegte", "flackernde", "Krampfanfall", "Migräne", "nicht"),
+        "es": ("mueven", "parpadean", "convulsión", "migraña", "no haga"),
+        "ar": ("متحركة", "وامضة", "تشنج", "شقيقة", "لا تفعل"),
+    },
+    "care.walk": {
+        "en": ("at your side", "behind", "backward"),
+        "de": ("neben", "hinter", "rückwärts"),
+        "es": ("a su lado", "detrás", "hacia atrás"),
+        "ar": ("جانبك", "وخلفك", "إلى الخلف"),
+    },
+    "exercise.walk": {
+        "en": ("forward", "backward"),
+        "de": ("Vorwärts", "rückwärts"),
+        "es": ("delante", "atrás"),
+        "ar": ("الأمام", "الخلف"),
+    },
+    "caution.help": {
+        "en": ("sudden bad headache", "stand or walk", "sudden loss of hearing"),
+        "de": ("plötzlichen starken Kopfschmerzen", "stehen oder gehen", "plötzlichem Hörverlust"),
+        "es": ("fuerte y repentino", "de pie o caminar", "pérdida repentina"),
+        "ar": ("صداع شديد مفاجئ", "الوقوف أو المشي", "فقدان مفاجئ"),
+    },
+    "sheet.support.helper": {
+        "en": ("close", "hold you"),
+        "de": ("nahe", "zu halten"),
+        "es": ("cerca", "sujetarle"),
+        "ar": ("قريبًا", "تصل يده إليك"),
+    },
+    "sheet.stop.settle": {"ar": ("الدوخة",)},
+}
+
+
+@pytest.mark.parametrize("key", sorted(_NAMED))
+def test_no_half_of_a_word_of_safety_is_lost(key: str) -> None:
+    for code, named in _NAMED[key].items():
+        text = str(words.WORDS[key])
+        if code != SOURCE:
+            text = read(file_of(code))[words.CONTEXT, key].words
+        assert not [part for part in named if part not in text], (code, text)
+
+
+@pytest.mark.parametrize(("code", "near"), [("es", "lejos"), ("ar", "بعد")])
+def test_a_movement_that_is_too_small_is_not_called_too_near(code: str, near: str) -> None:
+    """In these languages "further" also means to sit farther away."""
+    texts = read(file_of(code))
+    for key in ("cue.too_small", "cue.too_large"):
+        assert near not in texts[words.CONTEXT, key].words

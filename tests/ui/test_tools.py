@@ -21,9 +21,10 @@ from tracker.lens import DEFAULT_LENS, Lens
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
 from ui import wiring, words
-from ui.app import Window
+from ui.app import SMALLEST, Window
 from ui.camera_file import save_section
 from ui.editor.window import EditorWindow
+from ui.languages import CODES
 from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.lens_work import Stage
 from ui.ports import CameraChoice
@@ -100,6 +101,42 @@ def test_nothing_is_cut(make: Make, fake: FakeWorld, percent: int) -> None:
         window.grab().save(str(OUTPUT / f"tools-{percent}-{k:02d}-{name}.png"))
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults
+
+
+@pytest.mark.parametrize("language", CODES)
+def test_the_way_back_is_in_sight_in_the_smallest_window(make: Make, language: str) -> None:
+    window = make(percent=200, language=language)
+    window.director.open_tools()
+    window.resize(*SMALLEST)
+    for _ in range(3):
+        window.refresh()
+        QApplication.processEvents()
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    window.grab().save(str(OUTPUT / f"tools-smallest-{language}.png"))
+    page = window.pages["tools"]
+    assert (window.width(), window.height()) == SMALLEST and page.back.isVisible()
+    assert not cut_in(window)
+    # What is below comes into sight with the keys.
+    page.edit.setFocus(Qt.FocusReason.TabFocusReason)
+    page.scroll.ensureWidgetVisible(page.edit)
+    QApplication.processEvents()
+    assert not page.edit.visibleRegion().isEmpty()
+
+
+def test_the_mark_says_whether_the_camera_is_on_where_it_is_narrow(make: Make) -> None:
+    for language in CODES:
+        window = make(percent=200, language=language)
+        window.resize(*SMALLEST)
+        drawn = []
+        for key in ("camera_on", "camera_off", "clip_on"):
+            window.header.mark.show_state(key)
+            window.header.make_room()
+            QApplication.processEvents()
+            drawn.append(window.header.mark.drawn)
+            assert not cut_in(window)
+            assert window.header.mark.toolTip() == words.say(key)
+        assert len(set(drawn)) == 3
+        window.close()
 
 
 def test_a_sheet_held_up_is_kept_and_the_camera_goes_off(make: Make, fake: FakeWorld) -> None:

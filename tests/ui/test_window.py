@@ -182,12 +182,16 @@ def cut_in(window: Window) -> list[str]:
         faults += outside(window, label, label.text())
     for button in window.findChildren(Button):
         if button.isVisible():
-            if button.width() < button.sizeHint().width():
+            needs = button.wrapped_size(button.width())
+            if button.width() < needs.width():
                 faults.append(f"button {button.text()!r} is too narrow")
-            if button.height() < button.sizeHint().height():
+            if button.height() < needs.height():
                 faults.append(f"button {button.text()!r} is too low")
             faults += outside(window, button, button.text())
-    return faults
+    mark = window.header.mark
+    if mark.width() < mark.sizeHint().width():
+        faults.append(f"the camera's mark {mark.drawn!r} is cut")
+    return faults + outside(window, mark, mark.drawn)
 
 
 def outside(window: Window, widget: QWidget, text: str) -> list[str]:

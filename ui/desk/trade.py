@@ -24,8 +24,12 @@ from ui.sentences import Sentences
 P = ParamSpec("P")
 
 _KNOWN = Sentences(TRADE)
-_NUMBER = re.compile(r"-?\d+(\.\d+)?")
-_WITH_UNIT = re.compile(r"(-?\d+(?:\.\d+)?(?: to -?\d+(?:\.\d+)?)?)( ?[^\d\s]{1,4})")
+#: What begins with more zeros is a name or a code.
+_DIGITS = r"-?(?:0|[1-9]\d*)(?:\.\d+)?"
+_NUMBER = re.compile(_DIGITS)
+_WITH_UNIT = re.compile(rf"({_DIGITS}(?: to {_DIGITS})?)( ?[^\d\s]{{1,4}})")
+#: Fields that hold what a therapist wrote.
+_FREE = frozenset({"words"})
 _MONTHS = {name: k for k, name in enumerate(telling._MONTHS, 1)}
 _DATED = re.compile(rf"(\d{{1,2}}) ({'|'.join(_MONTHS)})(?: (\d{{4}}))?(?:: (.+))?", re.DOTALL)
 
@@ -44,30 +48,52 @@ def all_of(texts: Iterable[str]) -> str:
 @lru_cache(8192)
 def _put(text: str, language: str, locale: str) -> str:
     """As `shown`; ``language`` and ``locale`` tell kept answers apart."""
+    told = _told(text, language, locale)
+    return text if told is None else told
+
+
+def _told(text: str, language: str, locale: str) -> str | None:
+    """A text in the language; None for somebody's own words."""
+    dated = _DATED.fullmatch(text)
+    if dated:
+        when = _day_words(int(dated[1]), _MONTHS[dated[2]], int(dated[3]) if dated[3] else None)
+        return f"{when}: {_put(dated[4], language, locale)}" if dated[4] else when
     found = _KNOWN.find(text) or _KNOWN.find(text[:1].lower() + text[1:])
     if found is not None:
         key, fields = found
         said = words.in_digits(QCoreApplication.translate(CONTEXT, key, key))
         if text[:1].isupper():
             said = said[:1].upper() + said[1:]
-        return said.format(**{k: _put(v, language, locale) for k, v in fields.items()})
+        put = {k: v if k in _FREE else _put(v, language, locale) for k, v in fields.items()}
+        return said.format(**put)
     if _NUMBER.fullmatch(text):
         return words.number(float(text), len(text.partition(".")[2]))
-    dated = _DATED.fullmatch(text)
-    if dated:
-        when = _day_words(int(dated[1]), _MONTHS[dated[2]], int(dated[3]) if dated[3] else None)
-        return f"{when}: {_put(dated[4], language, locale)}" if dated[4] else when
     for joint in (": ", "; ", ", "):
         if joint in text:
-            parts = [_put(part, language, locale) for part in text.split(joint)]
-            return (words.say("comma") + " " if joint == ", " else joint).join(parts)
+            parts = _parts(text.split(joint), language, locale)
+            sign = words.say("comma") + " " if joint == ", " else joint
+            return None if parts is None else sign.join(parts)
     opened = re.fullmatch(r"(.+) \((.+)\)", text, re.DOTALL)
     if opened:
-        return f"{_put(opened[1], language, locale)} ({_put(opened[2], language, locale)})"
+        parts = _parts([opened[1], opened[2]], language, locale)
+        return None if parts is None else f"{parts[0]} ({parts[1]})"
     number = _WITH_UNIT.fullmatch(text)
     if number:
         return f"{_put(number[1], language, locale)}{number[2]}"
-    return text
+    return None
+
+
+def _parts(texts: list[str], language: str, locale: str) -> list[str] | None:
+    """Parts of a text; None where all are somebody's own words.
+
+    A number beside such words belongs to them and stays as it was written.
+    """
+    told = [_told(text, language, locale) for text in texts]
+    if None in told:
+        told = [None if _NUMBER.fullmatch(p) else t for t, p in zip(told, texts, strict=True)]
+        if not any(told):
+            return None
+    return [p if t is None else t for t, p in zip(told, texts, strict=True)]
 
 
 def _day_words(day: int, month: int, year: int | None) -> str:

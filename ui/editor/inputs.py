@@ -255,6 +255,7 @@ class Tick(Button):
     """Yes or no: a box in front of its words, with a tick in it when it is yes."""
 
     edited = Signal(object)
+    wraps = False
 
     def __init__(self, text: str, no: Any = False, name: str = "") -> None:
         super().__init__(text, "small", name)

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ui import words
+from PySide6.QtWidgets import QWidget
+
+from ui import theme, words
 from ui.geometry import ScreenGeometry
 from ui.pages.screen import say_screen
 from ui.session_first import OVERVIEW
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
+from ui.widgets.flow import FlowRow
 
 
 def say_lens(director: Director) -> str:
@@ -43,7 +46,6 @@ class ToolsPage(Page):
         self.body.addWidget(Words(words.say("tools.why"), "lead"))
         self.body.addWidget(self.camera)
         self.body.addWidget(self.screen_size)
-        self.body.addStretch(1)
         self.lens = Button(words.say("tools.lens"), "main")
         self.lens.clicked.connect(director.open_lens)
         self.measure_screen = Button(words.say("tools.screen"), "main")
@@ -58,16 +60,18 @@ class ToolsPage(Page):
         self.edit.clicked.connect(edit)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
-        shown = (
-            self.lens,
-            self.measure_screen,
-            self.hand_over,
-            self.first,
-            self.review,
-            self.edit,
-            self.back,
-        )
-        for button in shown:
+        # What is seldom needed may lie below; the way back has to be in sight.
+        seldom = QWidget()
+        row = FlowRow(seldom)
+        for button in (self.first, self.review, self.edit):
+            row.addWidget(button)
+        policy = seldom.sizePolicy()
+        policy.setHeightForWidth(True)
+        seldom.setSizePolicy(policy)
+        self.body.addSpacing(theme.S)
+        self.body.addWidget(seldom)
+        self.body.addStretch(1)
+        for button in (self.lens, self.measure_screen, self.hand_over, self.back):
             self.buttons.addWidget(button)
 
     def refresh(self) -> None:

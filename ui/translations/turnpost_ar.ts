@@ -571,7 +571,7 @@
         <message>
             <source>both, in turn</source>
             <comment>both, in turn</comment>
-            <translation type="unfinished" />
+            <translation>كلتاهما، بالتناوب</translation>
         </message>
         <message>
             <source>broke off (program or computer)</source>
@@ -581,7 +581,7 @@
         <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
-            <translation type="unfinished" />
+            <translation>حركات اللحاق الأصغر من 2 درجة، وسرعة أي منها</translation>
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -726,7 +726,7 @@
         <message>
             <source>eyes and head together, not the eyes first</source>
             <comment>eyes and head together, not the eyes first</comment>
-            <translation type="unfinished" />
+            <translation>العينان والرأس معًا، لا العينان أولًا</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -906,7 +906,7 @@
         <message>
             <source>head before the eyes</source>
             <comment>head before the eyes</comment>
-            <translation type="unfinished" />
+            <translation>الرأس قبل العينين</translation>
         </message>
         <message>
             <source>head moved along</source>
@@ -926,7 +926,7 @@
         <message>
             <source>head with the target, not against it</source>
             <comment>head with the target, not against it</comment>
-            <translation type="unfinished" />
+            <translation>الرأس مع الهدف، لا عكسه</translation>
         </message>
         <message>
             <source>held on</source>
@@ -971,7 +971,7 @@
         <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
-            <translation type="unfinished" />
+            <translation>مدى اقتراب الإصبع فعلًا (تُحسب دوراته حيث تظهر الذراع)</translation>
         </message>
         <message>
             <source>in the plan, changed in the call</source>
@@ -1001,7 +1001,7 @@
         <message>
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
-            <translation type="unfinished" />
+            <translation>لا يمكن عرض هدفه إلا لمن يجلس أمام الشاشة</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -1276,7 +1276,7 @@
         <message>
             <source>not sure</source>
             <comment>not sure</comment>
-            <translation type="unfinished" />
+            <translation>غير متأكد</translation>
         </message>
         <message>
             <source>not told</source>
@@ -1316,7 +1316,7 @@
         <message>
             <source>order</source>
             <comment>order</comment>
-            <translation type="unfinished" />
+            <translation>الترتيب</translation>
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1681,7 +1681,7 @@
         <message>
             <source>the patient wants nothing to move on the screen</source>
             <comment>the patient wants nothing to move on the screen</comment>
-            <translation type="unfinished" />
+            <translation>لا يريد المريض أن يتحرك شيء على الشاشة</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1851,7 +1851,7 @@
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
-            <translation type="unfinished" />
+            <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء (وإلا فيُسأل عنها)</translation>
         </message>
         <message>
             <source>why</source>
@@ -2597,9 +2597,19 @@
             <translation>الكاميرا مطفأة</translation>
         </message>
         <message>
+            <source>Cam. off</source>
+            <comment>camera_off.short</comment>
+            <translation>كاميرا مطفأة</translation>
+        </message>
+        <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
             <translation>الكاميرا تعمل</translation>
+        </message>
+        <message>
+            <source>Cam. on</source>
+            <comment>camera_on.short</comment>
+            <translation>كاميرا تعمل</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
@@ -2622,9 +2632,9 @@
             <translation>إذا رأيت طرفين فتوقف هناك. أبعد إصبعك من جديد.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>لا تفعل هذا إذا أتعبتك من قبل مشاهد متحركة أو وامضة.</translation>
+            <translation>هل سبق أن أمرضتك مشاهد متحركة أو وامضة، أو سببت لك نوبة تشنج أو شقيقة (صداعًا نصفيًا)؟ إذن لا تفعل هذا.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
@@ -2677,9 +2687,9 @@
             <translation>استخدم شيئًا لينًا. اتركه على الأرض إذا سقط.</translation>
         </message>
         <message>
-            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <source>Clear the floor. Turn on the light. Your helper is at your side, and behind you when you walk backward.</source>
             <comment>care.walk</comment>
-            <translation>أخلِ الأرض. أضئ النور. ليبقَ من يساعدك إلى جانبك.</translation>
+            <translation>أخلِ الأرض. أضئ النور. ليبقَ من يساعدك إلى جانبك، وخلفك عندما تمشي إلى الخلف.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
@@ -2687,9 +2697,9 @@
             <translation>اجلس على كرسي ثابت. وللوقوف، ليكن بقربك ركن أو شخص يساعدك في متناول يدك.</translation>
         </message>
         <message>
-            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
+            <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو عجز عن الوقوف أو المشي، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
@@ -2755,6 +2765,11 @@
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
             <translation>مقطع مثال، بلا كاميرا</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <comment>clip_on.short</comment>
+            <translation>مثال</translation>
         </message>
         <message>
             <source>Saving ...</source>
@@ -2854,7 +2869,7 @@
         <message>
             <source>A little less far</source>
             <comment>cue.too_large</comment>
-            <translation>أقل بعدًا قليلًا</translation>
+            <translation>أقل اتساعًا قليلًا</translation>
         </message>
         <message>
             <source>A little faster</source>
@@ -2864,7 +2879,7 @@
         <message>
             <source>A little further</source>
             <comment>cue.too_small</comment>
-            <translation>أبعد قليلًا</translation>
+            <translation>أوسع قليلًا</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -3729,27 +3744,27 @@
         <message>
             <source>Hand-over</source>
             <comment>edit.hand_over</comment>
-            <translation type="unfinished" />
+            <translation>التسليم</translation>
         </message>
         <message>
             <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
             <comment>edit.hand_over.how</comment>
-            <translation type="unfinished" />
+            <translation>يتغير عند إعطاء الخطة: في المراجعة، تحت «ملفات واردة وصادرة».</translation>
         </message>
         <message>
             <source>The patient's files are locked. Keys that open them: {count}.</source>
             <comment>edit.hand_over.keys</comment>
-            <translation type="unfinished" />
+            <translation>ملفات المريض مقفلة. عدد المفاتيح التي تفتحها: {count}.</translation>
         </message>
         <message>
             <source>Names no key yet: the patient can make no file for you with this plan.</source>
             <comment>edit.hand_over.nobody</comment>
-            <translation type="unfinished" />
+            <translation>لا تذكر أي مفتاح بعد: لا يستطيع المريض بهذه الخطة أن يصنع لك أي ملف.</translation>
         </message>
         <message>
             <source>The patient's files are without a lock: anybody can read them.</source>
             <comment>edit.hand_over.plain</comment>
-            <translation type="unfinished" />
+            <translation>ملفات المريض بلا قفل: يستطيع أي شخص قراءتها.</translation>
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4889,7 +4904,7 @@
         <message>
             <source>{name} (not this computer)</source>
             <comment>exchange.elsewhere</comment>
-            <translation type="unfinished" />
+            <translation>{name} (ليس هذا الحاسوب)</translation>
         </message>
         <message>
             <source>Not done: {why}</source>
@@ -4914,7 +4929,7 @@
         <message>
             <source>{name} (this computer)</source>
             <comment>exchange.here</comment>
-            <translation type="unfinished" />
+            <translation>{name} (هذا الحاسوب)</translation>
         </message>
         <message>
             <source>From a patient</source>
@@ -5024,7 +5039,7 @@
         <message>
             <source>What the patient hands over opens with: {names}.</source>
             <comment>exchange.opens</comment>
-            <translation type="unfinished" />
+            <translation>ما يسلمه المريض يُفتح بـ: {names}.</translation>
         </message>
         <message>
             <source>Left as they are, although the file has other versions of them: {names}.</source>
@@ -5304,7 +5319,7 @@
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished">حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف.</translation>
+            <translation>حرّك رأسك إلى أعلى بينما ينزل الهدف، ثم بالعكس. تبقى عيناك على الهدف. حرّك رأسك بقدر ما يتحرك الهدف، لا أكثر.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -5444,15 +5459,15 @@
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished">أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف.</translation>
+            <translation>أدر رأسك إلى جهة بينما يذهب الهدف إلى الجهة الأخرى. تبقى عيناك على الهدف. أدر رأسك بقدر ما يتحرك الهدف، لا أكثر.</translation>
         </message>
         <message>
-            <source>Walk ten steps and back</source>
+            <source>Walk forward and backward</source>
             <comment>exercise.walk</comment>
-            <translation>امشِ عشر خطوات ثم عُد</translation>
+            <translation>امشِ إلى الأمام وإلى الخلف</translation>
         </message>
         <message>
-            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <source>Walk ten steps forward, then ten steps backward. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
             <translation>امشِ عشر خطوات إلى الأمام، ثم عشر خطوات إلى الخلف. يمشي معك من يساعدك. عُدّ خطواتك بنفسك.</translation>
         </message>
@@ -6019,7 +6034,7 @@
         <message>
             <source>Making the file ...</source>
             <comment>handover.making</comment>
-            <translation type="unfinished" />
+            <translation>يجري صنع الملف ...</translation>
         </message>
         <message>
             <source>Not all went into one file. Send these, too: {names}</source>
@@ -6474,7 +6489,7 @@
         <message>
             <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
             <comment>practice.asked_less</comment>
-            <translation type="unfinished" />
+            <translation>من {low} إلى {high}° (حد هذه الشاشة)، {tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -7454,7 +7469,7 @@
         <message>
             <source>After an exercise it does not settle within {minutes} minutes.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>بعد تمرين لا تهدأ خلال {minutes} من الدقائق.</translation>
+            <translation>بعد تمرين لا تهدأ الدوخة خلال {minutes} من الدقائق.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -7487,9 +7502,9 @@
             <translation>قف وخلفك ركن وأمامك كرسي ثابت.</translation>
         </message>
         <message>
-            <source>Only with a helper who can reach you.</source>
+            <source>Only with a helper who is close enough to hold you.</source>
             <comment>sheet.support.helper</comment>
-            <translation>فقط مع شخص يساعدك ويستطيع الوصول إليك.</translation>
+            <translation>فقط مع شخص يساعدك ويكون قريبًا منك بحيث تصل يده إليك ليمسك بك.</translation>
         </message>
         <message>
             <source>{tempo} moves a minute</source>

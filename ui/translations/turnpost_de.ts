@@ -571,7 +571,7 @@
         <message>
             <source>both, in turn</source>
             <comment>both, in turn</comment>
-            <translation type="unfinished" />
+            <translation>beide, abwechselnd</translation>
         </message>
         <message>
             <source>broke off (program or computer)</source>
@@ -581,7 +581,7 @@
         <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
-            <translation type="unfinished" />
+            <translation>Aufholsakkaden unter 2 Grad, und wie schnell irgendeine davon ist</translation>
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -726,7 +726,7 @@
         <message>
             <source>eyes and head together, not the eyes first</source>
             <comment>eyes and head together, not the eyes first</comment>
-            <translation type="unfinished" />
+            <translation>Augen und Kopf zusammen, nicht die Augen zuerst</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -906,7 +906,7 @@
         <message>
             <source>head before the eyes</source>
             <comment>head before the eyes</comment>
-            <translation type="unfinished" />
+            <translation>Kopf vor den Augen</translation>
         </message>
         <message>
             <source>head moved along</source>
@@ -926,7 +926,7 @@
         <message>
             <source>head with the target, not against it</source>
             <comment>head with the target, not against it</comment>
-            <translation type="unfinished" />
+            <translation>Kopf mit dem Ziel, nicht gegen das Ziel</translation>
         </message>
         <message>
             <source>held on</source>
@@ -971,7 +971,7 @@
         <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
-            <translation type="unfinished" />
+            <translation>wie nah der Finger wirklich kommt (seine Durchläufe werden gezählt, wo der Arm zu sehen ist)</translation>
         </message>
         <message>
             <source>in the plan, changed in the call</source>
@@ -1001,7 +1001,7 @@
         <message>
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
-            <translation type="unfinished" />
+            <translation>sein Ziel lässt sich nur jemandem zeigen, der vor dem Bildschirm sitzt</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -1276,7 +1276,7 @@
         <message>
             <source>not sure</source>
             <comment>not sure</comment>
-            <translation type="unfinished" />
+            <translation>nicht sicher</translation>
         </message>
         <message>
             <source>not told</source>
@@ -1316,7 +1316,7 @@
         <message>
             <source>order</source>
             <comment>order</comment>
-            <translation type="unfinished" />
+            <translation>Reihenfolge</translation>
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1681,7 +1681,7 @@
         <message>
             <source>the patient wants nothing to move on the screen</source>
             <comment>the patient wants nothing to move on the screen</comment>
-            <translation type="unfinished" />
+            <translation>die Person will, dass sich auf dem Bildschirm nichts bewegt</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1851,7 +1851,7 @@
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
-            <translation type="unfinished" />
+            <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen (sonst wird danach gefragt)</translation>
         </message>
         <message>
             <source>why</source>
@@ -2597,9 +2597,19 @@
             <translation>Kamera aus</translation>
         </message>
         <message>
+            <source>Cam. off</source>
+            <comment>camera_off.short</comment>
+            <translation>Kam. aus</translation>
+        </message>
+        <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
             <translation>Kamera an</translation>
+        </message>
+        <message>
+            <source>Cam. on</source>
+            <comment>camera_on.short</comment>
+            <translation>Kam. an</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
@@ -2622,9 +2632,9 @@
             <translation>Wenn Sie zwei Spitzen sehen, halten Sie dort an. Führen Sie den Finger wieder weg.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>Machen Sie das nicht, wenn bewegte oder flackernde Bilder Sie schon einmal krank gemacht haben.</translation>
+            <translation>Haben bewegte oder flackernde Bilder Sie schon einmal krank gemacht oder einen Krampfanfall oder eine Migräne ausgelöst? Dann machen Sie das nicht.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
@@ -2677,9 +2687,9 @@
             <translation>Nehmen Sie etwas Weiches. Fällt es herunter, lassen Sie es liegen.</translation>
         </message>
         <message>
-            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <source>Clear the floor. Turn on the light. Your helper is at your side, and behind you when you walk backward.</source>
             <comment>care.walk</comment>
-            <translation>Räumen Sie den Boden frei. Machen Sie Licht an. Ihre Hilfsperson bleibt an Ihrer Seite.</translation>
+            <translation>Räumen Sie den Boden frei. Machen Sie Licht an. Ihre Hilfsperson geht neben Ihnen, und hinter Ihnen, wenn Sie rückwärts gehen.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
@@ -2687,9 +2697,9 @@
             <translation>Sitzen Sie auf einem festen Stuhl. Zum Stehen brauchen Sie eine Zimmerecke oder eine Hilfsperson in Reichweite.</translation>
         </message>
         <message>
-            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
+            <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, wenn Sie nicht stehen oder gehen können, bei Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
@@ -2755,6 +2765,11 @@
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
             <translation>Beispielfilm, keine Kamera</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <comment>clip_on.short</comment>
+            <translation>Beispiel</translation>
         </message>
         <message>
             <source>Saving ...</source>
@@ -3729,27 +3744,27 @@
         <message>
             <source>Hand-over</source>
             <comment>edit.hand_over</comment>
-            <translation type="unfinished" />
+            <translation>Übergabe</translation>
         </message>
         <message>
             <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
             <comment>edit.hand_over.how</comment>
-            <translation type="unfinished" />
+            <translation>Wird geändert, wenn der Plan ausgegeben wird: in der Durchsicht unter „Dateien rein und raus“.</translation>
         </message>
         <message>
             <source>The patient's files are locked. Keys that open them: {count}.</source>
             <comment>edit.hand_over.keys</comment>
-            <translation type="unfinished" />
+            <translation>Die Dateien der Person sind verschlossen. Schlüssel, die sie öffnen: {count}.</translation>
         </message>
         <message>
             <source>Names no key yet: the patient can make no file for you with this plan.</source>
             <comment>edit.hand_over.nobody</comment>
-            <translation type="unfinished" />
+            <translation>Nennt noch keinen Schlüssel: Mit diesem Plan kann die Person keine Datei für Sie machen.</translation>
         </message>
         <message>
             <source>The patient's files are without a lock: anybody can read them.</source>
             <comment>edit.hand_over.plain</comment>
-            <translation type="unfinished" />
+            <translation>Die Dateien der Person sind ohne Schloss: Jeder kann sie lesen.</translation>
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4889,7 +4904,7 @@
         <message>
             <source>{name} (not this computer)</source>
             <comment>exchange.elsewhere</comment>
-            <translation type="unfinished" />
+            <translation>{name} (nicht dieser Computer)</translation>
         </message>
         <message>
             <source>Not done: {why}</source>
@@ -4914,7 +4929,7 @@
         <message>
             <source>{name} (this computer)</source>
             <comment>exchange.here</comment>
-            <translation type="unfinished" />
+            <translation>{name} (dieser Computer)</translation>
         </message>
         <message>
             <source>From a patient</source>
@@ -5024,7 +5039,7 @@
         <message>
             <source>What the patient hands over opens with: {names}.</source>
             <comment>exchange.opens</comment>
-            <translation type="unfinished" />
+            <translation>Was die Person übergibt, öffnen: {names}.</translation>
         </message>
         <message>
             <source>Left as they are, although the file has other versions of them: {names}.</source>
@@ -5304,7 +5319,7 @@
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished">Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel.</translation>
+            <translation>Heben Sie den Kopf, während das Ziel sinkt, dann umgekehrt. Ihre Augen bleiben auf dem Ziel. Bewegen Sie den Kopf so weit, wie das Ziel geht, und nicht weiter.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -5444,15 +5459,15 @@
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished">Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel.</translation>
+            <translation>Drehen Sie den Kopf in die eine Richtung, während das Ziel in die andere geht. Ihre Augen bleiben auf dem Ziel. Drehen Sie so weit, wie das Ziel geht, und nicht weiter.</translation>
         </message>
         <message>
-            <source>Walk ten steps and back</source>
+            <source>Walk forward and backward</source>
             <comment>exercise.walk</comment>
-            <translation>Zehn Schritte hin und zurück</translation>
+            <translation>Vorwärts und rückwärts gehen</translation>
         </message>
         <message>
-            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <source>Walk ten steps forward, then ten steps backward. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
             <translation>Gehen Sie zehn Schritte vorwärts, dann zehn Schritte rückwärts. Ihre Hilfsperson geht mit. Zählen Sie Ihre Schritte selbst.</translation>
         </message>
@@ -6019,7 +6034,7 @@
         <message>
             <source>Making the file ...</source>
             <comment>handover.making</comment>
-            <translation type="unfinished" />
+            <translation>Die Datei wird gemacht ...</translation>
         </message>
         <message>
             <source>Not all went into one file. Send these, too: {names}</source>
@@ -6474,7 +6489,7 @@
         <message>
             <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
             <comment>practice.asked_less</comment>
-            <translation type="unfinished" />
+            <translation>{low} bis {high}° (Grenze dieses Bildschirms), {tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -7487,9 +7502,9 @@
             <translation>Stehen Sie mit einer Ecke hinter sich und einem festen Stuhl vor sich.</translation>
         </message>
         <message>
-            <source>Only with a helper who can reach you.</source>
+            <source>Only with a helper who is close enough to hold you.</source>
             <comment>sheet.support.helper</comment>
-            <translation>Nur mit einer Hilfsperson, die Sie erreichen kann.</translation>
+            <translation>Nur mit einer Hilfsperson, die nahe genug ist, um Sie zu halten.</translation>
         </message>
         <message>
             <source>{tempo} moves a minute</source>

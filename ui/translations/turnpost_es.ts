@@ -571,7 +571,7 @@
         <message>
             <source>both, in turn</source>
             <comment>both, in turn</comment>
-            <translation type="unfinished" />
+            <translation>los dos, por turnos</translation>
         </message>
         <message>
             <source>broke off (program or computer)</source>
@@ -581,7 +581,7 @@
         <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
-            <translation type="unfinished" />
+            <translation>sacadas de corrección de menos de 2 grados, y la velocidad de cualquiera de ellas</translation>
         </message>
         <message>
             <source>chair against the wall, no wheels</source>
@@ -726,7 +726,7 @@
         <message>
             <source>eyes and head together, not the eyes first</source>
             <comment>eyes and head together, not the eyes first</comment>
-            <translation type="unfinished" />
+            <translation>ojos y cabeza a la vez, no los ojos primero</translation>
         </message>
         <message>
             <source>eyes beyond the range of the set-up</source>
@@ -906,7 +906,7 @@
         <message>
             <source>head before the eyes</source>
             <comment>head before the eyes</comment>
-            <translation type="unfinished" />
+            <translation>la cabeza antes que los ojos</translation>
         </message>
         <message>
             <source>head moved along</source>
@@ -926,7 +926,7 @@
         <message>
             <source>head with the target, not against it</source>
             <comment>head with the target, not against it</comment>
-            <translation type="unfinished" />
+            <translation>la cabeza con el punto, no en contra</translation>
         </message>
         <message>
             <source>held on</source>
@@ -971,7 +971,7 @@
         <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
-            <translation type="unfinished" />
+            <translation>hasta dónde se acerca de verdad el dedo (sus ciclos se cuentan donde se ve el brazo)</translation>
         </message>
         <message>
             <source>in the plan, changed in the call</source>
@@ -1001,7 +1001,7 @@
         <message>
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
-            <translation type="unfinished" />
+            <translation>su punto solo se puede mostrar a quien está sentado ante la pantalla</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -1276,7 +1276,7 @@
         <message>
             <source>not sure</source>
             <comment>not sure</comment>
-            <translation type="unfinished" />
+            <translation>no está seguro</translation>
         </message>
         <message>
             <source>not told</source>
@@ -1316,7 +1316,7 @@
         <message>
             <source>order</source>
             <comment>order</comment>
-            <translation type="unfinished" />
+            <translation>orden</translation>
         </message>
         <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
@@ -1681,7 +1681,7 @@
         <message>
             <source>the patient wants nothing to move on the screen</source>
             <comment>the patient wants nothing to move on the screen</comment>
-            <translation type="unfinished" />
+            <translation>el paciente no quiere que nada se mueva en la pantalla</translation>
         </message>
         <message>
             <source>the place of the target isn't known</source>
@@ -1851,7 +1851,7 @@
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
-            <translation type="unfinished" />
+            <translation>qué brazo, salvo que se vean las dos muñecas al agacharse (si no, se pregunta)</translation>
         </message>
         <message>
             <source>why</source>
@@ -2597,9 +2597,19 @@
             <translation>Cámara apagada</translation>
         </message>
         <message>
+            <source>Cam. off</source>
+            <comment>camera_off.short</comment>
+            <translation>Cám. no</translation>
+        </message>
+        <message>
             <source>Camera on</source>
             <comment>camera_on</comment>
             <translation>Cámara encendida</translation>
+        </message>
+        <message>
+            <source>Cam. on</source>
+            <comment>camera_on.short</comment>
+            <translation>Cám. sí</translation>
         </message>
         <message>
             <source>If the room spins, hold on, sit still, and stop.</source>
@@ -2622,9 +2632,9 @@
             <translation>Si ve dos puntas, pare ahí. Vuelva a alejar el dedo.</translation>
         </message>
         <message>
-            <source>Do not do this if moving or flashing scenes have made you ill before.</source>
+            <source>Have moving or flashing scenes ever made you ill, or brought on a fit (seizure) or a migraine? Then do not do this.</source>
             <comment>care.flashes</comment>
-            <translation>No haga esto si las imágenes que se mueven o parpadean le han sentado mal antes.</translation>
+            <translation>¿Alguna vez las imágenes que se mueven o parpadean le han hecho enfermar o le han provocado una convulsión o una migraña? Entonces no haga esto.</translation>
         </message>
         <message>
             <source>Stay where your neck feels fine. Stop if your neck hurts or your arm tingles.</source>
@@ -2677,9 +2687,9 @@
             <translation>Use algo blando. Si cae, déjelo en el suelo.</translation>
         </message>
         <message>
-            <source>Clear the floor. Turn on the light. Keep your helper at your side.</source>
+            <source>Clear the floor. Turn on the light. Your helper is at your side, and behind you when you walk backward.</source>
             <comment>care.walk</comment>
-            <translation>Despeje el suelo. Encienda la luz. La persona que le ayuda va a su lado.</translation>
+            <translation>Despeje el suelo. Encienda la luz. La persona que le ayuda va a su lado, y detrás de usted cuando camine hacia atrás.</translation>
         </message>
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
@@ -2687,9 +2697,9 @@
             <translation>Siéntese en una silla firme. Para estar de pie, tenga a su alcance una esquina o a alguien que le ayude.</translation>
         </message>
         <message>
-            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, fainting, chest pain, or sudden loss of hearing.</source>
+            <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
             <comment>caution.help</comment>
-            <translation>Llame enseguida a emergencias si tiene de repente un dolor de cabeza fuerte, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, desmayo, dolor en el pecho o pérdida repentina de la audición.</translation>
+            <translation>Llame enseguida a emergencias si tiene un dolor de cabeza fuerte y repentino, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, si no puede estar de pie o caminar, si se desmaya, o si tiene dolor en el pecho o pérdida repentina de la audición.</translation>
         </message>
         <message>
             <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
@@ -2755,6 +2765,11 @@
             <source>Sample clip, no camera</source>
             <comment>clip_on</comment>
             <translation>Vídeo de ejemplo, sin cámara</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <comment>clip_on.short</comment>
+            <translation>Ejemplo</translation>
         </message>
         <message>
             <source>Saving ...</source>
@@ -2854,7 +2869,7 @@
         <message>
             <source>A little less far</source>
             <comment>cue.too_large</comment>
-            <translation>Un poco menos lejos</translation>
+            <translation>Un poco menos amplio</translation>
         </message>
         <message>
             <source>A little faster</source>
@@ -2864,7 +2879,7 @@
         <message>
             <source>A little further</source>
             <comment>cue.too_small</comment>
-            <translation>Un poco más lejos</translation>
+            <translation>Un poco más amplio</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -3729,27 +3744,27 @@
         <message>
             <source>Hand-over</source>
             <comment>edit.hand_over</comment>
-            <translation type="unfinished" />
+            <translation>Entrega</translation>
         </message>
         <message>
             <source>Changed when the plan is handed out: in the review, under Files in and out.</source>
             <comment>edit.hand_over.how</comment>
-            <translation type="unfinished" />
+            <translation>Se cambia al dar el plan: en la revisión, en «Archivos de entrada y salida».</translation>
         </message>
         <message>
             <source>The patient's files are locked. Keys that open them: {count}.</source>
             <comment>edit.hand_over.keys</comment>
-            <translation type="unfinished" />
+            <translation>Los archivos del paciente están cerrados. Llaves que los abren: {count}.</translation>
         </message>
         <message>
             <source>Names no key yet: the patient can make no file for you with this plan.</source>
             <comment>edit.hand_over.nobody</comment>
-            <translation type="unfinished" />
+            <translation>Todavía no nombra ninguna llave: con este plan el paciente no puede hacer ningún archivo para usted.</translation>
         </message>
         <message>
             <source>The patient's files are without a lock: anybody can read them.</source>
             <comment>edit.hand_over.plain</comment>
-            <translation type="unfinished" />
+            <translation>Los archivos del paciente no tienen cierre: cualquiera puede leerlos.</translation>
         </message>
         <message>
             <source>Who starts above that score</source>
@@ -4889,7 +4904,7 @@
         <message>
             <source>{name} (not this computer)</source>
             <comment>exchange.elsewhere</comment>
-            <translation type="unfinished" />
+            <translation>{name} (no este ordenador)</translation>
         </message>
         <message>
             <source>Not done: {why}</source>
@@ -4914,7 +4929,7 @@
         <message>
             <source>{name} (this computer)</source>
             <comment>exchange.here</comment>
-            <translation type="unfinished" />
+            <translation>{name} (este ordenador)</translation>
         </message>
         <message>
             <source>From a patient</source>
@@ -5024,7 +5039,7 @@
         <message>
             <source>What the patient hands over opens with: {names}.</source>
             <comment>exchange.opens</comment>
-            <translation type="unfinished" />
+            <translation>Lo que entregue el paciente se abre con: {names}.</translation>
         </message>
         <message>
             <source>Left as they are, although the file has other versions of them: {names}.</source>
@@ -5304,7 +5319,7 @@
         <message>
             <source>Nod up while the target goes down, then the other way round. Your eyes stay on the target. Nod as far as the target goes, and no farther.</source>
             <comment>exercise.nods-x2.how</comment>
-            <translation type="unfinished">Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto.</translation>
+            <translation>Mueva la cabeza hacia arriba mientras el punto baja, y luego al revés. Sus ojos se quedan en el punto. Mueva la cabeza tanto como se mueve el punto, y no más.</translation>
         </message>
         <message>
             <source>Turn with a partner</source>
@@ -5444,17 +5459,17 @@
         <message>
             <source>Turn your head one way while the target goes the other way. Your eyes stay on the target. Turn as far as the target goes, and no farther.</source>
             <comment>exercise.turns-x2.how</comment>
-            <translation type="unfinished">Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto.</translation>
+            <translation>Gire la cabeza hacia un lado mientras el punto va hacia el otro. Sus ojos se quedan en el punto. Gire tanto como se mueve el punto, y no más.</translation>
         </message>
         <message>
-            <source>Walk ten steps and back</source>
+            <source>Walk forward and backward</source>
             <comment>exercise.walk</comment>
-            <translation>Diez pasos de ida y vuelta</translation>
+            <translation>Camine hacia delante y hacia atrás</translation>
         </message>
         <message>
-            <source>Walk ten steps forward, then ten steps back. Your helper walks with you. Count your own steps.</source>
+            <source>Walk ten steps forward, then ten steps backward. Your helper walks with you. Count your own steps.</source>
             <comment>exercise.walk.how</comment>
-            <translation>Dé diez pasos hacia delante, luego diez hacia atrás. La persona que le ayuda camina con usted. Cuente usted sus pasos.</translation>
+            <translation>Dé diez pasos hacia delante, luego diez pasos hacia atrás. La persona que le ayuda camina con usted. Cuente usted sus pasos.</translation>
         </message>
         <message>
             <source>Shift from foot to foot</source>
@@ -6019,7 +6034,7 @@
         <message>
             <source>Making the file ...</source>
             <comment>handover.making</comment>
-            <translation type="unfinished" />
+            <translation>Haciendo el archivo ...</translation>
         </message>
         <message>
             <source>Not all went into one file. Send these, too: {names}</source>
@@ -6474,7 +6489,7 @@
         <message>
             <source>{low} to {high}° (this screen's limit), {tempo} beats a minute</source>
             <comment>practice.asked_less</comment>
-            <translation type="unfinished" />
+            <translation>De {low} a {high}° (límite de esta pantalla), {tempo} golpes por minuto</translation>
         </message>
         <message>
             <source>{tempo} beats a minute</source>
@@ -7487,9 +7502,9 @@
             <translation>Póngase de pie con una esquina detrás y una silla firme delante.</translation>
         </message>
         <message>
-            <source>Only with a helper who can reach you.</source>
+            <source>Only with a helper who is close enough to hold you.</source>
             <comment>sheet.support.helper</comment>
-            <translation>Solo con alguien que le ayude y pueda alcanzarle.</translation>
+            <translation>Solo con una persona que le ayude y esté tan cerca que pueda sujetarle.</translation>
         </message>
         <message>
             <source>{tempo} moves a minute</source>

@@ -71,7 +71,8 @@ def keep_room(label: Words, texts: Sequence[str], width: int) -> None:
 class Button(QPushButton):
     """A button with its own calm look: filled if it is the page's main action.
 
-    ``main`` fills it with the colour of action, ``stop`` with that of attention.
+    ``main`` fills it with the colour of action, ``stop`` with that of attention. In a
+    :class:`~ui.widgets.flow.FlowRow` that is narrower than its words, they wrap.
     """
 
     def __init__(self, text: str, kind: str = "plain", name: str = "") -> None:
@@ -101,6 +102,29 @@ class Button(QPushButton):
         """Never smaller than its words."""
         return self.sizeHint()
 
+    #: Whether it is drawn in several lines where it is narrow.
+    wraps = True
+
+    def least_width(self) -> int:
+        """Width in px that its longest word needs."""
+        if not self.wraps:
+            return self.sizeHint().width()
+        metrics, lead = self.fontMetrics(), theme.M if self.kind == "small" else theme.L
+        longest = max(map(metrics.horizontalAdvance, self.text().split()), default=0)
+        return min(longest + 2 * lead, self.sizeHint().width())
+
+    def wrapped_size(self, width: int) -> QSize:
+        """Its size where it can be no wider than ``width`` px."""
+        size = self.sizeHint()
+        width = max(width, self.least_width())
+        if size.width() <= width:
+            return size
+        edge = theme.FOCUS_WIDTH
+        flags = int(Qt.TextFlag.TextWordWrap)
+        room = QRect(0, 0, width - 2 * edge, 10_000)
+        needs = self.fontMetrics().boundingRect(room, flags, self.text()).height()
+        return QSize(width, max(size.height(), needs + theme.M))
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
         painter = QPainter(self)
@@ -118,7 +142,8 @@ class Button(QPushButton):
         painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
         painter.setPen(ink)
         painter.setFont(self.font())
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, self.text())
+        how = int(Qt.AlignmentFlag.AlignCenter) | int(Qt.TextFlag.TextWordWrap)
+        painter.drawText(box, how, self.text())
         if self.hasFocus():
             draw_focus(painter, QRectF(self.rect()), palette)
 

@@ -18,6 +18,8 @@ from ui.widgets.flow import FlowRow
 class OneOf(Button):
     """One of several choices: a ring in front of its words, filled when it is the one."""
 
+    wraps = False
+
     def __init__(self, text: str) -> None:
         super().__init__(text)
         self.setCheckable(True)

@@ -58,10 +58,12 @@ class FlowRow(QLayout):
         return QSize(width, max((s.height() for s in sizes), default=0))
 
     def minimumSize(self) -> QSize:
-        """As wide as the widest."""
+        """As wide as the widest that can't be narrower."""
         size = QSize()
         for item in self._shown():
-            size = size.expandedTo(item.minimumSize())
+            least = getattr(item.widget(), "least_width", None)
+            needs = item.minimumSize()
+            size = size.expandedTo(QSize(least(), needs.height()) if least else needs)
         return size
 
     def _shown(self) -> list[QLayoutItem]:
@@ -72,12 +74,19 @@ class FlowRow(QLayout):
         mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
         x, y, high = rect.x(), rect.y(), 0
         for item in self._shown():
-            size = item.sizeHint()
+            size = _size_in(item, rect.width())
             if x > rect.x() and x + size.width() > rect.right() + 1:
                 x, y, high = rect.x(), y + high + theme.S, 0
             if move:
                 left = rect.x() + rect.right() + 1 - x - size.width() if mirrored else x
-                item.setGeometry(QRect(QPoint(left, y), size))
+                # An item by itself would hold a wrapped button to the height of one line.
+                (item.widget() or item).setGeometry(QRect(QPoint(left, y), size))
             x += size.width() + theme.M
             high = max(high, size.height())
         return y + high - rect.y()
+
+
+def _size_in(item: QLayoutItem, width: int) -> QSize:
+    """An item's size in a row of ``width`` px; a button's words wrap where they have to."""
+    wrapped = getattr(item.widget(), "wrapped_size", None)
+    return wrapped(width) if wrapped is not None else item.sizeHint()

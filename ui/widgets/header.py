@@ -18,6 +18,7 @@ class CameraMark(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._key = "camera_off"
+        self._short = False
         self.role = "small"
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         self.set_percent(100)
@@ -32,19 +33,36 @@ class CameraMark(QWidget):
         """Show one of ``camera_on``, ``camera_off``, ``clip_on``."""
         self._key = key
         self.setAccessibleName(words.say(key))
+        self.setToolTip(words.say(key))
         self.updateGeometry()
         self.update()
 
     @property
     def text(self) -> str:
-        """The words shown."""
+        """The words in full."""
         return words.say(self._key)
+
+    @property
+    def drawn(self) -> str:
+        """The words that there is room for."""
+        return words.say(f"{self._key}.short") if self._short else self.text
+
+    def fit(self, width: int) -> bool:
+        """Shorter words where those in full would be cut; whether they are in full."""
+        short = self._width_of(self.text) > width
+        if short != self._short:
+            self._short = short
+            self.updateGeometry()
+            self.update()
+        return not short
+
+    def _width_of(self, text: str) -> int:
+        metrics = QFontMetrics(self.font())
+        return metrics.horizontalAdvance(text) + metrics.height() + theme.S
 
     def sizeHint(self) -> QSize:
         """Room for ring and words."""
-        metrics = QFontMetrics(self.font())
-        high = metrics.height()
-        return QSize(metrics.horizontalAdvance(self.text) + high + theme.S, high + theme.S)
+        return QSize(self._width_of(self.drawn), QFontMetrics(self.font()).height() + theme.S)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
@@ -65,7 +83,7 @@ class CameraMark(QWidget):
         painter.drawText(
             self.rect().adjusted(0 if mirrored else room, 0, -room if mirrored else 0, 0),
             Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft,
-            self.text,
+            self.drawn,
         )
 
 
@@ -80,7 +98,7 @@ class Header(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        row = QHBoxLayout(self)
+        row = self._row = QHBoxLayout(self)
         row.setContentsMargins(theme.L, theme.S, theme.L, theme.S)
         row.setSpacing(theme.M)
         self.name = Words(words.say("program"), "small", bold=True)
@@ -114,9 +132,11 @@ class Header(QWidget):
         self.make_room()
 
     def make_room(self) -> None:
-        """Leave the name out where the rest would be cut."""
-        parts = [self.mark, *self.buttons]
-        needs = sum(p.sizeHint().width() + theme.M for p in parts) + 2 * theme.L
+        """Leave the name out where the rest would be cut; then shorten the mark."""
+        needs = sum(b.sizeHint().width() + theme.M for b in self.buttons) + 2 * theme.L
+        edge = theme.L if self.mark.fit(self.width() - needs - theme.M) else theme.S
+        self._row.setContentsMargins(edge, theme.S, edge, theme.S)
+        needs += self.mark.sizeHint().width() + theme.M
         fits = needs + self.name.sizeHint().width() + theme.M <= self.width()
         if self.name.isHidden() == fits:
             self.name.setVisible(fits)
