@@ -1,6 +1,7 @@
 """What a therapist in a call can have changed between two sets, and the marking of moments.
 
-Only in the layout for a call: a person alone never changes the dose by a key that slipped.
+Only in the layout for a call, and only once it was said in this session that the therapist
+is in the call and asks for it: the layout alone can be switched on by anybody.
 """
 
 from __future__ import annotations
@@ -38,6 +39,10 @@ class CallPart(PlannedPart):
 
     _call_note: CallNote | None = None
     _call_noted_s = _marked_s = float("-inf")
+    #: Whether it was said in this session that the therapist asks for changes.
+    _therapist_asks = False
+    #: The change that waits for that to be said.
+    _call_wanted: tuple[Wanted, int] | None = None
 
     @property
     def may_change(self) -> bool:
@@ -52,9 +57,17 @@ class CallPart(PlannedPart):
         return None if self.conductor is None else self.conductor.coming
 
     def change_coming(self, what: Wanted, steps: int = 1) -> None:
-        """Change what comes next by one step, say so, and keep it in the journal."""
+        """Change what comes next by one step, say so, and keep it in the journal.
+
+        Before the first change of a session it only asks whether the therapist wants it.
+        """
         conductor = self.conductor
         if conductor is None or not self.may_change:
+            return
+        if not self._therapist_asks:
+            self._call_wanted = what, steps
+            self._say((Grave.note, 0), "call.ask")
+            self._changed()
             return
         conductor.advance(self.now_s)
         if not self.may_change:
@@ -62,13 +75,44 @@ class CallPart(PlannedPart):
             self._follow_task()
             return
         before = conductor.task
-        found = conductor.change(what, steps)
+        found = conductor.change(what, steps, confirmed=True)
         if conductor.task is not before:
             self._follow_task()
         self._call_note = note_of(found)
         self._call_noted_s = self.now_s
         self._say((Grave.note, 0), *self._call_note.keys, **self._call_note.values)
         self._changed()
+
+    @property
+    def call_question(self) -> bool:
+        """Whether it is to be said now that the therapist is in the call and asks for it."""
+        return self._call_wanted is not None and self.may_change
+
+    def answer_call(self, *, asks: bool) -> None:
+        """Say whether the therapist asks for the change; then it is made, or it is not."""
+        wanted, self._call_wanted = self._call_wanted, None
+        if wanted is not None and asks and self.may_change:
+            self._therapist_asks = True
+            self.change_coming(*wanted)
+        self._changed()
+
+    def _begin_plan(self) -> None:
+        if self.conductor is None:
+            self._forget_call()
+        super()._begin_plan()
+
+    def _finish(self, ended: str) -> None:
+        self._forget_call()
+        super()._finish(ended)
+
+    def _follow_task(self) -> None:
+        # A question about what came next is none about what comes next now.
+        self._call_wanted = None
+        super()._follow_task()
+
+    def _forget_call(self) -> None:
+        """What was said of a therapist in the call holds for one session."""
+        self._therapist_asks, self._call_wanted = False, None
 
     @property
     def call_note(self) -> str:

@@ -183,7 +183,13 @@ class Conductor:
         """What the entry that comes next asks for, with what was changed."""
         return self._flow.asked_of_coming()
 
-    def change(self, what: Literal["tempo", "amplitude", "next", "undo"], steps: int = 1) -> Change:
+    def change(
+        self,
+        what: Literal["tempo", "amplitude", "next", "undo"],
+        steps: int = 1,
+        *,
+        confirmed: bool = False,
+    ) -> Change:
         """Change what comes next by one step; gives the change, or why there is none.
 
         Parameters
@@ -193,7 +199,10 @@ class Conductor:
             takes the last change back.
         steps
             1 for faster or larger, -1 for slower or smaller.
+        confirmed
+            Whether it was said that the therapist is in the call and asks for it; kept.
         """
+        self._flow.confirmed = confirmed
         if not self.changeable:
             return "not_now"
         if what in ("tempo", "amplitude"):

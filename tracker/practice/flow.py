@@ -43,7 +43,11 @@ class SessionFlow(Asking):
         Steps of the set that is being done.
     not_done
         Entries that were passed over so far, each with its reasons.
+    confirmed
+        Whether it was said that the therapist asks for what is changed now.
     """
+
+    confirmed = False
 
     def __init__(
         self,
@@ -151,6 +155,7 @@ class SessionFlow(Asking):
             before=changed.before,
             after=changed.after,
             undone=changed.undone,
+            confirmed=self.confirmed,
         )
         return changed
 
