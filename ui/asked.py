@@ -16,6 +16,7 @@ from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
 from tracker.targets import (
+    SWING_LEAST_DEG,
     Backdrop,
     Sweep,
     fitting_swing_deg,
@@ -274,6 +275,19 @@ def needs_moving_target(entry: EntryAsked) -> bool:
     return bool(entry.exercise.target) and not has_target(entry)
 
 
+def too_small(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> bool:
+    """Whether the screen carries so little of a target's way that nothing could be counted."""
+    if entry.exercise.target not in ("against", "sweep", "places") or not has_target(entry):
+        return False
+    return fitting_swing_deg(90.0, _room_mm(entry.exercise, extent), distance_mm) < SWING_LEAST_DEG
+
+
+def _room_mm(exercise: Exercise, extent: FieldExtent) -> float:
+    """From the field's middle to its edge, the way the target goes."""
+    up = exercise.channel == "head_pitch"
+    return extent.half_height_mm if up else extent.half_width_mm
+
+
 def has_target(entry: EntryAsked) -> bool:
     """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
     exercise = entry.exercise
@@ -355,9 +369,7 @@ def _swing_deg(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> fl
     wanted = 0.5 * sum(entry.amplitude_deg or ())
     if exercise.target == "sweep":
         wanted = pursuit_swing_deg(tempo_of_target(entry.tempo_bpm))
-    up = exercise.channel == "head_pitch"
-    room_mm = extent.half_height_mm if up else extent.half_width_mm
-    swing = fitting_swing_deg(wanted, room_mm, distance_mm)
+    swing = fitting_swing_deg(wanted, _room_mm(exercise, extent), distance_mm)
     return -swing if exercise.target == "against" else swing
 
 

@@ -21,7 +21,7 @@ from typing import Any, Literal
 
 from tracker.plan.asked import Asked
 from tracker.plan.model import Plan
-from tracker.practice.asking import End, Recorder, Reordered, Unwell
+from tracker.practice.asking import CantBegin, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
 from tracker.practice.flow import SessionFlow
 from tracker.practice.tasks import (
@@ -146,6 +146,17 @@ class Conductor:
         self._step = step
         self._flow.numbers.append(number)
         return number
+
+    @property
+    def set_begun(self) -> bool:
+        """Whether a set is being done, or paused, that has begun."""
+        return isinstance(self._task, DoSet) and bool(self._flow.numbers)
+
+    def refuse_set(self, reason: str) -> None:
+        """The set can't begin as it is: its entry is passed over, with the reason."""
+        if not isinstance(self._task, CountDown | DoSet) or self.set_begun:
+            raise ValueError(f"no set is to begin at {type(self._task).__name__}")
+        self._task = self._going.throw(CantBegin(reason))
 
     def end_set(self, time_s: float) -> None:
         """The set is over: done, or stopped by the patient.

@@ -10,7 +10,7 @@ from tracker.plan.changes import What
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
-from tracker.practice.asking import Asking, End, Flow, Recorder, Reordered, Unwell, picked
+from tracker.practice.asking import Asking, CantBegin, End, Flow, Recorder, Reordered, Unwell, picked
 from tracker.practice.changing import Changed
 from tracker.practice.tasks import (
     ANEW,
@@ -112,6 +112,8 @@ class SessionFlow(Asking):
                     refused = ("not_in_place",)
             except Reordered:
                 continue
+            except CantBegin as found:
+                refused = (found.reason,)
             if refused:
                 self._not_done(entry, refused)
                 self._left = self._left[1:]
@@ -192,8 +194,8 @@ class SessionFlow(Asking):
         self._changes.begin_set()
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
-        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         self.numbers = []
+        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         try:
             yield DoSet(asked=asked)
         finally:

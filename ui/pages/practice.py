@@ -173,7 +173,8 @@ class PracticePage(QWidget):
         director, share = self._director, self.share
         dose = director.dose
         # Only these have targets that lie far above and below.
-        beside = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
+        jumps_up = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
+        beside = jumps_up or self._goes_up()
         if beside != share.beside:
             share.arrange(beside=beside)
         board = Board(cue=self.cue.text())
