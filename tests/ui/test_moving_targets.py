@@ -393,7 +393,9 @@ def test_nods_against_the_target_are_counted_in_a_call_too(begin: Callable[..., 
     assert found["exercise"] == "nods-x2" and found["done"]["repetitions"] == 3
 
 
-def test_what_the_window_shows_too_small_is_passed_over_kindly(begin: Callable[..., Person]) -> None:
+def test_what_the_window_shows_too_small_is_passed_over_kindly(
+    begin: Callable[..., Person],
+) -> None:
     person = in_countdown(begin, NODS)
     small = FieldExtent((0.0, -100.0), 160.0, 20.0)
     person.director._extent = lambda: small

@@ -10,7 +10,16 @@ from tracker.plan.changes import What
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
-from tracker.practice.asking import Asking, CantBegin, End, Flow, Recorder, Reordered, Unwell, picked
+from tracker.practice.asking import (
+    Asking,
+    CantBegin,
+    End,
+    Flow,
+    Recorder,
+    Reordered,
+    Unwell,
+    picked,
+)
 from tracker.practice.changing import Changed
 from tracker.practice.tasks import (
     ANEW,

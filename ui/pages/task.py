@@ -62,9 +62,7 @@ class TaskPage(Page):
         self._drawn = Beside(left, self.movement)
         self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
-        self.call = CallPanel(
-            _call_actions(director), lambda asks: director.answer_call(asks=asks)
-        )
+        self.call = CallPanel(_call_actions(director), lambda asks: director.answer_call(asks=asks))
         self.call.hide()
         self.body.addWidget(self.call)
         self.body.addStretch(1)
@@ -245,7 +243,14 @@ class TaskPage(Page):
     def _chain(self) -> None:
         """Tab goes through the answers first, then to what leaves."""
         order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [*self.call.buttons.values(), self.call.no, self.call.yes, self.unwell, self.end, self.movement.hold]
+        order += [
+            *self.call.buttons.values(),
+            self.call.no,
+            self.call.yes,
+            self.unwell,
+            self.end,
+            self.movement.hold,
+        ]
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
 
