@@ -27,6 +27,7 @@ from tracker.practice.tasks import (
 )
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
+from tracker.session.stage import Step
 
 NODS = {"exercise": "nods-on-target"}
 
@@ -177,3 +178,19 @@ def test_the_neck_limit_is_never_passed() -> None:
     assert conductor.change("amplitude", 1) == "neck_limit"
     assert changed(conductor.change("amplitude", -1)).after == (13.0, 18.0)
     assert changed(conductor.change("amplitude", 1)).after == (15.0, 20.0)
+
+
+def test_a_session_that_breaks_off_in_a_changed_set_says_so() -> None:
+    person, conductor = at(Prepare, SEATED, NODS)
+    changed(conductor.change("tempo", -1))
+    conductor.answer(True)
+    assert isinstance(conductor.task, CountDown) and conductor.task.asked is not None
+    conductor.advance(conductor.task.until_s)
+    assert isinstance(conductor.task, DoSet)
+    values = conductor.task.asked.step_values if conductor.task.asked is not None else {}
+    now_s = conductor.now_s
+    step = {"from_s": now_s, "to_s": now_s + 20.0, "step": "exercise", **values}
+    conductor.begin_set(Step.model_validate(step))
+    # Nothing more reaches the journal.
+    answers = [r for r in person.journal.content().of("answer") if r["about"] == "changed"]
+    assert [r["value"] for r in answers] == [{"tempo_bpm": [60.0, 55.0]}]

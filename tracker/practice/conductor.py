@@ -144,7 +144,7 @@ class Conductor:
             raise ValueError(f"no set can begin at {type(self._task).__name__}")
         number = self._begin(step)
         self._step = step
-        self._flow.numbers.append(number)
+        self._flow.begin_step(number)
         return number
 
     @property

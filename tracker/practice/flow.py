@@ -82,6 +82,7 @@ class SessionFlow(Asking):
         self._countdown_s = countdown_s
         self._left: list[Entry] = []
         self.numbers: list[int] = []
+        self._changed_of_set: dict[str, Any] | None = None
         self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
@@ -189,6 +190,15 @@ class SessionFlow(Asking):
 
     # --- one entry ---
 
+    def begin_step(self, number: int) -> None:
+        """A step of the set has begun: what was changed of it is kept at once.
+
+        A session that breaks off within the set must still say that it was changed.
+        """
+        self.numbers.append(number)
+        if self._changed_of_set:
+            self._recorder.answer("changed", self._changed_of_set, number)
+
     def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
         """Do one entry; false if the person did not get into place."""
         known, ready = self._known, ANEW
@@ -201,6 +211,7 @@ class SessionFlow(Asking):
         if ready is not True:
             return False
         self._changes.begin_set()
+        self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
         self.numbers = []
@@ -211,8 +222,6 @@ class SessionFlow(Asking):
             if self.numbers:
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
-            if changed := self._changes.told(entry):
-                self._of_set("changed", changed)
         ended_s = self.now_s
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)
