@@ -20,6 +20,7 @@ from tracker.targets import (
     Backdrop,
     Sweep,
     fitting_swing_deg,
+    lowered,
     pursuit_swing_deg,
     tempo_of_target,
     track_of,
@@ -282,6 +283,18 @@ def too_small(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> boo
     return fitting_swing_deg(90.0, _room_mm(entry.exercise, extent), distance_mm) < SWING_LEAST_DEG
 
 
+def shown_amplitude(
+    entry: EntryAsked, extent: FieldExtent, distance_mm: float
+) -> tuple[float, float] | None:
+    """What an entry will really ask of the head: less where the screen carries no more."""
+    wanted = entry.amplitude_deg
+    if wanted is None or entry.exercise.target not in ("against", "places"):
+        return wanted
+    if not has_target(entry):
+        return wanted
+    return lowered(wanted, abs(_swing_deg(entry, extent, distance_mm)))
+
+
 def _room_mm(exercise: Exercise, extent: FieldExtent) -> float:
     """From the field's middle to its edge, the way the target goes."""
     up = exercise.channel == "head_pitch"
@@ -333,10 +346,13 @@ def planned_asked(
             tempo_of_target(entry.tempo_bpm),
             duration_s,
         )
+        known["target_swing_deg"] = round(abs(sweep.swing_deg), 2)
         return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
     if _jumps(exercise) or (exercise.target == "places" and has_target(entry)):
         across = exercise.channel != "eye_pitch"
         swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
+        if exercise.target:
+            known["target_swing_deg"] = round(swing, 2)
         reach = offset_mm(swing, distance_mm)
         first, second = (
             extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)

@@ -6,12 +6,14 @@ is in the call and asks for it: the layout alone can be switched on by anybody.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
 from tracker.plan.asked import Asked as EntryAsked
+from tracker.plan.changes import AMPLITUDE_LEAST_DEG, Shift, shifted
 from tracker.practice.changing import Changed
 from ui import words
+from ui.asked import shown_amplitude
 from ui.session_planned import PlannedPart
 from ui.session_state import LIVE_PHASES, NOTE_SHOWN_S, Phase
 from ui.speaking import Grave
@@ -19,6 +21,8 @@ from ui.speaking import Grave
 Wanted = Literal["tempo", "amplitude", "next", "undo"]
 #: "Marked" is shown for so long (as long as a cue, see ``session_state.CUE_SHOWN_S``).
 MARK_SHOWN_S = 3.0
+#: More steps of the amplitude than any range has.
+MOST_STEPS = 50
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,6 +60,36 @@ class CallPart(PlannedPart):
         """What comes next, with what was changed."""
         return None if self.conductor is None else self.conductor.coming
 
+    @property
+    def coming_shown(self) -> EntryAsked | None:
+        """The same, with the amplitude that the screen carries."""
+        coming = self.coming
+        return None if coming is None else replace(coming, amplitude_deg=self._carried(coming))
+
+    def _carried(self, asked: EntryAsked) -> tuple[float, float] | None:
+        extent = self.extent_of_set(asked.exercise.id)
+        return shown_amplitude(asked, extent, self._rest_distance_mm)
+
+    def _screen_steps(self, steps: int) -> int:
+        """Steps of the amplitude until something else is shown than now; 0 where nothing is.
+
+        A target that the screen carries only in part must become so much smaller first.
+        """
+        asked = self.coming
+        if asked is None or asked.amplitude_deg is None:
+            return steps
+        now = self._carried(asked)
+        if now == asked.amplitude_deg:
+            return steps
+        if steps > 0:
+            return 0
+        for more in range(1, MOST_STEPS):
+            smaller = shifted(asked, Shift(amplitude=more * steps))
+            reach = smaller.amplitude_deg
+            if reach is None or reach[0] < AMPLITUDE_LEAST_DEG or self._carried(smaller) == reach:
+                return more * steps
+        return steps
+
     def change_coming(self, what: Wanted, steps: int = 1) -> None:
         """Change what comes next by one step, say so, and keep it in the journal.
 
@@ -75,10 +109,15 @@ class CallPart(PlannedPart):
             self._follow_task()
             return
         before = conductor.task
-        found = conductor.change(what, steps, confirmed=True)
+        if what == "amplitude":
+            steps = self._screen_steps(steps)
+        found: Changed | str = "screen"
+        if steps:
+            found = conductor.change(what, steps, confirmed=True)
         if conductor.task is not before:
             self._follow_task()
-        self._call_note = note_of(found)
+        carried = None if isinstance(found, str) else self._carried(found.asked)
+        self._call_note = note_of(found, carried)
         self._call_noted_s = self.now_s
         self._say((Grave.note, 0), *self._call_note.keys, **self._call_note.values)
         self._changed()
@@ -138,8 +177,8 @@ class CallPart(PlannedPart):
         return 0 <= self.now_s - self._marked_s < MARK_SHOWN_S
 
 
-def note_of(found: Changed | str) -> CallNote:
-    """The words of a change, or of a refusal."""
+def note_of(found: Changed | str, carried: tuple[float, float] | None = None) -> CallNote:
+    """The words of a change with the amplitude that the screen carries, or of a refusal."""
     if isinstance(found, str):
         return CallNote((f"call.refused.{found}",))
     back = ("call.taken_back",) if found.undone else ()
@@ -149,5 +188,5 @@ def note_of(found: Changed | str) -> CallNote:
     if found.what == "tempo":
         tempo = found.after[0] if isinstance(found.after, tuple) else found.after
         return CallNote((*back, "call.changed.tempo"), {"tempo": words.number(tempo)})
-    low, high = (words.number(end) for end in found.after)
+    low, high = (words.number(end) for end in carried or found.after)
     return CallNote((*back, "call.changed.amplitude"), {"low": low, "high": high})

@@ -68,6 +68,9 @@ SHARE_WORDS: dict[str, object] = {
     ),
     "call.refused.smallest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing smaller."),
     "call.refused.largest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing larger."),
+    "call.refused.screen": QT_TRANSLATE_NOOP(
+        "turnpost", "This screen has no room for a larger movement."
+    ),
     "call.refused.neck_limit": QT_TRANSLATE_NOOP(
         "turnpost", "The neck limit of the plan allows nothing larger."
     ),

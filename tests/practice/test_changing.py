@@ -194,3 +194,30 @@ def test_a_session_that_breaks_off_in_a_changed_set_says_so() -> None:
     # Nothing more reaches the journal.
     answers = [r for r in person.journal.content().of("answer") if r["about"] == "changed"]
     assert [r["value"] for r in answers] == [{"tempo_bpm": [60.0, 55.0]}]
+
+
+def test_what_cannot_be_done_today_is_not_what_is_changed() -> None:
+    locked = {"exercise": "turns-together", "unlock_after": {"condition": "When I say so."}}
+    person, conductor = at(ShowToday, locked, SEATED, NODS)
+    assert coming(conductor) == "turns-on-target"
+    assert changed(conductor.change("tempo", 1)).asked.entry_id == "turns-on-target"
+    assert changed(conductor.change("next")).before == "turns-on-target"
+    assert coming(conductor) == "nods-on-target"
+    changed(conductor.change("undo"))
+    assert coming(conductor) == "turns-on-target"
+    person.go_on(conductor)
+    assert person.summary.exercises[0].changed == {"tempo_bpm": [60.0, 65.0]}
+    assert [n.entry_id for n in person.summary.not_done] == ["turns-together"]
+
+
+def test_what_is_gone_does_not_jam_the_taking_back() -> None:
+    _, conductor = at(Prepare, SEATED, NODS, WALK)
+    changed(conductor.change("tempo", 1))
+    changed(conductor.change("next"))
+    changed(conductor.change("tempo", 1))
+    assert coming(conductor) == "nods-on-target"
+    conductor.answer(False)
+    assert coming(conductor) == "turns-on-target"
+    back = changed(conductor.change("undo"))
+    assert (back.what, back.asked.entry_id, back.after) == ("tempo", "turns-on-target", 60.0)
+    assert conductor.change("undo") == "nothing_to_undo"

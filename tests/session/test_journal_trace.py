@@ -9,8 +9,8 @@ import pytest
 
 from tracker.errors import InputError, RunError
 from tracker.sample import Sample
-from tracker.session.files import session_folder, write_atomically
 from tracker.session.engine import Engine
+from tracker.session.files import session_folder, write_atomically
 from tracker.session.journal import (
     NUMBER_COLUMNS,
     UNNAMED_COLUMNS,

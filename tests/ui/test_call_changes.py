@@ -16,7 +16,9 @@ from tests.ui.test_planned_pages import after_a_set, said
 from tracker.plan.model import Entry
 from tracker.practice.tasks import CountDown, DoSet, Prepare, Rest
 from tracker.records.figures import record_of
+from tracker.session.run import amplitude_asked
 from tracker.session.summary import Summary
+from ui import words
 from ui.desk.session_data import SetView, marks_of
 from ui.keys import KEYS
 from ui.session_flow import Phase
@@ -248,3 +250,41 @@ def test_the_desk_lists_the_marks_of_a_set() -> None:
     assert marks_of(view, summary) == [5.0, 11.0]
     told = record_of(summary).find("marks")
     assert told is not None and told.value == "0:05; 0:11; 6:40"
+
+
+def test_what_the_screen_does_not_carry_is_neither_shown_nor_said(
+    begin: Begin, fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    nods = Entry(entry_id="nods2", exercise="nods-x2", repetitions=3)
+    person = ready(begin, nods, TURNS)
+    person.press(F4)
+    director = person.director
+    wanted, shown = director.coming, director.coming_shown
+    assert wanted is not None and shown is not None and shown.amplitude_deg is not None
+    # This window has less room in the layout for a call than the plan asks for.
+    assert wanted.amplitude_deg == (10.0, 15.0) and shown.amplitude_deg[1] < 14.0
+    low, high = (words.number(v) for v in shown.amplitude_deg)
+    assert f"{low} to {high} degrees" in panel(person).coming.text()
+    person.press(F8)
+    confirm(person)
+    assert "no room" in voice.texts[-1] and not marks(person, "changed")
+    person.press(F7)
+    smaller = director.coming_shown
+    if marks(person, "changed"):
+        assert smaller is not None and smaller.amplitude_deg is not None
+        assert smaller.amplitude_deg[1] < shown.amplitude_deg[1]
+        low, high = (words.number(v) for v in smaller.amplitude_deg)
+        assert f"{low} to {high} degrees" in voice.texts[-1]
+    else:
+        assert "nothing smaller" in voice.texts[-1]
+    before = director.coming_shown
+    assert before is not None
+    # The set asks for what was shown before it.
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    asked = director.asked
+    assert asked is not None and isinstance(director.task, DoSet)
+    reach = amplitude_asked(asked.step, before.exercise)
+    assert reach == pytest.approx(before.amplitude_deg, abs=0.3)

@@ -29,6 +29,7 @@ from tracker.practice.tasks import (
 )
 from tracker.sample import Sample
 from tracker.session.run import amplitude_asked
+from tracker.session.stage import Step
 from tracker.targets import SWING_LEAST_DEG, Backdrop, track_swing_deg
 from ui.asked import Asked, clip_asked, needs_moving_target, planned_asked, too_small
 from ui.geometry import FieldExtent, facing_map
@@ -439,3 +440,25 @@ def test_a_still_screen_asked_for_later_is_kept_too(
         assert [m["reason"] for m in content.of("mark") if m["name"] == "set_ended"] == [
             "still_screen"
         ]
+
+
+def test_a_short_stretch_asks_for_as_much_as_a_whole_set() -> None:
+    for entry in (X2, MARKS):
+        whole = asked_for(entry)
+        exercise = asked_of(entry).exercise
+        short = planned_asked(
+            5.0,
+            asked_of(entry),
+            repetitions=None,
+            seconds=0.7,
+            extent=EXTENT,
+            to_rest=facing_map(DISTANCE_MM, EXTENT.centre_mm),
+            distance_mm=DISTANCE_MM,
+        )
+        reach = amplitude_asked(whole.step, exercise)
+        assert reach is not None and amplitude_asked(short.step, exercise) == reach
+    # A log that doesn't name the swing: a track that was not at both sides tells none.
+    bare = {k: v for k, v in short.step.model_dump().items() if k != "target_swing_deg"}
+    assert amplitude_asked(Step.model_validate(bare), exercise) == asked_of(MARKS).amplitude_deg
+    bare = {k: v for k, v in whole.step.model_dump().items() if k != "target_swing_deg"}
+    assert amplitude_asked(Step.model_validate(bare), exercise) == pytest.approx(reach, abs=0.1)

@@ -132,8 +132,12 @@ class SessionFlow(Asking):
 
     @property
     def coming(self) -> Entry | None:
-        """The entry that comes next; None after the last."""
-        return self._left[0] if self._left else None
+        """The entry that comes next, those that can't be done passed over; None after the last."""
+        return next((e for e in self._left if not self._waits(e)), None)
+
+    def _from_coming(self, coming: Entry) -> list[Entry]:
+        """What is left, with what comes next in front."""
+        return [coming, *(e for e in self._left if e is not coming)]
 
     def asked_of_coming(self) -> Asked | None:
         """What it asks for, with what was changed."""
@@ -141,17 +145,27 @@ class SessionFlow(Asking):
 
     def change_dose(self, what: What, steps: int) -> Changed | str:
         """Change tempo or amplitude of the entry that comes next; or say why not."""
-        found = self._changes.dose(self._left[0], what, steps)
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        found = self._changes.dose(coming, what, steps)
         return found if isinstance(found, str) else self._noted(found)
 
     def change_next(self) -> Changed | str:
         """Have another entry come next; or say why not."""
-        found = self._changes.other_next(self._left, lambda e: not self._waits(e))
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        left = self._from_coming(coming)
+        found = self._changes.other_next(left, lambda e: not self._waits(e))
         return found if isinstance(found, str) else self._reordered(*found)
 
     def undo_change(self) -> Changed | str:
         """Take the last change back; or say why not."""
-        found = self._changes.undo(self._left)
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        found = self._changes.undo(self._from_coming(coming))
         return found if isinstance(found, str) else self._reordered(*found)
 
     def _reordered(self, left: list[Entry], changed: Changed) -> Changed:

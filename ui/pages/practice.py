@@ -8,7 +8,7 @@ import time
 from dataclasses import replace
 from math import ceil, isfinite
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.exercises.catalogue import CATALOGUE, HELD
@@ -197,6 +197,15 @@ class PracticePage(QWidget):
         share.show_board(self._held.offer(board, time.monotonic()))
         share.outline.setVisible(share.outline_wanted)
         share.outline.show_sample(director.sample)
+
+    def prepare(self, exercise: str, size: QSize) -> None:
+        """Take a size before being shown in it, to tell how much room a target will have."""
+        self._show_buttons()
+        self.resize(size)
+        self._column.activate()
+        channel = CATALOGUE[exercise].channel
+        goes_up = channel == "head_pitch" and bool(CATALOGUE[exercise].target)
+        self.share.arrange(beside=channel == "eye_pitch" or goes_up)
 
     def refresh(self) -> None:
         """Show the director's state."""

@@ -141,7 +141,7 @@ class TaskPage(Page):
     def _show_call(self) -> None:
         """What a therapist can have changed, between sets in the layout for a call."""
         director = self._director
-        coming = director.coming if director.may_change else None
+        coming = director.coming_shown if director.may_change else None
         if coming is not None:
             note = words.say("call.marked") if director.just_marked else director.call_note
             self.call.show_coming(coming, note)
