@@ -7,8 +7,18 @@ import sys
 
 from PySide6.QtCore import QObject, QProcess, QTimer, Signal
 
-#: The program that speaks; never one that happens to lie in the folder one is in (-P).
-CHILD = (sys.executable, "-P", "-m", "ui.voice_child")
+#: First word of the frozen program's command line when it is to be the voice.
+VOICE_WORD = "--be-the-voice"
+
+
+def child() -> tuple[str, ...]:
+    """The program that speaks; never one that happens to lie in the folder one is in (-P)."""
+    if getattr(sys, "frozen", False):
+        return (sys.executable, VOICE_WORD)
+    return (sys.executable, "-P", "-m", "ui.voice_child")
+
+
+CHILD = child()
 #: How long it may take to be found, and to take an order (a daemon may have to start first);
 #: how long it may take to end.
 _FOUND_MS, _TAKEN_MS, _END_MS, _KILLED_MS = 15_000, 4_000, 500, 100

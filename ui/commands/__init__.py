@@ -27,6 +27,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "bench": ("ui.commands.bench", "print figures: accuracy against truth, speed as a ratio"),
     "clips": ("ui.commands.clips", "list the sample clips; render new ones with their truth"),
     "camera": ("ui.commands.camera", "say what each camera gives, or why it can't be used"),
+    "desktop": ("ui.commands.desktop", "put Turnpost into the desktop's menu, or take it out"),
     "doctor": ("ui.commands.doctor", "say what this machine lacks"),
 }
 

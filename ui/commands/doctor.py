@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import argparse
 import os
+import platform
+import shutil
 import sys
 import tempfile
 from collections.abc import Iterator
@@ -13,6 +15,7 @@ from pathlib import Path
 from typing import Literal, get_args
 
 from tracker.errors import RunError
+from ui import installed
 from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
 
 State = Literal["good", "note", "bad"]
@@ -25,9 +28,11 @@ LIBRARIES = {
     "PySide6-Addons": "6.12.",
     "pyqtgraph": "0.14.",
     "numpy": "2.",
+    "numba": "0.",
     "scipy": "1.",
     "pydantic": "2.",
     "platformdirs": "4.",
+    "pyrage": "1.",
 }
 #: Why another version is not merely untested.
 WHY = {
@@ -41,7 +46,10 @@ OPENCV_PACKAGES = (
     "opencv-python-headless",
     "opencv-contrib-python-headless",
 )
-AGAIN = "install Turnpost again: python3 ui/start.py doctor, after deleting the folder .venv"
+#: Room for some long sessions, whose trace is 0.5 MB a minute (own choice).
+LEAST_FREE_MB = 200
+#: What each model file is for, as one would say it.
+FINDS = {"face": "the face", "pose": "the shoulders", "hand": "the hands"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,16 +80,42 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 def run(args: argparse.Namespace) -> int:
     """Print every finding, the worst as the exit code."""
     del args
-    bad = 0
+    print(f"{this_copy()}\n")
+    missing = []
     for finding in findings():
         print(finding)
-        bad += finding.state == "bad"
+        if finding.state == "bad":
+            missing.append(finding)
     print()
-    if bad:
-        print(f"{bad} of these must be put right before Turnpost can work.")
-        return 1
-    print("Nothing that Turnpost needs is missing.")
-    return 0
+    if not missing:
+        print("Nothing that Turnpost needs is missing.")
+        return 0
+    print("\n".join(to_read_out(missing)))
+    return 1
+
+
+def to_read_out(missing: list[Finding]) -> Iterator[str]:
+    """What to say to a helper on the phone: short lines, the same remedy once."""
+    number = len(missing)
+    yield "Turnpost can't work yet. If somebody helps you, read this out to them:"
+    yield f"  This is {this_copy()}."
+    yield f"  {number} thing{'s have' if number > 1 else ' has'} to be put right:"
+    for place, finding in enumerate(missing, 1):
+        yield f"  {place}. {finding.what}"
+    remedies = list(dict.fromkeys(f.to_do for f in missing if f.to_do))
+    yield "What to do:" if remedies else "Nothing is known that would help; ask your clinic."
+    for remedy in remedies:
+        yield f"  - {remedy}"
+    yield "Then run 'turnpost doctor' again."
+
+
+def this_copy() -> str:
+    """Which Turnpost on which system this is."""
+    try:
+        version = metadata.version("turnpost")
+    except metadata.PackageNotFoundError:
+        version = "of no known version"
+    return f"Turnpost {version} ({installed.way()}) on {platform.system()} {platform.release()}"
 
 
 def findings() -> Iterator[Finding]:
@@ -107,11 +141,12 @@ def python_version() -> Finding:
 
 def libraries() -> Iterator[Finding]:
     """Whether each library is there, in a version that was tested."""
+    again = installed.AGAIN[installed.way()]
     for name, prefix in LIBRARIES.items():
         try:
             version = metadata.version(name)
         except metadata.PackageNotFoundError:
-            yield Finding("bad", f"library {name} is not installed", AGAIN)
+            yield Finding("bad", f"library {name} is not installed", again)
             continue
         exact = version == prefix or (prefix.endswith(".") and version.startswith(prefix))
         if exact:
@@ -119,11 +154,12 @@ def libraries() -> Iterator[Finding]:
         else:
             wanted = f"{prefix}*" if prefix.endswith(".") else prefix
             why = f" ({WHY[name]})" if name in WHY else ""
-            yield Finding("bad", f"library {name} is {version}, and must be {wanted}{why}", AGAIN)
+            yield Finding("bad", f"library {name} is {version}, and must be {wanted}{why}", again)
 
 
 def one_opencv() -> Finding:
     """Whether OpenCV's packages overwrite each other."""
+    again = installed.AGAIN[installed.way()]
     found = []
     for name in OPENCV_PACKAGES:
         try:
@@ -134,8 +170,8 @@ def one_opencv() -> Finding:
     if found == ["opencv-python"]:
         return Finding("good", "one OpenCV")
     if not found:
-        return Finding("bad", "OpenCV is not installed", AGAIN)
-    return Finding("bad", f"these overwrite each other: {', '.join(found)}", AGAIN)
+        return Finding("bad", "OpenCV is not installed", again)
+    return Finding("bad", f"these overwrite each other: {', '.join(found)}", again)
 
 
 def system_libraries() -> Finding:
@@ -153,13 +189,20 @@ def system_libraries() -> Finding:
 
 def models() -> Iterator[Finding]:
     """Whether each model file is there and is the right one."""
-    from tracker.vision.models import ModelName, load_model
+    from tracker.vision.models import MODELS, ModelName, load_model, own_folder
 
+    folder = installed.models_beside() or own_folder()
+    by_hand = f"put the missing files into the folder {folder}"
+    if installed.models_beside() is None:
+        by_hand = f"{installed.AGAIN[installed.way()]}; or {by_hand}"
     for name in get_args(ModelName):
         try:
             load_model(name)
         except RunError as error:
-            yield Finding("bad", str(error))
+            wrong = "sha256 differs" in str(error)
+            how = "is not the right one" if wrong else "is missing"
+            what = f"the file that finds {FINDS[name]} {how}: {MODELS[name].filename}"
+            yield Finding("bad", what, by_hand)
         else:
             yield Finding("good", f"model file for the {name}")
 
@@ -179,7 +222,14 @@ def camera() -> Finding:
     """Whether the system knows of a camera; none is opened."""
     if sys.platform != "linux":
         return Finding("note", "the camera was not looked for", "'turnpost camera' tries it")
-    if any(Path("/dev").glob("video*")):
+    cameras = list(Path("/dev").glob("video*"))
+    if cameras and not any(os.access(c, os.R_OK | os.W_OK) for c in cameras):
+        return Finding(
+            "bad",
+            "a camera is connected, but you have no right to use it",
+            "have yourself added to the group 'video', and log in again",
+        )
+    if cameras:
         return Finding("good", "a camera is connected")
     return Finding("note", "no camera is connected", "'turnpost demo' works without one")
 
@@ -215,5 +265,12 @@ def data_folder() -> Finding:
             "bad",
             f"sessions can't be saved in {folder} ({reason})",
             "name another folder in TURNPOST_DATA",
+        )
+    free_mb = shutil.disk_usage(place).free / 1e6
+    if free_mb < LEAST_FREE_MB:
+        return Finding(
+            "bad",
+            f"the disk is nearly full: {free_mb:.0f} MB are free for sessions in {folder}",
+            "delete what you don't need, or name a folder on another disk in TURNPOST_DATA",
         )
     return Finding("good", f"sessions are saved in {folder}")
