@@ -291,6 +291,10 @@ def _asked(prescribed: Mapping[str, Any]) -> dict[str, Any]:
         "seconds": "held_s",
     }
     found = {n: _number_or_pair(prescribed.get(k)) for k, n in names.items()}
+    target = prescribed.get("target")
+    if found["amplitude_deg"] is None and isinstance(target, Mapping):
+        # Where the eyes follow, the target's own way is what is asked.
+        found["amplitude_deg"] = number(target.get("swing_deg"))
     return {n: v for n, v in found.items() if v is not None}
 
 
