@@ -203,7 +203,7 @@ class Window(QWidget):
             "choose": ChoosePage(director, self.settings, self._target_size),
             "mark": MarkPage(director),
             "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close, hand_over.open),
+            "summary": SummaryPage(director, self.close, hand_over.open, lambda: hand_over.plan),
             "sound": SoundPage(director, self.settings, self.close_sound),
             "first": FirstPage(
                 director,

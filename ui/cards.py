@@ -34,6 +34,7 @@ from tracker.practice.tasks import (
 )
 from ui import words
 from ui.hands_free import stop_key
+from ui.manner import care_keys, form_of, how_of, other_posture
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +139,7 @@ def card_of(
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
-                (words.say(f"exercise.{asked.exercise.id}.how"), dose_words(asked)),
+                (how_of(asked), dose_words(asked)),
                 _cares(asked),
                 (Option(words.say("ask.done"), main=True, act="done"),),
                 runs=True,
@@ -230,11 +231,7 @@ def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
     pace = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm
     if tempo and pace is not None:
         parts.append(words.say("ask.dose.tempo", tempo=words.number(pace)))
-    if asked.eyes == "closed":
-        parts.append(words.say("ask.dose.eyes_closed"))
-    if asked.surface == "soft":
-        parts.append(words.say("ask.dose.soft"))
-    return parts
+    return [*parts, *other_posture(asked), *form_of(asked)]
 
 
 def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
@@ -253,7 +250,7 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool, still: 
     exercise = asked.exercise
     seen = "face" in exercise.needs
     lines = [
-        words.say(f"exercise.{exercise.id}.how"),
+        how_of(asked),
         # Nobody hears or sees the beats where a helper reads.
         dose_words(asked, tempo=lead != "reader"),
         words.say(place_key(asked)),
@@ -281,7 +278,7 @@ def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool, still: 
 
 
 def _cares(asked: Asked) -> tuple[str, ...]:
-    return tuple(words.say(f"care.{key}") for key in asked.exercise.cautions)
+    return tuple(words.say(f"care.{key}") for key in care_keys(asked))
 
 
 def _over(task: Over, plan: Plan) -> Card:
@@ -289,7 +286,7 @@ def _over(task: Over, plan: Plan) -> Card:
     if set(task.because) & set(EMERGENCY):
         number = plan.emergency_number
         key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
-        lines = [words.say(key, number=number or "")]
+        lines = [words.say(key, number=words.apart(number or ""))]
     elif SPIN in task.because:
         lines = [words.say("gate.outcome.sit_and_stop")]
     elif set(task.because) & set(CALL):

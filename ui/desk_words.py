@@ -155,5 +155,8 @@ DESK_WORDS: dict[str, object] = {
     "report.over": QT_TRANSLATE_NOOP(
         "turnpost", "this is the session itself; name another file for the report"
     ),
+    "report.there": QT_TRANSLATE_NOOP(
+        "turnpost", "{path} is there already; choose it with its ending, or name another file"
+    ),
     "report.failed": QT_TRANSLATE_NOOP("turnpost", "No report: {why}"),
 }

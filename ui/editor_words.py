@@ -125,7 +125,11 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.high_end": QT_TRANSLATE_NOOP("turnpost", "{what}, up to"),
     "edit.who": QT_TRANSLATE_NOOP("turnpost", "Person"),
     "edit.person": QT_TRANSLATE_NOOP("turnpost", "Pseudonym"),
-    "edit.person.how": QT_TRANSLATE_NOOP("turnpost", "Never a real name: the file travels."),
+    "edit.person.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Never a real name: the file travels. With another one, the plan gets a new ID, and ticks "
+        "and days found met are taken out.",
+    ),
     "edit.plan_id": QT_TRANSLATE_NOOP("turnpost", "Plan ID"),
     "edit.plan_id.how": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -58,7 +58,7 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.floor-reach.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up "
-        "tall. Your eyes stay on it. Do ten with one arm, then ten with the other.",
+        "tall. Your eyes stay on it. Change arms half way through.",
     ),
     "exercise.sit-to-stand": QT_TRANSLATE_NOOP("turnpost", "Stand up and sit down"),
     "exercise.sit-to-stand.how": QT_TRANSLATE_NOOP(
@@ -68,7 +68,7 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.hand-toss.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your "
-        "eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so "
+        "eyes and head go with it. If it drops, let it lie and take a new one. Stay far back, so "
         "that both hands stay in the picture.",
     ),
     "exercise.stand": QT_TRANSLATE_NOOP("turnpost", "Stand in the corner"),
@@ -86,13 +86,13 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.stand-head-shake": QT_TRANSLATE_NOOP("turnpost", "Stand and turn your head"),
     "exercise.stand-head-shake.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Stand on the soft mat, feet as wide as your hips. Turn your head from side to side "
+        "Stand with your feet as wide as your hips. Turn your head from side to side "
         "with the beat.",
     ),
     "exercise.weight-shift": QT_TRANSLATE_NOOP("turnpost", "Shift from foot to foot"),
     "exercise.weight-shift.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.",
+        "Stand tall. Put your weight on one foot, then on the other. Go slowly.",
     ),
     "exercise.walk": QT_TRANSLATE_NOOP("turnpost", "Walk ten steps and back"),
     "exercise.walk.how": QT_TRANSLATE_NOOP(
@@ -175,7 +175,7 @@ EXERCISE_WORDS: dict[str, object] = {
     ),
     "exercise.chair-stands-five": QT_TRANSLATE_NOOP("turnpost", "Five stands from a chair"),
     "exercise.chair-stands-five.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Cross your arms. Stand up and sit down five times, as fast as is safe."
+        "turnpost", "Cross your arms. Stand up and sit down, as fast as is safe."
     ),
     "exercise.chair-stands-30-s": QT_TRANSLATE_NOOP("turnpost", "Stands for half a minute"),
     "exercise.chair-stands-30-s.how": QT_TRANSLATE_NOOP(

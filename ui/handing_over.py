@@ -11,7 +11,12 @@ from ui.pages.handover import HandoverPage
 from ui.pages.same_plan import SamePlanPage
 from ui.pages.welcome import WelcomePage
 from ui.plan_check import PlanCheck, way_words
-from ui.plan_in_use import forget_plan_in_use, keep_plan_in_use, plan_in_use
+from ui.plan_in_use import (
+    forget_plan_before,
+    forget_plan_in_use,
+    keep_plan_in_use,
+    plan_in_use,
+)
 from ui.ports import Runner
 from ui.session_flow import Director
 from ui.settings import Settings
@@ -57,8 +62,12 @@ class HandingOver:
 
     @property
     def plan(self) -> Plan | None:
-        """The plan of the session that has ended, else the one on the first page."""
-        return self._director.plan or self._welcome.plan
+        """The plan of the session that has ended, else the one on the first page.
+
+        None for one whose words differed: nothing goes to whoever made it.
+        """
+        plan = self._director.plan or self._welcome.plan
+        return None if self._check.is_refused(plan) else plan
 
     @property
     def unchecked(self) -> bool:
@@ -72,9 +81,12 @@ class HandingOver:
 
     def take(self, plan: Plan) -> None:
         """A plan was opened: keep a copy, and show its words if they are new."""
-        keep_plan_in_use(plan)
-        if self._check.take(plan):
-            self.open_words()
+        new = self._check.take(plan)
+        keep_plan_in_use(plan, new=new)
+        if not self._check.is_unchecked(plan):
+            forget_plan_before()
+        if new:
+            self._show_words(plan)
 
     def open(self) -> None:
         """The page where the file for the therapist is made."""
@@ -84,16 +96,21 @@ class HandingOver:
         """The words of the plan, to be compared with the therapist's."""
         plan = self.plan
         if plan is not None and self._check.words:
-            self._from = self._covered()
-            self.same.show_words(self._check.words, way_words(plan.hand_over, "same"))
-            self._cover("same")
+            self._show_words(plan)
+
+    def _show_words(self, plan: Plan) -> None:
+        self._from = self._covered()
+        self.same.show_words(self._check.words, way_words(plan.hand_over, "same"))
+        self._cover("same")
 
     def _compared(self, same: bool | None) -> None:
         """What came of it; None: not now."""
-        if same is not None:
-            self._check.answer(same)
+        self._check.answer(same)
+        if same:
+            forget_plan_before()
         if same is False:
             self._welcome.put_away(words.say("same.refused"))
-            self._settings.plan = None
             forget_plan_in_use()
+            # The next start offers the plan before, if there is one.
+            self._settings.plan = plan_in_use()
         self._cover(self._from if same is not False else "")

@@ -58,8 +58,8 @@ HANDOVER_WORDS: dict[str, object] = {
     ),
     "handover.no_new": QT_TRANSLATE_NOOP(
         "turnpost",
-        "You have handed over all you practised. If a file was lost, you can make one with "
-        "everything again.",
+        "You have handed over all you practised with this plan. If a file was lost, you can make "
+        "one with everything again.",
     ),
     "handover.one_new": QT_TRANSLATE_NOOP("turnpost", "One session waits to be handed over."),
     "handover.new": QT_TRANSLATE_NOOP("turnpost", "{count} sessions wait to be handed over."),
@@ -96,8 +96,32 @@ HANDOVER_WORDS: dict[str, object] = {
         "Now send it to your therapist: attach it to an e-mail, or bring it along on a memory "
         "stick.",
     ),
-    "handover.left": QT_TRANSLATE_NOOP(
-        "turnpost", "{count} did not fit. Make a second file for them."
+    "handover.more": QT_TRANSLATE_NOOP(
+        "turnpost", "Not all went into one file. Send these, too: {names}"
+    ),
+    "handover.thin": QT_TRANSLATE_NOOP(
+        "turnpost", "Sessions whose curves stayed behind, too large or not readable: {count}."
+    ),
+    "handover.foreign": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "There are sessions of other plans, of which this clinic has nothing yet: {plans}. They "
+        "stay here unless you say that they are yours and meant for this clinic.",
+    ),
+    "handover.foreign.take": QT_TRANSLATE_NOOP("turnpost", "Mine: take them, too"),
+    "handover.unsent": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Not in the file, because they were practised as another person or without a plan: "
+        "{count}.",
+    ),
+    "handover.broken_off": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Not in the file, because they broke off: {count}. Close Turnpost and open it again to "
+        "save them.",
+    ),
+    "handover.elsewhere": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Not in the file, because you saved them in a folder of your own: {count}. Bring that "
+        "folder to your therapist.",
     ),
     "handover.in_call": QT_TRANSLATE_NOOP(
         "turnpost", "Names of files are not shown in a call. Leave the call's layout (F4) first."
@@ -133,6 +157,12 @@ HANDOVER_WORDS: dict[str, object] = {
     "exchange.kinds": QT_TRANSLATE_NOOP(
         "turnpost", "Files from patients (*.age *.turnpost);;All files (*)"
     ),
+    "exchange.no_folder": QT_TRANSLATE_NOOP(
+        "turnpost", "the folder {folder} is not there; connect its disk, or open another folder"
+    ),
+    "exchange.missed": QT_TRANSLATE_NOOP(
+        "turnpost", "A file that came in between was not taken in. Take it in now."
+    ),
     "exchange.nobody": QT_TRANSLATE_NOOP("turnpost", "no pseudonym"),
     "exchange.taken": QT_TRANSLATE_NOOP(
         "turnpost", "{person}: new sessions {new}, here before {known}."
@@ -144,9 +174,11 @@ HANDOVER_WORDS: dict[str, object] = {
     "exchange.out": QT_TRANSLATE_NOOP("turnpost", "To a patient"),
     "exchange.out.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Writes a plan that names your clinic's keys, so that what the patient hands over can be "
-        "read here and nowhere else. Read its words to the patient in a call.",
+        "Writes a plan that names keys. What the patient hands over opens with each of them, on "
+        "any computer that has it. Was a key stolen? Then make a new one, leave the stolen one "
+        "out, hand the plan out again, and read its words to the patient in a call.",
     ),
+    "exchange.keep": QT_TRANSLATE_NOOP("turnpost", "Keep other computers' keys in the plan"),
     "exchange.give": QT_TRANSLATE_NOOP("turnpost", "Hand out a plan"),
     "exchange.give_plain": QT_TRANSLATE_NOOP("turnpost", "Hand out a plan without a lock"),
     "exchange.tell": QT_TRANSLATE_NOOP("turnpost", "Show the words of a plan"),

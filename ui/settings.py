@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
@@ -182,6 +183,15 @@ class Settings:
     @words_checked.setter
     def words_checked(self, value: str) -> None:
         self._store.setValue("words_checked", value)
+
+    @property
+    def words_refused(self) -> tuple[str, ...]:
+        """Words of plans that were other than those the therapist has read out."""
+        return tuple(t for t in str(self._store.value("words_refused", "")).split(";") if t)
+
+    @words_refused.setter
+    def words_refused(self, value: Sequence[str]) -> None:
+        self._store.setValue("words_refused", ";".join(value))
 
     @property
     def starter(self) -> bool:

@@ -23,6 +23,17 @@ SHEET_WORDS: dict[str, object] = {
     "sheet.tempo.changes": QT_TRANSLATE_NOOP(
         "turnpost", "first {low} moves a minute, at the end {high}"
     ),
+    "sheet.posture.sitting": QT_TRANSLATE_NOOP("turnpost", "Sitting on a firm chair"),
+    "sheet.posture.standing": QT_TRANSLATE_NOOP("turnpost", "Standing"),
+    "sheet.posture.walking": QT_TRANSLATE_NOOP("turnpost", "Walking"),
+    "sheet.posture.chair": QT_TRANSLATE_NOOP("turnpost", "From a firm chair"),
+    "sheet.range": QT_TRANSLATE_NOOP("turnpost", "up to {most} degrees to each side"),
+    "sheet.range.nod": QT_TRANSLATE_NOOP("turnpost", "up to {most} degrees up and down"),
+    "sheet.neck": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your neck: turn or tilt your head {turn} degrees at most to each side. Nod {nod} degrees "
+        "at most up and down.",
+    ),
     "sheet.own_pace": QT_TRANSLATE_NOOP("turnpost", "at your own pace"),
     "sheet.support.corner_and_chair": QT_TRANSLATE_NOOP(
         "turnpost", "Stand with a corner behind you and a firm chair in front."
@@ -36,9 +47,24 @@ SHEET_WORDS: dict[str, object] = {
         "turnpost", "Do not practise, and call your therapist first, if:"
     ),
     "sheet.stop": QT_TRANSLATE_NOOP("turnpost", "Stop for today when:"),
-    "sheet.stop.score": QT_TRANSLATE_NOOP(
+    "sheet.stop.score.dizziness": QT_TRANSLATE_NOOP(
         "turnpost",
         "You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.",
+    ),
+    "sheet.stop.score.nausea": QT_TRANSLATE_NOOP(
+        "turnpost", "You feel sick, and more so than {most} of 10."
+    ),
+    "sheet.stop.score.unsteadiness": QT_TRANSLATE_NOOP(
+        "turnpost", "You feel unsteady, and more so than {most} of 10."
+    ),
+    "sheet.stop.worst.dizziness": QT_TRANSLATE_NOOP(
+        "turnpost", "You are as dizzy as you can imagine."
+    ),
+    "sheet.stop.worst.nausea": QT_TRANSLATE_NOOP(
+        "turnpost", "You feel as sick as you can imagine."
+    ),
+    "sheet.stop.worst.unsteadiness": QT_TRANSLATE_NOOP(
+        "turnpost", "You feel as unsteady as you can imagine."
     ),
     "sheet.stop.settle": QT_TRANSLATE_NOOP(
         "turnpost", "After an exercise it does not settle within {minutes} minutes."
@@ -47,6 +73,9 @@ SHEET_WORDS: dict[str, object] = {
         "turnpost", "{what}. Hold on, sit still until it is over, and tell your therapist."
     ),
     "sheet.stop.unwell": QT_TRANSLATE_NOOP("turnpost", "You feel unwell in any other way."),
+    "sheet.screen": QT_TRANSLATE_NOOP(
+        "turnpost", "Only with the program, as something has to move on the screen:"
+    ),
     "sheet.later": QT_TRANSLATE_NOOP("turnpost", "Later, when your therapist says so:"),
     "sheet.picture": QT_TRANSLATE_NOOP("turnpost", "Drawing: {name}"),
 }

@@ -23,7 +23,7 @@ from tracker.session.files import data_folder, make_private_folder, session_fold
 from tracker.session.journal import FileJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
-from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME, save_session
+from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
 from tracker.session.summary import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory, SourceState
@@ -44,8 +44,6 @@ from ui.ports import (
     World,
 )
 
-#: What the first part of a journal is called once all of it was saved in another place.
-MOVED_NAME = "journal-saved-elsewhere.jsonl"
 #: The folder of the kept profiles.
 PROFILES = "profiles"
 #: The sample that the demo plays.

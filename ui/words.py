@@ -18,6 +18,7 @@ from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.handover_words import HANDOVER_WORDS
+from ui.manner_words import MANNER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.sentences import Sentences
@@ -349,6 +350,7 @@ WORDS: dict[str, object] = {
     "demo.cannot_pause": QT_TRANSLATE_NOOP("turnpost", "The sample clip can't be paused."),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
     **EXERCISE_WORDS,
+    **MANNER_WORDS,
     **FIGURE_WORDS,
     **FIRST_WORDS,
     **SAFETY_WORDS,
@@ -401,6 +403,11 @@ def told(text: str) -> str:
 def from_right() -> bool:
     """Whether the language is read from right to left."""
     return QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
+
+
+def apart(text: str) -> str:
+    """A text that keeps its own order among words that are read from the right."""
+    return f"\u2066{text}\u2069" if from_right() else text
 
 
 def row_of(parts: Iterable[str]) -> str:

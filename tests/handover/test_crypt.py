@@ -120,3 +120,22 @@ def test_a_key_that_asks_for_too_much_work_holds_nobody_up() -> None:
     with pytest.raises(InputError, match="too long"):
         crypt.unlock(asks, "three plain words")
     assert crypt.unlock(reference.lock_quickly(pair()[0], "abc"), "abc") == pair()[0]
+
+
+def test_an_accent_opens_a_key_however_a_keyboard_writes_it() -> None:
+    identity, _ = crypt.new_identity()
+    whole, apart = "caf\u00e9 au lait", "cafe\u0301 au lait"
+    assert crypt.unlock(crypt.lock(identity, apart), whole) == identity
+    # One that another program has locked with the letters apart.
+    foreign = reference.lock_quickly(identity, apart)
+    assert crypt.unlock(foreign, apart) == identity
+    with pytest.raises(crypt.WrongPassphraseError):
+        crypt.unlock(foreign, whole)
+
+
+def test_a_passphrase_that_is_no_text_is_refused() -> None:
+    identity, _ = crypt.new_identity()
+    with pytest.raises(InputError, match="type it again"):
+        crypt.lock(identity, "half a letter \ud800")
+    with pytest.raises(InputError, match="type it again"):
+        crypt.unlock(b"", "half a letter \ud800")

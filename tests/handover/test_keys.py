@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -14,6 +15,7 @@ from tracker.handover import crypt, keys
 from tracker.handover.keys import back_up, bring_in, clinic_keys, new_key, open_keys
 from tracker.handover.preparing import readers, with_keys
 from tracker.plan.files import parse_plan
+from tracker.plan.rules import remarks
 
 WORDS = "three plain words"
 
@@ -116,6 +118,54 @@ def test_a_plan_gets_the_keys_of_this_computer_and_further_ones(private_data_fol
         with_keys(plan, ["age1no"])
     with pytest.raises(InputError, match="leave out"):
         with_keys(plan, [key.public], plain=True)
+
+
+def test_a_stolen_key_is_taken_out_of_a_plan(private_data_folder: Path) -> None:
+    stolen, here = new_key(WORDS), new_key(WORDS)
+    plan = with_keys(parse_plan(TEXT), [pair()[1]])
+
+    def left(**how: Any) -> list[str]:
+        made = with_keys(plan, **how)
+        assert made.hand_over is not None
+        return made.hand_over.keys
+
+    assert set(left()) == {stolen.public, here.public, pair()[1]}
+    assert set(left(drop=[stolen.name])) == {here.public, pair()[1]}
+    assert set(left(own_only=True)) == {stolen.public, here.public}
+    assert left(own_only=True, drop=[stolen.public]) == [here.public]
+    assert left(only=[here.name]) == [here.public]
+    assert left(only=[pair(1)[1]]) == [pair(1)[1]]
+    with pytest.raises(InputError, match="neither a public key nor one of these: clinic-"):
+        left(drop=["clinic-none"])
+    with pytest.raises(InputError, match="no key would be left"):
+        left(only=[here.name], drop=[here.name])
+    with pytest.raises(InputError, match="leave out"):
+        left(plain=True, drop=[here.name])
+
+
+def test_a_plan_without_a_pseudonym_gets_no_keys(private_data_folder: Path) -> None:
+    new_key(WORDS)
+    plan = parse_plan(TEXT).model_copy(update={"person": None})
+    for plain in (False, True):
+        with pytest.raises(InputError, match="no pseudonym"):
+            with_keys(plan, plain=plain)
+    said = [r for r in remarks(plan_with(pair()[1], person=None)) if r.path == ("person",)]
+    assert said and not [r for r in remarks(plan_with(pair()[1])) if r.path == ("person",)]
+    assert not [r for r in remarks(plan) if r.path == ("person",)]
+
+
+def test_a_backup_puts_a_damaged_key_right(private_data_folder: Path, tmp_path: Path) -> None:
+    key = new_key(WORDS)
+    back_up(key, tmp_path / "safe")
+    whole = key.path.read_bytes()
+    for damaged in (b"damaged", b""):
+        key.path.write_bytes(damaged)
+        assert bring_in(tmp_path / "safe", WORDS) == key
+        assert key.path.read_bytes() == whole and open_keys(WORDS)
+    old = key.path.with_suffix(".old"), key.path.with_suffix(".old-2")
+    assert [p.read_bytes() for p in old] == [b"damaged", b""]
+    bring_in(tmp_path / "safe", WORDS)
+    assert len(list(key.path.parent.iterdir())) == 4 and clinic_keys() == [key]
 
 
 @pytest.mark.parametrize(

@@ -16,11 +16,13 @@ from tests.handover.made import (
     session_id,
     write_session,
 )
+from tests.session.test_recovery import write_session as break_off
 from tracker.errors import InputError, RunError
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.handover import container, crypt, sending
-from tracker.handover.sending import file_name, hand_over, offer_of
+from tracker.handover import container, crypt, sending, sent
+from tracker.handover.sending import file_name, hand_over, hand_over_all, offer_of
 from tracker.plan.model import Plan
+from tracker.session.saving import MOVED_NAME
 
 
 @pytest.fixture
@@ -43,7 +45,7 @@ def test_new_sessions_go_out_once_and_again_if_asked(
     offer = offer_of(plan)
     assert names(offer.new) == [session_id(d) for d in DAYS] == names(offer.all)
     done = hand_over(plan, offer.new, tmp_path / "one.age", version="0.1.0")
-    assert done.sessions == tuple(names(offer.new)) and done.encrypted and done.left == 0
+    assert done.sessions == tuple(names(offer.new)) and done.encrypted and done.left == ()
     assert offer_of(plan).new == () and len(offer_of(plan).all) == 3
     later = write_session(private_data_folder, "2026-11-23")
     assert offer_of(plan).new == (later,)
@@ -157,15 +159,96 @@ def test_what_is_too_much_for_one_file_goes_into_the_next(
     each = sum((folders[0] / n).stat().st_size for n in container.FILES)
     monkeypatch.setattr(container, "MAX_TOTAL", int(2.2 * each))
     done = hand_over(plan, offer_of(plan).new, tmp_path / "one")
-    assert len(done.sessions) == 2 and done.left == 1
+    assert len(done.sessions) == 2 and done.left == (folders[2],)
     done = hand_over(plan, offer_of(plan).new, tmp_path / "two")
-    assert done.sessions == (folders[2].name,) and done.left == 0
+    assert done.sessions == (folders[2].name,) and done.left == ()
     # Samples that alone are too large stay behind, and that is said.
     monkeypatch.setattr(container, "MAX_MEMBER", (folders[0] / "trace.csv").stat().st_size - 1)
     monkeypatch.setattr(container, "MAX_TOTAL", 10 * each)
     done = hand_over(plan, offer_of(plan).all, tmp_path / "three")
     assert len(done.without_trace) == 3
     assert {name for _, name in opened(tmp_path / "three")[1]} == {"summary.json", "stage.json"}
+
+
+def test_several_files_hold_everything_once(
+    private_data_folder: Path, tmp_path: Path, plan: Plan, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folders = patient(private_data_folder)
+    hand_over(plan, folders, tmp_path / "before")
+    monkeypatch.setattr(container, "MAX_SESSIONS", 1)
+    (tmp_path / "f-2.age").write_bytes(b"somebody's")
+    made = hand_over_all(plan, offer_of(plan).all, tmp_path / "f.age")
+    assert [m.path.name for m in made] == ["f.age", "f-3.age", "f-4.age"]
+    assert [s for m in made for s in m.sessions] == [f.name for f in folders]
+    assert {s for m in made for s, _ in opened(m.path)[1]} == {f.name for f in folders}
+    assert (tmp_path / "f-2.age").read_bytes() == b"somebody's"
+
+
+def test_files_made_before_a_fault_are_named(
+    private_data_folder: Path, tmp_path: Path, plan: Plan, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folders = patient(private_data_folder)
+    monkeypatch.setattr(container, "MAX_SESSIONS", 1)
+    (folders[1] / "summary.json").unlink()
+    with pytest.raises(InputError, match=r"has no summary.*made before, and to be sent: .*f\.age"):
+        hand_over_all(plan, folders, tmp_path / "f.age")
+    assert names(offer_of(plan).new) == [folders[2].name]
+
+
+def test_what_does_not_go_is_counted(private_data_folder: Path, plan: Plan, tmp_path: Path) -> None:
+    patient(private_data_folder)
+    write_session(private_data_folder, "2026-11-24", person="P-08")
+    gone = write_session(private_data_folder, "2026-11-25", person="P-08")
+    hand_over(plan_with(pair(2)[1], person="P-08"), [gone], tmp_path / "other")
+    break_off(private_data_folder, session_id("2026-11-26"))
+    moved = private_data_folder / "sessions" / session_id("2026-11-27")
+    moved.mkdir()
+    (moved / MOVED_NAME).write_text("")
+    offer = offer_of(plan)
+    assert (offer.unsent, offer.broken_off, offer.elsewhere) == (1, 1, 1)
+    # After a plan with another pseudonym what has not gone out yet does not vanish unsaid.
+    assert offer_of(plan.model_copy(update={"person": "P-09"})).unsent == 4
+
+
+def test_sessions_of_a_plan_that_the_clinic_does_not_know_are_asked_for(
+    private_data_folder: Path, tmp_path: Path, plan: Plan
+) -> None:
+    patient(private_data_folder)
+    other = plan.model_copy(update={"plan_id": "plan-8"})
+    offer = offer_of(other)
+    assert offer.new == () == offer.all and offer.foreign == (("plan-7", 3),)
+    taken = offer_of(other, foreign=True)
+    assert len(taken.new) == 3 and taken.foreign == ()
+    # Once something of a plan has gone there, the rest may follow.
+    hand_over(other, taken.new[:1], tmp_path / "one")
+    assert len(offer_of(other).new) == 2 and offer_of(other).foreign == ()
+
+
+def test_clinics_without_keys_are_told_apart_by_their_plans(
+    private_data_folder: Path, tmp_path: Path
+) -> None:
+    folders = patient(private_data_folder)
+    plain = plan_with(plain=True)
+    hand_over(plain, folders, tmp_path / "one")
+    assert offer_of(plain).new == ()
+    other = plain.model_copy(update={"plan_id": "plan-8"})
+    assert offer_of(other).foreign == (("plan-7", 3),)
+
+
+def test_a_trace_that_can_not_be_read_stays_behind(
+    private_data_folder: Path, tmp_path: Path, plan: Plan, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    folders = patient(private_data_folder)
+    read = Path.read_bytes
+
+    def spoilt(path: Path) -> bytes:
+        if path == folders[0] / "trace.csv":
+            raise OSError(5, "Input/output error")
+        return read(path)
+
+    monkeypatch.setattr(Path, "read_bytes", spoilt)
+    done = hand_over(plan, folders, tmp_path / "f")
+    assert done.without_trace == (folders[0].name,) and len(done.sessions) == 3
 
 
 def test_a_file_that_can_not_be_written_counts_as_nothing_handed_over(
@@ -203,7 +286,7 @@ def test_a_damaged_record_means_that_all_goes_out_once_more(
 ) -> None:
     folders = patient(private_data_folder)
     hand_over(plan, folders, tmp_path / "one")
-    (private_data_folder / sending.RECORD).write_text(record)
+    (private_data_folder / sent.RECORD).write_text(record)
     assert len(offer_of(plan).new) == 3
     hand_over(plan, folders, tmp_path / "two")
     assert offer_of(plan).new == ()

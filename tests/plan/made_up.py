@@ -113,9 +113,16 @@ def _form(rng: random.Random, entry: Data) -> None:
     name = entry["exercise"]
     postures = [p for p in ("sitting", "standing", "walking") if permission(name, p) != "never"]
     _some(rng, entry, "posture", [None, *postures])
-    eyes = ["open", *(["closed"] if permission(name, "eyes_closed") != "never" else [])]
+    exercise = CATALOGUE[name]
+    eyes = [
+        *(["open"] if exercise.eyes == "open" else []),
+        *(["closed"] if permission(name, "eyes_closed") != "never" else []),
+    ]
     surfaces = ["firm", *(["soft"] if permission(name, "soft_surface") != "never" else [])]
-    shakes = [False, *([True] if permission(name, "head_shake") != "never" else [])]
+    shakes = [
+        *([] if exercise.head_shake else [False]),
+        *([True] if permission(name, "head_shake") != "never" else []),
+    ]
     for field, values in (("eyes", eyes), ("surface", surfaces), ("head_shake", shakes)):
         _some(rng, entry, field, [None, *values])
     least = least_support(Entry.model_validate(entry))

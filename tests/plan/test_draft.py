@@ -138,6 +138,39 @@ def test_stages_take_entries_in_and_give_them_on() -> None:
     assert all("stage" not in e for e in none["entries"]) and examine_draft(none).faults == ()
 
 
+def test_what_a_stage_waited_for_its_entries_wait_for_when_it_is_gone() -> None:
+    data = data_of(starter_plan(["eyes-and-head", "body-sitting", "firm-floor"]))
+    data["stages"][2]["unlock_after"]["after"] = "eyes-and-head"
+    gone = arranging.remove_stage(data, 2)
+    assert examine_draft(gone).faults == ()
+    sways = next(e for e in gone["entries"] if e["exercise"] == "ankle-sway")
+    assert sways["unlock_after"] == data["stages"][2]["unlock_after"]
+    # One that has a condition of its own keeps that one.
+    own = next(e for e in gone["entries"] if e["entry_id"] == "stand-eyes-closed")
+    assert own["unlock_after"]["after"] == "stand"
+    # Where the figures can't be taken from any more, the words still hold it back.
+    gone = arranging.remove_stage(data, 1)
+    assert examine_draft(gone).faults == ()
+    tosses = next(e for e in gone["entries"] if e["exercise"] == "hand-toss")
+    assert tosses["stage"] == "eyes-and-head"
+    condition = data["stages"][1]["unlock_after"]["condition"]
+    assert tosses["unlock_after"] == {"condition": condition}
+
+
+def test_what_was_found_of_one_person_holds_for_nobody_else() -> None:
+    data = example()
+    data["entries"][1]["unlock_after"]["met_on"] = "2026-01-20"
+    other = arranging.for_person(data, "P-08")
+    assert other["person"] == "P-08" and other["plan_id"] != data["plan_id"]
+    assert not other["clearance"][0]["cleared"] and examine_draft(other).faults == ()
+    assert "met_on" not in other["entries"][1]["unlock_after"]
+    assert other["entries"][1]["unlock_after"]["sessions"] == 3
+    # The first pseudonym of a plan drags nothing along; the same one is no step.
+    unnamed = {**data, "person": None}
+    assert arranging.for_person(unnamed, "P-07") == data
+    assert arranging.for_person(data, "P-07") is data
+
+
 def test_what_refers_to_a_name_goes_with_it() -> None:
     data = arranging.rename(example(), ("entries", 0, "entry_id"), "head")
     assert data["entries"][1]["unlock_after"]["after"] == "head"

@@ -29,6 +29,8 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ({"exercise": "spin"}, "exercise: there is no exercise 'spin'"),
     ({"exercise": "hand-toss", "eyes": "closed"}, "eyes: hand-toss with the eyes closed is not"),
     ({"exercise": "walk", "head_shake": True}, "head_shake: walk with a head shake is not given"),
+    ({"exercise": "stand-head-shake", "head_shake": False}, "head_shake: stand-head-shake is done"),
+    ({"exercise": "remembered-target", "eyes": "open"}, "eyes: remembered-target is done with"),
     ({"exercise": "stairs", "eyes": "closed"}, "never while tossing, walking, on stairs"),
     ({"exercise": "partner-turns", "head_shake": True}, "or with a partner"),
     ({"exercise": "turns-on-target", "posture": "walking"}, "posture: turns-on-target walking"),

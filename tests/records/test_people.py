@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from datetime import date, timedelta
 from pathlib import Path
 
@@ -9,8 +10,9 @@ import pytest
 
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row
+from tracker.plan.files import save_plan
 from tracker.plan.model import Plan
-from tracker.records.index import Records
+from tracker.records.index import Records, read_folder
 from tracker.records.people import NO_NAME, count_to, people_of, plan_for
 
 
@@ -46,6 +48,36 @@ def test_the_plan_is_that_of_the_newest_session() -> None:
     assert plan_for([row(0, plan_id="other")], "P-1", [other]) is None
     # A plan for a person with no session yet under it is better than none.
     assert plan_for([row(0, plan_id="lost")], "P-1", [old, new]) is new
+
+
+def test_of_plans_of_one_id_the_persons_own_then_the_newest_file_is_taken() -> None:
+    own = plan("p", "P-1").model_copy(update={"rest_s": 20.0})
+    template = plan("p", None, 7)
+    newer = own.model_copy(update={"rest_s": 40.0})
+    rows = [row(0, plan_id="p")]
+    for plans in ([own, template], [template, own]):
+        assert plan_for(rows, "P-1", plans) is own
+    assert plan_for(rows, "P-1", [own, newer]) is newer
+    assert plan_for(rows, "P-1", [newer, own]) is own
+    assert plan_for([], "P-1", [own, newer]) is newer
+
+    def told(*plans: Plan) -> list[str]:
+        (person,) = people_of(records(*rows, plans=plans), START + timedelta(days=1))
+        return [r.text for r in person.reasons if "plan files" in r.text]
+
+    assert told(own, newer) == [
+        "2 plan files differ and start on the same day: the newest file is taken"
+    ]
+    # The same one twice, or one that has the better of the other, is nothing to look at.
+    assert told(own, own.model_copy()) == [] and told(own, template) == []
+
+
+def test_plans_stand_in_the_order_in_which_they_were_written(tmp_path: Path) -> None:
+    for k, name in enumerate(("b", "c", "a")):
+        path = tmp_path / f"{name}.json"
+        save_plan(path, plan(name, "P-1"))
+        os.utime(path, (k, k))
+    assert [place for place, _ in read_folder(tmp_path).plans] == ["b.json", "c.json", "a.json"]
 
 
 @pytest.mark.parametrize(

@@ -21,8 +21,8 @@ from tracker.session.engine import Engine
 from tracker.session.files import write_atomically
 from tracker.session.journal import FileJournal, read_journal
 from tracker.session.live import SessionInfo
-from tracker.session.saving import JOURNAL_NAME, save_session
-from ui.wiring import MOVED_NAME, Recording
+from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, save_session
+from ui.wiring import Recording
 
 ROOT = Path(__file__).parents[2]
 HEAD = {"kind": "session", "format": "turnpost-journal", "format_version": 1, "about": {}}

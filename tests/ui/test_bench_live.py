@@ -58,6 +58,7 @@ def test_a_picture_that_nobody_takes_is_lost_and_the_newest_is_given() -> None:
         feed.close()
 
 
+@pytest.mark.alone
 @pytest.mark.slow
 @pytest.mark.gui
 def test_a_short_practice_is_seen_and_what_it_records_stays_apart(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+import threading
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -150,6 +151,47 @@ def test_what_can_not_be_made_is_said_and_harms_nothing(
     own.write_text("{")
     report.make("pdf", tmp_path / "r.pdf")
     assert "No report" in done(report, qtbot) and not (tmp_path / "r.pdf").exists()
+
+
+def test_no_file_is_written_over_unasked(
+    desk: Open, qtbot: QtBot, tmp_path: Path, clinic: Path
+) -> None:
+    window = desk()
+    report = window.person_page.report
+    (tmp_path / "r.pdf").write_bytes(b"another report")
+    report.make("pdf", tmp_path / "r")
+    assert "is there already" in done(report, qtbot)
+    assert (tmp_path / "r.pdf").read_bytes() == b"another report"
+    # About this one the dialog has asked.
+    report.make("pdf", tmp_path / "r.pdf")
+    assert "of 2 sessions" in done(report, qtbot)
+    before = everything(clinic)
+    folder = next(clinic.rglob("trace.csv")).parent
+    for kind, name in (("csv", "trace.csv"), ("fhir", "stage.json"), ("fhir", "Stage.json")):
+        report.make(kind, folder / name)
+        assert "the session itself" in done(report, qtbot)
+    assert everything(clinic) == before
+
+
+def test_making_it_does_not_hold_the_window_up(
+    desk: Open, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    threads: list[threading.Thread] = []
+
+    def slow(kind: str, paper: str) -> Callable[..., bytes]:
+        def make(records: object) -> bytes:
+            threads.append(threading.current_thread())
+            raise ValueError("a fault of our own")
+
+        return make
+
+    monkeypatch.setattr("ui.desk.report_button.maker", slow)
+    window = desk()
+    report = window.person_page.report
+    report.make("pdf", tmp_path / "r.pdf")
+    assert "a fault of our own" in done(report, qtbot)
+    assert threads and threads[0] is not threading.main_thread()
+    assert report.button.isEnabled() and not (tmp_path / "r.pdf").exists()
 
 
 def test_a_session_that_broke_off_is_left_out_and_said(

@@ -25,10 +25,14 @@ from tests.ui.editing import (
 )
 from tests.ui.test_desk import Open, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
-from tracker.errors import InputError
-from tracker.plan.files import load_plan
+from tracker.errors import InputError, RunError
+from tracker.plan.draft import data_of
+from tracker.plan.files import load_plan, save_plan
+from tracker.plan.starter import starter_plan
 from tracker.session import files as session_files
 from ui import words
+from ui.editor.inputs import LineInput
+from ui.editor.state import State
 from ui.editor.window import EditorWindow
 
 pytestmark = pytest.mark.timeout(300)
@@ -177,11 +181,11 @@ def test_opening_another_plan_asks_first_and_refuses_what_is_none(
     window = open_editor(file)
     enter(window, ("rest_s",), "45")
     Hands(window).press(Key.Key_O, CTRL)
-    assert "in no file yet" in asked(window)
-    answer(window, "edit.leave.discard")
     assert asked(window) == words.say("edit.open.which")
     window.bar.path.setText(str(tmp_path / "none.json"))
     answer(window, "edit.open")
+    assert "in no file yet" in asked(window)
+    answer(window, "edit.leave.discard")
     assert "not a plan" in asked(window)
     # What was open is still there, with its steps.
     assert data_in(window)["rest_s"] == 45 and window.document.path == file
@@ -306,6 +310,51 @@ def test_the_sheet_is_written_and_an_older_one_is_asked_about(
     assert "Turn your head" in (tmp_path / "plan-sheet.html").read_text(encoding="utf-8")
 
 
+def test_what_is_typed_while_a_question_stands_is_not_lost(
+    open_editor: OpenEditor, file: Path, tmp_path: Path
+) -> None:
+    other = tmp_path / "other.json"
+    other.write_text(TEXT, encoding="utf-8")
+    window = open_editor(file)
+    Hands(window).press(Key.Key_O, CTRL)
+    enter(window, ("rest_s",), "45")
+    window.bar.path.setText(str(other))
+    answer(window, "edit.open")
+    assert "in no file yet" in asked(window) and window.document.path == file
+    answer(window, "edit.leave.stay")
+    assert data_in(window)["rest_s"] == 45
+
+
+def test_no_sheet_of_what_has_been_spoilt_since_it_was_asked_for(
+    open_editor: OpenEditor, file: Path, tmp_path: Path
+) -> None:
+    window = open_editor(file)
+    Hands(window).press(Key.Key_P, CTRL)
+    line = view(window, ("rest_s",)).input
+    assert isinstance(line, LineInput)
+    line.setText("abc")
+    answer(window, "edit.sheet.pdf_a4")
+    assert "No sheet yet" in asked(window) and not list(tmp_path.glob("*.pdf"))
+
+
+def test_an_ending_in_capitals_is_that_of_a_pdf_too(
+    open_editor: OpenEditor, file: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = open_editor(file)
+    Hands(window).press(Key.Key_P, CTRL)
+    window.bar.path.setText(str(tmp_path / "anna.PDF"))
+    answer(window, "edit.sheet.pdf_a4")
+    assert (tmp_path / "anna.PDF").read_bytes().startswith(b"%PDF")
+
+    def fail(*_what: object) -> bytes:
+        raise RunError("no PDF today")
+
+    monkeypatch.setattr("ui.documents.sheet_pdf.sheet_pdf", fail)
+    Hands(window).press(Key.Key_P, CTRL)
+    answer(window, "edit.sheet.pdf_a4")
+    assert asked(window) == "no PDF today"
+
+
 # --- from the desk ---
 
 
@@ -345,6 +394,63 @@ def test_the_desk_opens_the_last_plan_with_its_conditions_and_takes_no_step_itse
     assert not desk.close() and desk.isVisible() and window.isVisible()
     answer(window, "edit.leave.discard")
     assert not window.isVisible()
+
+
+def test_going_on_from_the_last_plan_again_takes_what_has_been_saved_since(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+) -> None:
+    desk = open_desk()
+    choose_person(desk, "heron")
+    desk.open_plan()
+    window = desk.editor
+    assert window is not None
+    qtbot.addWidget(window)
+    window.start.from_last.click()
+    enter(window, ("rest_s",), "77")
+    window.files.save()
+    answer(window, "edit.replace")
+    Hands(window).press(Key.Key_N, CTRL)
+    window.start.from_last.click()
+    settle()
+    assert data_in(window)["rest_s"] == 77 and not window.document.dirty
+
+
+def test_sessions_of_one_person_judge_no_plan_of_another(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    desk = open_desk()
+    choose_person(desk, "heron")
+    desk.open_plan()
+    window = desk.editor
+    assert window is not None
+    qtbot.addWidget(window)
+    window.start.from_last.click()
+    settle()
+    assert window.document.rows
+    plan = window.document.state.plan
+    assert plan is not None
+    other = tmp_path / "other.json"
+    save_plan(other, plan.model_copy(update={"person": "wren"}))
+    window.files.open(other)
+    assert window.document.rows is None
+    # Nor once the pseudonym is another one; undo brings all of it back.
+    assert window._last is not None and window._last[1] is not None
+    window.files.open(window._last[1])
+    before = data_in(window)
+    enter(window, ("person",), "wren")
+    assert window.document.rows is None and data_in(window)["plan_id"] != before["plan_id"]
+    window.editing.undo()
+    assert data_in(window) == before and window.document.rows
+
+
+def test_what_was_found_met_is_met_without_sessions_at_hand() -> None:
+    data = data_of(starter_plan())
+    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.condition")
+    data["stages"][1]["unlock_after"]["met_on"] = "2026-11-20"
+    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.met")
 
 
 def test_what_is_not_met_says_why(open_desk: Open, qtbot: QtBot) -> None:  # noqa: F811

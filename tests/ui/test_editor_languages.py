@@ -9,13 +9,17 @@ from typing import Any
 
 import pypdfium2
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QTextLayout, QTextOption
 
 from tests.ui.editing import OpenEditor
 from tests.ui.test_desk import look
 from tests.ui.test_every_page import editor_pages
 from tests.ui.test_languages import TRANSLATED
 from tracker.plan.starter import SEATED_ID, seated_starter
+from tracker.practice.tasks import Over
 from ui import words
+from ui.cards import card_of
 from ui.documents.sheet import sheet_of
 from ui.documents.sheet_html import sheet_html
 from ui.documents.sheet_pdf import sheet_pdf
@@ -53,7 +57,7 @@ def test_the_sheet_is_in_the_language_and_reads_its_way(
     page = sheet_html(sheet, paper)
     assert f'lang="{code}" dir="{"rtl" if code == "ar" else "ltr"}"' in page
     told = re.sub(r"<[^>]*>", " ", page[page.index("<main>") :])
-    assert words.say("exercise.near-far.how") in told and words.say("gate.chest_pain") in told
+    assert words.say("how.near-far.paper") in told and words.say("gate.chest_pain") in told
     if code == "ar":
         # The plan's ID stays as it is.
         assert not re.search(r"[A-Za-z]{3}", told.replace(SEATED_ID, ""))
@@ -68,3 +72,33 @@ def test_the_sheet_is_in_the_language_and_reads_its_way(
     rights = Counter(round(right / 3) for _, _, right, _ in ends)
     at_right = max(rights.values()) > max(lefts.values())
     assert at_right == (code == "ar")
+
+
+def places_of(part: str, text: str) -> list[float]:
+    """Where the signs of a part stand on a line that is read from the right."""
+    layout = QTextLayout(text)
+    option = QTextOption()
+    option.setTextDirection(Qt.LayoutDirection.RightToLeft)
+    layout.setTextOption(option)
+    layout.beginLayout()
+    line = layout.createLine()
+    line.setLineWidth(10_000)
+    layout.endLayout()
+    start = text.index(part)
+    # Before its first sign the cursor has two places; PySide gives each with an index.
+    return [line.cursorToX(start + k)[0] for k in range(1, len(part))]
+
+
+def test_a_telephone_number_keeps_its_order_among_arabic_words(spoken: Any) -> None:
+    spoken("ar")
+    number = "+44 20 7946 0018"
+    plan = seated_starter().model_copy(update={"emergency_number": number})
+    over = Over(ended="red_flag", because=("chest_pain",))
+    told = [sheet_of(plan).emergency.title, card_of(over, plan).lines[0]]
+    for text in told:
+        places = places_of(number, text)
+        assert places == sorted(places), text
+    page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan)))[0].get_textpage()
+    found = [page.search(group).get_next() for group in ("44", "7946", "0018")]
+    lefts = [page.get_charbox(at[0])[0] for at in found if at is not None]
+    assert len(lefts) == 3 and lefts == sorted(lefts)

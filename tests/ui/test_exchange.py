@@ -19,11 +19,13 @@ from tests.plan.examples import TEXT
 from tests.ui.test_desk import look
 from tracker.handover import crypt, keys
 from tracker.handover.fingerprint import plan_words
+from tracker.handover.preparing import with_keys
 from tracker.handover.sending import hand_over
-from tracker.plan.files import load_plan
+from tracker.plan.files import load_plan, parse_plan, save_plan
 from ui import theme, words
 from ui.desk.exchange_page import ExchangePage
 from ui.desk.window import DeskWindow
+from ui.ports import Job
 from ui.settings import Settings
 
 PASSPHRASE = "three plain words"
@@ -295,6 +297,77 @@ def test_a_plan_is_handed_out_with_the_key_and_its_words(
     page.out.hand_out(tmp_path / "none.json", tmp_path / "x.json")
     done(window, qtbot)
     assert "can't be read" in page.work.said.text() and not page.work.plan_words.isVisible()
+
+
+def test_keys_are_left_out_of_a_plan(
+    desk: Open, qtbot: QtBot, key: keys.ClinicKey, tmp_path: Path
+) -> None:
+    plan, out = tmp_path / "plan.json", tmp_path / "out.json"
+    save_plan(plan, with_keys(parse_plan(TEXT), [pair()[1]]))
+    window = desk()
+    window.show_exchange()
+    page = window.exchange
+    assert page.out.keep.isVisible() and not page.out.own[key.public].isVisible()
+
+    def handed_out() -> list[str]:
+        page.out.hand_out(plan, out)
+        done(window, qtbot)
+        way = load_plan(out).hand_over
+        assert way is not None
+        return sorted(way.keys)
+
+    assert handed_out() == sorted([key.public, pair()[1]])
+    page.out.keep.click()
+    assert handed_out() == [key.public]
+    # The one here was stolen: a new one is made, the old one stays, to read with.
+    new = keys.new_key(PASSPHRASE)
+    window.show_exchange()
+    assert look(window, "exchange-two-keys") == []
+    QTest.keyClick(page.out.own[key.public], Qt.Key.Key_Space)
+    assert handed_out() == [new.public]
+    assert key.name not in page.work.said.text()
+    page.out.own[new.public].click()
+    out.unlink()
+    page.out.hand_out(plan, out)
+    done(window, qtbot)
+    assert "no key would be left" in page.work.said.text() and not out.exists()
+
+
+def test_the_folder_of_a_share_that_is_missing_is_not_made_anew(
+    desk: Open, qtbot: QtBot, tmp_path: Path, clinic: Path
+) -> None:
+    file = made_file(tmp_path / "in.turnpost", tmp_path / "patient", plain=True)
+    window = desk()
+    window.show_exchange()
+    clinic.rename(tmp_path / "unmounted")
+    window.exchange.into.take_in(file)
+    page = done(window, qtbot)
+    assert "is not there" in page.work.said.text() and not clinic.exists()
+
+
+def test_a_file_dropped_while_another_is_taken_in_is_told(
+    desk: Open, qtbot: QtBot, tmp_path: Path
+) -> None:
+    file = made_file(tmp_path / "in.turnpost", tmp_path / "patient", plain=True)
+    window = desk()
+    window.show_exchange()
+    page = window.exchange
+    waiting: list[Job] = []
+
+    def later(work: object) -> Job:
+        waiting.append(Job(result=work()))  # type: ignore[operator]
+        return waiting[-1]
+
+    page.work._run = later
+    page.into.take_in(file)
+    page.into.take_in(file)
+    waiting[0].done = True
+    done(window, qtbot)
+    assert len(waiting) == 1 and words.say("exchange.missed") in page.work.said.text()
+    page.into.take_in(file)
+    waiting[1].done = True
+    done(window, qtbot)
+    assert words.say("exchange.missed") not in page.work.said.text()
 
 
 def test_the_words_of_a_plan_that_went_out_can_be_read_again(

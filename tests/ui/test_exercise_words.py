@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
+from itertools import product
 from typing import get_args
 
 import pytest
 
 from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED
+from tracker.plan.asked import Asked, asked_of
+from tracker.plan.draft import empty_data, examine_draft
 from tracker.plan.gate import QUESTIONS, Outcome
 from tracker.plan.model import SymptomRules
 from tracker.plan.offering import REFUSALS
 from tracker.plan.symptoms import Start, judge_set
 from ui import words
 from ui.exercise_words import EXERCISE_WORDS
+from ui.manner import care_keys, form_of, how_of
+from ui.manner_words import MANNER_WORDS
 from ui.safety_words import SAFETY_WORDS
 
 #: About reading age 10 is US grade 5; one grade is left for how roughly syllables are counted.
@@ -70,6 +76,51 @@ def test_every_exercise_says_what_and_how(exercise: str) -> None:
     assert grade(str(how)) <= MOST_GRADE, how
     longest = max(len(s.split()) for s in re.split(r"[.!?]", str(how)))
     assert longest <= 17, how
+
+
+@pytest.mark.parametrize("key", sorted(MANNER_WORDS))
+def test_every_other_manner_is_plain(key: str) -> None:
+    assert grade(str(MANNER_WORDS[key])) <= MOST_GRADE
+    _, *of = key.split(".")
+    assert of == ["shake"] or (of[0] in CATALOGUE and of[1] in ("closed", "paper"))
+
+
+def every_form() -> Iterator[Asked]:
+    """Every exercise in every form that a plan may ask for."""
+    for exercise in CATALOGUE.values():
+        for eyes, posture, surface, shake in product(
+            ("open", "closed"), ("sitting", "standing", "walking"), ("firm", "soft"), (True, False)
+        ):
+            form = {"eyes": eyes, "posture": posture, "surface": surface, "head_shake": shake}
+            entry = {"entry_id": "e", "exercise": exercise.id, "note": "As agreed."} | form
+            data = empty_data() | {"entries": [entry]}
+            plan = examine_draft(data).plan
+            if plan is not None:
+                yield asked_of(plan.entries[0])
+
+
+def test_no_words_speak_against_the_form_that_a_plan_asks_for() -> None:
+    forms = list(every_form())
+    assert len(forms) > 80
+    for asked in forms:
+        for paper in (False, True):
+            told = f"{how_of(asked, paper=paper)} {' '.join(form_of(asked))}".lower()
+            cares = " ".join(words.say(f"care.{k}") for k in care_keys(asked)).lower()
+            where = (asked.exercise.id, asked, told)
+            assert ("mat" in re.findall(r"[a-z]+", told)) == (asked.surface == "soft"), where
+            assert ("the mat must" in cares) == (asked.surface == "soft"), where
+            if asked.eyes == "closed":
+                assert "eyes closed" in told and "look straight" not in told, where
+                assert "look at the mark" not in told, where
+            turns = "turn your head" in told or "turning your head" in told
+            assert turns or not asked.head_shake, where
+            assert not re.search(r"\b(five|ten with|twenty)\b", told), where
+            if asked.posture == "standing" and asked.exercise.channel != "head_rise":
+                assert not re.search(r"\bsit\b", told), where
+            if asked.posture == "sitting":
+                assert not re.search(r"\bstand\b", told), where
+            if paper:
+                assert "camera" not in told and "picture" not in told, where
 
 
 @pytest.mark.parametrize("key", sorted(CAUTIONS))

@@ -16,6 +16,7 @@ from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_window import OUTPUT, cut_in
 from tracker.handover import container, crypt
 from tracker.handover.fingerprint import plan_words
+from tracker.handover.sending import hand_over
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import HandOver, Plan
 from ui import words
@@ -93,6 +94,10 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
         yield f"handover in a call {number}"
         window.switch_sharing()
         window.cover("")
+        window.pages["welcome"].offer(made.model_copy(update={"plan_id": "plan-8"}))
+        window.handing_over.open()
+        yield f"handover other plans {number}"
+        window.cover("")
 
 
 @pytest.mark.parametrize("percent", [100, 200])
@@ -152,6 +157,98 @@ def test_a_plan_whose_words_differ_is_put_away(
     # Opened once more it is asked once more.
     window.open_plan(path)
     assert shown(window) == "same"
+
+
+def test_a_plan_refused_after_a_session_hands_nothing_over(
+    make: Make, fake: FakeWorld, private_data_folder: Path, tmp_path: Path
+) -> None:
+    forged = plan_of(TURNS).model_copy(update={"hand_over": HandOver(keys=[pair(2)[1]])})
+    save_plan(tmp_path / "forged.json", forged)
+    patient(private_data_folder)
+    window = make()
+    window.open_plan(tmp_path / "forged.json")
+    window.pages["same"].later.click()
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.begin_day()
+    person.director.end_today()
+    person.settle()
+    person.choose(words.say("handover.open"))
+    window.handing_over.open_words()
+    person.choose(words.say("same.no"))
+    settle(window)
+    assert shown(window) == "summary" and person.director.plan is not None
+    assert window.handing_over.plan is None
+    assert not window.pages["summary"].hand_over.isVisible()
+    window.handing_over.open()
+    settle(window)
+    page = window.pages["handover"]
+    assert page.state.text() == words.say("handover.no_plan")
+    assert not page.make.isVisible() and not page.make_all.isVisible()
+    # Nor after a new start, where it is opened once more and not compared.
+    again = make()
+    again.open_plan(tmp_path / "forged.json")
+    assert shown(again) == "same" and again.handing_over.plan is None
+    again.pages["same"].later.click()
+    assert again.handing_over.plan is None
+    # Unless the therapist says that it was theirs after all.
+    again.open_plan(tmp_path / "forged.json")
+    again.pages["same"].yes.click()
+    assert again.handing_over.plan == forged
+
+
+def test_a_forged_plan_does_not_push_out_the_one_before(
+    make: Make, path: Path, plan: Plan, private_data_folder: Path, tmp_path: Path
+) -> None:
+    window = make()
+    window.open_plan(path)
+    window.pages["same"].yes.click()
+    forged = tmp_path / "forged.json"
+    save_plan(forged, plan.model_copy(update={"hand_over": HandOver(keys=[pair(2)[1]])}))
+    window.open_plan(forged)
+    window.pages["same"].later.click()
+    window.open_plan(forged)
+    window.handing_over.open_words()
+    window.pages["same"].no.click()
+    copy = plan_in_use()
+    assert copy is not None and load_plan(copy) == plan
+    # It was compared already, and is offered at the next start.
+    again = make()
+    assert shown(again) == "welcome" and again.pages["welcome"].plan == plan
+    assert not again.handing_over.unchecked
+
+
+def test_a_refused_plan_does_not_come_back_as_the_one_before(
+    make: Make, path: Path, private_data_folder: Path
+) -> None:
+    window = make()
+    for _ in range(3):
+        window.open_plan(path)
+        window.pages["same"].later.click()
+    window.open_plan(path)
+    window.handing_over.open_words()
+    window.pages["same"].no.click()
+    assert plan_in_use() is None
+    for _ in range(2):
+        window.open_plan(path)
+        window.pages["same"].later.click()
+    window.open_plan(path)
+    window.pages["same"].no.click()
+    assert plan_in_use() is None and window.settings.plan is None
+
+
+def test_it_is_reminded_of_before_a_file_with_all(
+    make: Make, path: Path, plan: Plan, private_data_folder: Path, tmp_path: Path
+) -> None:
+    hand_over(plan, patient(private_data_folder), tmp_path / "before")
+    window = make()
+    window.open_plan(path)
+    window.pages["same"].later.click()
+    window.handing_over.open()
+    settle(window)
+    page = window.pages["handover"]
+    assert page.make_all.isVisible() and words.say("handover.unchecked") in page.note.text()
 
 
 def test_escape_compares_later_and_the_hand_over_reminds_of_it(
@@ -252,6 +349,46 @@ def test_what_goes_wrong_is_said_and_can_be_tried_again(
     assert (tmp_path / "file").exists() and not page.make.isVisible()
 
 
+def test_what_does_not_fit_goes_into_further_files_that_are_named(
+    make: Make,
+    plan: Plan,
+    private_data_folder: Path,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    hand_over(plan, patient(private_data_folder), tmp_path / "before")
+    monkeypatch.setattr(container, "MAX_SESSIONS", 2)
+    window = make()
+    to_handover(window, plan)
+    page = window.pages["handover"]
+    page.make_file(plan, page.offer.all, tmp_path / "f.age")
+    settle(window)
+    assert "Sessions in it: 3" in page.state.text()
+    assert "f-2.age" in page.send.text() and (tmp_path / "f-2.age").exists()
+
+
+def test_sessions_of_another_plan_stay_unless_they_are_meant(
+    make: Make, plan: Plan, private_data_folder: Path, tmp_path: Path
+) -> None:
+    patient(private_data_folder)
+    write_session(private_data_folder, "2026-11-25", person="P-08")
+    window = make()
+    to_handover(window, plan.model_copy(update={"plan_id": "plan-8"}))
+    page = window.pages["handover"]
+    assert "plan-7 (3)" in page.note.text() and page.offer.all == ()
+    assert words.say("handover.unsent", count=1) in page.note.text()
+    assert not page.make.isVisible() and not page.make_all.isVisible()
+    page.foreign.click()
+    settle(window)
+    assert page.make.isVisible() and not page.foreign.isVisible() and len(page.offer.new) == 3
+    assert "plan-7" not in page.note.text()
+    # It is asked anew the next time.
+    window.cover("")
+    window.handing_over.open()
+    settle(window)
+    assert page.foreign.isVisible()
+
+
 def test_a_choice_that_is_taken_back_makes_nothing(
     make: Make, plan: Plan, private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -336,6 +473,12 @@ def test_the_end_of_a_session_leads_to_it(
     assert shown(window) == "handover"
     person.press(Qt.Key.Key_Escape)
     assert shown(window) == "summary" and person.director.saved is not None
+    # A session without a plan is not the business of the plan on the first page.
+    plan, person.director.plan = person.director.plan, None
+    settle(window)
+    assert window.handing_over.plan is not None
+    assert not window.pages["summary"].hand_over.isVisible()
+    person.director.plan = plan
     person.director.again()
     window.pages["welcome"].offer(base)
     person.settle()

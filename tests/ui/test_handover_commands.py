@@ -14,11 +14,13 @@ from tests.handover import reference
 from tests.handover.made import PERSON, everything, pair, patient, write_session
 from tests.handover.test_container import head_of
 from tests.plan.examples import TEXT
-from tracker.handover import crypt
+from tracker.handover import container, crypt
 from tracker.handover.fingerprint import plan_words
 from tracker.plan.files import load_plan
 from ui.cli import main
+from ui.plan_check import PlanCheck
 from ui.plan_in_use import keep_plan_in_use
+from ui.settings import Settings
 
 PASSPHRASE = "three plain words"
 Type = Callable[[str], None]
@@ -141,7 +143,75 @@ def test_an_unreadable_session_is_told_and_left_out(
     (write_session(private_data_folder, "2026-11-24") / "summary.json").write_text("{")
     assert main(["handover", "--plan", str(plan), "--to", str(tmp_path / "f")]) == 0
     told = capsys.readouterr()
-    assert "3 sessions" in told.out and told.err.startswith("left out: ")
+    assert "3 sessions" in told.out and "\nleft out: " in told.err
+
+
+def test_what_was_not_compared_or_was_refused_is_told(
+    tmp_path: Path, bare: Path, private_data_folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    plan = tmp_path / "plan.json"
+    assert main(["plan", "keys", str(bare), "--out", str(plan), "--key", pair()[1]]) == 0
+    patient(private_data_folder)
+    assert main(["handover", "--plan", str(plan), "--to", str(tmp_path / "1")]) == 0
+    assert "were not compared" in capsys.readouterr().err
+    check = PlanCheck(Settings(private_data_folder / "window.ini"))
+    check.take(load_plan(plan))
+    check.answer(True)
+    check._settings.sync()
+    assert main(["handover", "--plan", str(plan), "--to", str(tmp_path / "2"), "--all"]) == 0
+    assert capsys.readouterr().err == ""
+    check.answer(False)
+    check._settings.sync()
+    assert main(["handover", "--plan", str(plan), "--to", str(tmp_path / "3"), "--all"]) == 2
+    assert "nothing is handed over" in capsys.readouterr().err
+    assert not (tmp_path / "3").exists()
+
+
+def test_other_plans_and_further_files(
+    tmp_path: Path,
+    bare: Path,
+    private_data_folder: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    bare.write_text(TEXT.replace('"plan-7"', '"plan-8"'))
+    plan = tmp_path / "plan.json"
+    assert main(["plan", "keys", str(bare), "--out", str(plan), "--key", pair()[1]]) == 0
+    patient(private_data_folder)
+    write_session(private_data_folder, "2026-11-25", person="P-08")
+    monkeypatch.setattr(container, "MAX_SESSIONS", 2)
+    hand_over = ["handover", "--plan", str(plan), "--to"]
+    assert main([*hand_over, str(tmp_path / "f")]) == 2
+    told = capsys.readouterr().err
+    assert "3 sessions of the plan plan-7" in told and "1 session of another pseudonym" in told
+    assert main([*hand_over, str(tmp_path / "f"), "--other-plans"]) == 0
+    out = capsys.readouterr().out
+    assert "f: 2 sessions" in out and "f-2: 1 session," in out and (tmp_path / "f-2").exists()
+
+
+def test_a_key_can_be_taken_out_of_a_plan(
+    tmp_path: Path, bare: Path, typed: Type, capsys: pytest.CaptureFixture[str]
+) -> None:
+    typed(f"{PASSPHRASE}\n")
+    assert main(["keys", "new"]) == 0
+    stolen, kept = pair(0)[1], pair(1)[1]
+    plan, out = tmp_path / "plan.json", tmp_path / "out.json"
+    both = ["--key", stolen, "--key", kept]
+    assert main(["plan", "keys", str(bare), "--out", str(plan), *both]) == 0
+    name = f"clinic-{stolen[4:12]}"
+    capsys.readouterr()
+    assert main(["plan", "keys", str(plan), "--out", str(out), "--drop", name]) == 0
+    assert name not in capsys.readouterr().out and len(keys_of(out)) == 2
+    assert main(["plan", "keys", str(plan), "--out", str(plan), "--only", kept]) == 0
+    assert keys_of(plan) == [kept]
+    assert main(["plan", "keys", str(plan), "--out", str(plan), "--drop", name]) == 2
+    assert main(["plan", "keys", str(plan), "--out", str(plan), "--only", kept, *both]) == 2
+
+
+def keys_of(path: Path) -> list[str]:
+    way = load_plan(path).hand_over
+    assert way is not None
+    return way.keys
 
 
 def test_heads_fit_the_schema_that_is_printed(capsys: pytest.CaptureFixture[str]) -> None:

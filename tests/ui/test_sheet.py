@@ -23,7 +23,7 @@ from tracker.plan.starter import starter_plan
 from ui import words
 from ui.cli import main
 from ui.documents.pdf import PAPERS
-from ui.documents.sheet import Sheet, sheet_of
+from ui.documents.sheet import ON_SCREEN, Item, Sheet, sheet_of
 from ui.documents.sheet_figures import pictures_of, svg_of
 from ui.documents.sheet_html import sheet_html
 from ui.documents.sheet_pdf import sheet_pdf
@@ -56,8 +56,10 @@ def sheet(name: str) -> Sheet:
 
 def lines_of(made: Sheet) -> list[str]:
     """Everything that has to be read somewhere."""
-    lists = [made.emergency, made.call, made.stop, *([made.later] if made.later else [])]
+    ends = [one for one in (made.screen, made.later) if one is not None]
+    lists = [made.emergency, made.call, made.stop, *ends]
     lines = [made.title, made.subtitle, made.often, made.mind, *made.words.splitlines()]
+    lines += [made.neck] if made.neck else []
     lines += [line for one in lists for line in (one.title, *one.lines)]
     for part in made.parts:
         lines.append(part.title)
@@ -120,7 +122,8 @@ def test_every_exercise_is_drawn_beside_its_words() -> None:
             > 3
         )
     html = sheet_html(sheet("every"))
-    assert html.count('<figure role="img"') == len(CATALOGUE)
+    moving = [e for e in CATALOGUE.values() if e.target in ON_SCREEN]
+    assert html.count('<figure role="img"') == len(CATALOGUE) - len(moving)
 
 
 def test_what_is_not_open_yet_has_neither_dose_nor_drawing() -> None:
@@ -155,9 +158,93 @@ def test_stop_rules_red_flags_and_the_clinics_number() -> None:
 def test_the_dose_is_that_of_the_week() -> None:
     plan = parse_plan(TEXT)
     doses = {w: sheet_of(plan, w).parts[0].items[0].dose for w in (1, 2)}
-    assert doses[1] == "12 times, first 60 moves a minute, at the end 90"
-    assert doses[2] == "12 times, 80 moves a minute"
+    where, how_far = "Sitting on a firm chair, 12 times", "up to 15 degrees to each side"
+    assert doses[1] == f"{where}, first 60 moves a minute, at the end 90, {how_far}"
+    assert doses[2] == f"{where}, 80 moves a minute, {how_far}"
+    assert "up to 25 degrees" in sheet_of(plan, 4).parts[0].items[0].dose
     assert "week 2" in sheet_of(plan, 2).foot
+
+
+def open_entries(*entries: dict[str, Any], **changes: Any) -> Sheet:
+    """The sheet of a cleared plan with these entries."""
+    named = [{"entry_id": f"e{k}", "note": "As agreed.", **e} for k, e in enumerate(entries)]
+    data = empty_data() | {"clearance": [{"item": "Seen.", "cleared": True}], "entries": named}
+    return sheet_of(parse_plan(text_of(data | changes)))
+
+
+def items_of(made: Sheet) -> list[Item]:
+    return [item for part in made.parts for item in part.items]
+
+
+def test_the_words_are_those_of_the_options_of_the_plan() -> None:
+    shift, shake, tosses, stands = items_of(
+        open_entries(
+            {"exercise": "weight-shift", "surface": "firm"},
+            {"exercise": "stand", "head_shake": True, "eyes": "closed"},
+            {"exercise": "hand-toss", "posture": "standing", "repetitions": 4},
+            {"exercise": "sit-to-stand"},
+        )
+    )
+    assert "on the firm floor" in shift.dose and "mat" not in shift.how.split()
+    assert words.say("care.soft") not in shift.cares
+    assert "turning your head" in shake.dose and "Turn your head" in shake.how
+    assert "Keep your eyes shut" in shake.how and "Look at" not in shake.how
+    assert tosses.dose.startswith("Standing, 4 times") and "Sit" not in tosses.how
+    assert stands.dose.startswith("From a firm chair, 20 times")
+    # No drawing of somebody who sits, or of a mat that is not there.
+    assert [i.drawn for i in (shift, shake, tosses, stands)] == [False, True, False, True]
+
+
+def test_what_is_not_drawn_leaves_its_room_to_the_words() -> None:
+    made = open_entries({"exercise": "hand-toss", "posture": "standing"}, {"exercise": "stand"})
+    assert sheet_html(made).count("<figure role") == 1
+    text = pdf_text(sheet_pdf(made))
+    assert all(" ".join(line.split()) in text for line in lines_of(made))
+    # The doses begin with it.
+    first, second = [w.left for w in pdf_words(sheet_pdf(made)) if w.text.startswith("Standing")]
+    assert first < second - 60
+
+
+def test_how_far_the_head_may_go() -> None:
+    made = open_entries(
+        {"exercise": "nods-on-target", "amplitude_deg": [5, 12.5]},
+        {"exercise": "turns-on-target", "amplitude_deg": [5, 20]},
+        {"exercise": "eyes-up-down"},
+        neck_limit_deg={"yaw": 20, "pitch": 12.5},
+    )
+    nods, turns, eyes = items_of(made)
+    assert "up to 12.5 degrees up and down" in nods.dose
+    assert "up to 20 degrees to each side" in turns.dose
+    assert "degrees" not in eyes.dose
+    assert "20 degrees" in made.neck and "12.5 degrees" in made.neck
+    assert made.neck in sheet_html(made)
+    assert open_entries({"exercise": "turns-on-target"}).neck == ""
+
+
+def test_what_moves_on_the_screen_is_only_named() -> None:
+    made = open_entries(
+        {"exercise": "turns-x2"}, {"exercise": "follow-slowly"}, {"exercise": "stand"}
+    )
+    assert [i.exercise for i in items_of(made)] == ["stand"]
+    assert made.screen is not None
+    assert made.screen.lines == tuple(
+        words.say(f"exercise.{e}") for e in ("turns-x2", "follow-slowly")
+    )
+
+
+def test_every_symptom_that_is_asked_for_has_its_line() -> None:
+    rules = {"score_most": 4, "also_ask": ["nausea", "unsteadiness"]}
+    lines = sheet_of(starter(symptom_rules=rules)).stop.lines
+    assert [k for k in ("dizzier", "sick", "unsteady") if any(k in t for t in lines[:3])] == [
+        "dizzier",
+        "sick",
+        "unsteady",
+    ]
+    assert all("4 of 10" in line for line in lines[:3])
+    # Nobody is dizzier than the worst that there is.
+    lines = sheet_of(starter(symptom_rules=rules | {"score_most": 10})).stop.lines
+    assert not any("than 10 of 10" in line for line in lines) and "as dizzy as" in lines[0]
+    assert len(lines) == 6
 
 
 def test_the_page_needs_nothing_runs_nothing_and_escapes_text() -> None:

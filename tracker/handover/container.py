@@ -22,7 +22,8 @@ from tracker.session.saving import STAGE_NAME, SUMMARY_NAME, TRACE_NAME
 
 FORMAT, FORMAT_VERSION = "turnpost-handover", 1
 MAGIC = b"turnpost-handover\n"
-#: Own bounds, above what half a year of daily practice needs.
+#: Own bounds. A session of 20 minutes has about 4 MB of samples, so that some 50 fit into one
+#: file, and whoever hands over more makes several.
 MAX_HEAD, MAX_SESSIONS = 2_000_000, 1000
 MAX_MEMBER, MAX_TOTAL = 50_000_000, 200_000_000
 #: What of a session is handed over; never the journal, and nothing of the profile.

@@ -5,6 +5,7 @@ The library is a binding of rage, an implementation of that format. No cipher is
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Sequence
 
 import pyrage
@@ -100,9 +101,14 @@ def lock(identity: str, passphrase: str) -> bytes:
     """A secret key as a file that only its passphrase opens.
 
     The format's own way with passphrases (scrypt); other programs for the format open it, too.
+
+    Raises
+    ------
+    InputError
+        If the passphrase can't be written as text.
     """
     text = f"# public key: {public_of(identity)}\n{identity}\n"
-    return bytes(pyrage.passphrase.encrypt(text.encode(), passphrase))
+    return bytes(pyrage.passphrase.encrypt(text.encode(), _composed(passphrase)))
 
 
 def unlock(locked: bytes, passphrase: str) -> str:
@@ -115,6 +121,26 @@ def unlock(locked: bytes, passphrase: str) -> str:
     InputError
         If it is no such file, or a damaged one.
     """
+    composed = _composed(passphrase)
+    try:
+        return _unlock(locked, composed)
+    except WrongPassphraseError:
+        if composed == passphrase:
+            raise
+        # Another program may have locked it with the letters as they were typed.
+        return _unlock(locked, passphrase)
+
+
+def _composed(passphrase: str) -> str:
+    """A passphrase with each accent and its letter in one: keyboards differ in that."""
+    try:
+        passphrase.encode()
+    except UnicodeEncodeError as error:
+        raise InputError("the passphrase holds a sign that is no letter; type it again") from error
+    return unicodedata.normalize("NFC", passphrase)
+
+
+def _unlock(locked: bytes, passphrase: str) -> str:
     try:
         text = bytes(pyrage.passphrase.decrypt(locked, passphrase)).decode()
     except pyrage.DecryptError as error:

@@ -6,6 +6,7 @@ one line is the public key. Old keys stay, because older hand-overs need them.
 
 from __future__ import annotations
 
+import contextlib
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -97,7 +98,8 @@ def back_up(key: ClinicKey, to: Path) -> None:
 def bring_in(backup: Path, passphrase: str) -> ClinicKey:
     """Keep the key of a backup; its passphrase stays.
 
-    A key that is here already stays as it is.
+    Of a key that is here already the file is put right where it is another than the backup,
+    which has just been opened: it may be damaged. The other one stays as ``NAME.old``.
 
     Raises
     ------
@@ -109,7 +111,26 @@ def bring_in(backup: Path, passphrase: str) -> ClinicKey:
     locked = _read(backup)
     public = crypt.public_of(_unlocked(backup, locked, passphrase))
     known = next((k for k in clinic_keys() if k.public == public), None)
-    return known or _keep(public, locked)
+    if known is None:
+        return _keep(public, locked)
+    _put_right(known, locked)
+    return known
+
+
+def _put_right(key: ClinicKey, locked: bytes) -> None:
+    """Write a key's file anew; what it was before stays beside it."""
+    before = None
+    with contextlib.suppress(OSError):
+        before = key.path.read_bytes()
+    if before == locked:
+        return
+    if before is not None:
+        old, number = key.path.with_suffix(".old"), 1
+        while old.exists():
+            number += 1
+            old = key.path.with_suffix(f".old-{number}")
+        write_atomically(old, before)
+    write_atomically(key.path, locked)
 
 
 def open_keys(passphrase: str, keys: Sequence[ClinicKey] | None = None) -> list[str]:

@@ -2,30 +2,22 @@
 
 from __future__ import annotations
 
-import contextlib
 import datetime as dt
 import json
 import secrets
+from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Literal
 
 from tracker.errors import InputError, TurnpostError
 from tracker.handover import container, crypt
-from tracker.handover.fingerprint import keys_words
+from tracker.handover.sent import receiver, record, remember
 from tracker.plan.model import HandOver, Plan
-from tracker.session.files import data_folder, make_private_folder, write_atomically
+from tracker.session.files import data_folder, write_atomically
+from tracker.session.recovery import interrupted_sessions, moved_sessions
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary import load_summary
-
-#: What was handed over already, and to which keys; in the data folder.
-RECORD, RECORD_FORMAT = "handed-over.json", "turnpost-handed-over"
-MAX_RECORD = 5_000_000
-#: To whom plain files go, in the record.
-_PLAIN = "plain"
-
-Which = Literal["new", "all"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,11 +31,23 @@ class Offer:
         to this clinic yet, and all of them.
     unread
         Sessions that can't be read, and why: left out.
+    foreign
+        Sessions of the same pseudonym under plans of which this clinic has got none yet, by
+        the plan's ID, and how many: left out unless asked for. They may be another clinic's,
+        or another person's.
+    unsent
+        How many of other pseudonyms, or of none, never went to anybody: left out.
+    broken_off, elsewhere
+        How many broke off and were not saved yet, or were saved in another folder: left out.
     """
 
     new: tuple[Path, ...]
     all: tuple[Path, ...]
     unread: tuple[str, ...] = ()
+    foreign: tuple[tuple[str, int], ...] = ()
+    unsent: int = 0
+    broken_off: int = 0
+    elsewhere: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,16 +58,20 @@ class Handed:
     ----------
     sessions
         IDs of the sessions in it.
+    path
+        The file.
     left
-        How many more there are, for a further file: one file would have become too large.
+        Folders of those that are left for a further file: one would have become too large.
     without_trace
-        IDs of sessions whose samples were left out, because they alone are too large.
+        IDs of sessions that went without a file of theirs, which alone is too large or can't
+        be read.
     encrypted
         Whether only the clinic can read it.
     """
 
     sessions: tuple[str, ...]
-    left: int
+    path: Path
+    left: tuple[Path, ...]
     without_trace: tuple[str, ...]
     encrypted: bool
 
@@ -84,28 +92,50 @@ def way_of(plan: Plan) -> HandOver:
     return plan.hand_over
 
 
-def offer_of(plan: Plan, data: Path | None = None) -> Offer:
-    """Sessions that can be handed over with a plan."""
+def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> Offer:
+    """Sessions that can be handed over with a plan.
+
+    Parameters
+    ----------
+    plan
+        The plan.
+    data
+        The user's data; their usual place if None.
+    foreign
+        Offer those under plans that this clinic has got nothing of, too.
+    """
     data = data or data_folder()
-    found, unread = [], []
+    own, unread, unsent = [], [], 0
+    given = record(data)
+    done, sent = set(given.get(receiver(plan), ())), set().union(*given.values())
     for path in sorted((data / "sessions").glob(f"*/{SUMMARY_NAME}")):
         try:
             summary = load_summary(path)
         except InputError as error:
             unread.append(str(error))
             continue
-        folder = path.parent
-        if summary.person != plan.person or summary.session_id != folder.name:
+        name = path.parent.name
+        if summary.session_id != name or not container.is_safe_session(name):
             continue
-        if plan.person is None and summary.plan_id != plan.plan_id:
-            # Without pseudonyms two people on one computer are told apart by their plans alone.
-            continue
-        if container.is_safe_session(folder.name):
-            found.append((summary.started_at or "", folder))
-    every = [folder for _, folder in sorted(found, key=lambda f: (f[0], f[1].name))]
-    done = set(_record(data).get(_receiver(plan), ()))
-    new = [folder for folder in every if folder.name not in done]
-    return Offer(tuple(new), tuple(every), tuple(unread))
+        # Without pseudonyms two people on one computer are told apart by their plans alone.
+        known = plan.person is not None or summary.plan_id == plan.plan_id
+        if summary.person == plan.person and known:
+            own.append((summary.started_at or "", name, path.parent, summary.plan_id))
+        elif name not in sent:
+            unsent += 1
+    own.sort(key=lambda f: f[:2])
+    plans = {plan.plan_id, *(p for _, name, _, p in own if name in done)}
+    strange = Counter(p or "" for _, _, _, p in own if p not in plans)
+    every = [folder for _, _, folder, p in own if foreign or p in plans]
+    return Offer(
+        tuple(f for f in every if f.name not in done),
+        tuple(every),
+        tuple(unread),
+        () if foreign else tuple(sorted(strange.items())),
+        unsent,
+        len(interrupted_sessions(data)),
+        len(moved_sessions(data)),
+    )
 
 
 def file_name(plan: Plan) -> str:
@@ -162,9 +192,36 @@ def hand_over(
     )
     packed = container.pack(head, contents)
     write_atomically(to, packed if way.plain else crypt.encrypt(packed, way.keys))
-    _remember(plan, taken, data or data_folder())
-    left = len(sessions) - len(taken)
-    return Handed(tuple(taken), left, tuple(thin), encrypted=not way.plain)
+    remember(plan, taken, data or data_folder())
+    left = tuple(sessions[len(taken) :])
+    return Handed(tuple(taken), to, left, tuple(thin), encrypted=not way.plain)
+
+
+def hand_over_all(
+    plan: Plan, sessions: Sequence[Path], to: Path, *, data: Path | None = None, version: str = ""
+) -> list[Handed]:
+    """As :func:`hand_over`, into as many files as it takes: ``F.age``, ``F-2.age`` ...
+
+    Raises
+    ------
+    InputError, RunError
+        As there. Files that were made before one that fails stay, and are named.
+    """
+    made: list[Handed] = []
+    left, number, place = tuple(sessions), 1, to
+    while not made or left:
+        try:
+            made.append(hand_over(plan, left, place, data=data, version=version))
+        except TurnpostError as error:
+            if not made:
+                raise
+            names = ", ".join(str(m.path) for m in made)
+            raise type(error)(f"{error}; made before, and to be sent: {names}") from error
+        left = made[-1].left
+        while place.exists():
+            number += 1
+            place = to.with_name(f"{to.stem}-{number}{to.suffix}")
+    return made
 
 
 def _gather(
@@ -177,9 +234,11 @@ def _gather(
     thin: list[str] = []
     total = 0
     for folder in sessions:
+        if len(taken) >= container.MAX_SESSIONS:
+            break
         files, dropped = _files_of(folder)
         size = sum(len(content) for _, content in files)
-        if taken and (total + size > container.MAX_TOTAL or len(taken) >= container.MAX_SESSIONS):
+        if taken and total + size > container.MAX_TOTAL:
             break
         total += size
         taken.append(folder.name)
@@ -192,7 +251,7 @@ def _gather(
 
 
 def _files_of(folder: Path) -> tuple[list[tuple[str, bytes]], bool]:
-    """The files of a session, and whether one was too large to go with them."""
+    """The files of a session, and whether one that is too large or can't be read stays behind."""
     found, dropped = [], False
     for name in container.FILES:
         path = folder / name
@@ -207,7 +266,9 @@ def _files_of(folder: Path) -> tuple[list[tuple[str, bytes]], bool]:
             content = path.read_bytes()
             found.append((name, nameless(content) if name == SUMMARY_NAME else content))
         except OSError as error:
-            raise InputError(f"{path}: can't be read ({error.strerror})") from error
+            if name == SUMMARY_NAME:
+                raise InputError(f"{path}: can't be read ({error.strerror})") from error
+            dropped = True
     if not any(name == SUMMARY_NAME for name, _ in found):
         raise InputError(f"{folder}: has no {SUMMARY_NAME}; name a session's folder")
     return found, dropped
@@ -230,35 +291,3 @@ def nameless(summary: bytes) -> bytes:
     for camera in named:
         camera["name"] = None
     return (json.dumps(data, indent=1, ensure_ascii=False) + "\n").encode()
-
-
-def _receiver(plan: Plan) -> str:
-    way = plan.hand_over
-    return keys_words(list(way.keys)) if way is not None and way.keys else _PLAIN
-
-
-def _record(data: Path) -> dict[str, list[str]]:
-    """Sessions by who got them; a record that can't be read counts as none.
-
-    Then they are handed over once more, which changes nothing at the other end.
-    """
-    try:
-        path = data / RECORD
-        if path.stat().st_size > MAX_RECORD:
-            return {}
-        content = json.loads(path.read_text(encoding="utf-8"))
-        given = content["given"] if content["format"] == RECORD_FORMAT else {}
-        return {str(k): [str(s) for s in v] for k, v in dict(given).items()}
-    except (OSError, ValueError, TypeError, KeyError, RecursionError):
-        return {}
-
-
-def _remember(plan: Plan, sessions: Sequence[str], data: Path) -> None:
-    given = _record(data)
-    receiver = _receiver(plan)
-    given[receiver] = sorted({*given.get(receiver, ()), *sessions})
-    content = {"format": RECORD_FORMAT, "format_version": 1, "given": given}
-    # The file is written already; without this record its sessions only go out once more.
-    with contextlib.suppress(TurnpostError):
-        make_private_folder(data)
-        write_atomically(data / RECORD, json.dumps(content, indent=1) + "\n")

@@ -6,12 +6,43 @@ As in :mod:`tracker.plan.draft`, each makes new data from old.
 from __future__ import annotations
 
 import copy
+import uuid
 from collections.abc import Sequence
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
 from tracker.plan.lines import Path
+
+# --- the person ---
+
+
+def for_person(data: Data, name: Any) -> Data:
+    """The same plan under another pseudonym.
+
+    What was found of one person holds for nobody else: where there was another pseudonym,
+    the ticks of the checklist and the days on which conditions were found met go, and the
+    plan gets an ID of its own, so that no session of the other one counts for it.
+    """
+    made = with_value(data, ("person",), name)
+    old = data.get("person")
+    if made is data or not isinstance(old, str) or not old:
+        return made
+    made = {**made, "plan_id": f"plan-{uuid.uuid4().hex[:8]}"}
+    for part in ("stages", "entries"):
+        if isinstance(made.get(part), list):
+            made[part] = [_not_met(item) for item in made[part]]
+    if isinstance(made.get("clearance"), list):
+        made["clearance"] = [c | {"cleared": False} for c in made["clearance"]]
+    return made
+
+
+def _not_met(item: Data) -> Data:
+    unlock = item.get("unlock_after")
+    if not isinstance(unlock, dict) or unlock.get("met_on") is None:
+        return item
+    return item | {"unlock_after": {k: v for k, v in unlock.items() if k != "met_on"}}
+
 
 # --- entries ---
 
@@ -112,20 +143,41 @@ def add_stage(data: Data, name: str) -> tuple[Data, int]:
 
 
 def remove_stage(data: Data, index: int) -> Data:
-    """The same without a stage; its entries go to the one before it, or after it."""
+    """The same without a stage; its entries go to the one before it, or after it.
+
+    What the stage waited for, its entries wait for, but for those with a condition of their own.
+    """
     stages = _stage_ids(data)
     gone = stages[index]
     rest = stages[:index] + stages[index + 1 :]
-    entries = []
-    for entry in data.get("entries", []):
+    unlock = data["stages"][index].get("unlock_after")
+    entries, waiting = [], []
+    for k, entry in enumerate(data.get("entries", [])):
         moved = dict(entry)
         if moved.get("stage") == gone:
             if rest:
                 moved["stage"] = rest[max(index - 1, 0)]
             else:
                 del moved["stage"]
+            if moved.get("unlock_after") is None:
+                waiting.append(k)
         entries.append(moved)
-    return with_value(without(data, ("stages", index)), ("entries",), entries)
+    made = with_value(without(data, ("stages", index)), ("entries",), entries)
+    for k in waiting if isinstance(unlock, dict) else []:
+        made = with_value(made, ("entries", k, "unlock_after"), _moved_to(made, k, unlock))
+    return made
+
+
+def _moved_to(data: Data, index: int, unlock: Data) -> Data:
+    """A stage's condition for an entry of it.
+
+    Where the entry now stands in the stage that the figures were taken from, the condition
+    stays in words, for the therapist to find met.
+    """
+    after = unlock.get("after")
+    if after is None or after in names_before(data, ("entries", index)):
+        return copy.deepcopy(unlock)
+    return {k: v for k, v in unlock.items() if k in ("condition", "met_on")}
 
 
 # --- names ---

@@ -13,9 +13,12 @@ import uuid
 from dataclasses import dataclass
 from typing import Any, Final
 
+from pydantic import ValidationError
+
+from tracker.exercises.catalogue import CATALOGUE, no_such_exercise
 from tracker.plan.files import examine, format_plan, parse_data, refusal
 from tracker.plan.lines import Path
-from tracker.plan.model import Plan
+from tracker.plan.model import ClearanceItem, Entry, Part, Plan, Rung, Stage
 from tracker.plan.rules import Finding, remarks
 from tracker.plan.starter import starter_plan
 
@@ -93,6 +96,7 @@ MENDABLE = frozenset(
         "repetitions",
         "seconds",
         "tempo_bpm",
+        "amplitude_deg",
         "from_week",
         "note",
         "condition",
@@ -119,19 +123,53 @@ def editable_data(text: str, name: str = "plan") -> Data:
     if plan is not None and not found:
         return data_of(plan)
     if plan is not None:
-        stuck = any(f.path[-1] == "exercise" for f in found)
+        stuck = [f for f in found if f.path[-1] == "exercise"]
     else:
-        stuck = any(not _can_be_mended(f.path, data) for f in found)
+        stuck = [f for f in found if not _can_be_mended(f.path, data)]
+        # Where the fields are not all right yet, nobody has looked for the exercises.
+        found += (lost := _unknown_exercises(data))
+        stuck += lost
     if stuck:
         raise refusal(name, index, found)
     return data
 
 
+#: Lists that an editor can take too many into; what one of each has to be.
+_LISTS: dict[str, type[Part]] = {
+    "entries": Entry,
+    "stages": Stage,
+    "clearance": ClearanceItem,
+    "ladder": Rung,
+}
+
+
 def _can_be_mended(path: Path, data: Data) -> bool:
-    if path == ("entries",):
-        return data.get("entries") == []
-    fields = [p for p in path if isinstance(p, str)]
-    return bool(fields) and fields[-1] in MENDABLE
+    part = _LISTS.get(str(path[-1])) if path else None
+    if part is not None:
+        found = value_at(data, path)
+        # One that is empty or too long; of the latter nobody has looked at the parts yet.
+        return isinstance(found, list) and all(_part_can_be_mended(part, v) for v in found)
+    # A pair's own places, and the branches of a choice, stand behind its field.
+    return any(p in MENDABLE for p in path)
+
+
+def _part_can_be_mended(part: type[Part], value: Any) -> bool:
+    try:
+        part.model_validate_json(json.dumps(value), strict=True)
+    except ValidationError as error:
+        return all(_can_be_mended(e["loc"], value) for e in error.errors(include_url=False))
+    return True
+
+
+def _unknown_exercises(data: Data) -> list[Finding]:
+    entries = data.get("entries")
+    return [
+        Finding(("entries", k, "exercise"), no_such_exercise(entry["exercise"]))
+        for k, entry in enumerate(entries if isinstance(entries, list) else [])
+        if isinstance(entry, dict)
+        and isinstance(entry.get("exercise"), str)
+        and entry["exercise"] not in CATALOGUE
+    ]
 
 
 def text_of(data: Data) -> str:

@@ -175,8 +175,9 @@ def _in_words(error: dict[str, Any], index: LineIndex) -> tuple[tuple[str | int,
         return path, "is no public key of the format age (age1 and 58 more letters)"
     if kind == "string_pattern_mismatch":
         return path, f"{error['input']!r} can't be used here (letters, digits, . _ - only)"
-    if kind != "missing":
-        while path and path not in index.lines:  # pydantic adds the branches of a union
+    known = path[:-1] if kind == "missing" else path
+    if known not in index.lines:  # pydantic adds the branches of a union
+        while path and path not in index.lines:
             path = path[:-1]
     words = _WORDS.get(kind)
     context = error.get("ctx", {})

@@ -122,6 +122,7 @@ def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
         yield Finding(("note",), f"{exercise.id} needs a note: {exercise.asks_note}")
     yield from _dose_faults(entry, exercise)
     yield from _permission_faults(entry, exercise)
+    yield from _form_faults(entry, exercise)
     yield from _ladder_faults(plan, entry, exercise)
 
 
@@ -168,6 +169,14 @@ def _permission_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
         yield Finding(("support",), f"{exercise.id} ({how}) needs the support {least!r}")
 
 
+def _form_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    """What is the exercise itself can't be taken away from it."""
+    if exercise.eyes == "closed" and entry.eyes == "open":
+        yield Finding(("eyes",), f"{exercise.id} is done with the eyes closed")
+    if exercise.head_shake and entry.head_shake is False:
+        yield Finding(("head_shake",), f"{exercise.id} is done with a head shake")
+
+
 def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     week = 1
     for k, rung in enumerate(entry.ladder):
@@ -207,6 +216,10 @@ def _plan_remarks(plan: Plan) -> Iterator[Finding]:
         )
     if plan.hand_over is not None and plan.hand_over.plain:
         yield Finding(("hand_over",), "sessions are handed over unencrypted")
+    if plan.hand_over is not None and plan.person is None:
+        yield Finding(
+            ("person",), "no pseudonym is set: nobody can tell whose sessions are handed over"
+        )
     if plan.seat_distance_mm < SEAT_LEAST_MM:
         yield Finding(("seat_distance_mm",), f"nearer than the usual {SEAT_LEAST_MM:g} mm")
     for k, stage in enumerate(plan.stages):

@@ -50,7 +50,7 @@ class Records:
     rows
         Sessions, oldest first; each session ID once.
     plans
-        Plans that can be used, with their places.
+        Plans that can be used, with their places; the file that was written last comes last.
     unread
         What could not be read, and why.
     read, kept
@@ -192,9 +192,17 @@ def _records(
             except InputError as error:
                 unread.append(Unread(path, str(error).removeprefix(f"{folder / path}: ")))
     rows.sort(key=lambda r: r.order)
+    plans.sort(key=lambda p: (_written_ns(folder / p[0]), p[0]))
     rows, twice = _once(rows)
     unread = sorted([*unread, *twice], key=lambda u: u.path)
     return Records(folder, rows, plans, unread, read, len(known) - read, complete)
+
+
+def _written_ns(path: Path) -> int:
+    try:
+        return path.stat().st_mtime_ns
+    except OSError:
+        return 0
 
 
 def _once(rows: list[SessionRow]) -> tuple[list[SessionRow], list[Unread]]:

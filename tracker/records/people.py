@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 from tracker.plan.model import Plan
 from tracker.records.adherence import Adherence, adherence_of
-from tracker.records.attention import Reason, reasons_of, urgency
+from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
 from tracker.records.index import Records, without_collecting
 from tracker.records.rows import SessionRow
@@ -85,23 +85,45 @@ def count_to(rows: Iterable[SessionRow], today: date) -> date:
 
 
 def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
-    """The plan of the newest session that has one here; else the person's newest plan."""
-    own = [p for p in plans if p.person in (None, name)]
+    """The plan of the newest session that has one here; else the person's newest plan.
+
+    Of several the person's own comes before a template of nobody's, then the one that starts
+    last, then the one that stands last: ``plans`` are in the order in which they were written.
+    """
+    return next(iter(_candidates(rows, name, plans)), None)
+
+
+def _candidates(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> list[Plan]:
+    """All that could be the plan of a person, the one that is taken first."""
+    own = [p for p in reversed(plans) if p.person in (None, name)]
     for row in reversed(rows):
         found = [p for p in own if p.plan_id == row.plan_id]
         if found:
-            return max(found, key=_starts)
-    return max((p for p in own if p.person == name), key=_starts, default=None)
+            break
+    else:
+        found = [p for p in own if p.person == name]
+    return sorted(found, key=lambda p: _rank(p, name), reverse=True)
 
 
-def _starts(plan: Plan) -> date:
-    return plan.starts_on or date.min
+def _rank(plan: Plan, name: str) -> tuple[bool, date]:
+    return plan.person == name, plan.starts_on or date.min
+
+
+def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
+    """Said where only the age of the files has decided between plans that differ."""
+    first = candidates[:1]
+    tied = [p for p in candidates if _rank(p, name) == _rank(first[0], name)]
+    if all(p == first[0] for p in tied):
+        return []
+    text = f"{len(tied)} plan files differ and start on the same day: the newest file is taken"
+    return [Reason(Kind.doubt, text)]
 
 
 def _person(
     name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date, today: date
 ) -> Person:
-    plan = plan_for(rows, name, plans)
+    candidates = _candidates(rows, name, plans)
+    plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
         # That somebody else has practised today makes it nobody's missed day.
         to_day = today - timedelta(days=1)
@@ -115,4 +137,5 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
+    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.kind)
     return Person(name, rows, plan, adherence, reasons, conditions)

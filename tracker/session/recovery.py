@@ -22,7 +22,13 @@ from tracker.exercises.counters import channel_of
 from tracker.session.files import data_folder
 from tracker.session.journal import JournalContent, read_journal
 from tracker.session.lock import BINARY, lock
-from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME, save_session
+from tracker.session.saving import (
+    FILE_NAMES,
+    JOURNAL_NAME,
+    MOVED_NAME,
+    SUMMARY_NAME,
+    save_session,
+)
 from tracker.session.summary import Summary
 
 #: Where the system knows no locks, a journal that was written to so lately is in use:
@@ -65,6 +71,12 @@ def interrupted_sessions(data: Path | None = None) -> list[Interrupted]:
                     content = read_journal(folder / JOURNAL_NAME, without="sample")
                     found.append(Interrupted(folder, _started_at(content), _repetitions(content)))
     return sorted(found, key=lambda i: (i.started_at, i.folder.name), reverse=True)
+
+
+def moved_sessions(data: Path | None = None) -> list[Path]:
+    """Folders in the data folder whose sessions were saved in another place."""
+    folders = _folders((data or data_folder()) / "sessions")
+    return [f for f in folders if (f / MOVED_NAME).exists() and not (f / SUMMARY_NAME).exists()]
 
 
 def save_interrupted(session: Interrupted) -> Summary:

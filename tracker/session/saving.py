@@ -15,6 +15,8 @@ JOURNAL_NAME = "journal.jsonl"
 SUMMARY_NAME = "summary.json"
 TRACE_NAME = "trace.csv"
 STAGE_NAME = "stage.json"
+#: What the first part of a journal is called once all of it was saved in another place.
+MOVED_NAME = "journal-saved-elsewhere.jsonl"
 #: What is made from the journal.
 FILE_NAMES = (STAGE_NAME, TRACE_NAME, SUMMARY_NAME)
 

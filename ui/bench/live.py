@@ -18,7 +18,7 @@ from PySide6.QtCore import QCoreApplication, QObject, Qt, QTimer
 
 from tracker.errors import RunError
 from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_of
-from tracker.vision.messages import LazyFactory, Measured, Message
+from tracker.vision.messages import LazyFactory, Measured, Message, SourceState
 from tracker.vision.service import Service
 from ui.bench.film import FilmCamera, Timing
 from ui.ports import ClipPlan
@@ -206,7 +206,9 @@ class _Look(QObject):
             self.figures.pauses_s.append(now_s - self._pulse_s)
         self._pulse_s = now_s
         director = self._window.director
-        if director.trouble is not None or director.phase in (Phase.saving, Phase.summary):
+        # Any other trouble of the source goes over by itself, and shows as pictures dropped.
+        failed = director.trouble is not None and director.trouble.state == SourceState.failed
+        if failed or director.phase in (Phase.saving, Phase.summary):
             self._end(f"the practice ended too early ({director.trouble or director.phase})")
         elif self._service.now_s() >= self._to_s:
             self._end("" if self._before is not None else "the person was not fitted in time")

@@ -4,6 +4,11 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from tracker.handover.sending import Offer
+    from tracker.plan.model import Plan
 
 
 def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -24,6 +29,12 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     which.add_argument(
         "--session", action="append", default=[], metavar="ID", help="this session (repeatable)"
     )
+    parser.add_argument(
+        "--other-plans",
+        action="store_true",
+        help="those under other plans of the same pseudonym, too, although this clinic has got "
+        "nothing of those plans yet",
+    )
     parser.set_defaults(run=run)
 
 
@@ -32,7 +43,7 @@ def run(args: argparse.Namespace) -> int:
     import sys
 
     from tracker.errors import InputError
-    from tracker.handover.sending import hand_over, offer_of, way_of
+    from tracker.handover.sending import hand_over_all, offer_of, way_of
     from tracker.plan.files import load_plan
     from ui.cli import program_version
     from ui.plan_in_use import plan_in_use
@@ -42,9 +53,10 @@ def run(args: argparse.Namespace) -> int:
         raise InputError("no plan was opened on this computer yet; name one with --plan")
     plan = load_plan(path)
     way = way_of(plan)
-    offer = offer_of(plan)
-    for why in offer.unread:
-        print(f"left out: {why}", file=sys.stderr)
+    _must_be_the_therapists(plan)
+    offer = offer_of(plan, foreign=args.other_plans)
+    for line in _left_out(offer):
+        print(line, file=sys.stderr)
     chosen = offer.all if args.all else offer.new
     if args.session:
         by_name = {f.name: f for f in offer.all}
@@ -55,13 +67,53 @@ def run(args: argparse.Namespace) -> int:
     if not chosen:
         more = f"; all {len(offer.all)} went out before (--all)" if offer.all else ""
         raise InputError(f"there is no new session to hand over{more}")
-    done = hand_over(plan, chosen, args.to, version=program_version())
-    print(f"{args.to}: {_count(len(done.sessions))}, {_how(way.plain)}")
-    if done.left:
-        print(f"{_count(done.left)} did not fit: run it again for a further file")
-    for name in done.without_trace:
-        print(f"{name}: without its samples, which are too large")
+    for done in hand_over_all(plan, chosen, args.to, version=program_version()):
+        print(f"{done.path}: {_count(len(done.sessions))}, {_how(way.plain)}")
+        for name in done.without_trace:
+            print(f"{name}: without its samples, which are too large or can't be read")
     return 0
+
+
+def _must_be_the_therapists(plan: Plan) -> None:
+    """Refuse a plan whose words differed; remind of those that nobody has compared."""
+    import sys
+
+    from tracker.errors import InputError
+    from tracker.session.files import data_folder
+    from ui.plan_check import PlanCheck
+    from ui.settings import Settings
+
+    check = PlanCheck(Settings(data_folder() / "window.ini"))
+    if check.is_refused(plan):
+        raise InputError(
+            "the words of this plan were other than the therapist's: nothing is handed over with "
+            "it; ask for the plan again"
+        )
+    if not check.is_checked(plan):
+        print(
+            "the words of this plan were not compared with the therapist's yet ('turnpost plan "
+            "words'): whoever made it may get the file",
+            file=sys.stderr,
+        )
+
+
+def _left_out(offer: Offer) -> list[str]:
+    """What is there and does not go, a line each."""
+    lines = [f"left out: {why}" for why in offer.unread]
+    for plan_id, count in offer.foreign:
+        lines.append(
+            f"left out: {_count(count)} of the plan {plan_id or '(none)'}, of which this clinic "
+            "has got nothing yet; if they are for it, add --other-plans"
+        )
+    if offer.unsent:
+        lines.append(f"left out: {_count(offer.unsent)} of another pseudonym or of none, not sent")
+    if offer.broken_off:
+        lines.append(
+            f"left out: {_count(offer.broken_off)} that broke off; save them in the window first"
+        )
+    if offer.elsewhere:
+        lines.append(f"left out: {_count(offer.elsewhere)} saved in another folder; bring it along")
+    return lines
 
 
 def _count(number: int) -> str:

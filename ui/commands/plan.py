@@ -58,12 +58,29 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="say in a plan to whom sessions are handed over",
         description="Writes a plan that carries the public keys of this computer ('turnpost keys') "
         "and those named, and prints its words. What the patient hands over can then be read by "
-        "whoever has one of the secret keys, and by nobody else.",
+        "whoever has one of the secret keys, and by nobody else. Keys that stand in the plan stay; "
+        "take one that was stolen or lost out with --drop, or name those that are to stand in it "
+        "with --only, and hand the plan out again.",
     )
     keys.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
     keys.add_argument("--out", type=Path, required=True, metavar="F", help="where to write it")
     keys.add_argument(
         "--key", action="append", default=[], metavar="AGE1...", help="a further public key"
+    )
+    keys.add_argument(
+        "--only",
+        action="append",
+        default=[],
+        metavar="KEY",
+        help="this key and no other but those named likewise: a public key, or the name of one "
+        "that is on this computer or in the plan",
+    )
+    keys.add_argument(
+        "--drop",
+        action="append",
+        default=[],
+        metavar="KEY",
+        help="a key to take out, named likewise",
     )
     keys.add_argument(
         "--plain",
@@ -172,7 +189,11 @@ def run_keys(args: argparse.Namespace) -> int:
 
     if args.out.exists() and args.out.resolve() != args.plan.resolve():
         raise InputError(f"{args.out}: is there already; name another file")
-    plan = with_keys(load_plan(args.plan), args.key, plain=args.plain)
+    if args.only and args.key:
+        raise InputError("--only names all keys: leave out --key")
+    plan = with_keys(
+        load_plan(args.plan), args.key, plain=args.plain, only=args.only, drop=args.drop
+    )
     save_plan(args.out, plan)
     how = "plain, readable for anybody" if args.plain else "encrypted"
     print(f"{args.out}: sessions will be handed over {how}")

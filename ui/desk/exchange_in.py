@@ -8,12 +8,13 @@ from pathlib import Path
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog
 
-from tracker.errors import TurnpostError
+from tracker.errors import InputError, TurnpostError
 from tracker.handover import crypt, keys
 from tracker.handover.receive import Received, needs_key, receive
 from ui import words
 from ui.desk.exchange_work import Block, ExchangeWork
 from ui.desk.small import small_button
+from ui.widgets.paths import shown_path
 
 
 class TakingIn(Block):
@@ -35,6 +36,8 @@ class TakingIn(Block):
         self._work, self._folder = work, folder
         #: Secret keys that a passphrase has opened, as long as the window is open.
         self._opened: list[str] = []
+        #: Whether a file was dropped while another was taken in.
+        self._missed = False
         self.take.clicked.connect(self._choose_file)
 
     def forget(self) -> None:
@@ -44,16 +47,21 @@ class TakingIn(Block):
     def take_in(self, path: Path) -> None:
         """Take in a file; asks for the passphrase if it is locked."""
         if self._work.busy:
+            self._missed = True
             return
+        self._missed = False
         self._work.say("")
         try:
             locked = needs_key(path)
             if locked and not keys.clinic_keys():
                 keys.open_keys("")
+            folder = self._folder()
+            if not folder.is_dir():
+                # Made anew it would lie where a share is missing, and be lost once it is back.
+                raise InputError(words.say("exchange.no_folder", folder=shown_path(folder)))
         except TurnpostError as error:
             self._work.failed(error)
             return
-        folder = self._folder()
         if locked and not self._opened:
             self._ask(path, folder)
             return
@@ -77,6 +85,8 @@ class TakingIn(Block):
 
     def _not_opened(self, error: Exception, path: Path, folder: Path) -> None:
         self._work.failed(error)
+        if self._missed:
+            self._work.say(f"{self._work.said.text()}\n{words.say('exchange.missed')}")
         if isinstance(error, crypt.WrongPassphraseError | crypt.WrongKeyError):
             self.forget()
             self._ask(path, folder)
@@ -94,6 +104,8 @@ class TakingIn(Block):
             lines.append(words.say("exchange.other", names=", ".join(got.other)))
         if not got.encrypted:
             lines.append(words.say("exchange.was_plain"))
+        if self._missed:
+            lines.append(words.say("exchange.missed"))
         self._work.say("\n".join(lines))
         if got.new:
             self.taken.emit()

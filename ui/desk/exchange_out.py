@@ -8,12 +8,14 @@ from pathlib import Path
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.errors import TurnpostError
+from tracker.handover.keys import clinic_keys
 from tracker.handover.preparing import readers, with_keys
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
 from ui import words
 from ui.desk.exchange_work import Block, ExchangeWork
 from ui.desk.small import desk_words, row_of, small_button
+from ui.editor.inputs import Tick
 from ui.settings import Settings
 from ui.widgets.paths import shown_path
 
@@ -40,8 +42,14 @@ class HandingOut(Block):
         self.plain_no = small_button(words.say("exchange.plain.no"))
         self.plain_on = desk_words(words.say("exchange.plain.on"))
         answers = row_of([self.plain_yes, self.plain_no])
+        #: Whether keys of elsewhere that a plan names stay in it; which of those here are in it.
+        self.keep = Tick(words.say("exchange.keep"), no=False)
+        self.keep.setChecked(True)
+        self.own: dict[str, Tick] = {}
+        self._ticks = row_of([self.keep])
         buttons = [self.give, self.give_plain, self.tell]
-        super().__init__("exchange.out", buttons, [self.plain_ask, answers, self.plain_on])
+        more = [self._ticks, self.plain_ask, answers, self.plain_on]
+        super().__init__("exchange.out", buttons, more)
         self._work, self._folder, self._settings = work, folder, settings
         self.give.clicked.connect(lambda: self._choose(plain=False))
         self.give_plain.clicked.connect(self._give_plain)
@@ -55,6 +63,22 @@ class HandingOut(Block):
         self.give.setVisible(has_key)
         self.give_plain.setVisible(not has_key)
         self.plain_on.setVisible(not has_key and self._settings.plain_files)
+        self._ticks.setVisible(has_key)
+        keys = clinic_keys()
+        if [k.public for k in keys] == list(self.own):
+            return
+        for tick in self.own.values():
+            tick.hide()
+            tick.deleteLater()
+        self.own = {k.public: Tick(k.name) for k in keys}
+        for tick in self.own.values():
+            tick.setChecked(True)
+            tick.set_percent(self._settings.text_percent)
+            layout = self._ticks.layout()
+            assert layout is not None
+            layout.addWidget(tick)
+            # There is nothing to choose from one.
+            tick.setVisible(len(keys) > 1)
 
     def ask_plain(self, ask: bool) -> None:
         """Ask whether files without a lock are meant, or don't any more."""
@@ -64,10 +88,12 @@ class HandingOut(Block):
             self.plain_no.setFocus()
 
     def hand_out(self, path: Path, to: Path, *, plain: bool = False) -> None:
-        """Write a plan for a patient, and show its words."""
+        """Write a plan for a patient with the keys that are ticked, and show its words."""
+        own_only = not plain and not self.keep.isChecked()
+        drop = [] if plain else [key for key, tick in self.own.items() if not tick.isChecked()]
 
         def write() -> Plan:
-            plan = with_keys(load_plan(path), plain=plain)
+            plan = with_keys(load_plan(path), plain=plain, own_only=own_only, drop=drop)
             save_plan(to, plan)
             return plan
 

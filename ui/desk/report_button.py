@@ -9,9 +9,8 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
-from tracker.records.figures import SessionFigures
 from tracker.session.files import must_be_writable, write_atomically
-from tracker.session.saving import JOURNAL_NAME
+from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
 from ui import background, words
 from ui.commands.report import maker, read_records
 from ui.desk.small import desk_words, small_button
@@ -51,7 +50,7 @@ class Reporting:
     ) -> None:
         self._parent, self._sessions, self._run = parent, sessions, run
         self._job: Job | None = None
-        self._kind, self._to, self._left_out = "", Path(), 0
+        self._to, self._left_out = Path(), 0
         self.button = small_button(words.say("report.make"))
         self.button.clicked.connect(self._ask)
         self.said = desk_words(bold=True)
@@ -73,48 +72,54 @@ class Reporting:
         by_ending = next((k for k, end in KINDS.items() if to.suffix.lower() == end), "")
         if not kind or (by_ending and KINDS[kind] != KINDS[by_ending]):
             kind = by_ending or "pdf"
+        chosen = to
         if not to.suffix:
             to = to.with_suffix(KINDS[kind])
         paths = list(self._sessions())
         whole = [p for p in paths if p.name != JOURNAL_NAME]
-        self._kind, self._to, self._left_out = kind, to, len(paths) - len(whole)
+        self._to, self._left_out = to, len(paths) - len(whole)
         try:
             if not whole:
                 raise InputError(words.say("report.nothing"))
             must_be_writable(to)
-            if to.resolve() in {p.resolve() for p in whole}:
+            if to.resolve() in {p.resolve() for p in whole} or _is_of_a_session(to):
                 raise InputError(words.say("report.over"))
+            if to != chosen and to.exists():
+                # The dialog has asked about the name without its ending.
+                raise InputError(words.say("report.there", path=shown_path(to)))
         except TurnpostError as error:
             self._failed(error)
             return
         self.say(words.say("report.working"))
         self.button.setEnabled(False)
-        self._job = self._run(lambda: read_records(whole))
+        letter = QLocale.system().measurementSystem() in _LETTER
+        make = maker(kind, "letter" if letter else "a4")
+
+        def work() -> int:
+            records = read_records(whole)
+            write_atomically(to, make(records))
+            return len(records)
+
+        self._job = self._run(work)
 
     def poll(self) -> None:
-        """Write what was read."""
+        """Say how it went."""
         job = self._job
         if job is None or not job.done:
             return
         self._job = None
         self.button.setEnabled(True)
-        try:
-            if job.error is not None:
-                raise job.error
-            self._write(job.result)
-        except TurnpostError as error:
-            self._failed(error)
-
-    def _write(self, records: Sequence[SessionFigures]) -> None:
-        letter = QLocale.system().measurementSystem() in _LETTER
-        write_atomically(self._to, maker(self._kind, "letter" if letter else "a4")(records))
-        text = words.say("report.done", count=len(records), path=shown_path(self._to))
+        if job.error is not None:
+            self._failed(job.error)
+            return
+        text = words.say("report.done", count=job.result, path=shown_path(self._to))
         if self._left_out:
             text += " " + words.say("report.left_out", count=self._left_out)
         self.say(text)
 
     def _failed(self, error: Exception) -> None:
-        self.say(words.say("report.failed", why=breakable(str(error))))
+        why = str(error) if isinstance(error, TurnpostError) else repr(error)
+        self.say(words.say("report.failed", why=breakable(why)))
 
     def say(self, text: str) -> None:
         """Say how it went; empty takes it back."""
@@ -125,3 +130,9 @@ class Reporting:
         """Wait for what is being read."""
         if self._job is not None:
             self._job.wait(timeout_s)
+
+
+def _is_of_a_session(path: Path) -> bool:
+    """Whether a name is that of one of a session's files, in a session's folder."""
+    own = path.name.casefold() in (*FILE_NAMES, JOURNAL_NAME)
+    return own and any((path.parent / name).exists() for name in (SUMMARY_NAME, JOURNAL_NAME))

@@ -39,6 +39,7 @@ _SENTENCES = (
     "{practice}, and {count} beyond a day's dose",
     "figures can't be trusted in {bad} of the last {all} sets: {why}",
     "condition met: {what}",
+    "{count} plan files differ and start on the same day: the newest file is taken",
     "{text} ({count} sessions, the last one shown)",
     # practice
     "no day to count yet",

@@ -14,18 +14,27 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.rules import is_cleared
 from ui import words
+from ui.manner import care_keys, form_of, how_of, is_drawn_so, other_posture
 
 #: A caution of nearly every exercise: the sheet says it once.
 EVERYWHERE = "settle"
+#: What has to move on the screen: paper can't stand in for it.
+ON_SCREEN = ("against", "sweep", "background")
+#: The highest score that there is.
+WORST = 10
 
 
 @dataclass(frozen=True, slots=True)
 class Item:
-    """An exercise: its pictures are those of ``exercise`` with its ``eyes``."""
+    """An exercise: its pictures are those of ``exercise`` with its ``eyes``.
+
+    It is not ``drawn`` where the pictures would show another posture or floor.
+    """
 
     number: int
     exercise: str
     eyes: str
+    drawn: bool
     name: str
     dose: str
     how: str
@@ -55,10 +64,13 @@ class Sheet:
 
     Attributes
     ----------
-    often, mind
-        How often, and what holds for every exercise.
+    often, mind, neck
+        How often, what holds for every exercise, and how far the head may go; the last is
+        empty where no limit is set.
     emergency, call, stop
         The signs that need help at once, a call, and an end for today.
+    screen
+        What is open and can't be done from paper.
     later
         What is in the plan and not open yet.
     foot
@@ -69,11 +81,13 @@ class Sheet:
     subtitle: str
     often: str
     mind: str
+    neck: str
     words: str
     emergency: Listed
     call: Listed
     stop: Listed
     parts: tuple[Part, ...]
+    screen: Listed | None
     later: Listed | None
     foot: str
 
@@ -81,7 +95,7 @@ class Sheet:
 def sheet_of(plan: Plan, week: int = 1) -> Sheet:
     """The sheet of a plan, as it stands in a week."""
     say = words.say
-    parts, later = _parts(plan, week)
+    parts, screen, later = _parts(plan, week)
     person = plan.person or ""
     key = "sheet.for" if person else "sheet.for_nobody"
     return Sheet(
@@ -89,19 +103,22 @@ def sheet_of(plan: Plan, week: int = 1) -> Sheet:
         subtitle=say(key, person=person, week=week),
         often=_often(plan),
         mind=say(f"care.{EVERYWHERE}"),
+        neck=_neck(plan),
         words=plan.words.strip(),
         emergency=_emergency(plan),
         call=Listed(say("sheet.call"), tuple(say(f"gate.{k}") for k in CALL)),
         stop=_stop(plan),
         parts=parts,
+        screen=Listed(say("sheet.screen"), screen) if screen else None,
         later=Listed(say("sheet.later"), later) if later else None,
         foot=say("sheet.foot", plan=plan.plan_id, week=week),
     )
 
 
-def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...]]:
-    """What is open, by stage, and the names of the rest."""
+def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[str, ...]]:
+    """What is open, by stage; the names of what needs the screen, and of the rest."""
     parts: list[Part] = []
+    screen: list[str] = []
     later: list[str] = []
     number = 0
     whole = [("", words.say("sheet.exercises"), None)]
@@ -109,14 +126,17 @@ def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...]]:
     for stage_id, title, unlock in stages:
         items = []
         for entry in plan.entries_of(stage_id) if stage_id else plan.entries:
-            if _is_open(unlock) and _may_be_done(plan, entry):
-                number += 1
-                items.append(_item(number, asked_of(entry, week)))
+            asked = asked_of(entry, week)
+            if not _is_open(unlock) or not _may_be_done(plan, entry):
+                later.append(_name(asked))
+            elif asked.exercise.target in ON_SCREEN:
+                screen.append(_name(asked))
             else:
-                later.append(_name(asked_of(entry, week)))
+                number += 1
+                items.append(_item(number, asked))
         if items:
             parts.append(Part(title, tuple(items)))
-    return tuple(parts), tuple(dict.fromkeys(later))
+    return tuple(parts), tuple(dict.fromkeys(screen)), tuple(dict.fromkeys(later))
 
 
 def _is_open(unlock: Unlock | None) -> bool:
@@ -135,25 +155,25 @@ def _item(number: int, asked: Asked) -> Item:
         number=number,
         exercise=exercise.id,
         eyes=asked.eyes,
+        drawn=is_drawn_so(asked),
         name=words.say(f"exercise.{exercise.id}"),
         dose=_dose(asked),
-        how=words.say(f"exercise.{exercise.id}.how"),
+        how=how_of(asked, paper=True),
         support=words.say(f"sheet.support.{asked.support}") if asked.support != "none" else "",
-        cares=tuple(words.say(f"care.{k}") for k in exercise.cautions if k != EVERYWHERE),
+        cares=tuple(words.say(f"care.{k}") for k in care_keys(asked) if k != EVERYWHERE),
     )
 
 
 def _name(asked: Asked) -> str:
     name = words.say(f"exercise.{asked.exercise.id}")
-    extra = [words.say("ask.dose.eyes_closed")] if asked.eyes == "closed" else []
-    extra += [words.say("ask.dose.soft")] if asked.surface == "soft" else []
-    return words.row_of([name, *extra])
+    return words.row_of([name, *other_posture(asked), *form_of(asked)])
 
 
 def _dose(asked: Asked) -> str:
-    """How many or how long, how fast, and what is special about it."""
+    """Sitting or standing, how many or how long, how fast, how far, and what is special."""
     say = words.say
-    parts = []
+    chair = asked.exercise.channel == "head_rise"
+    parts = [say("sheet.posture.chair" if chair else f"sheet.posture.{asked.posture}")]
     if asked.seconds is not None:
         parts.append(say("ask.dose.seconds", count=words.number(asked.seconds)))
     elif asked.repetitions == 1:
@@ -162,11 +182,15 @@ def _dose(asked: Asked) -> str:
         parts.append(say("ask.dose.repetitions", count=asked.repetitions))
     if asked.exercise.counted:
         parts.append(_tempo(asked.tempo_bpm))
-    if asked.eyes == "closed":
-        parts.append(say("ask.dose.eyes_closed"))
-    if asked.surface == "soft":
-        parts.append(say("ask.dose.soft"))
-    return words.row_of(parts)
+    if asked.amplitude_deg is not None:
+        most = asked.amplitude_deg[1]
+        key = "sheet.range.nod" if asked.exercise.channel == "head_pitch" else "sheet.range"
+        parts.append(say(key, most=_degrees(most)))
+    return words.row_of([*parts, *form_of(asked)])
+
+
+def _degrees(value: float) -> str:
+    return words.number(value, int(value % 1 > 0))
 
 
 def _tempo(tempo: float | tuple[float, float] | None) -> str:
@@ -189,15 +213,27 @@ def _often(plan: Plan) -> str:
 def _emergency(plan: Plan) -> Listed:
     number = plan.emergency_number
     key = "sheet.emergency" if number else "sheet.emergency.no_number"
-    title = words.say(key, number=number or "")
+    title = words.say(key, number=words.apart(number or ""))
     return Listed(title, tuple(words.say(f"gate.{k}") for k in EMERGENCY))
+
+
+def _neck(plan: Plan) -> str:
+    limit = plan.neck_limit_deg
+    if limit is None:
+        return ""
+    return words.say("sheet.neck", turn=_degrees(limit.yaw), nod=_degrees(limit.pitch))
 
 
 def _stop(plan: Plan) -> Listed:
     rules = plan.symptom_rules
     minutes = words.number(rules.settle_minutes_most, int(rules.settle_minutes_most % 1 > 0))
+    # Above the end of the scale there is nothing.
+    kind = "score" if rules.score_most < WORST else "worst"
     lines = (
-        words.say("sheet.stop.score", most=rules.score_most),
+        *(
+            words.say(f"sheet.stop.{kind}.{symptom}", most=rules.score_most)
+            for symptom in ("dizziness", *rules.also_ask)
+        ),
         words.say("sheet.stop.settle", minutes=minutes),
         words.say("sheet.stop.spin", what=words.say(f"gate.{SPIN}")),
         words.say("sheet.stop.unwell"),

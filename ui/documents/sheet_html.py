@@ -82,6 +82,8 @@ def _body(sheet: Sheet) -> Iterator[str]:
     yield f"<p><bdi>{_text(sheet.subtitle)}</bdi></p>"
     yield f'<p class="dose">{_text(sheet.often)}</p>'
     yield f"<p>{_text(sheet.mind)}</p>"
+    if sheet.neck:
+        yield f'<p class="dose">{_text(sheet.neck)}</p>'
     if sheet.words:
         yield f"<h2>{_text(words.say('sheet.words'))}</h2>"
         yield f'<p class="words"><bdi>{_text(sheet.words)}</bdi></p>'
@@ -94,8 +96,9 @@ def _body(sheet: Sheet) -> Iterator[str]:
         yield f"<h2><bdi>{_text(part.title)}</bdi></h2>"
         for item in part.items:
             yield from _item(item)
-    if sheet.later is not None:
-        yield from _listed(sheet.later)
+    for listed in (sheet.screen, sheet.later):
+        if listed is not None:
+            yield from _listed(listed)
     yield f"<p>{_text(sheet.foot)}</p>"
 
 
@@ -109,7 +112,9 @@ def _listed(listed: Listed) -> Iterator[str]:
 def _item(item: Item) -> Iterator[str]:
     name = _text(words.say("sheet.picture", name=item.name))
     yield '<section class="item">'
-    yield f'<figure role="img" aria-label="{name}">{svg_of(item.exercise, item.eyes)}</figure>'
+    if item.drawn:
+        drawing = svg_of(item.exercise, item.eyes)
+        yield f'<figure role="img" aria-label="{name}">{drawing}</figure>'
     yield "<div>"
     yield f"<h3>{item.number}. {_text(item.name)}</h3>"
     yield f'<p class="dose">{_text(item.dose)}</p>'

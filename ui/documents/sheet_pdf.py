@@ -53,6 +53,7 @@ def _groups(sheet: Sheet, room: float) -> Iterable[Group]:
             set_words(sheet.subtitle, Style.SHEET_BODY, 4.0),
             set_words(sheet.often, Style.SHEET_BOLD),
             set_words(sheet.mind, Style.SHEET_BODY),
+            *([set_words(sheet.neck, Style.SHEET_BOLD)] if sheet.neck else []),
         )
     )
     if sheet.words:
@@ -69,8 +70,9 @@ def _groups(sheet: Sheet, room: float) -> Iterable[Group]:
         yield Group((heading, first), 1.5 * GAP)
         for block in rest:
             yield Group((block,), 0.5 * GAP)
-    if sheet.later is not None:
-        yield Group(tuple(_listed(sheet.later, room)), 1.5 * GAP)
+    for last in (sheet.screen, sheet.later):
+        if last is not None:
+            yield Group(tuple(_listed(last, room)), 1.5 * GAP)
 
 
 class _Lines:
@@ -139,7 +141,8 @@ def _box(listed: Listed, room: float) -> Block:
 def _item(item: Item, room: float) -> Block:
     """An exercise: its drawings, then its words beside them; never torn apart."""
     movement, panels = pictures_of(item.exercise, item.eyes)
-    lines = _Lines(room - PICTURE - BESIDE)
+    beside = PICTURE + BESIDE if item.drawn else 0.0
+    lines = _Lines(room - beside)
     lines.add(f"{item.number}. {item.name}", Style.SHEET_HEADING)
     lines.add(item.dose, Style.SHEET_BOLD, 2.0)
     lines.add(item.how, above=2.0)
@@ -147,7 +150,7 @@ def _item(item: Item, room: float) -> Block:
         lines.add(item.support, Style.SHEET_BOLD, 2.0)
     for care in item.cares:
         lines.add_bullet(care)
-    height = max(PICTURE * len(panels), lines.height) + 6.0
+    height = max(PICTURE * len(panels) if item.drawn else 0.0, lines.height) + 6.0
 
     def draw(painter: QPainter, y: float) -> None:
         set_pen(painter, 0.8)
@@ -155,7 +158,8 @@ def _item(item: Item, room: float) -> Block:
         mirrored = words.from_right()
         left = MARGIN + room - PICTURE if mirrored else MARGIN
         box = QRectF(left * UNIT, (y + 4.0) * UNIT, PICTURE * UNIT, PICTURE * UNIT)
-        draw_pictures(painter, box, movement, panels)
-        lines.draw(painter, MARGIN if mirrored else MARGIN + PICTURE + BESIDE, y + 5.0)
+        if item.drawn:
+            draw_pictures(painter, box, movement, panels)
+        lines.draw(painter, MARGIN if mirrored else MARGIN + beside, y + 5.0)
 
     return Block(height, draw)

@@ -44,8 +44,6 @@ class Document(QObject):
     ----------
     path
         Its file; None while it has none.
-    rows
-        The person's sessions, oldest first; None where none are at hand.
     place
         Item and field of the last step, to be shown after an undo.
     """
@@ -57,17 +55,28 @@ class Document(QObject):
         self._today = today
         self.data: Data = empty_data()
         self.path: FilePath | None = None
-        self.rows: Sequence[SessionRow] | None = None
         self.place: tuple[Item, Path | None] = (PLAN, None)
         self.stack = QUndoStack(self)
         #: What this window has written itself: that may be replaced without asking.
         self._written: dict[FilePath, bytes] = {}
         self._state: State | None = None
+        self._sessions: tuple[str | None, Sequence[SessionRow]] | None = None
 
     @property
     def today(self) -> date:
         """The day on the user's calendar."""
         return self._today or date.today()
+
+    @property
+    def rows(self) -> Sequence[SessionRow] | None:
+        """Sessions of the plan's person, oldest first; None where none are at hand.
+
+        A plan without a pseudonym is that of the person that the window was opened for.
+        """
+        if self._sessions is None:
+            return None
+        person, rows = self._sessions
+        return rows if self.data.get("person") in (None, person) else None
 
     @property
     def state(self) -> State:
@@ -92,14 +101,13 @@ class Document(QObject):
 
     # --- where it comes from ---
 
-    def begin(
-        self,
-        data: Data,
-        path: FilePath | None = None,
-        rows: Sequence[SessionRow] | None = None,
-    ) -> None:
+    def know_sessions(self, person: str | None, rows: Sequence[SessionRow]) -> None:
+        """The sessions of one person are at hand; plans of others are not judged by them."""
+        self._sessions, self._state = (person, rows), None
+
+    def begin(self, data: Data, path: FilePath | None = None) -> None:
         """Begin with a plan; the steps of the one before are gone."""
-        self.path, self.rows = path, rows
+        self.path = path
         self.stack.clear()
         self._set(data, (PLAN, None))
 
@@ -111,7 +119,7 @@ class Document(QObject):
         InputError
             If it is no plan, or can't be put right here; the plan that is open stays.
         """
-        self.begin(editable_data(read_text(path), str(path)), path, self.rows)
+        self.begin(editable_data(read_text(path), str(path)), path)
 
     # --- where it goes ---
 

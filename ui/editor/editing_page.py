@@ -188,7 +188,7 @@ class EditingPage(QWidget):
             after = inside[-1] if inside else None
         made, at = arranging.add_entry(data, exercise_id, after)
         if kind == "stage" and after is None:
-            stage_id = data["stages"][k]["stage_id"]
+            stage_id = data["stages"][k].get("stage_id", draft.UNSET)
             made = draft.with_value(made, ("entries", at, "stage"), stage_id)
         self._do_to_list(made, "add", ("entry", at))
 

@@ -54,7 +54,8 @@ def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
         about.append(say("edit.about.not_measured", what=limits))
     yield Row(at, "note", text="\n".join(about))
     yield Row((*at, "entry_id"), "text", say("edit.id"), say("edit.entry.id.how"))
-    stages = [(s["stage_id"], s["name"]) for s in state.data.get("stages", [])]
+    known = [s for s in state.data.get("stages", []) if "stage_id" in s]
+    stages = [(s["stage_id"], str(s.get("name", ""))) for s in known]
     if stages or "stage" in state.data["entries"][at[1]]:
         none = "" if stages else say("edit.none")
         yield choice(state.data, (*at, "stage"), say("edit.in_stage"), stages, none=none)
@@ -164,12 +165,16 @@ def _form_rows(data: Data, at: Path, entry: Data, exercise: Exercise) -> Iterato
         ("eyes", "edit.eyes", "open", "closed", "eyes_closed"),
         ("surface", "edit.surface", "firm", "soft", "soft_surface"),
     ):
-        values = [(base, say(f"edit.option.{base}"))]
+        # Shut eyes that are the exercise itself can't be left out.
+        itself = field == "eyes" and exercise.eyes == other
+        values = [] if itself else [(base, say(f"edit.option.{base}"))]
         if _given(exercise, option):
             values.append((other, _with_helper(exercise, option)))
         none = usual(say(f"edit.option.{getattr(exercise, field)}"))
         yield choice(data, (*at, field), say(name), values, none=none)
-    shakes: list[tuple[bool, str]] = [(False, say("edit.option.no_shake"))]
+    shakes: list[tuple[bool, str]] = []
+    if not exercise.head_shake:
+        shakes.append((False, say("edit.option.no_shake")))
     if _given(exercise, "head_shake"):
         shakes.append((True, _with_helper(exercise, "head_shake")))
     none = usual(say("edit.option.head_shake" if exercise.head_shake else "edit.option.no_shake"))

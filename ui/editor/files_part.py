@@ -6,6 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from tracker.errors import InputError, RunError
+from tracker.plan.model import Plan
 from tracker.session.files import write_atomically
 from ui import words
 from ui.editor.bar import Bar
@@ -60,15 +61,13 @@ class FilesPart:
     # --- opening ---
 
     def ask_open(self) -> None:
-        """Ask for a file and open it."""
-        self.leave(
-            lambda: self._bar.ask_path(
-                words.say("edit.open.which"),
-                words.say("edit.open"),
-                self._document.path or self.folder,
-                self.open,
-                opens=True,
-            )
+        """Ask for a file and open it; what would be lost is asked last: one may type meanwhile."""
+        self._bar.ask_path(
+            words.say("edit.open.which"),
+            words.say("edit.open"),
+            self._document.path or self.folder,
+            lambda path: self.leave(lambda: self.open(path)),
+            opens=True,
         )
 
     def open(self, path: Path) -> None:
@@ -148,11 +147,7 @@ class FilesPart:
 
     def ask_sheet(self) -> None:
         """Ask where the patient's sheet goes, and in which form."""
-        self._commit()
-        count = len(self._document.state.draft.faults)
-        if count:
-            self._say(words.say("edit.sheet.not_yet", count=count))
-            self._to_fault()
+        if self._plan_for_sheet() is None:
             return
         place = self._place().with_suffix("")
         ways = (
@@ -168,6 +163,15 @@ class FilesPart:
         self._bar.ask(
             words.say("edit.sheet.which"), answers, place.with_name(f"{place.name}-sheet")
         )
+
+    def _plan_for_sheet(self) -> Plan | None:
+        """The plan as it is now; while it is not finished, that is said instead."""
+        self._commit()
+        state = self._document.state
+        if state.plan is None:
+            self._say(words.say("edit.sheet.not_yet", count=len(state.draft.faults)))
+            self._to_fault()
+        return state.plan
 
     def _sheet(self, suffix: str, paper: str) -> None:
         typed = self._bar.path.text().strip()
@@ -189,11 +193,14 @@ class FilesPart:
         from ui.documents.sheet_html import sheet_html
         from ui.documents.sheet_pdf import sheet_pdf
 
-        plan = self._document.state.plan
-        assert plan is not None
+        # Something may have been typed since the question was asked.
+        plan = self._plan_for_sheet()
+        if plan is None:
+            return
         sheet = sheet_of(plan, week_of(plan, self._document.today))
-        made = sheet_pdf(sheet, paper) if path.suffix == ".pdf" else sheet_html(sheet, paper)
+        on_paper = path.suffix.lower() == ".pdf"
         try:
+            made = sheet_pdf(sheet, paper) if on_paper else sheet_html(sheet, paper)
             write_atomically(path, made)
         except (InputError, RunError) as error:
             self._say(str(error))

@@ -82,12 +82,11 @@ class State:
     def condition(self, at: Path) -> Condition | None:
         """How the condition of an entry or a stage stands; None where that can't be said."""
         plan = self.plan
-        if plan is None or self.rows is None:
+        unlock = None if plan is None else _unlock_of(plan, at)
+        if plan is None or unlock is None or (self.rows is None and unlock.met_on is None):
             return None
-        unlock = _unlock_of(plan, at)
-        if unlock is None:
-            return None
-        own = [r for r in self.rows if r.plan_id == plan.plan_id]
+        # What the therapist has found met is met whatever the sessions say.
+        own = [r for r in self.rows or [] if r.plan_id == plan.plan_id]
         history = [] if unlock.after is None else history_from_rows(plan, unlock.after, own)
         return judge_condition(unlock, history)
 

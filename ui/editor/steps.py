@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from tracker.plan.arranging import rename
+from tracker.plan.arranging import for_person, rename
 from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
 from tracker.plan.lines import Path
 from ui.editor.rows import Row
@@ -16,6 +16,8 @@ def take_value(data: Data, row: Row, value: Any) -> Data:
     path = row.path
     if row.kind == "member":
         return with_value(data, path, _members(value_at(data, path), row.member, value))
+    if path == ("person",):
+        return for_person(data, value)
     if path[-1] in ("entry_id", "stage_id"):
         return rename(data, path, value)
     if row.kind == "day" and isinstance(value, str):

@@ -4,7 +4,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
@@ -15,7 +15,6 @@ from tracker.plan.draft import Data, data_of, empty_data
 from tracker.plan.model import Plan
 from tracker.plan.starter import starter_plan
 from tracker.records.people import NO_NAME, Person
-from tracker.records.rows import SessionRow
 from ui import theme, words
 from ui.appearance import Appearance
 from ui.desk.small import desk_words, small_button
@@ -62,7 +61,6 @@ class EditorWindow(QWidget):
         self.settings = settings
         self.document = Document(today)
         self._person: str | None = None
-        self._rows: Sequence[SessionRow] | None = None
         self._last: tuple[Plan, Path | None] | None = None
         self._closing = False
         self.setMinimumSize(*SMALLEST)
@@ -200,7 +198,7 @@ class EditorWindow(QWidget):
         """
         self.files.folder = folder
         self._person = None if person.name == NO_NAME else person.name
-        self._rows = person.rows
+        self.document.know_sessions(self._person, person.rows)
         self._last = None if person.plan is None else (person.plan, path)
         self.start.offer_last(None if person.plan is None else person)
         self.start.enter()
@@ -209,18 +207,22 @@ class EditorWindow(QWidget):
         """Edit a plan; a new one is for the person that the window was opened for."""
         if path is None and self._person is not None and not data.get("person"):
             data = {**data, "person": self._person}
-        self.document.begin(data, path, self._rows)
+        self.document.begin(data, path)
         self.show_editing()
 
     def _new(self) -> None:
         """Nothing is open any more; choose how to begin."""
-        self.document.begin(empty_data(), None, self._rows)
+        self.document.begin(empty_data())
         self.show_start()
 
     def _begin_last(self) -> None:
         if self._last is not None:
             plan, path = self._last
-            self.begin(data_of(plan), path)
+            if path is None:
+                self.begin(data_of(plan))
+            else:
+                # The file, not what was read when the window was opened: it may be newer.
+                self.files.open(path)
 
     def _add(self, exercise_id: str) -> None:
         self.editing.add_entry(exercise_id)

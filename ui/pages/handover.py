@@ -9,7 +9,7 @@ from PySide6.QtCore import QStandardPaths
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.errors import TurnpostError
-from tracker.handover.sending import Handed, Offer, file_name, hand_over, offer_of
+from tracker.handover.sending import Handed, Offer, file_name, hand_over_all, offer_of
 from tracker.plan.model import Plan
 from ui import words
 from ui.plan_check import way_words
@@ -50,8 +50,8 @@ class HandoverPage(Page):
         self._run, self._plan, self._unchecked, self._sharing = run, plan, unchecked, sharing
         self._looking: Job | None = None
         self._making: Job | None = None
-        self._into: Path | None = None
         self.offer: Offer | None = None
+        self._foreign = False
         self._said: tuple[str, ...] = ()
         self.state = Words(role="lead", bold=True)
         self.send = Words(role="lead")
@@ -67,24 +67,33 @@ class HandoverPage(Page):
         self.make.clicked.connect(lambda: self._ask(all_of_them=False))
         self.make_all = Button(words.say("handover.make_all", count=0))
         self.make_all.clicked.connect(lambda: self._ask(all_of_them=True))
+        self.foreign = Button(words.say("handover.foreign.take"))
+        self.foreign.clicked.connect(self.take_foreign)
         self.back = Button(words.say("handover.back"))
         self.back.clicked.connect(close)
-        for button in (self.compare, self.make, self.make_all, self.back):
+        for button in (self.compare, self.make, self.make_all, self.foreign, self.back):
             self.buttons.addWidget(button)
 
     def enter(self) -> None:
         """The page comes to the front: look at what there is now."""
-        self._said = ()
+        self._said, self._foreign = (), False
         self._look()
         self.refresh()
         super().enter()
         if not any(b.isVisibleTo(self) for b in (self.compare, self.make)):
             self.back.setFocus()
 
+    def take_foreign(self) -> None:
+        """The patient says that sessions under other plans are for this clinic, too."""
+        self._said, self._foreign = (), True
+        self._look()
+        self.refresh()
+
     def _look(self) -> None:
         plan, self.offer, self._looking = self._plan(), None, None
+        foreign = self._foreign
         if plan is not None and plan.hand_over is not None:
-            self._looking = self._run(lambda: offer_of(plan))
+            self._looking = self._run(lambda: offer_of(plan, foreign=foreign))
 
     def refresh(self) -> None:
         """Take what a job has found; show how it stands."""
@@ -96,7 +105,7 @@ class HandoverPage(Page):
         every = len(self.offer.all) if self.offer is not None else 0
         self._put(self.state, self._said[0] if self._said else self._state(plan, new, every))
         self._put(self.send, "\n".join(self._said[1:]))
-        self._put(self.note, self._note(new, every))
+        self._put(self.note, self._note(every))
         way = plan.hand_over if plan is not None else None
         self._put(self.inside, words.say("handover.inside") if every else "")
         self._put(self.way, way_words(way, "handover") if every else "")
@@ -114,6 +123,7 @@ class HandoverPage(Page):
             (self.compare, unchecked),
             (self.make, ready and new > 0),
             (self.make_all, ready and every > new),
+            (self.foreign, ready and self.offer is not None and bool(self.offer.foreign)),
         ):
             self._show(button, on)
 
@@ -139,14 +149,14 @@ class HandoverPage(Page):
             return words.say("handover.new", count=new)
         return words.say("handover.no_new" if every else "handover.none")
 
-    def _note(self, new: int, every: int) -> str:
+    def _note(self, every: int) -> str:
         lines = []
         if self._sharing() and every:
             lines.append(words.say("handover.in_call"))
-        if new and self._unchecked():
+        if every and self._unchecked():
             lines.append(words.say("handover.unchecked"))
-        if self.offer is not None and self.offer.unread:
-            lines.append(words.say("handover.unread", count=len(self.offer.unread)))
+        if self.offer is not None:
+            lines += _left_out(self.offer)
         return "\n".join(lines)
 
     def _put(self, label: Words, text: str) -> None:
@@ -174,31 +184,37 @@ class HandoverPage(Page):
         """Make the file, beside the window."""
         from ui.cli import program_version
 
-        self._into, self._said = to, ()
-        self._making = self._run(lambda: hand_over(plan, sessions, to, version=program_version()))
+        self._said = ()
+        version = program_version()
+        self._making = self._run(lambda: hand_over_all(plan, sessions, to, version=version))
         self.refresh()
 
     def _collect(self) -> None:
         if self._making is not None and self._making.done:
             job, self._making = self._making, None
-            if job.error is None and isinstance(job.result, Handed) and self._into is not None:
-                self._said = self._made(job.result, self._into)
-                self._look()
+            if job.error is None:
+                self._said = self._made(job.result)
             else:
                 why = job.error if isinstance(job.error, TurnpostError) else repr(job.error)
                 self._said = (words.say("handover.failed", why=breakable(str(why))),)
+            # After a fault, too: the first of several files may be made.
+            self._look()
         if self._looking is not None and self._looking.done:
             job, self._looking = self._looking, None
             self.offer = job.result
             if job.error is not None:
                 self._said = (words.say("handover.failed", why=breakable(str(job.error))),)
 
-    def _made(self, done: Handed, to: Path) -> tuple[str, ...]:
-        path = shown_path(to)
-        lines = [words.say("handover.made", count=len(done.sessions), path=path)]
-        lines.append(words.say("handover.send"))
-        if done.left:
-            lines.append(words.say("handover.left", count=done.left))
+    def _made(self, done: Sequence[Handed]) -> tuple[str, ...]:
+        path = shown_path(done[0].path)
+        count = sum(len(d.sessions) for d in done)
+        lines = [words.say("handover.made", count=count, path=path), words.say("handover.send")]
+        if done[1:]:
+            names = ", ".join(shown_path(d.path) for d in done[1:])
+            lines.append(words.say("handover.more", names=names))
+        thin = sum(len(d.without_trace) for d in done)
+        if thin:
+            lines.append(words.say("handover.thin", count=thin))
         return tuple(lines)
 
     def close_jobs(self, timeout_s: float = 4.0) -> None:
@@ -206,3 +222,19 @@ class HandoverPage(Page):
         for job in (self._looking, self._making):
             if job is not None:
                 job.wait(timeout_s)
+
+
+def _left_out(offer: Offer) -> list[str]:
+    """What is there and does not go, a line each."""
+    lines = []
+    if offer.foreign:
+        plans = ", ".join(f"{plan or '-'} ({count})" for plan, count in offer.foreign)
+        lines.append(words.say("handover.foreign", plans=plans))
+    counts = {
+        "unread": len(offer.unread),
+        "unsent": offer.unsent,
+        "broken_off": offer.broken_off,
+        "elsewhere": offer.elsewhere,
+    }
+    lines += [words.say(f"handover.{key}", count=n) for key, n in counts.items() if n]
+    return lines

@@ -17,6 +17,7 @@ from tracker.session.live import LiveState
 from ui import theme, words
 from ui.asked import Asked
 from ui.cards import dose_words
+from ui.manner import how_of
 from ui.session_flow import Director, Phase
 from ui.set_figure import clock_words, set_figure
 from ui.share import Board, Held, Sides, board_of
@@ -262,7 +263,7 @@ class PracticePage(QWidget):
             left_s=director.set_left_s,
             ran_s=director.set_ran_s,
         )
-        how = words.say(f"exercise.{entry.exercise.id}.how")
+        how = how_of(entry)
         # A time is known whatever the camera sees; a count is not.
         counted = entry.exercise.counted and entry.seconds is None
         counted = counted and director.phase == Phase.exercise

@@ -9,6 +9,7 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
+from tracker.plan.model import Plan
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session_flow import Director
@@ -37,16 +38,27 @@ class NotMeasured(QWidget):
 
 
 class SummaryPage(Page):
-    """Rows of what was measured."""
+    """Rows of what was measured.
+
+    Parameters
+    ----------
+    director, close
+        The window's.
+    hand_over
+        Opens the page where the file for the therapist is made.
+    plan
+        Gives the plan that sessions may be handed over with, or None.
+    """
 
     def __init__(
         self,
         director: Director,
         close: Callable[[], object],
         hand_over: Callable[[], object],
+        plan: Callable[[], Plan | None],
     ) -> None:
         super().__init__()
-        self._director = director
+        self._director, self._plan = director, plan
         self.percent = 100
         self.said = Words(role="lead")
         self.exercise = Words(role="lead", bold=True)
@@ -117,8 +129,10 @@ class SummaryPage(Page):
 
     def _can_hand_over(self) -> bool:
         """Whether the session's plan says to whom it goes."""
-        plan, saved = self._director.plan, self._director.saved
-        return saved is not None and plan is not None and plan.hand_over is not None
+        saved, plan = self._director.saved, self._plan()
+        if saved is None or plan is None or plan is not self._director.plan:
+            return False
+        return plan.hand_over is not None
 
     def _choose_place(self) -> None:
         """Ask for a folder and save there."""

@@ -1934,6 +1934,11 @@
             <translation>{count} من {needed} جلسات</translation>
         </message>
         <message>
+            <source>{count} plan files differ and start on the same day: the newest file is taken</source>
+            <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
+            <translation>{count} من ملفات الخطط تختلف وتبدأ في اليوم نفسه: يؤخذ أحدثها</translation>
+        </message>
+        <message>
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>من {low} إلى {high}</translation>
@@ -2092,6 +2097,11 @@
             <translation>العينان مغمضتان</translation>
         </message>
         <message>
+            <source>on the firm floor</source>
+            <comment>ask.dose.firm</comment>
+            <translation>على الأرض الثابتة</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>مرة واحدة</translation>
@@ -2107,14 +2117,34 @@
             <translation>{count} من الثواني</translation>
         </message>
         <message>
+            <source>turning your head</source>
+            <comment>ask.dose.shake</comment>
+            <translation>مع إدارة الرأس</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>ask.dose.sitting</comment>
+            <translation>جلوسًا</translation>
+        </message>
+        <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
             <translation>على الحصيرة اللينة</translation>
         </message>
         <message>
+            <source>standing</source>
+            <comment>ask.dose.standing</comment>
+            <translation>وقوفًا</translation>
+        </message>
+        <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
             <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>ask.dose.walking</comment>
+            <translation>مشيًا</translation>
         </message>
         <message>
             <source>End for today</source>
@@ -4092,9 +4122,9 @@
             <translation>اسم مستعار</translation>
         </message>
         <message>
-            <source>Never a real name: the file travels.</source>
+            <source>Never a real name: the file travels. With another one, the plan gets a new ID, and ticks and days found met are taken out.</source>
             <comment>edit.person.how</comment>
-            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل.</translation>
+            <translation>لا تكتب اسمًا حقيقيًا أبدًا: الملف ينتقل. ومع اسم آخر تأخذ الخطة معرّفًا جديدًا، وتُحذف العلامات والأيام التي وُجد فيها شرط متحققًا.</translation>
         </message>
         <message>
             <source>Plan ID</source>
@@ -4927,6 +4957,11 @@
             <translation>يأخذ الجلسات من ملف صنعه مريض إلى المجلد المفتوح. يمكنك أيضًا أن تُسقط الملف على هذه النافذة. يبقى الملف نفسه في مكانه.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>أبقِ مفاتيح الحواسيب الأخرى في الخطة</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>مفتاح العيادة</translation>
@@ -4997,6 +5032,16 @@
             <translation>ملفات من المرضى (*.age *.turnpost);;كل الملفات (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>جاء ملف في الأثناء ولم يُؤخذ. خذه الآن.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>المجلد {folder} غير موجود؛ صِل قرصه أو افتح مجلدًا آخر</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>بلا اسم مستعار</translation>
@@ -5022,9 +5067,9 @@
             <translation>إلى مريض</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>يكتب خطة تذكر مفاتيح عيادتك، بحيث لا يُقرأ ما يسلمه المريض إلا هنا. اقرأ كلماتها على المريض في مكالمة.</translation>
+            <translation>يكتب خطة تذكر مفاتيح. ما يسلمه المريض يُفتح بأي منها، على أي حاسوب فيه ذلك المفتاح. هل سُرق مفتاح؟ اصنع مفتاحًا جديدًا، واترك المسروق خارج الخطة، وسلّم الخطة من جديد، واقرأ كلماتها على المريض في مكالمة.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5157,9 +5202,9 @@
             <translation>قف عن الكرسي خمس مرات</translation>
         </message>
         <message>
-            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <source>Cross your arms. Stand up and sit down, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation>اشبك ذراعيك على صدرك. قف واجلس خمس مرات، بأسرع ما هو آمن.</translation>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس، بأسرع ما هو آمن.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
@@ -5197,9 +5242,9 @@
             <translation>التقط شيئًا من الأرض</translation>
         </message>
         <message>
-            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Change arms half way through.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. كرر ذلك عشر مرات بذراع، ثم عشر مرات بالأخرى.</translation>
+            <translation>انحنِ وضع شيئًا صغيرًا على الأرض. اجلس مستقيمًا. انحنِ والتقطه. اجلس مستقيمًا. تبقى عيناك عليه. بدّل الذراع عند المنتصف.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
@@ -5217,9 +5262,9 @@
             <translation>ارمِ من يد إلى يد</translation>
         </message>
         <message>
-            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Stay far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. اجلس بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها. ابقَ بعيدًا بما يكفي لتبقى يداك في الصورة.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
@@ -5362,9 +5407,9 @@
             <translation>قف وأدر رأسك</translation>
         </message>
         <message>
-            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <source>Stand with your feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation>قف على الحصيرة اللينة، وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
+            <translation>قف وقدماك متباعدتان بعرض وركيك. أدر رأسك من جانب إلى جانب مع النقرات.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
@@ -5447,9 +5492,9 @@
             <translation>انقل وزنك من قدم إلى قدم</translation>
         </message>
         <message>
-            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <source>Stand tall. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation>قف على الحصيرة اللينة. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
+            <translation>قف مستقيمًا. ضع وزنك على قدم، ثم على الأخرى. تحرك ببطء.</translation>
         </message>
         <message>
             <source>Both</source>
@@ -5937,9 +5982,29 @@
             <translation>رجوع</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>ليست في الملف لأنها انقطعت: {count}. أغلق Turnpost وافتحه من جديد لحفظها.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>ليست في الملف لأنك حفظتها في مجلد خاص بك: {count}. خذ ذلك المجلد إلى معالجك.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>لم ينجح ذلك: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>هناك جلسات من خطط أخرى لم تستلم هذه العيادة منها شيئًا بعد: {plans}. تبقى هنا ما لم تقل إنها لك ولهذه العيادة.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>إنها لي: خذها أيضًا</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +6020,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>ملفات للعيادة (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>لم يتسع الملف لعدد: {count}. اصنع لها ملفًا ثانيًا.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6052,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>لم يتسع ملف واحد لكل شيء. أرسل هذه أيضًا: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>عدد الجلسات التي تنتظر التسليم: {count}.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>سلّمت كل ما تمرنت عليه. إذا ضاع ملف، فيمكنك أن تصنع ملفًا فيه كل شيء من جديد.</translation>
+            <translation>سلّمت كل ما تمرنت عليه بهذه الخطة. إذا ضاع ملف، فيمكنك أن تصنع ملفًا فيه كل شيء من جديد.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6102,11 @@
             <translation>أرسله الآن إلى معالجك: أرفقه برسالة بريد، أو أحضره على ذاكرة محمولة.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>جلسات بقيت منحنياتها هنا لأنها كبيرة جدًا أو لا تُقرأ: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>التسليم لمعالجك</translation>
@@ -6052,9 +6122,69 @@
             <translation>لم تُضَف لأنها لا تُقرأ: {count}. أخبر معالجك.</translation>
         </message>
         <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>ليست في الملف لأنها أُجريت باسم شخص آخر أو بلا خطة: {count}.</translation>
+        </message>
+        <message>
             <source>Where to put the file</source>
             <comment>handover.where</comment>
             <translation>أين يوضع الملف</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
+            <comment>how.ankle-sway.closed</comment>
+            <translation>قف مستقيمًا. مِل ببطء نحو أصابع قدميك، ثم نحو كعبيك. اثنِ كاحليك لا وركيك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until the time is up.</source>
+            <comment>how.chair-stands-30-s.paper</comment>
+            <translation>اشبك ذراعيك على صدرك. قف واجلس بقدر ما هو آمن، حتى ينتهي الوقت.</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
+            <comment>how.hand-toss.paper</comment>
+            <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها.</translation>
+        </message>
+        <message>
+            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>how.near-far.paper</comment>
+            <translation>ارفع إصبعًا واحدًا أمامك. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.nods-together.closed</comment>
+            <translation>ارفع رأسك، ثم أنزله. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side.</source>
+            <comment>how.shake</comment>
+            <translation>أدر رأسك من جانب إلى جانب.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-back.paper</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الخلف، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-forward.paper</comment>
+            <translation>ارفع كتفيك، وأدرهما إلى الأمام، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا.</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
+            <comment>how.stand-tandem.closed</comment>
+            <translation>ضع قدمًا أمام الأخرى مباشرة. أغمض عينيك وقف ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.closed</comment>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.turns-together.closed</comment>
+            <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -6702,6 +6832,11 @@
             <translation>جدول، سطر لكل مرة ({ending})</translation>
         </message>
         <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
+        </message>
+        <message>
             <source>Making the report ...</source>
             <comment>report.working</comment>
             <translation>جارٍ صنع التقرير ...</translation>
@@ -7267,6 +7402,11 @@
             <translation>لاحقًا، عندما يقول معالجك ذلك:</translation>
         </message>
         <message>
+            <source>Your neck: turn or tilt your head {turn} degrees at most to each side. Nod {nod} degrees at most up and down.</source>
+            <comment>sheet.neck</comment>
+            <translation>رقبتك: أدر رأسك أو أمِله {turn} درجة على الأكثر إلى كل جانب. وأومئ {nod} درجة على الأكثر إلى أعلى وأسفل.</translation>
+        </message>
+        <message>
             <source>{bouts}, {days}. {rest}</source>
             <comment>sheet.often</comment>
             <translation>{bouts}، {days}. {rest}</translation>
@@ -7287,9 +7427,44 @@
             <translation>رسم: {name}</translation>
         </message>
         <message>
+            <source>From a firm chair</source>
+            <comment>sheet.posture.chair</comment>
+            <translation>من كرسي ثابت</translation>
+        </message>
+        <message>
+            <source>Sitting on a firm chair</source>
+            <comment>sheet.posture.sitting</comment>
+            <translation>جالسًا على كرسي ثابت</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <comment>sheet.posture.standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>sheet.posture.walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees to each side</source>
+            <comment>sheet.range</comment>
+            <translation>حتى {most} درجة إلى كل جانب</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees up and down</source>
+            <comment>sheet.range.nod</comment>
+            <translation>حتى {most} درجة إلى أعلى وأسفل</translation>
+        </message>
+        <message>
             <source>Rest for {seconds} seconds after each exercise.</source>
             <comment>sheet.rest</comment>
             <translation>استرح {seconds} من الثواني بعد كل تمرين.</translation>
+        </message>
+        <message>
+            <source>Only with the program, as something has to move on the screen:</source>
+            <comment>sheet.screen</comment>
+            <translation>مع البرنامج فقط، لأن شيئًا يجب أن يتحرك على الشاشة:</translation>
         </message>
         <message>
             <source>Stop for today when:</source>
@@ -7298,8 +7473,18 @@
         </message>
         <message>
             <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
-            <comment>sheet.stop.score</comment>
+            <comment>sheet.stop.score.dizziness</comment>
             <translation>تشعر بدوخة أكثر من {most} من 10. لا دوخة هو 0. وأسوأ ما يمكن هو 10.</translation>
+        </message>
+        <message>
+            <source>You feel sick, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.nausea</comment>
+            <translation>تشعر بغثيان أكثر من {most} من 10.</translation>
+        </message>
+        <message>
+            <source>You feel unsteady, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.unsteadiness</comment>
+            <translation>تشعر بعدم ثبات أكثر من {most} من 10.</translation>
         </message>
         <message>
             <source>After an exercise it does not settle within {minutes} minutes.</source>
@@ -7315,6 +7500,21 @@
             <source>You feel unwell in any other way.</source>
             <comment>sheet.stop.unwell</comment>
             <translation>تشعر بسوء بأي شكل آخر.</translation>
+        </message>
+        <message>
+            <source>You are as dizzy as you can imagine.</source>
+            <comment>sheet.stop.worst.dizziness</comment>
+            <translation>تشعر بأشد دوخة يمكنك تخيلها.</translation>
+        </message>
+        <message>
+            <source>You feel as sick as you can imagine.</source>
+            <comment>sheet.stop.worst.nausea</comment>
+            <translation>تشعر بأشد غثيان يمكنك تخيله.</translation>
+        </message>
+        <message>
+            <source>You feel as unsteady as you can imagine.</source>
+            <comment>sheet.stop.worst.unsteadiness</comment>
+            <translation>تشعر بأشد عدم ثبات يمكنك تخيله.</translation>
         </message>
         <message>
             <source>Stand with a corner behind you and a firm chair in front.</source>

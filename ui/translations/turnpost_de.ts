@@ -1934,6 +1934,11 @@
             <translation>{count} von {needed} Sitzungen</translation>
         </message>
         <message>
+            <source>{count} plan files differ and start on the same day: the newest file is taken</source>
+            <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
+            <translation>{count} Plandateien unterscheiden sich und beginnen am selben Tag: Die neueste Datei gilt</translation>
+        </message>
+        <message>
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>{low} bis {high}</translation>
@@ -2092,6 +2097,11 @@
             <translation>Augen geschlossen</translation>
         </message>
         <message>
+            <source>on the firm floor</source>
+            <comment>ask.dose.firm</comment>
+            <translation>auf festem Boden</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>einmal</translation>
@@ -2107,14 +2117,34 @@
             <translation>{count} Sekunden</translation>
         </message>
         <message>
+            <source>turning your head</source>
+            <comment>ask.dose.shake</comment>
+            <translation>mit Drehen des Kopfes</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>ask.dose.sitting</comment>
+            <translation>im Sitzen</translation>
+        </message>
+        <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
             <translation>auf der weichen Matte</translation>
         </message>
         <message>
+            <source>standing</source>
+            <comment>ask.dose.standing</comment>
+            <translation>im Stehen</translation>
+        </message>
+        <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
             <translation>{tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>ask.dose.walking</comment>
+            <translation>im Gehen</translation>
         </message>
         <message>
             <source>End for today</source>
@@ -4092,9 +4122,9 @@
             <translation>Pseudonym</translation>
         </message>
         <message>
-            <source>Never a real name: the file travels.</source>
+            <source>Never a real name: the file travels. With another one, the plan gets a new ID, and ticks and days found met are taken out.</source>
             <comment>edit.person.how</comment>
-            <translation>Nie ein echter Name: Die Datei geht auf Reisen.</translation>
+            <translation>Nie ein echter Name: Die Datei geht auf Reisen. Mit einem anderen bekommt der Plan eine neue ID, und Häkchen und Tage, an denen etwas erfüllt war, fallen weg.</translation>
         </message>
         <message>
             <source>Plan ID</source>
@@ -4927,6 +4957,11 @@
             <translation>Nimmt die Sitzungen aus einer Datei, die eine Person gemacht hat, in den offenen Ordner. Sie können die Datei auch auf dieses Fenster ziehen. Die Datei selbst bleibt, wo sie ist.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>Schlüssel anderer Computer im Plan lassen</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>Der Schlüssel der Praxis</translation>
@@ -4997,6 +5032,16 @@
             <translation>Dateien von Patienten (*.age *.turnpost);;Alle Dateien (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>Eine Datei, die dazwischenkam, wurde nicht aufgenommen. Nehmen Sie sie jetzt auf.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>der Ordner {folder} ist nicht da; schließen Sie sein Laufwerk an oder öffnen Sie einen anderen Ordner</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>kein Pseudonym</translation>
@@ -5022,9 +5067,9 @@
             <translation>An eine Person</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>Schreibt einen Plan, der die Schlüssel Ihrer Praxis nennt, sodass nur hier zu lesen ist, was die Person übergibt. Lesen Sie ihr die Wörter des Plans in einem Gespräch vor.</translation>
+            <translation>Schreibt einen Plan, der Schlüssel nennt. Was die Person übergibt, lässt sich mit jedem davon öffnen, auf jedem Computer, der ihn hat. Wurde ein Schlüssel gestohlen? Dann machen Sie einen neuen, lassen den gestohlenen weg, geben den Plan neu aus und lesen der Person seine Wörter in einem Gespräch vor.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5157,9 +5202,9 @@
             <translation>Fünfmal vom Stuhl aufstehen</translation>
         </message>
         <message>
-            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <source>Cross your arms. Stand up and sit down, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation>Kreuzen Sie die Arme. Stehen Sie fünfmal auf und setzen Sie sich wieder, so schnell es sicher geht.</translation>
+            <translation>Kreuzen Sie die Arme. Stehen Sie auf und setzen Sie sich wieder, so schnell es sicher geht.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
@@ -5197,9 +5242,9 @@
             <translation>Vom Boden aufheben</translation>
         </message>
         <message>
-            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Change arms half way through.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation>Bücken Sie sich und legen Sie etwas Kleines auf den Boden. Richten Sie sich ganz auf. Bücken Sie sich und heben Sie es auf. Richten Sie sich ganz auf. Ihre Augen bleiben darauf. Zehnmal mit dem einen Arm, dann zehnmal mit dem anderen.</translation>
+            <translation>Bücken Sie sich und legen Sie etwas Kleines auf den Boden. Richten Sie sich ganz auf. Bücken Sie sich und heben Sie es auf. Richten Sie sich ganz auf. Ihre Augen bleiben darauf. Wechseln Sie nach der Hälfte den Arm.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
@@ -5217,9 +5262,9 @@
             <translation>Von Hand zu Hand werfen</translation>
         </message>
         <message>
-            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Stay far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen. Sitzen Sie so weit hinten, dass beide Hände im Bild bleiben.</translation>
+            <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen. Bleiben Sie so weit hinten, dass beide Hände im Bild bleiben.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
@@ -5362,9 +5407,9 @@
             <translation>Stehen und den Kopf drehen</translation>
         </message>
         <message>
-            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <source>Stand with your feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation>Stehen Sie auf der weichen Matte, die Füße so breit wie Ihre Hüfte. Drehen Sie den Kopf im Takt von Seite zu Seite.</translation>
+            <translation>Stehen Sie mit den Füßen so breit wie Ihre Hüfte. Drehen Sie den Kopf im Takt von Seite zu Seite.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
@@ -5447,9 +5492,9 @@
             <translation>Von Fuß zu Fuß</translation>
         </message>
         <message>
-            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <source>Stand tall. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation>Stehen Sie auf der weichen Matte. Verlagern Sie Ihr Gewicht auf den einen Fuß, dann auf den anderen. Langsam.</translation>
+            <translation>Stehen Sie aufrecht. Verlagern Sie Ihr Gewicht auf den einen Fuß, dann auf den anderen. Langsam.</translation>
         </message>
         <message>
             <source>Both</source>
@@ -5937,9 +5982,29 @@
             <translation>Zurück</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>Nicht in der Datei, weil abgebrochen: {count}. Schließen Sie Turnpost und öffnen Sie es wieder, um das zu speichern.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>Nicht in der Datei, weil Sie es in einem eigenen Ordner gespeichert haben: {count}. Bringen Sie diesen Ordner Ihrer Therapiepraxis.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>Das hat nicht geklappt: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>Es gibt Sitzungen zu anderen Plänen, von denen diese Praxis noch nichts hat: {plans}. Sie bleiben hier, außer Sie sagen, dass es Ihre sind und für diese Praxis bestimmt.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>Meine: auch mitnehmen</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +6020,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>Dateien für die Praxis (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>Es passten nicht hinein: {count}. Machen Sie dafür eine zweite Datei.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6052,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>Nicht alles passte in eine Datei. Senden Sie auch diese: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>{count} Sitzungen warten auf die Übergabe.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>Sie haben alles übergeben, was Sie geübt haben. Wenn eine Datei verloren ging, können Sie noch einmal eine mit allem machen.</translation>
+            <translation>Sie haben alles übergeben, was Sie mit diesem Plan geübt haben. Wenn eine Datei verloren ging, können Sie noch einmal eine mit allem machen.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6102,11 @@
             <translation>Schicken Sie sie jetzt Ihrer Therapiepraxis: Hängen Sie sie an eine E-Mail oder bringen Sie sie auf einem Speicherstick mit.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>Sitzungen, deren Kurven hierblieben, weil zu groß oder nicht lesbar: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>An Ihre Therapiepraxis übergeben</translation>
@@ -6052,9 +6122,69 @@
             <translation>Weggelassen, weil nicht lesbar: {count}. Sagen Sie es Ihrer Therapiepraxis.</translation>
         </message>
         <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>Nicht in der Datei, weil als andere Person oder ohne Plan geübt: {count}.</translation>
+        </message>
+        <message>
             <source>Where to put the file</source>
             <comment>handover.where</comment>
             <translation>Wohin mit der Datei</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
+            <comment>how.ankle-sway.closed</comment>
+            <translation>Stehen Sie aufrecht. Neigen Sie sich langsam zu den Zehen, dann zu den Fersen. Bewegen Sie die Fußgelenke, nicht die Hüfte. Die Augen bleiben zu.</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until the time is up.</source>
+            <comment>how.chair-stands-30-s.paper</comment>
+            <translation>Kreuzen Sie die Arme. Stehen Sie auf und setzen Sie sich wieder, so oft es sicher geht, bis die Zeit um ist.</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
+            <comment>how.hand-toss.paper</comment>
+            <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen.</translation>
+        </message>
+        <message>
+            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>how.near-far.paper</comment>
+            <translation>Halten Sie einen Finger vor sich hoch. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.nods-together.closed</comment>
+            <translation>Heben Sie den Kopf, dann senken Sie ihn. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side.</source>
+            <comment>how.shake</comment>
+            <translation>Drehen Sie den Kopf von Seite zu Seite.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-back.paper</comment>
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach hinten und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-forward.paper</comment>
+            <translation>Heben Sie beide Schultern, kreisen Sie sie nach vorn und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade.</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
+            <comment>how.stand-tandem.closed</comment>
+            <translation>Setzen Sie einen Fuß genau vor den anderen. Schließen Sie die Augen und stehen Sie still.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.closed</comment>
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Die Augen bleiben zu.</translation>
+        </message>
+        <message>
+            <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.turns-together.closed</comment>
+            <translation>Drehen Sie den Kopf nach rechts, dann nach links. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -6702,6 +6832,11 @@
             <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
         </message>
         <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
+        </message>
+        <message>
             <source>Making the report ...</source>
             <comment>report.working</comment>
             <translation>Der Bericht wird gemacht ...</translation>
@@ -7267,6 +7402,11 @@
             <translation>Später, wenn Ihre Therapiepraxis es sagt:</translation>
         </message>
         <message>
+            <source>Your neck: turn or tilt your head {turn} degrees at most to each side. Nod {nod} degrees at most up and down.</source>
+            <comment>sheet.neck</comment>
+            <translation>Ihr Hals: Drehen oder neigen Sie den Kopf höchstens {turn} Grad zu jeder Seite. Nicken Sie höchstens {nod} Grad nach oben und unten.</translation>
+        </message>
+        <message>
             <source>{bouts}, {days}. {rest}</source>
             <comment>sheet.often</comment>
             <translation>{bouts}, {days}. {rest}</translation>
@@ -7287,9 +7427,44 @@
             <translation>Zeichnung: {name}</translation>
         </message>
         <message>
+            <source>From a firm chair</source>
+            <comment>sheet.posture.chair</comment>
+            <translation>Von einem festen Stuhl aus</translation>
+        </message>
+        <message>
+            <source>Sitting on a firm chair</source>
+            <comment>sheet.posture.sitting</comment>
+            <translation>Im Sitzen auf einem festen Stuhl</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <comment>sheet.posture.standing</comment>
+            <translation>Im Stehen</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>sheet.posture.walking</comment>
+            <translation>Im Gehen</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees to each side</source>
+            <comment>sheet.range</comment>
+            <translation>bis {most} Grad zu jeder Seite</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees up and down</source>
+            <comment>sheet.range.nod</comment>
+            <translation>bis {most} Grad nach oben und unten</translation>
+        </message>
+        <message>
             <source>Rest for {seconds} seconds after each exercise.</source>
             <comment>sheet.rest</comment>
             <translation>Ruhen Sie nach jeder Übung {seconds} Sekunden aus.</translation>
+        </message>
+        <message>
+            <source>Only with the program, as something has to move on the screen:</source>
+            <comment>sheet.screen</comment>
+            <translation>Nur mit dem Programm, weil sich auf dem Bildschirm etwas bewegen muss:</translation>
         </message>
         <message>
             <source>Stop for today when:</source>
@@ -7298,8 +7473,18 @@
         </message>
         <message>
             <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
-            <comment>sheet.stop.score</comment>
+            <comment>sheet.stop.score.dizziness</comment>
             <translation>Ihnen ist schwindliger als {most} von 10. Gar nicht ist 0. So schlimm es sein kann ist 10.</translation>
+        </message>
+        <message>
+            <source>You feel sick, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.nausea</comment>
+            <translation>Ihnen ist übel, und zwar mehr als {most} von 10.</translation>
+        </message>
+        <message>
+            <source>You feel unsteady, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.unsteadiness</comment>
+            <translation>Sie fühlen sich unsicher auf den Beinen, und zwar mehr als {most} von 10.</translation>
         </message>
         <message>
             <source>After an exercise it does not settle within {minutes} minutes.</source>
@@ -7315,6 +7500,21 @@
             <source>You feel unwell in any other way.</source>
             <comment>sheet.stop.unwell</comment>
             <translation>Ihnen ist auf irgendeine andere Art unwohl.</translation>
+        </message>
+        <message>
+            <source>You are as dizzy as you can imagine.</source>
+            <comment>sheet.stop.worst.dizziness</comment>
+            <translation>Ihnen ist so schwindlig, wie Sie es sich nur vorstellen können.</translation>
+        </message>
+        <message>
+            <source>You feel as sick as you can imagine.</source>
+            <comment>sheet.stop.worst.nausea</comment>
+            <translation>Ihnen ist so übel, wie Sie es sich nur vorstellen können.</translation>
+        </message>
+        <message>
+            <source>You feel as unsteady as you can imagine.</source>
+            <comment>sheet.stop.worst.unsteadiness</comment>
+            <translation>Sie fühlen sich so unsicher auf den Beinen, wie Sie es sich nur vorstellen können.</translation>
         </message>
         <message>
             <source>Stand with a corner behind you and a firm chair in front.</source>

@@ -1934,6 +1934,11 @@
             <translation>{count} de {needed} sesiones</translation>
         </message>
         <message>
+            <source>{count} plan files differ and start on the same day: the newest file is taken</source>
+            <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
+            <translation>{count} archivos de plan difieren y empiezan el mismo día: vale el más nuevo</translation>
+        </message>
+        <message>
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>de {low} a {high}</translation>
@@ -2092,6 +2097,11 @@
             <translation>ojos cerrados</translation>
         </message>
         <message>
+            <source>on the firm floor</source>
+            <comment>ask.dose.firm</comment>
+            <translation>en el suelo firme</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>una vez</translation>
@@ -2107,14 +2117,34 @@
             <translation>{count} segundos</translation>
         </message>
         <message>
+            <source>turning your head</source>
+            <comment>ask.dose.shake</comment>
+            <translation>girando la cabeza</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>ask.dose.sitting</comment>
+            <translation>sentado o sentada</translation>
+        </message>
+        <message>
             <source>on the soft mat</source>
             <comment>ask.dose.soft</comment>
             <translation>en la colchoneta blanda</translation>
         </message>
         <message>
+            <source>standing</source>
+            <comment>ask.dose.standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
             <source>{tempo} beats a minute</source>
             <comment>ask.dose.tempo</comment>
             <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>ask.dose.walking</comment>
+            <translation>caminando</translation>
         </message>
         <message>
             <source>End for today</source>
@@ -4092,9 +4122,9 @@
             <translation>Seudónimo</translation>
         </message>
         <message>
-            <source>Never a real name: the file travels.</source>
+            <source>Never a real name: the file travels. With another one, the plan gets a new ID, and ticks and days found met are taken out.</source>
             <comment>edit.person.how</comment>
-            <translation>Nunca un nombre real: el archivo viaja.</translation>
+            <translation>Nunca un nombre real: el archivo viaja. Con otro, el plan recibe un ID nuevo, y se quitan las marcas y los días en que algo se dio por cumplido.</translation>
         </message>
         <message>
             <source>Plan ID</source>
@@ -4927,6 +4957,11 @@
             <translation>Saca las sesiones de un archivo que hizo un paciente y las pone en la carpeta abierta. También puede soltar el archivo en esta ventana. El archivo se queda donde está.</translation>
         </message>
         <message>
+            <source>Keep other computers' keys in the plan</source>
+            <comment>exchange.keep</comment>
+            <translation>Dejar en el plan las llaves de otros ordenadores</translation>
+        </message>
+        <message>
             <source>The clinic's key</source>
             <comment>exchange.key</comment>
             <translation>La llave de la clínica</translation>
@@ -4997,6 +5032,16 @@
             <translation>Archivos de pacientes (*.age *.turnpost);;Todos los archivos (*)</translation>
         </message>
         <message>
+            <source>A file that came in between was not taken in. Take it in now.</source>
+            <comment>exchange.missed</comment>
+            <translation>Un archivo que llegó entretanto no se incorporó. Incorpórelo ahora.</translation>
+        </message>
+        <message>
+            <source>the folder {folder} is not there; connect its disk, or open another folder</source>
+            <comment>exchange.no_folder</comment>
+            <translation>la carpeta {folder} no está; conecte su disco o abra otra carpeta</translation>
+        </message>
+        <message>
             <source>no pseudonym</source>
             <comment>exchange.nobody</comment>
             <translation>sin seudónimo</translation>
@@ -5022,9 +5067,9 @@
             <translation>A un paciente</translation>
         </message>
         <message>
-            <source>Writes a plan that names your clinic's keys, so that what the patient hands over can be read here and nowhere else. Read its words to the patient in a call.</source>
+            <source>Writes a plan that names keys. What the patient hands over opens with each of them, on any computer that has it. Was a key stolen? Then make a new one, leave the stolen one out, hand the plan out again, and read its words to the patient in a call.</source>
             <comment>exchange.out.how</comment>
-            <translation>Escribe un plan que nombra las llaves de su clínica, de modo que lo que entregue el paciente se pueda leer aquí y en ningún otro sitio. Léale las palabras al paciente en una llamada.</translation>
+            <translation>Escribe un plan que nombra llaves. Lo que entregue el paciente se abre con cada una de ellas, en cualquier ordenador que la tenga. ¿Le robaron una llave? Entonces haga una nueva, deje fuera la robada, entregue de nuevo el plan y léale sus palabras al paciente en una llamada.</translation>
         </message>
         <message>
             <source>The same once more</source>
@@ -5157,9 +5202,9 @@
             <translation>Cinco veces de la silla</translation>
         </message>
         <message>
-            <source>Cross your arms. Stand up and sit down five times, as fast as is safe.</source>
+            <source>Cross your arms. Stand up and sit down, as fast as is safe.</source>
             <comment>exercise.chair-stands-five.how</comment>
-            <translation>Cruce los brazos. Levántese y siéntese cinco veces, tan rápido como sea seguro.</translation>
+            <translation>Cruce los brazos. Levántese y siéntese, tan rápido como sea seguro.</translation>
         </message>
         <message>
             <source>Move your eyes, head still</source>
@@ -5197,9 +5242,9 @@
             <translation>Recoger del suelo</translation>
         </message>
         <message>
-            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Do ten with one arm, then ten with the other.</source>
+            <source>Bend and lay a small thing on the floor. Sit up tall. Bend and pick it up. Sit up tall. Your eyes stay on it. Change arms half way through.</source>
             <comment>exercise.floor-reach.how</comment>
-            <translation>Agáchese y deje algo pequeño en el suelo. Enderécese. Agáchese y recójalo. Enderécese. Sus ojos se quedan en ello. Haga diez con un brazo, luego diez con el otro.</translation>
+            <translation>Agáchese y deje algo pequeño en el suelo. Enderécese. Agáchese y recójalo. Enderécese. Sus ojos se quedan en ello. A la mitad, cambie de brazo.</translation>
         </message>
         <message>
             <source>Follow the target with your eyes</source>
@@ -5217,9 +5262,9 @@
             <translation>Lanzar de mano a mano</translation>
         </message>
         <message>
-            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Sit far back, so that both hands stay in the picture.</source>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one. Stay far back, so that both hands stay in the picture.</source>
             <comment>exercise.hand-toss.how</comment>
-            <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra. Siéntese bastante atrás para que las dos manos queden en la imagen.</translation>
+            <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra. Quédese bastante atrás para que las dos manos queden en la imagen.</translation>
         </message>
         <message>
             <source>Tilt your head</source>
@@ -5362,9 +5407,9 @@
             <translation>De pie y girar la cabeza</translation>
         </message>
         <message>
-            <source>Stand on the soft mat, feet as wide as your hips. Turn your head from side to side with the beat.</source>
+            <source>Stand with your feet as wide as your hips. Turn your head from side to side with the beat.</source>
             <comment>exercise.stand-head-shake.how</comment>
-            <translation>Póngase de pie en la colchoneta blanda, con los pies tan separados como las caderas. Gire la cabeza de un lado a otro con el ritmo.</translation>
+            <translation>Póngase de pie, con los pies tan separados como las caderas. Gire la cabeza de un lado a otro con el ritmo.</translation>
         </message>
         <message>
             <source>Stand on one leg</source>
@@ -5447,9 +5492,9 @@
             <translation>De un pie al otro</translation>
         </message>
         <message>
-            <source>Stand on the soft mat. Put your weight on one foot, then on the other. Go slowly.</source>
+            <source>Stand tall. Put your weight on one foot, then on the other. Go slowly.</source>
             <comment>exercise.weight-shift.how</comment>
-            <translation>Póngase de pie en la colchoneta blanda. Ponga el peso en un pie, luego en el otro. Vaya despacio.</translation>
+            <translation>Póngase de pie, bien recto el cuerpo. Ponga el peso en un pie, luego en el otro. Vaya despacio.</translation>
         </message>
         <message>
             <source>Both</source>
@@ -5937,9 +5982,29 @@
             <translation>Atrás</translation>
         </message>
         <message>
+            <source>Not in the file, because they broke off: {count}. Close Turnpost and open it again to save them.</source>
+            <comment>handover.broken_off</comment>
+            <translation>No están en el archivo porque se interrumpieron: {count}. Cierre Turnpost y ábralo de nuevo para guardarlas.</translation>
+        </message>
+        <message>
+            <source>Not in the file, because you saved them in a folder of your own: {count}. Bring that folder to your therapist.</source>
+            <comment>handover.elsewhere</comment>
+            <translation>No están en el archivo porque las guardó en una carpeta propia: {count}. Lleve esa carpeta a su terapeuta.</translation>
+        </message>
+        <message>
             <source>That did not work: {why}</source>
             <comment>handover.failed</comment>
             <translation>Eso no ha salido bien: {why}</translation>
+        </message>
+        <message>
+            <source>There are sessions of other plans, of which this clinic has nothing yet: {plans}. They stay here unless you say that they are yours and meant for this clinic.</source>
+            <comment>handover.foreign</comment>
+            <translation>Hay sesiones de otros planes, de los que esta clínica aún no tiene nada: {plans}. Se quedan aquí, salvo que usted diga que son suyas y para esta clínica.</translation>
+        </message>
+        <message>
+            <source>Mine: take them, too</source>
+            <comment>handover.foreign.take</comment>
+            <translation>Son mías: incluirlas también</translation>
         </message>
         <message>
             <source>Names of files are not shown in a call. Leave the call's layout (F4) first.</source>
@@ -5955,11 +6020,6 @@
             <source>Files for the clinic (*.age *.turnpost)</source>
             <comment>handover.kinds</comment>
             <translation>Archivos para la clínica (*.age *.turnpost)</translation>
-        </message>
-        <message>
-            <source>{count} did not fit. Make a second file for them.</source>
-            <comment>handover.left</comment>
-            <translation>No cupieron: {count}. Haga un segundo archivo para ellas.</translation>
         </message>
         <message>
             <source>The file is locked: only your clinic can open it.</source>
@@ -5992,14 +6052,19 @@
             <translation type="unfinished" />
         </message>
         <message>
+            <source>Not all went into one file. Send these, too: {names}</source>
+            <comment>handover.more</comment>
+            <translation>No todo cupo en un archivo. Envíe también estos: {names}</translation>
+        </message>
+        <message>
             <source>{count} sessions wait to be handed over.</source>
             <comment>handover.new</comment>
             <translation>{count} sesiones esperan para entregarse.</translation>
         </message>
         <message>
-            <source>You have handed over all you practised. If a file was lost, you can make one with everything again.</source>
+            <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
             <comment>handover.no_new</comment>
-            <translation>Ha entregado todo lo que practicó. Si se perdió un archivo, puede hacer otro con todo de nuevo.</translation>
+            <translation>Ha entregado todo lo que practicó con este plan. Si se perdió un archivo, puede hacer otro con todo de nuevo.</translation>
         </message>
         <message>
             <source>You have no plan from your therapist open. Open it on the first page, then come back.</source>
@@ -6037,6 +6102,11 @@
             <translation>Ahora envíelo a su terapeuta: adjúntelo a un correo o llévelo en una memoria USB.</translation>
         </message>
         <message>
+            <source>Sessions whose curves stayed behind, too large or not readable: {count}.</source>
+            <comment>handover.thin</comment>
+            <translation>Sesiones cuyas curvas se quedaron aquí, por demasiado grandes o ilegibles: {count}.</translation>
+        </message>
+        <message>
             <source>Hand over to your therapist</source>
             <comment>handover.title</comment>
             <translation>Entregar a su terapeuta</translation>
@@ -6052,9 +6122,69 @@
             <translation>Sin incluir, porque no se pueden leer: {count}. Dígaselo a su terapeuta.</translation>
         </message>
         <message>
+            <source>Not in the file, because they were practised as another person or without a plan: {count}.</source>
+            <comment>handover.unsent</comment>
+            <translation>No están en el archivo porque se practicaron como otra persona o sin plan: {count}.</translation>
+        </message>
+        <message>
             <source>Where to put the file</source>
             <comment>handover.where</comment>
             <translation>Dónde poner el archivo</translation>
+        </message>
+        <message>
+            <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
+            <comment>how.ankle-sway.closed</comment>
+            <translation>Póngase de pie, bien recto el cuerpo. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mantenga los ojos cerrados.</translation>
+        </message>
+        <message>
+            <source>Cross your arms. Stand up and sit down as often as is safe, until the time is up.</source>
+            <comment>how.chair-stands-30-s.paper</comment>
+            <translation>Cruce los brazos. Levántese y siéntese tantas veces como sea seguro, hasta que pase el tiempo.</translation>
+        </message>
+        <message>
+            <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
+            <comment>how.hand-toss.paper</comment>
+            <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra.</translation>
+        </message>
+        <message>
+            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <comment>how.near-far.paper</comment>
+            <translation>Levante un dedo delante de usted. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.nods-together.closed</comment>
+            <translation>Suba la cabeza, luego bájela. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side.</source>
+            <comment>how.shake</comment>
+            <translation>Gire la cabeza de un lado a otro.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-back.paper</comment>
+            <translation>Suba los dos hombros, llévelos hacia atrás y déjelos caer. Vaya despacio. Mantenga la cabeza recta.</translation>
+        </message>
+        <message>
+            <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
+            <comment>how.shoulders-forward.paper</comment>
+            <translation>Suba los dos hombros, llévelos hacia delante y déjelos caer. Vaya despacio. Mantenga la cabeza recta.</translation>
+        </message>
+        <message>
+            <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
+            <comment>how.stand-tandem.closed</comment>
+            <translation>Ponga un pie justo delante del otro. Cierre los ojos y no se mueva.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.closed</comment>
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mantenga los ojos cerrados.</translation>
+        </message>
+        <message>
+            <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
+            <comment>how.turns-together.closed</comment>
+            <translation>Gire la cabeza a la derecha, luego a la izquierda. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -6702,6 +6832,11 @@
             <translation>Tabla, una fila por repetición ({ending})</translation>
         </message>
         <message>
+            <source>{path} is there already; choose it with its ending, or name another file</source>
+            <comment>report.there</comment>
+            <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
+        </message>
+        <message>
             <source>Making the report ...</source>
             <comment>report.working</comment>
             <translation>Haciendo el informe ...</translation>
@@ -7267,6 +7402,11 @@
             <translation>Más adelante, cuando lo diga su terapeuta:</translation>
         </message>
         <message>
+            <source>Your neck: turn or tilt your head {turn} degrees at most to each side. Nod {nod} degrees at most up and down.</source>
+            <comment>sheet.neck</comment>
+            <translation>Su cuello: gire o incline la cabeza {turn} grados como mucho a cada lado. Suba y baje la cabeza {nod} grados como mucho.</translation>
+        </message>
+        <message>
             <source>{bouts}, {days}. {rest}</source>
             <comment>sheet.often</comment>
             <translation>{bouts}, {days}. {rest}</translation>
@@ -7287,9 +7427,44 @@
             <translation>Dibujo: {name}</translation>
         </message>
         <message>
+            <source>From a firm chair</source>
+            <comment>sheet.posture.chair</comment>
+            <translation>Desde una silla firme</translation>
+        </message>
+        <message>
+            <source>Sitting on a firm chair</source>
+            <comment>sheet.posture.sitting</comment>
+            <translation>En una silla firme</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <comment>sheet.posture.standing</comment>
+            <translation>De pie</translation>
+        </message>
+        <message>
+            <source>Walking</source>
+            <comment>sheet.posture.walking</comment>
+            <translation>Caminando</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees to each side</source>
+            <comment>sheet.range</comment>
+            <translation>hasta {most} grados a cada lado</translation>
+        </message>
+        <message>
+            <source>up to {most} degrees up and down</source>
+            <comment>sheet.range.nod</comment>
+            <translation>hasta {most} grados hacia arriba y hacia abajo</translation>
+        </message>
+        <message>
             <source>Rest for {seconds} seconds after each exercise.</source>
             <comment>sheet.rest</comment>
             <translation>Descanse {seconds} segundos después de cada ejercicio.</translation>
+        </message>
+        <message>
+            <source>Only with the program, as something has to move on the screen:</source>
+            <comment>sheet.screen</comment>
+            <translation>Solo con el programa, porque algo tiene que moverse en la pantalla:</translation>
         </message>
         <message>
             <source>Stop for today when:</source>
@@ -7298,8 +7473,18 @@
         </message>
         <message>
             <source>You are dizzier than {most} of 10. None at all is 0. As bad as it can be is 10.</source>
-            <comment>sheet.stop.score</comment>
+            <comment>sheet.stop.score.dizziness</comment>
             <translation>Siente más mareo que {most} de 10. Nada es 0. Lo peor que puede ser es 10.</translation>
+        </message>
+        <message>
+            <source>You feel sick, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.nausea</comment>
+            <translation>Siente náuseas, y más que {most} de 10.</translation>
+        </message>
+        <message>
+            <source>You feel unsteady, and more so than {most} of 10.</source>
+            <comment>sheet.stop.score.unsteadiness</comment>
+            <translation>Siente inestabilidad, y más que {most} de 10.</translation>
         </message>
         <message>
             <source>After an exercise it does not settle within {minutes} minutes.</source>
@@ -7315,6 +7500,21 @@
             <source>You feel unwell in any other way.</source>
             <comment>sheet.stop.unwell</comment>
             <translation>Se siente mal de cualquier otra manera.</translation>
+        </message>
+        <message>
+            <source>You are as dizzy as you can imagine.</source>
+            <comment>sheet.stop.worst.dizziness</comment>
+            <translation>Siente el mayor mareo que puede imaginar.</translation>
+        </message>
+        <message>
+            <source>You feel as sick as you can imagine.</source>
+            <comment>sheet.stop.worst.nausea</comment>
+            <translation>Siente las mayores náuseas que puede imaginar.</translation>
+        </message>
+        <message>
+            <source>You feel as unsteady as you can imagine.</source>
+            <comment>sheet.stop.worst.unsteadiness</comment>
+            <translation>Siente la mayor inestabilidad que puede imaginar.</translation>
         </message>
         <message>
             <source>Stand with a corner behind you and a firm chair in front.</source>

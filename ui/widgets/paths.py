@@ -13,9 +13,7 @@ def shown_path(folder: Path) -> str:
     """A path with the home folder shortened, that may be broken after each folder."""
     with contextlib.suppress(ValueError):
         folder = Path("~") / folder.relative_to(Path.home())
-    text = breakable(str(folder))
-    # Among words that are read from the right its folders would change places.
-    return f"\u2066{text}\u2069" if words.from_right() else text
+    return words.apart(breakable(str(folder)))
 
 
 def breakable(text: str) -> str:

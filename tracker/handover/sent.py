@@ -1,0 +1,53 @@
+"""Which sessions were handed over, and to whom."""
+
+from __future__ import annotations
+
+import contextlib
+import json
+from collections.abc import Sequence
+from pathlib import Path
+
+from tracker.errors import TurnpostError
+from tracker.handover.fingerprint import keys_words
+from tracker.plan.model import Plan
+from tracker.session.files import make_private_folder, write_atomically
+
+#: What was handed over already, and to which keys; in the data folder.
+RECORD, RECORD_FORMAT = "handed-over.json", "turnpost-handed-over"
+MAX_RECORD = 5_000_000
+
+
+def receiver(plan: Plan) -> str:
+    """Who gets a plan's sessions, in the record; a clinic without keys is known by its plan."""
+    way = plan.hand_over
+    if way is not None and way.keys:
+        return keys_words(list(way.keys))
+    return f"plain {plan.person or ''} {plan.plan_id}"
+
+
+def record(data: Path) -> dict[str, list[str]]:
+    """Sessions by who got them; a record that can't be read counts as none.
+
+    Then they are handed over once more, which changes nothing at the other end.
+    """
+    try:
+        path = data / RECORD
+        if path.stat().st_size > MAX_RECORD:
+            return {}
+        content = json.loads(path.read_text(encoding="utf-8"))
+        given = content["given"] if content["format"] == RECORD_FORMAT else {}
+        return {str(k): [str(s) for s in v] for k, v in dict(given).items()}
+    except (OSError, ValueError, TypeError, KeyError, RecursionError):
+        return {}
+
+
+def remember(plan: Plan, sessions: Sequence[str], data: Path) -> None:
+    """Sessions went into a file for a plan's receiver."""
+    given = record(data)
+    who = receiver(plan)
+    given[who] = sorted({*given.get(who, ()), *sessions})
+    content = {"format": RECORD_FORMAT, "format_version": 1, "given": given}
+    # The file is written already; without this record its sessions only go out once more.
+    with contextlib.suppress(TurnpostError):
+        make_private_folder(data)
+        write_atomically(data / RECORD, json.dumps(content, indent=1) + "\n")

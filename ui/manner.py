@@ -1,0 +1,61 @@
+"""How an exercise is done as a plan asks for it, in words: on the cards and on paper."""
+
+from __future__ import annotations
+
+from tracker.plan.asked import Asked
+from ui import words
+
+
+def how_of(asked: Asked, *, paper: bool = False) -> str:
+    """What to do, with the eyes and the head as they are asked for.
+
+    Parameters
+    ----------
+    paper
+        Whether it is read where no camera watches.
+    """
+    exercise = asked.exercise
+    key = f"exercise.{exercise.id}.how"
+    if asked.eyes == "closed" and words.has(f"how.{exercise.id}.closed"):
+        key = f"how.{exercise.id}.closed"
+    elif paper and words.has(f"how.{exercise.id}.paper"):
+        key = f"how.{exercise.id}.paper"
+    how = words.say(key)
+    return f"{how} {words.say('how.shake')}" if _shaken(asked) else how
+
+
+def form_of(asked: Asked) -> list[str]:
+    """What is special about it besides its posture: eyes, head and floor."""
+    parts = []
+    if asked.eyes == "closed":
+        parts.append(words.say("ask.dose.eyes_closed"))
+    if _shaken(asked):
+        parts.append(words.say("ask.dose.shake"))
+    if asked.surface == "soft":
+        parts.append(words.say("ask.dose.soft"))
+    elif asked.exercise.surface == "soft":
+        parts.append(words.say("ask.dose.firm"))
+    return parts
+
+
+def other_posture(asked: Asked) -> list[str]:
+    """The posture where it is not the usual one."""
+    usual = asked.posture == asked.exercise.posture
+    return [] if usual else [words.say(f"ask.dose.{asked.posture}")]
+
+
+def care_keys(asked: Asked) -> list[str]:
+    """Cautions: those of the exercise, and that of the mat where it is on one."""
+    keys = [k for k in asked.exercise.cautions if k != "soft"]
+    return [*keys, "soft"] if asked.surface == "soft" else keys
+
+
+def is_drawn_so(asked: Asked) -> bool:
+    """Whether the drawing of the exercise shows it as it is asked for."""
+    usual = asked.exercise
+    return asked.posture == usual.posture and (usual.surface, asked.surface) != ("soft", "firm")
+
+
+def _shaken(asked: Asked) -> bool:
+    """Whether the head is turned besides, where the exercise itself does not say so."""
+    return asked.head_shake and not asked.exercise.head_shake

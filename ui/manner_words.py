@@ -1,0 +1,57 @@
+"""How an exercise is done where a plan asks for it in another way, and on paper.
+
+Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.paper`` where nothing watches, and
+``how.shake`` where the head is turned besides. Where there is none, ``exercise.ID.how`` holds.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QT_TRANSLATE_NOOP
+
+MANNER_WORDS: dict[str, object] = {
+    "how.shake": QT_TRANSLATE_NOOP("turnpost", "Turn your head from side to side."),
+    "how.nods-together.closed": QT_TRANSLATE_NOOP(
+        "turnpost", "Lift your head, then lower it. Keep your eyes shut. Move once a beat."
+    ),
+    "how.turns-together.closed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.",
+    ),
+    "how.stand.closed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand with your back to the corner, feet as wide as your shoulders. Let your arms "
+        "hang. Chin up. Keep your eyes shut.",
+    ),
+    "how.ankle-sway.closed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at "
+        "the hips. Keep your eyes shut.",
+    ),
+    "how.stand-tandem.closed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Put one foot right in front of the other. Shut your eyes and stand still.",
+    ),
+    "how.near-far.paper": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay "
+        "on the tip. Your head stays still.",
+    ),
+    "how.shoulders-back.paper": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Lift both shoulders, roll them back, and let them drop. Go slowly. Keep your head level.",
+    ),
+    "how.shoulders-forward.paper": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head "
+        "level.",
+    ),
+    "how.hand-toss.paper": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your "
+        "eyes and head go with it. If it drops, let it lie and take a new one.",
+    ),
+    "how.chair-stands-30-s.paper": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Cross your arms. Stand up and sit down as often as is safe, until the time is up.",
+    ),
+}
