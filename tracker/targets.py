@@ -22,9 +22,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import atan2, cos, degrees, hypot, pi, radians, sin, tan
+from math import atan2, ceil, cos, degrees, hypot, pi, radians, sin, tan
 from typing import ClassVar, Literal
 
+from tracker.motion.turning import TurningRule
 from tracker.tempo import Tempo, beats_until, fastest_bpm
 
 #: ``against``: against the head (x2 viewing). ``sweep``: slowly from side to side, for
@@ -44,6 +45,11 @@ SELF_PACED_BPM = 24.0
 #: Rows of a track for each beat, where it isn't very long: straight lines between them lie
 #: within half a percent of the swing (its (pi / 16)^2 / 8th).
 ROWS_A_BEAT, ROWS_LEAST, ROWS_MOST = 16, 8, 6000
+
+#: Least swing to each side for which a set can be counted: a head that goes four fifths as far
+#: (the lower end of a usual range, 10 of 12.5 degrees) still passes the counter's first floor,
+#: which is from end to end. To the next half degree.
+SWING_LEAST_DEG = ceil(2.0 * 0.5 * TurningRule().first / 0.8) / 2.0
 
 Point3 = tuple[float, float, float]
 Row = tuple[float, float, float, float]

@@ -118,6 +118,7 @@ class Window(QWidget):
         self.stack = QStackedWidget()
         self.fields: list[TargetField] = [TargetField(), TargetField()]
         self.director = Director(world, self.extent, clip)
+        self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
         self._any_key = AnyKey(self.stop, self.director.unwell)
@@ -253,7 +254,17 @@ class Window(QWidget):
 
     def extent(self) -> FieldExtent:
         """The part of the screen that targets may be drawn on."""
-        field = self.fields[1 if self.director.phase in LIVE_PHASES else 0]
+        return self._extent_of(self.fields[1 if self.director.phase in LIVE_PHASES else 0])
+
+    def extent_of_set(self, exercise: str) -> FieldExtent:
+        """The same for a set that is still to come, whose page isn't shown yet."""
+        page = self.pages["practice"]
+        assert isinstance(page, PracticePage)
+        if self.stack.currentWidget() is not page:
+            page.prepare(exercise, self.stack.size())
+        return self._extent_of(page.field)
+
+    def _extent_of(self, field: TargetField) -> FieldExtent:
         self._measure(field)
         screen = self.screen()
         origin = screen.geometry().topLeft()

@@ -16,9 +16,11 @@ from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
 from tracker.targets import (
+    SWING_LEAST_DEG,
     Backdrop,
     Sweep,
     fitting_swing_deg,
+    lowered,
     pursuit_swing_deg,
     tempo_of_target,
     track_of,
@@ -274,6 +276,31 @@ def needs_moving_target(entry: EntryAsked) -> bool:
     return bool(entry.exercise.target) and not has_target(entry)
 
 
+def too_small(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> bool:
+    """Whether the screen carries so little of a target's way that nothing could be counted."""
+    if entry.exercise.target not in ("against", "sweep", "places") or not has_target(entry):
+        return False
+    return fitting_swing_deg(90.0, _room_mm(entry.exercise, extent), distance_mm) < SWING_LEAST_DEG
+
+
+def shown_amplitude(
+    entry: EntryAsked, extent: FieldExtent, distance_mm: float
+) -> tuple[float, float] | None:
+    """What an entry will really ask of the head: less where the screen carries no more."""
+    wanted = entry.amplitude_deg
+    if wanted is None or entry.exercise.target not in ("against", "places"):
+        return wanted
+    if not has_target(entry):
+        return wanted
+    return lowered(wanted, abs(_swing_deg(entry, extent, distance_mm)))
+
+
+def _room_mm(exercise: Exercise, extent: FieldExtent) -> float:
+    """From the field's middle to its edge, the way the target goes."""
+    up = exercise.channel == "head_pitch"
+    return extent.half_height_mm if up else extent.half_width_mm
+
+
 def has_target(entry: EntryAsked) -> bool:
     """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
     exercise = entry.exercise
@@ -319,10 +346,13 @@ def planned_asked(
             tempo_of_target(entry.tempo_bpm),
             duration_s,
         )
+        known["target_swing_deg"] = round(abs(sweep.swing_deg), 2)
         return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
     if _jumps(exercise) or (exercise.target == "places" and has_target(entry)):
         across = exercise.channel != "eye_pitch"
         swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
+        if exercise.target:
+            known["target_swing_deg"] = round(swing, 2)
         reach = offset_mm(swing, distance_mm)
         first, second = (
             extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
@@ -355,9 +385,7 @@ def _swing_deg(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> fl
     wanted = 0.5 * sum(entry.amplitude_deg or ())
     if exercise.target == "sweep":
         wanted = pursuit_swing_deg(tempo_of_target(entry.tempo_bpm))
-    up = exercise.channel == "head_pitch"
-    room_mm = extent.half_height_mm if up else extent.half_width_mm
-    swing = fitting_swing_deg(wanted, room_mm, distance_mm)
+    swing = fitting_swing_deg(wanted, _room_mm(exercise, extent), distance_mm)
     return -swing if exercise.target == "against" else swing
 
 

@@ -71,6 +71,11 @@ SAFETY_WORDS: dict[str, object] = {
     "refused.still_screen": QT_TRANSLATE_NOOP(
         "turnpost", "You have asked for a screen on which nothing moves."
     ),
+    "refused.small_screen": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The target has too little room to move here. It needs a larger window, or you a "
+        "little closer.",
+    ),
     "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
     "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),
     "symptoms.score_above": QT_TRANSLATE_NOOP(

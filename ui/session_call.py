@@ -1,16 +1,19 @@
 """What a therapist in a call can have changed between two sets, and the marking of moments.
 
-Only in the layout for a call: a person alone never changes the dose by a key that slipped.
+Only in the layout for a call, and only once it was said in this session that the therapist
+is in the call and asks for it: the layout alone can be switched on by anybody.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
 from tracker.plan.asked import Asked as EntryAsked
+from tracker.plan.changes import AMPLITUDE_LEAST_DEG, Shift, shifted
 from tracker.practice.changing import Changed
 from ui import words
+from ui.asked import shown_amplitude
 from ui.session_planned import PlannedPart
 from ui.session_state import LIVE_PHASES, NOTE_SHOWN_S, Phase
 from ui.speaking import Grave
@@ -18,6 +21,8 @@ from ui.speaking import Grave
 Wanted = Literal["tempo", "amplitude", "next", "undo"]
 #: "Marked" is shown for so long (as long as a cue, see ``session_state.CUE_SHOWN_S``).
 MARK_SHOWN_S = 3.0
+#: More steps of the amplitude than any range has.
+MOST_STEPS = 50
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +43,10 @@ class CallPart(PlannedPart):
 
     _call_note: CallNote | None = None
     _call_noted_s = _marked_s = float("-inf")
+    #: Whether it was said in this session that the therapist asks for changes.
+    _therapist_asks = False
+    #: The change that waits for that to be said.
+    _call_wanted: tuple[Wanted, int] | None = None
 
     @property
     def may_change(self) -> bool:
@@ -51,10 +60,48 @@ class CallPart(PlannedPart):
         """What comes next, with what was changed."""
         return None if self.conductor is None else self.conductor.coming
 
+    @property
+    def coming_shown(self) -> EntryAsked | None:
+        """The same, with the amplitude that the screen carries."""
+        coming = self.coming
+        return None if coming is None else replace(coming, amplitude_deg=self._carried(coming))
+
+    def _carried(self, asked: EntryAsked) -> tuple[float, float] | None:
+        extent = self.extent_of_set(asked.exercise.id)
+        return shown_amplitude(asked, extent, self._rest_distance_mm)
+
+    def _screen_steps(self, steps: int) -> int:
+        """Steps of the amplitude until something else is shown than now; 0 where nothing is.
+
+        A target that the screen carries only in part must become so much smaller first.
+        """
+        asked = self.coming
+        if asked is None or asked.amplitude_deg is None:
+            return steps
+        now = self._carried(asked)
+        if now == asked.amplitude_deg:
+            return steps
+        if steps > 0:
+            return 0
+        for more in range(1, MOST_STEPS):
+            smaller = shifted(asked, Shift(amplitude=more * steps))
+            reach = smaller.amplitude_deg
+            if reach is None or reach[0] < AMPLITUDE_LEAST_DEG or self._carried(smaller) == reach:
+                return more * steps
+        return steps
+
     def change_coming(self, what: Wanted, steps: int = 1) -> None:
-        """Change what comes next by one step, say so, and keep it in the journal."""
+        """Change what comes next by one step, say so, and keep it in the journal.
+
+        Before the first change of a session it only asks whether the therapist wants it.
+        """
         conductor = self.conductor
         if conductor is None or not self.may_change:
+            return
+        if not self._therapist_asks:
+            self._call_wanted = what, steps
+            self._say((Grave.note, 0), "call.ask")
+            self._changed()
             return
         conductor.advance(self.now_s)
         if not self.may_change:
@@ -62,13 +109,49 @@ class CallPart(PlannedPart):
             self._follow_task()
             return
         before = conductor.task
-        found = conductor.change(what, steps)
+        if what == "amplitude":
+            steps = self._screen_steps(steps)
+        found: Changed | str = "screen"
+        if steps:
+            found = conductor.change(what, steps, confirmed=True)
         if conductor.task is not before:
             self._follow_task()
-        self._call_note = note_of(found)
+        carried = None if isinstance(found, str) else self._carried(found.asked)
+        self._call_note = note_of(found, carried)
         self._call_noted_s = self.now_s
         self._say((Grave.note, 0), *self._call_note.keys, **self._call_note.values)
         self._changed()
+
+    @property
+    def call_question(self) -> bool:
+        """Whether it is to be said now that the therapist is in the call and asks for it."""
+        return self._call_wanted is not None and self.may_change
+
+    def answer_call(self, *, asks: bool) -> None:
+        """Say whether the therapist asks for the change; then it is made, or it is not."""
+        wanted, self._call_wanted = self._call_wanted, None
+        if wanted is not None and asks and self.may_change:
+            self._therapist_asks = True
+            self.change_coming(*wanted)
+        self._changed()
+
+    def _begin_plan(self) -> None:
+        if self.conductor is None:
+            self._forget_call()
+        super()._begin_plan()
+
+    def _finish(self, ended: str) -> None:
+        self._forget_call()
+        super()._finish(ended)
+
+    def _follow_task(self) -> None:
+        # A question about what came next is none about what comes next now.
+        self._call_wanted = None
+        super()._follow_task()
+
+    def _forget_call(self) -> None:
+        """What was said of a therapist in the call holds for one session."""
+        self._therapist_asks, self._call_wanted = False, None
 
     @property
     def call_note(self) -> str:
@@ -94,8 +177,8 @@ class CallPart(PlannedPart):
         return 0 <= self.now_s - self._marked_s < MARK_SHOWN_S
 
 
-def note_of(found: Changed | str) -> CallNote:
-    """The words of a change, or of a refusal."""
+def note_of(found: Changed | str, carried: tuple[float, float] | None = None) -> CallNote:
+    """The words of a change with the amplitude that the screen carries, or of a refusal."""
     if isinstance(found, str):
         return CallNote((f"call.refused.{found}",))
     back = ("call.taken_back",) if found.undone else ()
@@ -105,5 +188,5 @@ def note_of(found: Changed | str) -> CallNote:
     if found.what == "tempo":
         tempo = found.after[0] if isinstance(found.after, tuple) else found.after
         return CallNote((*back, "call.changed.tempo"), {"tempo": words.number(tempo)})
-    low, high = (words.number(end) for end in found.after)
+    low, high = (words.number(end) for end in carried or found.after)
     return CallNote((*back, "call.changed.amplitude"), {"low": low, "high": high})

@@ -22,6 +22,7 @@ from tracker.practice.tasks import (
     Over,
     Prepare,
     ShowToday,
+    Task,
 )
 from ui.asked import needs_moving_target
 from ui.ports import Job
@@ -144,6 +145,19 @@ class PlannedPart(SetPart):
         if entry is not None:
             self._say_end(key, entry, led)
 
+    def refuse_set(self, reason: str) -> None:
+        """The set can't begin, or not go on, as it is: what was done of it stays."""
+        conductor, recording = self.conductor, self._recording
+        if conductor is None or recording is None:
+            return
+        if conductor.set_begun:
+            recording.mark("set_ended", self.now_s, reason=reason)
+            self._end_set("say.stopped")
+            return
+        self._end_step()
+        conductor.refuse_set(reason)
+        self._follow_task()
+
     def stop_plan(self, ended: str = "stopped") -> None:
         """Stop a set, or leave the set-up; anywhere else the session ends."""
         conductor = self.conductor
@@ -258,6 +272,9 @@ class PlannedPart(SetPart):
             self.stop_plan("possible_fall")
             self._say_fall(entry)
             return
+        if self._must_be_still(before):
+            self.refuse_set("still_screen")
+            return
         if isinstance(before, DoSet) and self._stopped_by_sight():
             self._end_set("say.stopped")
             return
@@ -281,6 +298,11 @@ class PlannedPart(SetPart):
             and not self._not_in_sight(now_s)
         ):
             self._begin_set(before)
+
+    def _must_be_still(self, task: Task) -> bool:
+        """Whether a set that moves what is to be still now is going on, or about to begin."""
+        entry = task.asked if isinstance(task, CountDown | DoSet) else None
+        return entry is not None and self._refuses_still(entry)
 
     def _may_have_fallen(self) -> bool:
         """Whether a sudden drop of the head was noticed in this set."""

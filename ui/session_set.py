@@ -11,7 +11,7 @@ from tracker.practice.conductor import STANDING_COUNTDOWN_S
 from tracker.practice.tasks import CountDown, DoSet
 from tracker.sample import Sample
 from tracker.session.stage import Step
-from ui.asked import Asked, has_target, planned_asked
+from ui.asked import Asked, has_target, planned_asked, too_small
 from ui.geometry import facing_map
 from ui.hands_free import (
     LOOK_EVERY_S,
@@ -48,6 +48,10 @@ class SetPart(PlacePart):
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
+        raise NotImplementedError
+
+    def refuse_set(self, reason: str) -> None:
+        """The set can't begin, or not go on, as it is."""
         raise NotImplementedError
 
     # --- how it is led, and how long it lasts ---
@@ -150,7 +154,13 @@ class SetPart(PlacePart):
         if left == 0 or left_s <= 0:
             self.set_done()
             return
+        if self._refuses_still(entry):
+            self.refuse_set("still_screen")
+            return
         extent = self._extent()
+        if too_small(entry, extent, self._rest_distance_mm):
+            self.refuse_set("small_screen")
+            return
         asked = planned_asked(
             self.now_s,
             entry,

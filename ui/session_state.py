@@ -101,6 +101,8 @@ class SessionState:
     ) -> None:
         self._world = world
         self._extent = extent
+        #: The same for a set of an exercise that is still to come.
+        self.extent_of_set: Callable[[str], FieldExtent] = lambda _: extent()
         self.clip = clip
         self.phase = Phase.welcome
         self.trouble: Trouble | None = None

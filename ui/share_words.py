@@ -47,6 +47,13 @@ SHARE_WORDS: dict[str, object] = {
     "call.mark": QT_TRANSLATE_NOOP("turnpost", "Mark this moment (F2)"),
     "call.marked": QT_TRANSLATE_NOOP("turnpost", "Marked"),
     "call.title": QT_TRANSLATE_NOOP("turnpost", "For your therapist in the call"),
+    "call.ask": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Only your therapist decides this. Is your therapist in this call now, and do they "
+        "ask for the change?",
+    ),
+    "call.ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes, my therapist asks for it"),
+    "call.ask.no": QT_TRANSLATE_NOOP("turnpost", "No, leave it as it is"),
     "call.coming": QT_TRANSLATE_NOOP("turnpost", "Next: {name}. {what}"),
     "call.amplitude": QT_TRANSLATE_NOOP("turnpost", "{low} to {high} degrees"),
     "call.taken_back": QT_TRANSLATE_NOOP("turnpost", "Taken back."),
@@ -61,6 +68,9 @@ SHARE_WORDS: dict[str, object] = {
     ),
     "call.refused.smallest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing smaller."),
     "call.refused.largest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing larger."),
+    "call.refused.screen": QT_TRANSLATE_NOOP(
+        "turnpost", "This screen has no room for a larger movement."
+    ),
     "call.refused.neck_limit": QT_TRANSLATE_NOOP(
         "turnpost", "The neck limit of the plan allows nothing larger."
     ),

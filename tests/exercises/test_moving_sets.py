@@ -106,6 +106,12 @@ def test_the_eyes_turn_back_about_twice_as_far(
     assert ratio["median"] == pytest.approx(ratio["expected"], abs=0.12)
 
 
+def test_the_wrong_way_is_told_at_the_slowest_beat_too() -> None:
+    slow = X2 | {"tempo_bpm": 10, "repetitions": 4, "with_target": True}
+    codes = {e.code for e in summary_of(score_of("turns-x2", slow)).events}
+    assert "head_with_target" in codes
+
+
 def test_a_look_away_from_the_moving_target_is_found() -> None:
     glances = [{"at_s": 5.0, "lasts_s": 1.2, "yaw_deg": 0, "pitch_deg": 16}]
     found = summary_of(score_of("turns-x2", X2, glances=glances))

@@ -212,6 +212,14 @@ class TestTurns:
     ASKED = Asked((15.0, 20.0), 60.0)
 
     @pytest.mark.parametrize(
+        ("tempo", "step_s", "on"),
+        [(10.0, 6.0, True), (10.0, 9.1, False), (60.0, 4.9, True), (60.0, 5.1, False)],
+    )
+    def test_the_way_of_a_slow_beat_is_no_rest(self, tempo: float, step_s: float, on: bool) -> None:
+        asked = Asked((15.0, 20.0), tempo)
+        assert judged(Amplitude("too_small"), [10.0] * 6, step_s, asked) == on
+
+    @pytest.mark.parametrize(
         ("code", "size", "on"),
         [
             ("too_small", 13.6, False),

@@ -9,7 +9,7 @@ import pytest
 from tests.practice.person import plan_of
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import asked_of
-from tracker.plan.changes import Shift, shifted, why_not
+from tracker.plan.changes import PURSUIT_MOST_BPM, Shift, shifted, why_not
 from tracker.plan.model import Plan
 
 TURNS = {"exercise": "turns-on-target", "tempo_bpm": 60, "amplitude_deg": [15, 20]}
@@ -49,6 +49,12 @@ def test_a_rising_tempo_moves_as_a_whole_and_keeps_within() -> None:
     assert asked.tempo_bpm == (60.0, 90.0)
     assert most_steps(made, "tempo", 1) == (4, "fastest")
     assert most_steps(plan(TURNS | {"tempo_bpm": 20}), "tempo", -1) == (2, "slowest")
+
+
+def test_what_the_eyes_follow_goes_no_faster_than_any_plan_may_ask() -> None:
+    follow = {"exercise": "follow-slowly", "tempo_bpm": 30, "note": "asked for"}
+    assert most_steps(plan(follow), "tempo", 1) == (2, "fastest")
+    assert PURSUIT_MOST_BPM == 40.0
 
 
 @pytest.mark.parametrize("entry", [TURNS | {"tempo_bpm": None}, {"exercise": "stand"}])

@@ -8,11 +8,12 @@ from typing import Any
 import pytest
 
 from tests.plan.examples import TEXT
+from tests.records import made
 from tests.session.synthetic import steps, turns_samples
 from tracker.plan.files import parse_plan
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.starter import starter_plan
-from tracker.plan.unlocking import SessionFigures, history_of, judge_condition, opens
+from tracker.plan.unlocking import SessionFigures, figures_of, history_of, judge_condition, opens
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.summary import Summary, summarise
@@ -30,6 +31,29 @@ def test_both_have_to_say_yes() -> None:
     assert not opens(asked, [GOOD, GOOD], patient_agrees=False)
     assert not opens(asked, [GOOD], patient_agrees=True)
     assert opens(None, [], patient_agrees=False)  # nothing was asked for
+
+
+@pytest.mark.parametrize(
+    ("changed", "eased"),
+    [
+        (None, False),
+        ({"tempo_bpm": [60.0, 55.0]}, True),
+        ({"tempo_bpm": [60.0, 65.0]}, False),
+        ({"tempo_bpm": [[60.0, 80.0], [55.0, 75.0]]}, True),
+        ({"amplitude_deg": [[15.0, 20.0], [13.0, 18.0]]}, True),
+        ({"amplitude_deg": [[15.0, 20.0], [17.0, 22.0]]}, False),
+        ({"tempo_bpm": [60.0, 65.0], "amplitude_deg": [[15.0, 20.0], [13.0, 18.0]]}, True),
+    ],
+)
+def test_what_was_made_easier_opens_nothing(changed: dict[str, Any] | None, eased: bool) -> None:
+    summary = made.finished()
+    sets = [e.model_copy(update={"changed": changed}) for e in summary.exercises]
+    figures = figures_of(summary.model_copy(update={"exercises": sets}), sets)
+    assert figures.eased == eased
+    asked = unlock(measured_least=0.0)
+    found = judge_condition(asked, [figures])
+    assert found.met != eased
+    assert ("made easier" in found.because[0]) == eased
 
 
 def test_words_alone_wait_for_the_therapist() -> None:

@@ -27,6 +27,7 @@ from tracker.practice.tasks import (
 )
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
+from tracker.session.stage import Step
 
 NODS = {"exercise": "nods-on-target"}
 
@@ -177,3 +178,46 @@ def test_the_neck_limit_is_never_passed() -> None:
     assert conductor.change("amplitude", 1) == "neck_limit"
     assert changed(conductor.change("amplitude", -1)).after == (13.0, 18.0)
     assert changed(conductor.change("amplitude", 1)).after == (15.0, 20.0)
+
+
+def test_a_session_that_breaks_off_in_a_changed_set_says_so() -> None:
+    person, conductor = at(Prepare, SEATED, NODS)
+    changed(conductor.change("tempo", -1))
+    conductor.answer(True)
+    assert isinstance(conductor.task, CountDown) and conductor.task.asked is not None
+    conductor.advance(conductor.task.until_s)
+    assert isinstance(conductor.task, DoSet)
+    values = conductor.task.asked.step_values if conductor.task.asked is not None else {}
+    now_s = conductor.now_s
+    step = {"from_s": now_s, "to_s": now_s + 20.0, "step": "exercise", **values}
+    conductor.begin_set(Step.model_validate(step))
+    # Nothing more reaches the journal.
+    answers = [r for r in person.journal.content().of("answer") if r["about"] == "changed"]
+    assert [r["value"] for r in answers] == [{"tempo_bpm": [60.0, 55.0]}]
+
+
+def test_what_cannot_be_done_today_is_not_what_is_changed() -> None:
+    locked = {"exercise": "turns-together", "unlock_after": {"condition": "When I say so."}}
+    person, conductor = at(ShowToday, locked, SEATED, NODS)
+    assert coming(conductor) == "turns-on-target"
+    assert changed(conductor.change("tempo", 1)).asked.entry_id == "turns-on-target"
+    assert changed(conductor.change("next")).before == "turns-on-target"
+    assert coming(conductor) == "nods-on-target"
+    changed(conductor.change("undo"))
+    assert coming(conductor) == "turns-on-target"
+    person.go_on(conductor)
+    assert person.summary.exercises[0].changed == {"tempo_bpm": [60.0, 65.0]}
+    assert [n.entry_id for n in person.summary.not_done] == ["turns-together"]
+
+
+def test_what_is_gone_does_not_jam_the_taking_back() -> None:
+    _, conductor = at(Prepare, SEATED, NODS, WALK)
+    changed(conductor.change("tempo", 1))
+    changed(conductor.change("next"))
+    changed(conductor.change("tempo", 1))
+    assert coming(conductor) == "nods-on-target"
+    conductor.answer(False)
+    assert coming(conductor) == "turns-on-target"
+    back = changed(conductor.change("undo"))
+    assert (back.what, back.asked.entry_id, back.after) == ("tempo", "turns-on-target", 60.0)
+    assert conductor.change("undo") == "nothing_to_undo"

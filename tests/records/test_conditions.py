@@ -63,3 +63,12 @@ def test_met_and_not_met() -> None:
         (found,) = conditions_of(PLAN, rows)
         assert not found.condition.met and found.condition.because
     assert conditions_of(None, []) == []
+
+
+def test_an_eased_set_is_told_by_rows_too() -> None:
+    (summary,) = sessions(PLAN, 1)
+    slower = {"changed": {"tempo_bpm": [60.0, 50.0]}}
+    sets = [e.model_copy(update=slower) for e in summary.exercises]
+    eased = summary.model_copy(update={"exercises": sets})
+    (found,) = history_from_rows(PLAN, "turns-on-target", [row_of(eased, "a.json")])
+    assert found.eased and [found] == history_of(PLAN, "turns-on-target", [eased])

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import math
 from datetime import date
+from typing import Any
 
 import numpy as np
 import pytest
 from scipy import stats
 
+from tests.records import made
 from tests.records.rows import row, rows_with, set_row
 from tracker.records import telling
-from tracker.records.rows import SetRow
+from tracker.records.rows import SetRow, row_of
 from tracker.records.trends import (
     NOT_SETTLED,
     SPECS,
@@ -216,3 +218,29 @@ def test_times_to_settle_say_nothing_where_some_sessions_never_settled() -> None
     assert compare(times, spec).verdict == "fell"
     worse = [*times[:4], Point("p", day, None, (NOT_SETTLED,)), *times[4:]]
     assert compare(worse, spec).verdict == "too_few"
+
+
+@pytest.mark.parametrize(
+    ("last", "other"),
+    [([13.3, 17.7], False), ([12.2, 16.3], True), ([13.0, 20.0], True), ([None, 17.0], True)],
+)
+def test_an_amplitude_that_hangs_on_the_seat_is_no_other_dose(last: list[Any], other: bool) -> None:
+    speeds = [100.0, 102, 101, 150, 152, 151]
+    doses = [{"amplitude_deg": [13.0, 17.3], "tempo_bpm": 60.0}] * 3
+    doses += [{"amplitude_deg": last, "tempo_bpm": 60.0}] * 3
+    rows = [
+        row(k, sets=(set_row({"peak_speed_deg_s": v}, asked=dose),))
+        for k, (v, dose) in enumerate(zip(speeds, doses, strict=True))
+    ]
+    (series,) = [s for s in series_of(rows) if s.figure == "peak_speed_deg_s"]
+    assert series.change.asked_other == other
+
+
+def test_what_the_eyes_follow_has_its_swing_for_an_amplitude() -> None:
+    (turns,) = made.finished().exercises[:1]
+    target = {"motion": "sweep", "swing_deg": 9.5}
+    prescribed = turns.prescribed | {"amplitude_deg": None, "target": target}
+    summary = made.finished()
+    sets = [turns.model_copy(update={"prescribed": prescribed})]
+    found = row_of(summary.model_copy(update={"exercises": sets}), "a.json")
+    assert found.sets[0].asked["amplitude_deg"] == 9.5

@@ -9,8 +9,19 @@ import pytest
 
 from tracker.errors import InputError, RunError
 from tracker.sample import Sample
+from tracker.session.engine import Engine
 from tracker.session.files import session_folder, write_atomically
-from tracker.session.journal import FileJournal, read_journal
+from tracker.session.journal import (
+    NUMBER_COLUMNS,
+    UNNAMED_COLUMNS,
+    FileJournal,
+    JournalContent,
+    MemoryJournal,
+    read_journal,
+    sample_record,
+)
+from tracker.session.live import SessionInfo
+from tracker.session.projections import session_record
 from tracker.session.trace import parse_trace
 
 HEAD = {"kind": "session", "format": "turnpost-journal", "format_version": 1, "about": {}}
@@ -77,3 +88,32 @@ def test_unwritable_places_and_escaping_names_are_refused(tmp_path: Path) -> Non
         write_atomically(tmp_path / "none" / "f", "x")
     with pytest.raises(InputError):
         session_folder("../x", tmp_path)
+
+
+def test_a_journal_of_before_there_were_elbows_keeps_its_wrists() -> None:
+    numbers = {name: float(k) for k, name in enumerate(UNNAMED_COLUMNS, 1)}
+    row = {"kind": "sample", "v": [numbers[n] for n in UNNAMED_COLUMNS]}
+    (sample,) = session_record(JournalContent([dict(HEAD), row])).samples
+    assert {n: getattr(sample, n) for n in UNNAMED_COLUMNS} == numbers
+    assert isnan(sample.elbow_right_x_mm)
+
+
+@pytest.mark.parametrize("named", [True, False])
+def test_every_column_of_now_is_read_back(named: bool) -> None:
+    numbers = {name: float(k) for k, name in enumerate(NUMBER_COLUMNS, 1)}
+    journal = MemoryJournal()
+    Engine(journal, about=SessionInfo(session_id="s"))
+    (head,) = journal.content().of("session")
+    assert head["columns"] == list(NUMBER_COLUMNS)
+    if not named:
+        del head["columns"]
+    (sample,) = session_record(JournalContent([head, sample_record(Sample(**numbers))])).samples
+    assert {n: getattr(sample, n) for n in NUMBER_COLUMNS} == numbers
+
+
+def test_columns_are_read_by_name_and_unknown_ones_passed_over() -> None:
+    head = HEAD | {"columns": ["time_s", "of_later", "wrist_left_y_mm", "light"]}
+    row = {"kind": "sample", "v": [2.0, 7.0, 30.0, 0.5]}
+    (sample,) = session_record(JournalContent([head, row])).samples
+    assert (sample.time_s, sample.wrist_left_y_mm, sample.light) == (2.0, 30.0, 0.5)
+    assert isnan(sample.head_yaw_deg)

@@ -16,7 +16,9 @@ from tests.ui.test_planned_pages import after_a_set, said
 from tracker.plan.model import Entry
 from tracker.practice.tasks import CountDown, DoSet, Prepare, Rest
 from tracker.records.figures import record_of
+from tracker.session.run import amplitude_asked
 from tracker.session.summary import Summary
+from ui import words
 from ui.desk.session_data import SetView, marks_of
 from ui.keys import KEYS
 from ui.session_flow import Phase
@@ -45,6 +47,12 @@ def panel(person: Person) -> Any:
     return person.window.pages["task"].call  # type: ignore[attr-defined]
 
 
+def confirm(person: Person) -> None:
+    """The first change of a session: the therapist is there and asks for it."""
+    assert person.director.call_question
+    person.choose("Yes, my therapist asks for it")
+
+
 def test_alone_no_key_changes_anything(begin: Begin) -> None:
     person = ready(begin, TURNS, EYES)
     before = person.director.task
@@ -57,12 +65,41 @@ def test_alone_no_key_changes_anything(begin: Begin) -> None:
     assert person.director.task is before and not marks(person, "changed")
 
 
+def test_the_layout_alone_lets_nobody_change_the_dose(begin: Begin, fake: FakeWorld) -> None:
+    fake.voice = voice = Voice()
+    person = ready(begin, TURNS, EYES)
+    person.press(F4)
+    before = person.director.task
+    for _ in range(2):
+        person.press(F6)
+        # Once more the key is no answer, and the safe answer has the keys.
+        assert person.director.call_question and panel(person).no.hasFocus()
+        assert person.director.task is before and not marks(person, "changed")
+    assert panel(person).question.isVisible() and "therapist" in voice.texts[-1]
+    assert not panel(person).buttons["faster"].isVisible()
+    person.press(ENTER)
+    assert not person.director.call_question and person.director.task is before
+    person.press(F6, Qt.Key.Key_Tab, ENTER)
+    assert [m["confirmed"] for m in marks(person, "changed")] == [True]
+    # It was said: nothing more is asked in this session.
+    person.press(F6)
+    assert "70 beats" in panel(person).coming.text()
+    assert len(marks(person, "changed")) == 2
+    person.press(Qt.Key.Key_Escape)
+    person.settle()
+    summary = person.fake.recordings[-1].save().summary
+    assert [c["confirmed"] for c in summary["changes"]] == [True, True]
+    # The next session asks anew.
+    assert not person.director._therapist_asks
+
+
 def test_in_a_call_the_next_set_is_changed_by_keys_and_said(begin: Begin, fake: FakeWorld) -> None:
     fake.voice = voice = Voice()
     person = ready(begin, TURNS, EYES)
     person.press(F4)
     assert panel(person).isVisible() and "60 beats" in panel(person).coming.text()
     person.press(F6)
+    confirm(person)
     assert "65 beats" in panel(person).coming.text()
     assert voice.texts[-1] == "Now 65 beats a minute."
     assert panel(person).note.text() == "Now 65 beats a minute."
@@ -94,6 +131,7 @@ def test_the_set_is_done_as_changed_and_the_summary_says_so(begin: Begin) -> Non
     person = ready(begin, TURNS, NODS)
     person.press(F4)
     person.press(F6)
+    confirm(person)
     person.choose("I am in place")
     person.set_up()
     assert isinstance(person.director.task, CountDown)
@@ -121,6 +159,7 @@ def test_the_buttons_do_what_the_keys_do(begin: Begin) -> None:
     person = ready(begin, TURNS, EYES)
     person.press(F4)
     person.choose("Faster (F6)")
+    confirm(person)
     assert "65 beats" in panel(person).coming.text()
     person.choose("Take it back (F10)")
     assert "60 beats" in panel(person).coming.text()
@@ -161,10 +200,14 @@ def test_nothing_of_the_panel_is_cut(begin: Begin, percent: int) -> None:
     person = ready(begin, TURNS, EYES)
     person.window.appearance.set_text(percent)
     person.press(F4)
+    shown = panel(person)
     person.press(F6)
+    person.settle()
+    for button in (shown.no, shown.yes):
+        assert button.width() >= button.minimumSizeHint().width()
+    confirm(person)
     for _ in range(3):
         QApplication.processEvents()
-    shown = panel(person)
     for button in shown.buttons.values():
         assert button.width() >= button.minimumSizeHint().width()
         inside = button.mapTo(person.window, button.rect().bottomRight())
@@ -191,6 +234,7 @@ def test_the_day_at_a_glance_is_put_in_another_order(begin: Begin) -> None:
     person.press(F4)
     first = said(person)
     person.press(F9)
+    confirm(person)
     assert said(person) != first
     person.choose("Begin")
     task = person.director.task
@@ -206,3 +250,41 @@ def test_the_desk_lists_the_marks_of_a_set() -> None:
     assert marks_of(view, summary) == [5.0, 11.0]
     told = record_of(summary).find("marks")
     assert told is not None and told.value == "0:05; 0:11; 6:40"
+
+
+def test_what_the_screen_does_not_carry_is_neither_shown_nor_said(
+    begin: Begin, fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    nods = Entry(entry_id="nods2", exercise="nods-x2", repetitions=3)
+    person = ready(begin, nods, TURNS)
+    person.press(F4)
+    director = person.director
+    wanted, shown = director.coming, director.coming_shown
+    assert wanted is not None and shown is not None and shown.amplitude_deg is not None
+    # This window has less room in the layout for a call than the plan asks for.
+    assert wanted.amplitude_deg == (10.0, 15.0) and shown.amplitude_deg[1] < 14.0
+    low, high = (words.number(v) for v in shown.amplitude_deg)
+    assert f"{low} to {high} degrees" in panel(person).coming.text()
+    person.press(F8)
+    confirm(person)
+    assert "no room" in voice.texts[-1] and not marks(person, "changed")
+    person.press(F7)
+    smaller = director.coming_shown
+    if marks(person, "changed"):
+        assert smaller is not None and smaller.amplitude_deg is not None
+        assert smaller.amplitude_deg[1] < shown.amplitude_deg[1]
+        low, high = (words.number(v) for v in smaller.amplitude_deg)
+        assert f"{low} to {high} degrees" in voice.texts[-1]
+    else:
+        assert "nothing smaller" in voice.texts[-1]
+    before = director.coming_shown
+    assert before is not None
+    # The set asks for what was shown before it.
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    asked = director.asked
+    assert asked is not None and isinstance(director.task, DoSet)
+    reach = amplitude_asked(asked.step, before.exercise)
+    assert reach == pytest.approx(before.amplitude_deg, abs=0.3)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from math import atan2, degrees, radians, sin
+from math import atan2, degrees, radians, sin, tan
 from pathlib import Path
 from typing import Any
 
@@ -15,14 +15,24 @@ from PySide6.QtTest import QTest
 
 from tests.ui.fakes import EXTENT, Make, seen
 from tests.ui.patient import ENTER, Person, plan_of
+from tracker.exercises.counters import Counter, channel_of
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskAfterSet, AskGate, AskScores, DoSet, Prepare, Wait
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskGate,
+    AskScores,
+    CountDown,
+    DoSet,
+    Prepare,
+    Wait,
+)
 from tracker.sample import Sample
 from tracker.session.run import amplitude_asked
-from tracker.targets import Backdrop
-from ui.asked import Asked, clip_asked, needs_moving_target, planned_asked
-from ui.geometry import facing_map
+from tracker.session.stage import Step
+from tracker.targets import SWING_LEAST_DEG, Backdrop, track_swing_deg
+from ui.asked import Asked, clip_asked, needs_moving_target, planned_asked, too_small
+from ui.geometry import FieldExtent, facing_map
 from ui.session_flow import Phase
 from ui.theme import DARK, LIGHT
 from ui.widgets.backdrop import luminance, soft_ink
@@ -315,3 +325,140 @@ def test_the_stripes_are_drawn_moved_and_nothing_at_the_mark(begin: Callable[...
     assert np.ptp(still) > 0.01 and np.ptp(still) < 0.1
     # A whole period further is the same picture; a quarter of one is not.
     assert np.abs(whole - still).max() < 0.004 and np.abs(moved - still).max() > 0.01
+
+
+# --- too small, or to be still ---
+
+
+def test_a_target_with_no_room_to_be_counted_is_refused_before_the_set() -> None:
+    def refused(entry: Entry, half_high: float, half_wide: float = 160.0) -> bool:
+        extent = FieldExtent((0.0, -100.0), half_wide, half_high)
+        return too_small(asked_of(entry), extent, DISTANCE_MM)
+
+    least_mm = DISTANCE_MM * tan(radians(SWING_LEAST_DEG))
+    assert refused(NODS, least_mm - 1.0) and not refused(NODS, least_mm + 1.0)
+    assert refused(X2, 80.0, least_mm - 1.0) and not refused(X2, least_mm - 1.0)
+    assert not refused(NODS.model_copy(update={"posture": "standing"}), 1.0)
+    assert not refused(BEHIND, 1.0)
+
+
+@pytest.mark.parametrize("share", [1.0, 0.8])
+def test_the_least_swing_is_counted_and_less_is_not(share: float) -> None:
+    # Who turns four fifths as far as the least target is counted; at half of it nobody is.
+    def counted(swing_deg: float) -> int:
+        counter = Counter(channel_of("head_pitch"), known_person=True)
+        turns = []
+        for t in np.arange(0.0, 12.0, 1 / 30):
+            pitch = swing_deg * share * sin(np.pi * t)
+            turns += counter.feed(seen(float(t), head_pitch_deg=float(pitch)))
+        return len(turns)
+
+    assert counted(SWING_LEAST_DEG) >= 10
+    assert counted(0.5 * SWING_LEAST_DEG) == 0
+
+
+def in_countdown(begin: Callable[..., Person], entry: Entry, *, call: bool = False) -> Person:
+    person = begin(plan_of(entry, X2))
+    if call:
+        person.press(Qt.Key.Key_F4)
+    if entry is BEHIND:
+        person.begin_day(1)
+        person.choose("I have read this and am in place")
+        person.set_up()
+    else:
+        person.get_in_place(1)
+    assert isinstance(person.director.task, CountDown)
+    return person
+
+
+def test_nods_against_the_target_are_counted_in_a_call_too(begin: Callable[..., Person]) -> None:
+    person = in_countdown(begin, NODS, call=True)
+    person.measured(3.2, seen)
+    page: Any = person.window.pages["practice"]
+    # The figures stand at its sides: it goes up and down.
+    assert page.share.beside and person.director.phase == Phase.exercise
+    asked = person.director.asked
+    assert asked is not None
+    swing = track_swing_deg(asked.step.target_track or [])
+    assert swing >= SWING_LEAST_DEG
+    start_s, distance = person.fake.service.time_s, person.director.distance_mm
+    assert start_s > 0
+
+    def nodding(service_s: float) -> Sample:
+        _, y = asked.offset_at(service_s + person.director._offset_s)
+        pitch = -degrees(atan2(y, distance))
+        return seen(service_s, head_yaw_deg=0.0, head_pitch_deg=pitch)
+
+    person.measured(8.0, nodding)
+    (found,) = person.fake.recordings[-1].save().summary["exercises"]
+    assert found["exercise"] == "nods-x2" and found["done"]["repetitions"] == 3
+
+
+def test_what_the_window_shows_too_small_is_passed_over_kindly(
+    begin: Callable[..., Person],
+) -> None:
+    person = in_countdown(begin, NODS)
+    small = FieldExtent((0.0, -100.0), 160.0, 20.0)
+    person.director._extent = lambda: small
+    person.measured(3.2, seen)
+    assert isinstance(person.director.task, Prepare)
+    assert person.director.entry is not None and person.director.entry.entry_id == "x2"
+    page: Any = person.window.pages["task"]
+    assert any("too little room" in note for note in page._notes)
+    person.choose("Not this one")
+    assert person.director.saved is not None
+    summary = person.director.saved.summary
+    assert not summary["exercises"]
+    left = {r["entry_id"]: r["reasons"] for r in summary["not_done"]}
+    assert left["nods"] == ["small_screen"]
+
+
+@pytest.mark.parametrize("when", ["countdown", "pause"])
+def test_a_still_screen_asked_for_later_is_kept_too(
+    begin: Callable[..., Person], when: str
+) -> None:
+    person = in_countdown(begin, BEHIND)
+    if when == "pause":
+        person.measured(3.2, seen)
+        person.measured(1.0, seen)
+        person.director.pause_or_go_on()
+        person.settle()
+        assert person.director.phase == Phase.paused
+    person.window.appearance.set_motion("still")
+    if when == "pause":
+        person.director.pause_or_go_on()
+    person.measured(4.0, seen)
+    field: Any = person.window.fields[1]
+    assert field.backdrop is None and person.director.phase == Phase.asking
+    assert not person.director.any_key_stops
+    if when == "countdown":
+        page: Any = person.window.pages["task"]
+        assert any("nothing moves" in note for note in page._notes)
+    else:
+        assert isinstance(person.director.task, AskAfterSet)
+        content = person.fake.recordings[-1].journal.content()
+        assert [m["reason"] for m in content.of("mark") if m["name"] == "set_ended"] == [
+            "still_screen"
+        ]
+
+
+def test_a_short_stretch_asks_for_as_much_as_a_whole_set() -> None:
+    for entry in (X2, MARKS):
+        whole = asked_for(entry)
+        exercise = asked_of(entry).exercise
+        short = planned_asked(
+            5.0,
+            asked_of(entry),
+            repetitions=None,
+            seconds=0.7,
+            extent=EXTENT,
+            to_rest=facing_map(DISTANCE_MM, EXTENT.centre_mm),
+            distance_mm=DISTANCE_MM,
+        )
+        reach = amplitude_asked(whole.step, exercise)
+        assert reach is not None and amplitude_asked(short.step, exercise) == reach
+    # A log that doesn't name the swing: a track that was not at both sides tells none.
+    bare = {k: v for k, v in short.step.model_dump().items() if k != "target_swing_deg"}
+    assert amplitude_asked(Step.model_validate(bare), exercise) == asked_of(MARKS).amplitude_deg
+    bare = {k: v for k, v in whole.step.model_dump().items() if k != "target_swing_deg"}
+    assert amplitude_asked(Step.model_validate(bare), exercise) == pytest.approx(reach, abs=0.1)

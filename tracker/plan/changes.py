@@ -22,6 +22,9 @@ TEMPO_STEP_BPM, TEMPO_WIDE_BPM = 5.0, 20.0
 AMPLITUDE_STEP_DEG, AMPLITUDE_WIDE_DEG = 2.0, 6.0
 #: A plan can ask for no other tempo (``plan.model.Beats``).
 TEMPO_EVER_BPM = (10.0, 240.0)
+#: Beats of a target that eyes follow: a faster one would have to swing by less than they can
+#: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).
+PURSUIT_MOST_BPM = 40.0
 #: Smaller turns are not told from the head's own unrest (``motion.turning``).
 AMPLITUDE_LEAST_DEG = 5.0
 
@@ -69,7 +72,9 @@ def why_not(plan: Plan, entry: Entry, week: int, shift: Shift, what: What, steps
     then = shifted(now, shift.stepped(what, steps))
     weeks = [asked_of(entry, w) for w in (1, week, *(r.from_week for r in entry.ladder))]
     if what == "tempo":
-        return _tempo_refusal(_ends(then.tempo_bpm), [_ends(w.tempo_bpm) for w in weeks], steps)
+        most_ever = PURSUIT_MOST_BPM if now.exercise.target == "sweep" else TEMPO_EVER_BPM[1]
+        known = [_ends(w.tempo_bpm) for w in weeks]
+        return _tempo_refusal(_ends(then.tempo_bpm), known, steps, most_ever)
     if then.amplitude_deg is None:
         return "no_amplitude"
     asked = [w.amplitude_deg for w in weeks if w.amplitude_deg is not None]
@@ -84,14 +89,16 @@ def why_not(plan: Plan, entry: Entry, week: int, shift: Shift, what: What, steps
     return "largest" if then.amplitude_deg[1] > most + AMPLITUDE_WIDE_DEG else ""
 
 
-def _tempo_refusal(then: tuple[float, ...], weeks: Sequence[tuple[float, ...]], steps: int) -> str:
+def _tempo_refusal(
+    then: tuple[float, ...], weeks: Sequence[tuple[float, ...]], steps: int, most_ever: float
+) -> str:
     known = [bpm for ends in weeks for bpm in ends]
     if not then or not known:
         return "own_pace"
     if steps < 0:
         least = max(min(known) - TEMPO_WIDE_BPM, TEMPO_EVER_BPM[0])
         return "slowest" if min(then) < least else ""
-    most = min(max(known) + TEMPO_WIDE_BPM, TEMPO_EVER_BPM[1])
+    most = min(max(known) + TEMPO_WIDE_BPM, most_ever)
     return "fastest" if max(then) > most else ""
 
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
 from tracker.plan.asked import SUPPORTS, Asked, asked_of, least_support, options_of
-from tracker.plan.changes import neck_limit_deg
+from tracker.plan.changes import PURSUIT_MOST_BPM, neck_limit_deg
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
 from tracker.tempo import fastest_bpm
@@ -21,10 +21,6 @@ STAGE_MINUTES = 15.0
 #: From the eyes to the target, common practice; below 700 mm the eyes turn back much
 #: further than for a far target (J Otolaryngol HNS 2015 44:29).
 SEAT_LEAST_MM = 750.0
-
-#: Beats of a target that eyes follow: a faster one would have to swing by less than they can
-#: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).
-PURSUIT_MOST_BPM = 40.0
 
 _OPTION_WORDS = {
     "eyes_closed": ("eyes", "with the eyes closed"),

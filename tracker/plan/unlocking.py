@@ -15,6 +15,7 @@ class SessionFigures:
     """What one session says of an entry or a stage; None where not asked or not measured.
 
     ``ended`` is how the session ended; one that had to be ended meets no condition.
+    ``eased``: a set was made easier than the plan has it, so that it says nothing of the plan.
     """
 
     rise: int | None = None
@@ -23,6 +24,7 @@ class SessionFigures:
     measured: float | None = None
     clear: bool | None = None
     ended: str = "finished"
+    eased: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +86,8 @@ _ENDED_WELL = ("finished", "stopped")
 
 def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
     found = [] if figures.ended in _ENDED_WELL else [f"the session ended with {figures.ended!r}"]
+    if figures.eased:
+        found.append("a set was made easier than the plan has it")
     for words, value, most in (
         ("rise of the score", figures.rise, unlock.rise_most),
         ("minutes to settle", figures.settle_minutes, unlock.settle_minutes_most),
@@ -120,7 +124,27 @@ def figures_of(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigu
         measured=_worst([e.done.measured_fraction for e in done], min),
         clear=all(v == "clear" for v in said) if said and None not in said else None,
         ended=summary.ended,
+        eased=any(is_eased(e.changed) for e in done),
     )
+
+
+def is_eased(changed: dict[str, Any] | None) -> bool:
+    """Whether a set was asked with less than the plan asks for, in anything.
+
+    Parameters
+    ----------
+    changed
+        As in a summary: name -> what the plan asks for, what was asked.
+    """
+    given = (changed or {}).values()
+    pairs = [p for p in given if isinstance(p, list | tuple) and len(p) == 2]
+    return any(now < plan for p in pairs for plan, now in zip(*map(_ends, p), strict=False))
+
+
+def _ends(value: Any) -> list[float]:
+    """A figure, or the two of a range."""
+    ends = value if isinstance(value, list | tuple) else [value]
+    return [float(v) for v in ends if isinstance(v, int | float)]
 
 
 def _rise(symptoms: dict[str, Any]) -> int | None:

@@ -65,6 +65,14 @@ class End(Exception):  # noqa: N818
         self.ended, self.because = ended, tuple(because)
 
 
+class CantBegin(Exception):  # noqa: N818
+    """The set can't begin as it is; its owner has found out why."""
+
+    def __init__(self, reason: str) -> None:
+        super().__init__(reason)
+        self.reason = reason
+
+
 class Reordered(Exception):  # noqa: N818
     """Another entry comes next, by the therapist's wish."""
 

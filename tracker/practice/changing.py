@@ -88,7 +88,12 @@ class Changes:
     def undo(self, left: Sequence[Entry]) -> tuple[list[Entry], Changed] | str:
         """Take the last change back; gives the entries that are left, too."""
         by_id = {e.entry_id: e for e in left}
-        if not self._back or self._back[-1][1] not in by_id:
+        # What is gone, or comes next anyhow, has nothing to be taken back.
+        while self._back and (
+            self._back[-1][1] not in by_id or self._back[-1][:2] == ("next", left[0].entry_id)
+        ):
+            self._back.pop()
+        if not self._back:
             return "nothing_to_undo"
         what, name, steps = self._back.pop()
         if what == "next":

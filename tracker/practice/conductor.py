@@ -21,7 +21,7 @@ from typing import Any, Literal
 
 from tracker.plan.asked import Asked
 from tracker.plan.model import Plan
-from tracker.practice.asking import End, Recorder, Reordered, Unwell
+from tracker.practice.asking import CantBegin, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
 from tracker.practice.flow import SessionFlow
 from tracker.practice.tasks import (
@@ -144,8 +144,19 @@ class Conductor:
             raise ValueError(f"no set can begin at {type(self._task).__name__}")
         number = self._begin(step)
         self._step = step
-        self._flow.numbers.append(number)
+        self._flow.begin_step(number)
         return number
+
+    @property
+    def set_begun(self) -> bool:
+        """Whether a set is being done, or paused, that has begun."""
+        return isinstance(self._task, DoSet) and bool(self._flow.numbers)
+
+    def refuse_set(self, reason: str) -> None:
+        """The set can't begin as it is: its entry is passed over, with the reason."""
+        if not isinstance(self._task, CountDown | DoSet) or self.set_begun:
+            raise ValueError(f"no set is to begin at {type(self._task).__name__}")
+        self._task = self._going.throw(CantBegin(reason))
 
     def end_set(self, time_s: float) -> None:
         """The set is over: done, or stopped by the patient.
@@ -183,7 +194,13 @@ class Conductor:
         """What the entry that comes next asks for, with what was changed."""
         return self._flow.asked_of_coming()
 
-    def change(self, what: Literal["tempo", "amplitude", "next", "undo"], steps: int = 1) -> Change:
+    def change(
+        self,
+        what: Literal["tempo", "amplitude", "next", "undo"],
+        steps: int = 1,
+        *,
+        confirmed: bool = False,
+    ) -> Change:
         """Change what comes next by one step; gives the change, or why there is none.
 
         Parameters
@@ -193,7 +210,10 @@ class Conductor:
             takes the last change back.
         steps
             1 for faster or larger, -1 for slower or smaller.
+        confirmed
+            Whether it was said that the therapist is in the call and asks for it; kept.
         """
+        self._flow.confirmed = confirmed
         if not self.changeable:
             return "not_now"
         if what in ("tempo", "amplitude"):

@@ -10,7 +10,16 @@ from tracker.plan.changes import What
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
-from tracker.practice.asking import Asking, End, Flow, Recorder, Reordered, Unwell, picked
+from tracker.practice.asking import (
+    Asking,
+    CantBegin,
+    End,
+    Flow,
+    Recorder,
+    Reordered,
+    Unwell,
+    picked,
+)
 from tracker.practice.changing import Changed
 from tracker.practice.tasks import (
     ANEW,
@@ -43,7 +52,11 @@ class SessionFlow(Asking):
         Steps of the set that is being done.
     not_done
         Entries that were passed over so far, each with its reasons.
+    confirmed
+        Whether it was said that the therapist asks for what is changed now.
     """
+
+    confirmed = False
 
     def __init__(
         self,
@@ -69,6 +82,7 @@ class SessionFlow(Asking):
         self._countdown_s = countdown_s
         self._left: list[Entry] = []
         self.numbers: list[int] = []
+        self._changed_of_set: dict[str, Any] | None = None
         self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
@@ -108,6 +122,8 @@ class SessionFlow(Asking):
                     refused = ("not_in_place",)
             except Reordered:
                 continue
+            except CantBegin as found:
+                refused = (found.reason,)
             if refused:
                 self._not_done(entry, refused)
                 self._left = self._left[1:]
@@ -116,8 +132,12 @@ class SessionFlow(Asking):
 
     @property
     def coming(self) -> Entry | None:
-        """The entry that comes next; None after the last."""
-        return self._left[0] if self._left else None
+        """The entry that comes next, those that can't be done passed over; None after the last."""
+        return next((e for e in self._left if not self._waits(e)), None)
+
+    def _from_coming(self, coming: Entry) -> list[Entry]:
+        """What is left, with what comes next in front."""
+        return [coming, *(e for e in self._left if e is not coming)]
 
     def asked_of_coming(self) -> Asked | None:
         """What it asks for, with what was changed."""
@@ -125,17 +145,27 @@ class SessionFlow(Asking):
 
     def change_dose(self, what: What, steps: int) -> Changed | str:
         """Change tempo or amplitude of the entry that comes next; or say why not."""
-        found = self._changes.dose(self._left[0], what, steps)
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        found = self._changes.dose(coming, what, steps)
         return found if isinstance(found, str) else self._noted(found)
 
     def change_next(self) -> Changed | str:
         """Have another entry come next; or say why not."""
-        found = self._changes.other_next(self._left, lambda e: not self._waits(e))
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        left = self._from_coming(coming)
+        found = self._changes.other_next(left, lambda e: not self._waits(e))
         return found if isinstance(found, str) else self._reordered(*found)
 
     def undo_change(self) -> Changed | str:
         """Take the last change back; or say why not."""
-        found = self._changes.undo(self._left)
+        coming = self.coming
+        if coming is None:
+            return "not_now"
+        found = self._changes.undo(self._from_coming(coming))
         return found if isinstance(found, str) else self._reordered(*found)
 
     def _reordered(self, left: list[Entry], changed: Changed) -> Changed:
@@ -151,6 +181,7 @@ class SessionFlow(Asking):
             before=changed.before,
             after=changed.after,
             undone=changed.undone,
+            confirmed=self.confirmed,
         )
         return changed
 
@@ -173,6 +204,15 @@ class SessionFlow(Asking):
 
     # --- one entry ---
 
+    def begin_step(self, number: int) -> None:
+        """A step of the set has begun: what was changed of it is kept at once.
+
+        A session that breaks off within the set must still say that it was changed.
+        """
+        self.numbers.append(number)
+        if self._changed_of_set:
+            self._recorder.answer("changed", self._changed_of_set, number)
+
     def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
         """Do one entry; false if the person did not get into place."""
         known, ready = self._known, ANEW
@@ -185,18 +225,17 @@ class SessionFlow(Asking):
         if ready is not True:
             return False
         self._changes.begin_set()
+        self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
-        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         self.numbers = []
+        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         try:
             yield DoSet(asked=asked)
         finally:
             if self.numbers:
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
-            if changed := self._changes.told(entry):
-                self._of_set("changed", changed)
         ended_s = self.now_s
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)

@@ -80,6 +80,7 @@ def _figures(row: SessionRow, done: Sequence[SetRow]) -> SessionFigures:
         measured=_worst([s.figures.get("measured") for s in done], min),
         clear=None if not clear or None in clear else all(c == 1.0 for c in clear),
         ended=row.ended,
+        eased=any(s.eased for s in done),
     )
 
 

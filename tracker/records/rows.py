@@ -54,6 +54,8 @@ class SetRow(NamedTuple):
     rise, settle_minutes
         What a plan's condition asks of it (``plan.unlocking``): by how much the worst of
         the scores rose, and how long it took to settle.
+    eased
+        Whether it was made easier than the plan has it.
     """
 
     exercise: str
@@ -66,6 +68,7 @@ class SetRow(NamedTuple):
     own_count: float | None = None
     rise: int | None = None
     settle_minutes: float | None = None
+    eased: bool = False
 
     def doubts(self, figure: str) -> tuple[str, ...]:
         """Flags for which a figure of this set is not to be compared."""
@@ -246,6 +249,7 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         own_count=number((found.own_count or {}).get("value")),
         rise=unlock.rise,
         settle_minutes=number(unlock.settle_minutes),
+        eased=unlock.eased,
     )
 
 
@@ -287,6 +291,10 @@ def _asked(prescribed: Mapping[str, Any]) -> dict[str, Any]:
         "seconds": "held_s",
     }
     found = {n: _number_or_pair(prescribed.get(k)) for k, n in names.items()}
+    target = prescribed.get("target")
+    if found["amplitude_deg"] is None and isinstance(target, Mapping):
+        # Where the eyes follow, the target's own way is what is asked.
+        found["amplitude_deg"] = number(target.get("swing_deg"))
     return {n: v for n, v in found.items() if v is not None}
 
 

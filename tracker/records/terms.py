@@ -46,6 +46,7 @@ NOT_DONE: dict[str, str] = {
     "support_not_confirmed": "support not confirmed",
     "moving_target": "its target can only be shown to who sits before the screen",
     "still_screen": "the patient wants nothing to move on the screen",
+    "small_screen": "its target had too little room on the screen for anything to be counted",
     "not_in_place": "left out by the patient",
     "session_ended": "session ended before it",
     "no_clip": "no clip of it",

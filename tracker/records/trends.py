@@ -57,6 +57,9 @@ RESTS_ON = {
     "on_target": ("amplitude_deg", "tempo_bpm"),
     "clear": ("amplitude_deg", "tempo_bpm"),
 }
+#: Amplitudes that were asked are the same within this share of the larger (own choice; the
+#: smallest step of a change, 2 degrees, is more of any range of a plan up to 40 degrees).
+SAME_SHARE = 0.05
 #: Figures of which the stretches of a paused set are added up.
 ADDED = ("repetitions", "held_s")
 
@@ -227,7 +230,26 @@ def _limits_allow(
 
 def _asked_other(first: Sequence[Any], last: Sequence[Any]) -> bool:
     """Whether at the end nothing was asked as at the beginning."""
-    return all(a != b for a in first for b in last)
+    return not any(_asked_alike(a, b) for a in first for b in last)
+
+
+def _asked_alike(one: Any, other: Any) -> bool:
+    """Whether two sets asked for the same; amplitudes may differ a little.
+
+    How far a target goes hangs on where a person sits that day.
+    """
+    if not isinstance(one, dict) or not isinstance(other, dict) or one.keys() != other.keys():
+        return bool(one == other)
+    return all(
+        _ends_alike(one[k], other[k]) if k == "amplitude_deg" else one[k] == other[k] for k in one
+    )
+
+
+def _ends_alike(one: Any, other: Any) -> bool:
+    a, b = (v if isinstance(v, list | tuple) else [v] for v in (one, other))
+    if None in a or None in b or len(a) != len(b):
+        return list(a) == list(b)
+    return all(abs(x - y) <= SAME_SHARE * max(x, y) for x, y in zip(a, b, strict=True))
 
 
 def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> float:
@@ -342,5 +364,5 @@ def _point(pair: _Done, key: str) -> Point:
     name, value = key.partition(".")[0], done.figures.get(key)
     within = done.figures.get("on_target_within_deg") if name == "on_target" else None
     doubts = done.doubts(key) if day else (*done.doubts(key), NO_DATE)
-    asked_for = [done.asked.get(k) for k in RESTS_ON.get(name, ())]
+    asked_for = {k: done.asked.get(k) for k in RESTS_ON.get(name, ())}
     return Point(place, day, value, doubts, done.asked.get(name), within, asked_for)

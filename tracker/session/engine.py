@@ -15,7 +15,14 @@ from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
-from tracker.session.journal import FORMAT, FORMAT_VERSION, Journal, Record, sample_record
+from tracker.session.journal import (
+    FORMAT,
+    FORMAT_VERSION,
+    NUMBER_COLUMNS,
+    Journal,
+    Record,
+    sample_record,
+)
 from tracker.session.live import LiveState, SessionInfo, setup_gaze_error_deg
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
@@ -52,6 +59,7 @@ class Engine:
         self._varifocal = False
         self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
+        head |= {"columns": list(NUMBER_COLUMNS)}
         journal.append(head | {"about": about.model_dump(mode="json")})
 
     @property

@@ -8,7 +8,8 @@ half last line and with foreign bytes.
 ============ ==============================================================
 kind         what it holds
 ============ ==============================================================
-``session``  format, version and what is known of the session
+``session``  format, version and what is known of the session; ``columns``: the names of
+             the values of a sample, in their order
 ``step``     ``number`` and the step, as in a stage log
 ``sample``   ``v``: the values of a trace row without its text columns, null
              where not measured; ``step`` and ``reason`` where not empty
@@ -30,7 +31,7 @@ import os
 import queue
 import threading
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from math import isfinite, nan
 from pathlib import Path
@@ -47,6 +48,16 @@ FORMAT_VERSION = 1
 
 Record = dict[str, Any]
 NUMBER_COLUMNS = tuple(c for c in TRACE_COLUMNS if c not in TEXT_COLUMNS)
+#: The order in journals that don't name theirs, which were written before there were elbows.
+UNNAMED_COLUMNS = (
+    *("time_s", "head_yaw_deg", "head_pitch_deg", "head_roll_deg"),
+    *("head_x_mm", "head_y_mm", "head_z_mm", "neck_x_mm", "neck_y_mm", "neck_z_mm"),
+    *("head_yaw_speed_deg_s", "head_pitch_speed_deg_s", "eye_yaw_deg", "eye_pitch_deg"),
+    *("vergence_deg", "gaze_yaw_deg", "gaze_pitch_deg", "target_yaw_deg", "target_pitch_deg"),
+    *("eye_open", "face_height_px", "light", "quality", "body_seen"),
+    *("shoulder_right_x_mm", "shoulder_right_y_mm", "shoulder_left_x_mm", "shoulder_left_y_mm"),
+    *("wrist_right_x_mm", "wrist_right_y_mm", "wrist_left_x_mm", "wrist_left_y_mm"),
+)
 
 #: Issue 7: everything is on disk within a second; half of that leaves room for a slow disk.
 SYNC_S = 0.5
@@ -292,6 +303,19 @@ class JournalContent:
                 self._by_kind.setdefault(record["kind"], []).append(record)
         return self._by_kind.get(kind, [])
 
+    @property
+    def columns(self) -> tuple[str, ...]:
+        """Names of the values of a sample, in the order in which this journal has them."""
+        heads = self.of("session")
+        named = heads[0].get("columns") if heads else None
+        if isinstance(named, list) and named and named[0] == "time_s":
+            return tuple(str(name) for name in named)
+        # Some were written with elbows and without names: their rows are longer.
+        longest = max(
+            (len(v) for r in self.of("sample") if isinstance(v := r.get("v"), list)), default=0
+        )
+        return NUMBER_COLUMNS if longest > len(UNNAMED_COLUMNS) else UNNAMED_COLUMNS
+
     def last_of_each(self, kind: str) -> list[Record]:
         """Records of one kind, of those with the same ``id`` the last."""
         return list({r.get("id"): r for r in self.of(kind)}.values())
@@ -357,6 +381,7 @@ def _no_constant(name: str) -> float:
     raise ValueError(f"{name} is no JSON")
 
 
+_KNOWN = frozenset(NUMBER_COLUMNS)
 #: No measured value is as large.
 MOST = 1e12
 
@@ -381,8 +406,11 @@ def is_number(value: object) -> bool:
     return isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < MOST
 
 
-def sample_of(record: Record) -> Sample | None:
-    """Sample of a record, None if it holds none."""
+def sample_of(record: Record, columns: Sequence[str] = NUMBER_COLUMNS) -> Sample | None:
+    """Sample of a record, None if it holds none; ``columns`` are those of its journal.
+
+    A column that this version doesn't know is passed over.
+    """
     values = record.get("v")
     if not isinstance(values, list) or not values:
         return None
@@ -390,7 +418,8 @@ def sample_of(record: Record) -> Sample | None:
         return None
     numbers = {
         name: nan if v is None else float(v)
-        for name, v in zip(NUMBER_COLUMNS, values, strict=False)
+        for name, v in zip(columns, values, strict=False)
+        if name in _KNOWN
     }
     text = {name: str(record.get(name, "")) for name in TEXT_COLUMNS}
     return Sample(**numbers, **text)  # type: ignore[arg-type]

@@ -63,7 +63,8 @@ class SessionRecord:
 
 def session_record(content: JournalContent) -> SessionRecord:
     """Everything that a journal holds, in order."""
-    samples = [s for r in content.of("sample") if (s := sample_of(r)) is not None]
+    columns = content.columns
+    samples = [s for r in content.of("sample") if (s := sample_of(r, columns)) is not None]
     samples.sort(key=lambda s: s.time_s)
     end_s = _end_s(content, samples)
     numbered = _steps(content, end_s)

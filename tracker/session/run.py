@@ -24,7 +24,8 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
-from tracker.targets import lowered, track_swing_deg
+from tracker.targets import lowered, tempo_of_target, track_swing_deg
+from tracker.tempo import beats_until
 
 
 class ExerciseRun:
@@ -187,10 +188,20 @@ def amplitude_asked(step: Step, exercise: Exercise) -> tuple[float, float] | Non
 
 
 def target_swing_deg(step: Step, exercise: Exercise) -> float | None:
-    """Swing to each side of a target that goes to and fro; None where there is none."""
-    if not exercise.target or not step.target_track:
+    """Swing to each side of a target that goes to and fro; None where there is none.
+
+    As the step has it; else from its track, if that is long enough to have been at both
+    sides, which takes two beats.
+    """
+    track = step.target_track
+    if not exercise.target or not track:
         return None
-    return track_swing_deg(step.target_track)
+    own = (step.model_extra or {}).get("target_swing_deg")
+    if isinstance(own, int | float) and 0.0 < own < 90.0:
+        return float(own)
+    seconds = track[-1][0] - track[0][0]
+    beats = beats_until(tempo_of_target(step.tempo_bpm), seconds, seconds)
+    return track_swing_deg(track) if beats > 1.99 else None
 
 
 def amplitude_wanted(step: Step, exercise: Exercise) -> tuple[float, float] | None:

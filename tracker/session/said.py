@@ -116,6 +116,7 @@ def change_rows(record: SessionRecord) -> list[dict[str, Any]]:
             "before": r.get("before"),
             "after": r.get("after"),
             "undone": r.get("undone") is True,
+            "confirmed": r.get("confirmed") is True,
         }
         for r in record.changes
         if is_number(r.get("time_s"))

@@ -119,7 +119,10 @@ class ExerciseSummary(_Part):
 
 
 class ChangeRow(_Part):
-    """Something that a therapist had changed between two sets of a call."""
+    """Something that a therapist had changed between two sets of a call.
+
+    ``confirmed``: it was said in the window that the therapist was there and asked for it.
+    """
 
     time_s: float
     entry_id: str
@@ -127,6 +130,7 @@ class ChangeRow(_Part):
     before: Any
     after: Any
     undone: bool = False
+    confirmed: bool = False
 
 
 class MarkRow(_Part):

@@ -67,6 +67,7 @@ _SENTENCES = (
     "share on target {value}, asked at least {least}",
     "share measured {value}, asked at least {least}",
     "target not said to be clear",
+    "a set was made easier than the plan has it",
     # figures
     "Repetitions",
     "Single turns",

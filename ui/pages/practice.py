@@ -8,7 +8,7 @@ import time
 from dataclasses import replace
 from math import ceil, isfinite
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.exercises.catalogue import CATALOGUE, HELD
@@ -174,7 +174,8 @@ class PracticePage(QWidget):
         director, share = self._director, self.share
         dose = director.dose
         # Only these have targets that lie far above and below.
-        beside = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
+        jumps_up = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
+        beside = jumps_up or self._goes_up()
         if beside != share.beside:
             share.arrange(beside=beside)
         board = Board(cue=self.cue.text())
@@ -197,6 +198,15 @@ class PracticePage(QWidget):
         share.show_board(self._held.offer(board, time.monotonic()))
         share.outline.setVisible(share.outline_wanted)
         share.outline.show_sample(director.sample)
+
+    def prepare(self, exercise: str, size: QSize) -> None:
+        """Take a size before being shown in it, to tell how much room a target will have."""
+        self._show_buttons()
+        self.resize(size)
+        self._column.activate()
+        channel = CATALOGUE[exercise].channel
+        goes_up = channel == "head_pitch" and bool(CATALOGUE[exercise].target)
+        self.share.arrange(beside=channel == "eye_pitch" or goes_up)
 
     def refresh(self) -> None:
         """Show the director's state."""

@@ -62,7 +62,7 @@ class TaskPage(Page):
         self._drawn = Beside(left, self.movement)
         self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
-        self.call = CallPanel(_call_actions(director))
+        self.call = CallPanel(_call_actions(director), lambda asks: director.answer_call(asks=asks))
         self.call.hide()
         self.body.addWidget(self.call)
         self.body.addStretch(1)
@@ -141,11 +141,18 @@ class TaskPage(Page):
     def _show_call(self) -> None:
         """What a therapist can have changed, between sets in the layout for a call."""
         director = self._director
-        coming = director.coming if director.may_change else None
+        coming = director.coming_shown if director.may_change else None
         if coming is not None:
             note = words.say("call.marked") if director.just_marked else director.call_note
             self.call.show_coming(coming, note)
         self.call.setVisible(coming is not None)
+        asked = self.call.no.hasFocus() or self.call.yes.hasFocus()
+        if self.call.show_question(on=director.call_question):
+            # The safe answer gets the keys.
+            self.call.no.setFocus()
+            self.scroll.ensureWidgetVisible(self.call.yes)
+        elif asked and not director.call_question:
+            self.enter()
 
     def show_again(self) -> None:
         """The same task, once more: what is shown around it has changed."""
@@ -236,7 +243,14 @@ class TaskPage(Page):
     def _chain(self) -> None:
         """Tab goes through the answers first, then to what leaves."""
         order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [*self.call.buttons.values(), self.unwell, self.end, self.movement.hold]
+        order += [
+            *self.call.buttons.values(),
+            self.call.no,
+            self.call.yes,
+            self.unwell,
+            self.end,
+            self.movement.hold,
+        ]
         for one, other in pairwise(order):
             self.setTabOrder(one, other)
 

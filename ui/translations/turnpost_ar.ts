@@ -474,6 +474,11 @@
             <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
         </message>
         <message>
+            <source>a set was made easier than the plan has it</source>
+            <comment>a set was made easier than the plan has it</comment>
+            <translation>جُعلت مجموعة أسهل مما في الخطة</translation>
+        </message>
+        <message>
             <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
             <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
             <translation>دوران قصير عند الانحناء أو الميل ينهيه: الإمساك والجلوس؛ تقرأ عنه أولًا</translation>
@@ -1002,6 +1007,11 @@
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
             <translation>لا يمكن عرض هدفه إلا لمن يجلس أمام الشاشة</translation>
+        </message>
+        <message>
+            <source>its target had too little room on the screen for anything to be counted</source>
+            <comment>its target had too little room on the screen for anything to be counted</comment>
+            <translation>لم يجد الهدف مكانًا كافيًا على الشاشة لعدّ أي شيء</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -2442,6 +2452,21 @@
             <translation>من {low} إلى {high} درجة</translation>
         </message>
         <message>
+            <source>Only your therapist decides this. Is your therapist in this call now, and do they ask for the change?</source>
+            <comment>call.ask</comment>
+            <translation>هذا قرار معالجك وحده. هل هو معك الآن في هذه المكالمة، وهل يطلب التغيير؟</translation>
+        </message>
+        <message>
+            <source>No, leave it as it is</source>
+            <comment>call.ask.no</comment>
+            <translation>لا، اتركه كما هو</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist asks for it</source>
+            <comment>call.ask.yes</comment>
+            <translation>نعم، معالجي يطلب ذلك</translation>
+        </message>
+        <message>
             <source>Now {low} to {high} degrees.</source>
             <comment>call.changed.amplitude</comment>
             <translation>الآن من {low} إلى {high} درجة.</translation>
@@ -2525,6 +2550,11 @@
             <source>This one has no beat to change.</source>
             <comment>call.refused.own_pace</comment>
             <translation>ليس لهذا التمرين نقرات لتغييرها.</translation>
+        </message>
+        <message>
+            <source>This screen has no room for a larger movement.</source>
+            <comment>call.refused.screen</comment>
+            <translation>لا تتسع هذه الشاشة لحركة أكبر.</translation>
         </message>
         <message>
             <source>The plan allows no slower beat.</source>
@@ -6745,6 +6775,11 @@
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>توقفت قبل هذا.</translation>
+        </message>
+        <message>
+            <source>The target has too little room to move here. It needs a larger window, or you a little closer.</source>
+            <comment>refused.small_screen</comment>
+            <translation>لا يجد الهدف هنا مكانًا كافيًا ليتحرك. يلزم أن تكون النافذة أكبر، أو أن تقترب قليلًا.</translation>
         </message>
         <message>
             <source>You have asked for a screen on which nothing moves.</source>

@@ -474,6 +474,11 @@
             <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
         </message>
         <message>
+            <source>a set was made easier than the plan has it</source>
+            <comment>a set was made easier than the plan has it</comment>
+            <translation>ein Durchgang wurde leichter gemacht, als der Plan ihn vorsieht</translation>
+        </message>
+        <message>
             <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
             <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
             <translation>ein kurzer Drehschwindel beim Bücken oder Neigen beendet es: festhalten und sitzen; Sie lesen davon zuerst</translation>
@@ -1002,6 +1007,11 @@
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
             <translation>sein Ziel lässt sich nur jemandem zeigen, der vor dem Bildschirm sitzt</translation>
+        </message>
+        <message>
+            <source>its target had too little room on the screen for anything to be counted</source>
+            <comment>its target had too little room on the screen for anything to be counted</comment>
+            <translation>das Ziel hatte auf dem Bildschirm zu wenig Platz, um etwas zu zählen</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -2442,6 +2452,21 @@
             <translation>{low} bis {high} Grad</translation>
         </message>
         <message>
+            <source>Only your therapist decides this. Is your therapist in this call now, and do they ask for the change?</source>
+            <comment>call.ask</comment>
+            <translation>Darüber entscheidet nur Ihre Therapiepraxis. Ist sie jetzt mit Ihnen im Gespräch, und wünscht sie die Änderung?</translation>
+        </message>
+        <message>
+            <source>No, leave it as it is</source>
+            <comment>call.ask.no</comment>
+            <translation>Nein, so lassen</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist asks for it</source>
+            <comment>call.ask.yes</comment>
+            <translation>Ja, die Therapiepraxis wünscht es</translation>
+        </message>
+        <message>
             <source>Now {low} to {high} degrees.</source>
             <comment>call.changed.amplitude</comment>
             <translation>Jetzt {low} bis {high} Grad.</translation>
@@ -2525,6 +2550,11 @@
             <source>This one has no beat to change.</source>
             <comment>call.refused.own_pace</comment>
             <translation>Diese Übung hat keinen Takt, den man ändern kann.</translation>
+        </message>
+        <message>
+            <source>This screen has no room for a larger movement.</source>
+            <comment>call.refused.screen</comment>
+            <translation>Für eine größere Bewegung ist auf diesem Bildschirm kein Platz.</translation>
         </message>
         <message>
             <source>The plan allows no slower beat.</source>
@@ -6745,6 +6775,11 @@
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>Sie haben vorher aufgehört.</translation>
+        </message>
+        <message>
+            <source>The target has too little room to move here. It needs a larger window, or you a little closer.</source>
+            <comment>refused.small_screen</comment>
+            <translation>Das Ziel hat hier zu wenig Platz, um sich zu bewegen. Das Fenster muss größer sein, oder Sie müssen etwas näher sitzen.</translation>
         </message>
         <message>
             <source>You have asked for a screen on which nothing moves.</source>

@@ -474,6 +474,11 @@
             <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
         </message>
         <message>
+            <source>a set was made easier than the plan has it</source>
+            <comment>a set was made easier than the plan has it</comment>
+            <translation>una serie se hizo más fácil de lo que indica el plan</translation>
+        </message>
+        <message>
             <source>a short spin on bending or tilting ends it: hold on and sit; you read of it first</source>
             <comment>a short spin on bending or tilting ends it: hold on and sit; you read of it first</comment>
             <translation>un giro breve al agacharse o inclinarse lo termina: agarrarse y sentarse; usted lo lee lo primero</translation>
@@ -1002,6 +1007,11 @@
             <source>its target can only be shown to who sits before the screen</source>
             <comment>its target can only be shown to who sits before the screen</comment>
             <translation>su punto solo se puede mostrar a quien está sentado ante la pantalla</translation>
+        </message>
+        <message>
+            <source>its target had too little room on the screen for anything to be counted</source>
+            <comment>its target had too little room on the screen for anything to be counted</comment>
+            <translation>el punto tenía muy poco sitio en la pantalla para poder contar algo</translation>
         </message>
         <message>
             <source>jumping</source>
@@ -2442,6 +2452,21 @@
             <translation>de {low} a {high} grados</translation>
         </message>
         <message>
+            <source>Only your therapist decides this. Is your therapist in this call now, and do they ask for the change?</source>
+            <comment>call.ask</comment>
+            <translation>Esto solo lo decide su terapeuta. ¿Está ahora en esta llamada y pide el cambio?</translation>
+        </message>
+        <message>
+            <source>No, leave it as it is</source>
+            <comment>call.ask.no</comment>
+            <translation>No, dejarlo como está</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist asks for it</source>
+            <comment>call.ask.yes</comment>
+            <translation>Sí, mi terapeuta lo pide</translation>
+        </message>
+        <message>
             <source>Now {low} to {high} degrees.</source>
             <comment>call.changed.amplitude</comment>
             <translation>Ahora de {low} a {high} grados.</translation>
@@ -2525,6 +2550,11 @@
             <source>This one has no beat to change.</source>
             <comment>call.refused.own_pace</comment>
             <translation>Este no tiene golpes que cambiar.</translation>
+        </message>
+        <message>
+            <source>This screen has no room for a larger movement.</source>
+            <comment>call.refused.screen</comment>
+            <translation>En esta pantalla no cabe un movimiento más grande.</translation>
         </message>
         <message>
             <source>The plan allows no slower beat.</source>
@@ -6745,6 +6775,11 @@
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>Paró antes de llegar a este.</translation>
+        </message>
+        <message>
+            <source>The target has too little room to move here. It needs a larger window, or you a little closer.</source>
+            <comment>refused.small_screen</comment>
+            <translation>Aquí el punto tiene muy poco sitio para moverse. Hace falta una ventana más grande, o que usted se acerque un poco.</translation>
         </message>
         <message>
             <source>You have asked for a screen on which nothing moves.</source>

@@ -23,9 +23,13 @@ class CallPanel(QWidget):
     ----------
     actions
         What each button of :data:`ACTIONS` does.
+    answer
+        Takes whether the therapist asks for a change, where that has to be said first.
     """
 
-    def __init__(self, actions: dict[str, Callable[[], None]]) -> None:
+    def __init__(
+        self, actions: dict[str, Callable[[], None]], answer: Callable[[bool], None]
+    ) -> None:
         super().__init__()
         self.title, self.coming, self.note = Words(bold=True), Words(), Words(bold=True)
         self.title.setText(words.say("call.title"))
@@ -34,7 +38,7 @@ class CallPanel(QWidget):
         column.setSpacing(theme.S)
         for label in (self.title, self.coming, self.note):
             column.addWidget(label)
-        row = QWidget()
+        self._row = row = QWidget()
         flow = FlowRow(row)
         self.buttons: dict[str, Button] = {}
         for name in ACTIONS:
@@ -43,11 +47,33 @@ class CallPanel(QWidget):
             flow.addWidget(button)
             self.buttons[name] = button
         column.addWidget(row)
+        self.question = Words(words.say("call.ask"), bold=True)
+        self.no, self.yes = Button(words.say("call.ask.no")), Button(words.say("call.ask.yes"))
+        self.no.clicked.connect(lambda: answer(False))
+        self.yes.clicked.connect(lambda: answer(True))
+        self._answers = QWidget()
+        choices = FlowRow(self._answers)
+        for choice in (self.no, self.yes):
+            choices.addWidget(choice)
+        for part in (self.question, self._answers):
+            part.hide()
+            column.addWidget(part)
 
     def set_percent(self, percent: int) -> None:
         """Size of its words."""
-        for part in (self.title, self.coming, self.note, *self.buttons.values()):
+        for part in (
+            *(self.title, self.coming, self.note, self.question),
+            *(self.no, self.yes, *self.buttons.values()),
+        ):
             part.set_percent(percent)
+
+    def show_question(self, *, on: bool) -> bool:
+        """Ask, in place of the buttons, whether the therapist wants it; true if that is new."""
+        new = on and self.question.isHidden()
+        for part, shown in ((self._row, not on), (self.question, on), (self._answers, on)):
+            if part.isHidden() == shown:
+                part.setVisible(shown)
+        return new
 
     def show_coming(self, asked: Asked, note: str) -> None:
         """Show what comes next as it stands now, and what was just changed."""

@@ -17,7 +17,7 @@ from ui.share import VALUES_SHARE, WORDS_SHARE, Board
 from ui.widgets.outline import HeadOutline
 
 #: Parts of the board as shares of its width and height: x, y, width, height. Where the
-#: target jumps up and down the figures stand at its sides, else under it.
+#: target goes or jumps up and down the figures stand at its sides, else under it.
 _UNDER = {
     "field": (0.0, 0.0, 1.0, 0.46),
     "cue": (0.0, 0.46, 1.0, 0.13),

@@ -14,6 +14,9 @@ from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Watcher
 from tracker.motion.turning import Turn
 
+#: Least time between two turns that is a rest.
+REST_S = 5.0
+
 
 class OfTurns(Watcher):
     """Judges the last turns together, never one alone."""
@@ -27,7 +30,7 @@ class OfTurns(Watcher):
 
     def turn(self, turn: Turn, asked: Asked) -> list[Change]:
         """Take the next turn."""
-        if self._turns and turn.peak_s - self._turns[-1].peak_s > 5.0:
+        if self._turns and turn.peak_s - self._turns[-1].peak_s > _rest_s(asked):
             self._turns.clear()  # a rest in between: judge afresh
         self._turns.append(turn)
         if len(self._turns) < self.LAST:
@@ -41,6 +44,12 @@ class OfTurns(Watcher):
 
     def _wrong(self, turns: list[Turn], asked: Asked) -> bool:
         return False
+
+
+def _rest_s(asked: Asked) -> float:
+    """What is longer is a rest, not the way of a slow beat (common practice)."""
+    slow_s = 1.5 * 60.0 / asked.tempo_bpm if asked.tempo_bpm else 0.0
+    return max(REST_S, slow_s)
 
 
 class Amplitude(OfTurns):
