@@ -27,7 +27,8 @@ from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
 from tracker.handover.receive import receive
-from tracker.handover.sending import RECORD, hand_over, offer_of
+from tracker.handover.sending import hand_over, offer_of
+from tracker.handover.sent import RECORD
 from tracker.head.perspective import Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
