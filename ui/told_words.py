@@ -62,6 +62,8 @@ TOLD_WORDS: dict[str, object] = {
     "told.mark_in": QT_TRANSLATE_NOOP(
         "turnpost", "the mark would ask for a turn of {turn} degrees; put it farther in"
     ),
+    # the file for the therapist
+    "told.file_there": QT_TRANSLATE_NOOP("turnpost", "{path}: is there already; name another file"),
     # stages of the starter plan
     "told.stage_eyes": QT_TRANSLATE_NOOP("turnpost", "Eyes and head, sitting"),
     "told.stage_body": QT_TRANSLATE_NOOP("turnpost", "Body, sitting"),

@@ -195,8 +195,9 @@ class HandoverPage(Page):
             if job.error is None:
                 self._said = self._made(job.result)
             else:
-                why = job.error if isinstance(job.error, TurnpostError) else repr(job.error)
-                self._said = (words.say("handover.failed", why=breakable(str(why))),)
+                known = isinstance(job.error, TurnpostError)
+                why = words.told(str(job.error)) if known else repr(job.error)
+                self._said = (words.say("handover.failed", why=breakable(why)),)
             # After a fault, too: the first of several files may be made.
             self._look()
         if self._looking is not None and self._looking.done:

@@ -7857,6 +7857,11 @@
             <translation>لم يُرَ وجهك مدة كافية في الإعداد؛ أعد الإعداد</translation>
         </message>
         <message>
+            <source>{path}: is there already; name another file</source>
+            <comment>told.file_there</comment>
+            <translation>{path}: موجود هناك من قبل؛ اختر اسم ملف آخر</translation>
+        </message>
+        <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
             <comment>told.kept_camera</comment>
             <translation>هذه كاميرا غير كاميرا الإعداد السابق؛ قم بالإعداد كله</translation>

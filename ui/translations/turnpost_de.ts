@@ -7857,6 +7857,11 @@
             <translation>Ihr Gesicht war in der Einrichtung nicht lange genug zu sehen; machen Sie sie noch einmal</translation>
         </message>
         <message>
+            <source>{path}: is there already; name another file</source>
+            <comment>told.file_there</comment>
+            <translation>{path}: gibt es dort schon; nennen Sie eine andere Datei</translation>
+        </message>
+        <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
             <comment>told.kept_camera</comment>
             <translation>das ist eine andere Kamera als bei der letzten Einrichtung; machen Sie die ganze Einrichtung</translation>

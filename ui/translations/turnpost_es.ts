@@ -7857,6 +7857,11 @@
             <translation>su cara no se vio el tiempo suficiente en la preparación; hágala otra vez</translation>
         </message>
         <message>
+            <source>{path}: is there already; name another file</source>
+            <comment>told.file_there</comment>
+            <translation>{path}: ya existe; elija otro nombre de archivo</translation>
+        </message>
+        <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
             <comment>told.kept_camera</comment>
             <translation>esta es otra cámara que la de la última preparación; haga la preparación completa</translation>
