@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
+from typing import TypeAlias
+
+_Parts: TypeAlias = "argparse._SubParsersAction[argparse.ArgumentParser]"
 
 
-def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def add_parser(sub: _Parts) -> None:
     """Add the command to the command line."""
     parser = sub.add_parser(
         "plan",
@@ -14,6 +17,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         description="Makes a starter plan, checks a plan, shows it in words, edits or prints it.",
     )
     parts = parser.add_subparsers(dest="part", metavar="PART", required=True)
+    for add in (_add_new, _add_check, _add_show, _add_words, _add_keys, _add_edit, _add_sheet):
+        add(parts)
+
+
+def _add_new(parts: _Parts) -> None:
     new = parts.add_parser(
         "new",
         help="a starter plan",
@@ -22,6 +30,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     )
     new.add_argument("--out", type=Path, metavar="PLAN", help="where to write it")
     new.set_defaults(run=run_new)
+
+
+def _add_check(parts: _Parts) -> None:
     check = parts.add_parser(
         "check",
         help="what is wrong with a plan",
@@ -30,6 +41,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     )
     check.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
     check.set_defaults(run=run_check)
+
+
+def _add_show(parts: _Parts) -> None:
     show = parts.add_parser(
         "show",
         help="a plan in words",
@@ -44,6 +58,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="show instead which options each exercise may be given",
     )
     show.set_defaults(run=run_show)
+
+
+def _add_words(parts: _Parts) -> None:
     words = parts.add_parser(
         "words",
         help="a plan as eight words, to compare in a call",
@@ -53,6 +70,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     )
     words.add_argument("plan", type=Path, metavar="PLAN", help="a plan")
     words.set_defaults(run=run_words)
+
+
+def _add_keys(parts: _Parts) -> None:
     keys = parts.add_parser(
         "keys",
         help="say in a plan to whom sessions are handed over",
@@ -89,6 +109,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "patient is told so",
     )
     keys.set_defaults(run=run_keys)
+
+
+def _add_edit(parts: _Parts) -> None:
     edit = parts.add_parser(
         "edit",
         help="build or change a plan in a window",
@@ -98,6 +121,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     )
     edit.add_argument("plan", nargs="?", type=Path, metavar="PLAN", help="a plan")
     edit.set_defaults(run=run_edit)
+
+
+def _add_sheet(parts: _Parts) -> None:
     sheet = parts.add_parser(
         "sheet",
         help="the patient's sheet to print",
