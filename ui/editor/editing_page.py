@@ -14,6 +14,7 @@ from tracker.plan.rules import Finding
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
 from ui.editor.document import Document
+from ui.editor.dropping import dropped
 from ui.editor.entry_form import entry_sections
 from ui.editor.form import Form
 from ui.editor.frames import Ring
@@ -102,6 +103,9 @@ class EditingPage(QWidget):
         self.document.changed.connect(self._refresh_soon)
         self.document.stack.cleanChanged.connect(self._refresh_soon)
         self.outline.picked.connect(self.choose)
+        self.outline.can_drop = lambda item, gap: self._dropped(item, gap) is not None
+        # Not before Qt has done with the mouse.
+        self.outline.dropped.connect(self.drop, Qt.ConnectionType.QueuedConnection)
         self.form.edited.connect(self._edited)
         self.form.acted.connect(self._acted)
         for signal in (self.findings.itemActivated, self.findings.itemClicked):
@@ -221,6 +225,16 @@ class EditingPage(QWidget):
         else:
             return
         self._do_to_list(made, "move", (kind, at))
+
+    def _dropped(self, item: Item, gap: int) -> tuple[draft.Data, Item] | None:
+        return dropped(self.document.data, self.outline.lines, item, gap)
+
+    def drop(self, item: Item, gap: int) -> None:
+        """An entry, or a stage, to before the line of a number."""
+        self.commit()
+        made = self._dropped(item, gap)
+        if made is not None:
+            self._do_to_list(made[0], "move", made[1])
 
     def remove(self) -> None:
         """The chosen entry, or stage; undo brings it back."""

@@ -5,9 +5,11 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QItemSelectionModel, QSize, Qt, Signal
+from PySide6.QtCore import QItemSelectionModel, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QDragLeaveEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QListWidget, QListWidgetItem
 
 from tracker.plan.arranging import entries_in_order
@@ -16,6 +18,10 @@ from ui.editor.entry_form import dose_line
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, item_of
 from ui.editor.state import State
 
+_FIXED = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+_MOVABLE = _FIXED | Qt.ItemFlag.ItemIsDragEnabled
+#: Of the line that shows where something goes, in pixels.
+GAP_WIDTH = 4
 #: An entry stands a little to the right of its stage.
 INDENT = "   "
 
@@ -66,12 +72,26 @@ def outline_lines(state: State) -> list[Line]:
 
 
 class Outline(QListWidget):
-    """The list; arrows choose, Alt with arrows moves, Delete removes."""
+    """The list; arrows choose, Alt with arrows or the mouse moves, Delete removes.
+
+    Nothing is moved here: where something is dropped is only said.
+
+    Attributes
+    ----------
+    can_drop
+        Whether an item may be dropped before the line of a number.
+    """
 
     picked = Signal(object)
+    dropped = Signal(object, int)
 
     def __init__(self) -> None:
         super().__init__()
+        self.can_drop: Callable[[Item, int], bool] = lambda _item, _gap: False
+        self._gap: int | None = None
+        self.setDragDropMode(QListWidget.DragDropMode.DragDrop)
+        # The line that shows where it goes is drawn here, thick enough to be seen.
+        self.setDropIndicatorShown(False)
         self.setAccessibleName(words.say("edit.outline"))
         self.setWordWrap(True)
         self.setSpacing(2)
@@ -90,6 +110,7 @@ class Outline(QListWidget):
             self.addItem(QListWidgetItem())
         for k, line in enumerate(lines):
             item = self.item(k)
+            item.setFlags(_MOVABLE if line.item[0] in ("entry", "stage") else _FIXED)
             room = INDENT * line.indent
             text = room + line.text.replace("\n", f"\n{room}")
             if item.text() != text:
@@ -119,6 +140,72 @@ class Outline(QListWidget):
     def _say(self, row: int) -> None:
         if 0 <= row < len(self.lines):
             self.picked.emit(self.lines[row].item)
+
+    # --- by mouse ---
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Show where it would go; where it can't go the pointer says so."""
+        # Qt scrolls here where the pointer comes to an edge.
+        super().dragMoveEvent(event)
+        gap = self._gap_at(event)
+        self._show_gap(gap)
+        if gap is None:
+            event.ignore()
+        else:
+            event.setDropAction(Qt.DropAction.CopyAction)
+            event.accept()
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        """It would go nowhere."""
+        self._show_gap(None)
+        super().dragLeaveEvent(event)
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Say what goes where; Qt itself must move nothing, or a line would be lost."""
+        gap = self._gap_at(event)
+        self._show_gap(None)
+        # Qt takes a line out of the list after a "move".
+        event.setDropAction(Qt.DropAction.CopyAction)
+        if gap is None:
+            event.ignore()
+            return
+        event.accept()
+        self.dropped.emit(self.chosen, gap)
+
+    def _gap_at(self, event: QDropEvent) -> int | None:
+        """Number of the line before which it would go; None where it can't."""
+        if event.source() is not self:
+            return None
+        at = event.position().toPoint()
+        row = self.indexAt(at).row()
+        if row < 0:
+            # In the room between two lines, or below all of them.
+            under = (k for k in range(self.count()) if self._rect(k).top() > at.y())
+            gap = next(under, self.count())
+        else:
+            gap = row + (at.y() > self._rect(row).center().y())
+        return gap if self.can_drop(self.chosen, gap) else None
+
+    def _rect(self, row: int) -> QRect:
+        return self.visualItemRect(self.item(row))
+
+    def _show_gap(self, gap: int | None) -> None:
+        if gap != self._gap:
+            self._gap = gap
+            self.viewport().update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The lines, and where something would go."""
+        super().paintEvent(event)
+        if self._gap is None:
+            return
+        below = self._gap < self.count()
+        box = self._rect(self._gap if below else self.count() - 1)
+        y = box.top() if below else box.bottom()
+        painter = QPainter(self.viewport())
+        painter.fillRect(
+            0, max(y - GAP_WIDTH // 2, 0), self.viewport().width(), GAP_WIDTH, self.palette().text()
+        )
 
     def set_percent(self, percent: int) -> None:
         """Draw at a text size in percent."""
