@@ -52,14 +52,14 @@ MESSAGES: dict[str, str] = {
     "other": "{text}",
     # faults of the plan
     "bilateral_side": "a bilateral loss has both sides affected",
-    "baseline_rise": "the baseline rule needs baseline_rise_most too",
+    "baseline_rise": "the baseline rule needs the most rise that is allowed (baseline_rise_most)",
     "keys_and_plain": "there are keys, so nothing is handed over plain",
     "no_keys": "needs keys, or plain set to true knowingly",
     "misspelt_key": "is misspelt: its check letters don't fit",
     "two_stages": "there are two stages {name}",
     "empty_stage": "no entry is in stage {name}",
     "not_before": "{name} is no entry or stage further up in this plan",
-    "figures_of_what": "figures need 'after', the entry or stage they are taken from",
+    "figures_of_what": "figures need the entry or stage they are taken from (after)",
     # faults of an entry
     "two_entries": "there are two entries {name}",
     "name_of_stage": "{name} is the name of a stage already",
@@ -77,7 +77,7 @@ MESSAGES: dict[str, str] = {
     "eyes_closed": "{exercise} is done with the eyes closed",
     "head_shake": "{exercise} is done with a head shake",
     "later_rung": "must be later than the rung before",
-    "idle_rung": "changes nothing: give tempo_bpm or amplitude_deg",
+    "idle_rung": "changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)",
     "neck": "asks for up to {most} degrees, beyond the neck limit of {limit}",
     # what is only said
     "no_emergency_number": "none is set: the program can only say 'call for help'",
@@ -87,8 +87,8 @@ MESSAGES: dict[str, str] = {
     "no_person": "no pseudonym is set: nobody can tell whose sessions are handed over",
     "near_seat": "nearer than the usual {usual} mm",
     "long_stage": "takes about {minutes} minutes, more than {most}",
-    "note_wanted": "{exercise}: {why}",
-    "weeks_from_when": "counts weeks, but starts_on is not set",
+    "note_wanted": "a note is asked for with {exercise}: {why}",
+    "weeks_from_when": "counts weeks, but the day it begins on is not set (starts_on)",
     # the guideline's minutes a day
     "guideline_none": "the guideline names no figure for this kind of loss",
     "guideline_least": "at least {least} for {loss} ({source})",

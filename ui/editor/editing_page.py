@@ -1,11 +1,13 @@
 """Outline, form and findings: where a plan is edited."""
 
+# ruff: noqa: N802 - Qt's names
+
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QListWidget, QSplitter, QVBoxLayout, QWidget
 
 from tracker.plan import arranging, draft
@@ -35,7 +37,7 @@ _PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sectio
 #: Kind of an item -> the list that it is in, and the field with its ID.
 _OWN_IDS = {"entry": ("entries", "entry_id"), "stage": ("stages", "stage_id")}
 #: So many lines of what is wrong are in sight; with large text fewer.
-FINDINGS, FINDINGS_LARGE = 4, 2
+FINDINGS, FINDINGS_LARGE = 4, 3
 
 
 class EditingPage(QWidget):
@@ -59,6 +61,8 @@ class EditingPage(QWidget):
         self.findings = QListWidget()
         self.findings.setAccessibleName(words.say("edit.findings"))
         self.findings.setWordWrap(True)
+        # By lines one that is higher than the list could never be read to its end.
+        self.findings.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.found: list[Finding] = []
         # What a step changes is drawn after the step: the field that has just been left
         # must not go while Qt still gives the keys away.
@@ -98,6 +102,7 @@ class EditingPage(QWidget):
         split.setStretchFactor(1, 3)
         split.setChildrenCollapsible(False)
         split.setSizes([360, 1006])
+        split.splitterMoved.connect(lambda *_: self._fit_findings())
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(split)
@@ -352,10 +357,18 @@ class EditingPage(QWidget):
         return words.say("edit.finding.in", place=place, field=field) if field else place
 
     def _fit_findings(self) -> None:
-        """At most four lines of it, or three where the text is large."""
+        """As high as its words, but at most so many lines; the rest is scrolled to."""
         lines = FINDINGS if self._percent <= 125 else FINDINGS_LARGE
-        height = self.findings.fontMetrics().lineSpacing() + 2
-        self.findings.setFixedHeight(min(max(len(self.found), 1), lines) * height + theme.S)
+        most = lines * (self.findings.fontMetrics().lineSpacing() + 2)
+        self.findings.doItemsLayout()
+        rows = (self.findings.item(k) for k in range(self.findings.count()))
+        high = sum(self.findings.visualItemRect(row).height() for row in rows)
+        self.findings.setFixedHeight(min(high, most) + theme.S)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The findings break in other places."""
+        super().resizeEvent(event)
+        self._fit_findings()
 
 
 def _called(path: Path, sections: Sequence[Section]) -> str:

@@ -8,9 +8,23 @@ from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from PySide6.QtCore import QItemSelectionModel, QRect, QSize, Qt, Signal
+from PySide6.QtCore import (
+    QItemSelectionModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QRect,
+    QSize,
+    Qt,
+    Signal,
+)
 from PySide6.QtGui import QDragLeaveEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QListWidget, QListWidgetItem
+from PySide6.QtWidgets import (
+    QListWidget,
+    QListWidgetItem,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+)
 
 from tracker.plan.arranging import entries_in_order
 from ui import theme, words
@@ -18,12 +32,14 @@ from ui.editor.entry_form import dose_line
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, item_of
 from ui.editor.state import State
 
+_INDENT_ROLE = Qt.ItemDataRole.UserRole
+Index = QModelIndex | QPersistentModelIndex
 _FIXED = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
 _MOVABLE = _FIXED | Qt.ItemFlag.ItemIsDragEnabled
 #: Of the line that shows where something goes, in pixels.
 GAP_WIDTH = 4
-#: An entry stands a little to the right of its stage.
-INDENT = "   "
+#: An entry stands this far behind its stage, in heights of its letters.
+INDENT = 0.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +87,34 @@ def outline_lines(state: State) -> list[Line]:
     return lines
 
 
+class _Indented(QStyledItemDelegate):
+    """Draws a line behind its indent, wherever it breaks."""
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """The line's ground over the whole width, its words behind the indent."""
+        room = self._room(option, index)
+        if room and option.state & QStyle.StateFlag.State_Selected:
+            painter.fillRect(option.rect, option.palette.highlight())
+        super().paint(painter, self._narrower(option, room), index)
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        """As high as the words in the width that is left to them."""
+        return super().sizeHint(self._narrower(option, self._room(option, index)), index)
+
+    @staticmethod
+    def _room(option: QStyleOptionViewItem, index: Index) -> int:
+        return round(INDENT * option.fontMetrics.height()) * int(index.data(_INDENT_ROLE) or 0)
+
+    @staticmethod
+    def _narrower(option: QStyleOptionViewItem, room: int) -> QStyleOptionViewItem:
+        made = QStyleOptionViewItem(option)
+        from_right = option.direction == Qt.LayoutDirection.RightToLeft
+        made.rect = option.rect.adjusted(
+            0 if from_right else room, 0, -room if from_right else 0, 0
+        )
+        return made
+
+
 class Outline(QListWidget):
     """The list; arrows choose, Alt with arrows or the mouse moves, Delete removes.
 
@@ -95,6 +139,7 @@ class Outline(QListWidget):
         self.setAccessibleName(words.say("edit.outline"))
         self.setWordWrap(True)
         self.setSpacing(2)
+        self.setItemDelegate(_Indented(self))
         self.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.lines: list[Line] = []
@@ -111,10 +156,10 @@ class Outline(QListWidget):
         for k, line in enumerate(lines):
             item = self.item(k)
             item.setFlags(_MOVABLE if line.item[0] in ("entry", "stage") else _FIXED)
-            room = INDENT * line.indent
-            text = room + line.text.replace("\n", f"\n{room}")
-            if item.text() != text:
-                item.setText(text)
+            if item.text() != line.text:
+                item.setText(line.text)
+            if item.data(_INDENT_ROLE) != line.indent:
+                item.setData(_INDENT_ROLE, line.indent)
             item.setData(Qt.ItemDataRole.AccessibleTextRole, line.text.replace("\n", ". "))
             font = theme.font("desk", self._percent, bold=line.bold)
             if item.font() != font:

@@ -174,7 +174,7 @@
             <translation>يُعدّ من تقارب العينين</translation>
         </message>
         <message>
-            <source>the baseline rule needs baseline_rise_most too</source>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>قاعدة القيمة الأولى تحتاج أيضًا إلى الارتفاع المسموح به</translation>
         </message>
@@ -219,7 +219,7 @@
             <translation>يُؤدى {exercise} والعينان مغمضتان</translation>
         </message>
         <message>
-            <source>figures need 'after', the entry or stage they are taken from</source>
+            <source>figures need the entry or stage they are taken from (after)</source>
             <comment>finding.figures_of_what</comment>
             <translation>تحتاج القيم إلى البند أو المرحلة التي تأتي منها</translation>
         </message>
@@ -274,7 +274,7 @@
             <translation>{exercise} يُثبَّت: ليس له إيقاع</translation>
         </message>
         <message>
-            <source>changes nothing: give tempo_bpm or amplitude_deg</source>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
             <comment>finding.idle_rung</comment>
             <translation>لا يغير شيئًا: اكتب الإيقاع أو المدى</translation>
         </message>
@@ -414,9 +414,9 @@
             <translation>يحتاج {exercise} إلى ملاحظة: {why}</translation>
         </message>
         <message>
-            <source>{exercise}: {why}</source>
+            <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
-            <translation>{exercise}: {why}</translation>
+            <translation>تُطلب ملاحظة مع {exercise}: {why}</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -504,7 +504,7 @@
             <translation>توجد مرحلتان باسم {name}</translation>
         </message>
         <message>
-            <source>counts weeks, but starts_on is not set</source>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
             <comment>finding.weeks_from_when</comment>
             <translation>يعدّ الأسابيع، لكن اليوم الأول لم يُكتب</translation>
         </message>

@@ -174,7 +174,7 @@
             <translation>gezählt an der Vergenz</translation>
         </message>
         <message>
-            <source>the baseline rule needs baseline_rise_most too</source>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>die Regel vom Ausgangswert braucht auch den erlaubten Anstieg</translation>
         </message>
@@ -219,7 +219,7 @@
             <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
         </message>
         <message>
-            <source>figures need 'after', the entry or stage they are taken from</source>
+            <source>figures need the entry or stage they are taken from (after)</source>
             <comment>finding.figures_of_what</comment>
             <translation>Werte brauchen den Eintrag oder die Stufe, von denen sie kommen</translation>
         </message>
@@ -274,7 +274,7 @@
             <translation>{exercise} wird gehalten: es gibt kein Tempo</translation>
         </message>
         <message>
-            <source>changes nothing: give tempo_bpm or amplitude_deg</source>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
             <comment>finding.idle_rung</comment>
             <translation>ändert nichts: Tempo oder Ausschlag angeben</translation>
         </message>
@@ -414,9 +414,9 @@
             <translation>{exercise} braucht eine Notiz: {why}</translation>
         </message>
         <message>
-            <source>{exercise}: {why}</source>
+            <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
-            <translation>{exercise}: {why}</translation>
+            <translation>zu {exercise} wird eine Notiz verlangt: {why}</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -504,7 +504,7 @@
             <translation>es gibt zwei Stufen {name}</translation>
         </message>
         <message>
-            <source>counts weeks, but starts_on is not set</source>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
             <comment>finding.weeks_from_when</comment>
             <translation>zählt Wochen, aber der erste Tag ist nicht angegeben</translation>
         </message>

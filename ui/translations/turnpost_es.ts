@@ -174,7 +174,7 @@
             <translation>se cuenta por la vergencia</translation>
         </message>
         <message>
-            <source>the baseline rule needs baseline_rise_most too</source>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>la regla del valor inicial necesita también la subida permitida</translation>
         </message>
@@ -219,7 +219,7 @@
             <translation>{exercise} se hace con los ojos cerrados</translation>
         </message>
         <message>
-            <source>figures need 'after', the entry or stage they are taken from</source>
+            <source>figures need the entry or stage they are taken from (after)</source>
             <comment>finding.figures_of_what</comment>
             <translation>los valores necesitan la entrada o la etapa de la que vienen</translation>
         </message>
@@ -274,7 +274,7 @@
             <translation>{exercise} se mantiene: no tiene ritmo</translation>
         </message>
         <message>
-            <source>changes nothing: give tempo_bpm or amplitude_deg</source>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
             <comment>finding.idle_rung</comment>
             <translation>no cambia nada: indique ritmo o amplitud</translation>
         </message>
@@ -414,9 +414,9 @@
             <translation>{exercise} necesita una nota: {why}</translation>
         </message>
         <message>
-            <source>{exercise}: {why}</source>
+            <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
-            <translation>{exercise}: {why}</translation>
+            <translation>con {exercise} se pide una nota: {why}</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -504,7 +504,7 @@
             <translation>hay dos etapas {name}</translation>
         </message>
         <message>
-            <source>counts weeks, but starts_on is not set</source>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
             <comment>finding.weeks_from_when</comment>
             <translation>cuenta semanas, pero no se ha indicado el primer día</translation>
         </message>
