@@ -415,6 +415,9 @@ def test_what_belongs_to_nobody_or_is_damaged_is_told(
     saved(clinic / "nobody", nobody)
     assert send() == 0
     assert "nobody/summary.json: not sent: names no pseudonym" in capsys.readouterr().out
+    saved(clinic / "odd\x1b[2Jname", nobody)
+    assert send() == 0
+    assert "odd?[2Jname/summary.json: not sent" in capsys.readouterr().out
     bad = clinic / "wren" / "one" / SUMMARY_NAME
     bad.write_bytes(bad.read_bytes()[:300])
     assert send() == 1

@@ -65,7 +65,7 @@ def run(args: argparse.Namespace) -> int:
     )
     book = record.SentRecord(args.folder, author_of_system())
     try:
-        count = send.send_folder(args.folder, server, book, print, again=args.again)
+        count = send.send_folder(args.folder, server, book, _tell, again=args.again)
     except server_module.NoServerError as error:
         raise RunError(
             f"{server.address}: {error}. What was not sent stays and goes with the next call"
@@ -76,6 +76,11 @@ def run(args: argparse.Namespace) -> int:
     if count.failed:
         raise RunError(f"{count.failed} could not be sent; they stay and go with the next call")
     return 0
+
+
+def _tell(line: str) -> None:
+    """Print a line; the names of files in it may hold anything."""
+    print("".join(c if c.isprintable() else "?" for c in line))
 
 
 def _parts() -> list[Any]:

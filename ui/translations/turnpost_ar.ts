@@ -21,47 +21,47 @@
         <message>
             <source>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</source>
             <comment>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</comment>
-            <translation>Bohannon RW 2006, Percept Mot Skills 103:215: زمن خمس مرات وقوف</translation>
+            <translation>⁦Bohannon RW 2006, Percept Mot Skills 103:215⁩: زمن خمس مرات وقوف</translation>
         </message>
         <message>
             <source>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</source>
             <comment>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</comment>
-            <translation>مجموعة Cawthorne-Cooksey: إصبع بين 91 و30 سم؛ الجرعة ممارسة شائعة</translation>
+            <translation>مجموعة ⁦Cawthorne-Cooksey⁩: إصبع بين 91 و30 سم؛ الجرعة ممارسة شائعة</translation>
         </message>
         <message>
             <source>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</source>
             <comment>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</comment>
-            <translation>مجموعة Cohen HS، JoVE 2023, doi:10.3791/65663: حركات الرأس بإيقاع 0.3 هرتز</translation>
+            <translation>مجموعة Cohen HS، ⁦JoVE 2023, doi:10.3791/65663⁩: حركات الرأس بإيقاع 0.3 هرتز</translation>
         </message>
         <message>
             <source>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</source>
             <comment>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</comment>
-            <translation>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382، كما نُقل</translation>
+            <translation>⁦Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382⁩، كما نُقل</translation>
         </message>
         <message>
             <source>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</source>
             <comment>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</comment>
-            <translation>نشرة Mersey Care NHS ‏«Dizziness, vertigo, imbalance»</translation>
+            <translation>نشرة ⁦Mersey Care NHS⁩ ‏«⁦Dizziness, vertigo, imbalance⁩»</translation>
         </message>
         <message>
             <source>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</source>
             <comment>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</comment>
-            <translation>Schubert MC et al. 2008, J Vestib Res 18:147-157 للتمرين؛ الجرعة ممارسة شائعة</translation>
+            <translation>⁦Schubert MC et al. 2008, J Vestib Res 18:147-157⁩ للتمرين؛ الجرعة ممارسة شائعة</translation>
         </message>
         <message>
             <source>US CDC STEADI 2017, four-stage balance test: 10 s a stance</source>
             <comment>US CDC STEADI 2017, four-stage balance test: 10 s a stance</comment>
-            <translation>US CDC STEADI 2017، اختبار التوازن بأربع مراحل: 10 ث لكل وضع</translation>
+            <translation>⁦US CDC STEADI 2017⁩، اختبار التوازن بأربع مراحل: 10 ث لكل وضع</translation>
         </message>
         <message>
             <source>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</source>
             <comment>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</comment>
-            <translation>US CDC STEADI، الوقوف من الكرسي خلال 30 ثانية: كرسي بارتفاع 43 سم (17 بوصة)، والذراعان متقاطعتان</translation>
+            <translation>⁦US CDC STEADI⁩، الوقوف من الكرسي خلال 30 ثانية: كرسي بارتفاع 43 سم (17 بوصة)، والذراعان متقاطعتان</translation>
         </message>
         <message>
             <source>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</source>
             <comment>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</comment>
-            <translation>WCAG 2.3.1: ثلاث ومضات على الأكثر في أي ثانية؛ الجرعة ممارسة شائعة</translation>
+            <translation>⁦WCAG 2.3.1⁩: ثلاث ومضات على الأكثر في أي ثانية؛ الجرعة ممارسة شائعة</translation>
         </message>
         <message>
             <source>a bilateral loss</source>
@@ -76,12 +76,12 @@
         <message>
             <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</source>
             <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</comment>
-            <translation>صيغة من مجموعة Cawthorne-Cooksey في نص لطب المسنين، 20 مرة لكل منها</translation>
+            <translation>صيغة من مجموعة ⁦Cawthorne-Cooksey⁩ في نص لطب المسنين، 20 مرة لكل منها</translation>
         </message>
         <message>
             <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</source>
             <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</comment>
-            <translation>صيغة من مجموعة Cawthorne-Cooksey في نص لطب المسنين، 20 مرة لكل منها؛ عشر بكل ذراع ممارسة شائعة</translation>
+            <translation>صيغة من مجموعة ⁦Cawthorne-Cooksey⁩ في نص لطب المسنين، 20 مرة لكل منها؛ عشر بكل ذراع ممارسة شائعة</translation>
         </message>
         <message>
             <source>a head shake is no part of it</source>
@@ -566,7 +566,7 @@
         <message>
             <source>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</source>
             <comment>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</comment>
-            <translation>توصي الإرشادات بعدم استخدام حركات العينين مع ثبات الرأس لتثبيت النظر (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382، كما نُقل)؛ اكتب لأي غرض هذا التمرين</translation>
+            <translation>توصي الإرشادات بعدم استخدام حركات العينين مع ثبات الرأس لتثبيت النظر (⁦Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382⁩، كما نُقل)؛ اكتب لأي غرض هذا التمرين</translation>
         </message>
         <message>
             <source>walking</source>
