@@ -193,6 +193,10 @@ WORDS: dict[str, object] = {
         "turnpost",
         "Your eyes could not be followed well enough. Your head is measured, your gaze is not.",
     ),
+    "finding.coarse_picture": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your face can not be seen well while it moves. The numbers may be rough.",
+    ),
     "finding.other": QT_TRANSLATE_NOOP(
         "turnpost", "The set-up has a weakness ({key}). Numbers may be rough."
     ),

@@ -143,6 +143,7 @@ FLAGS: dict[str, str] = {
     "other_exercise": "another exercise was asked for",
     "from_clips": "made from clips",
     "gaze_not_fitted": "line of sight not fitted",
+    "coarse_picture": "picture too coarse",
     "low_frame_rate": "low frame rate",
     "little_measured": "measured only part of the time",
     "beyond_setup": "eyes beyond the set-up",

@@ -1932,6 +1932,11 @@
             <translation>الصورة غير واضحة</translation>
         </message>
         <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>الصورة غير واضحة بما يكفي</translation>
+        </message>
+        <message>
             <source>pictures missing</source>
             <comment>pictures missing</comment>
             <translation>صور ناقصة</translation>
@@ -6208,6 +6213,11 @@
             <source>From the side</source>
             <comment>figure.view.side</comment>
             <translation>من الجانب</translation>
+        </message>
+        <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>لا يظهر وجهك جيدًا وهو يتحرّك. قد تكون الأرقام تقريبية.</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>

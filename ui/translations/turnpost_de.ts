@@ -1932,6 +1932,11 @@
             <translation>Bild unscharf</translation>
         </message>
         <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>Bild zu grob</translation>
+        </message>
+        <message>
             <source>pictures missing</source>
             <comment>pictures missing</comment>
             <translation>Bilder fehlen</translation>
@@ -6208,6 +6213,11 @@
             <source>From the side</source>
             <comment>figure.view.side</comment>
             <translation>Von der Seite</translation>
+        </message>
+        <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Ihr Gesicht ist nicht gut zu sehen, während es sich bewegt. Die Zahlen können ungenau sein.</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>

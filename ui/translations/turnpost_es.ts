@@ -1932,6 +1932,11 @@
             <translation>imagen borrosa</translation>
         </message>
         <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>imagen demasiado pobre</translation>
+        </message>
+        <message>
             <source>pictures missing</source>
             <comment>pictures missing</comment>
             <translation>faltan imágenes</translation>
@@ -6208,6 +6213,11 @@
             <source>From the side</source>
             <comment>figure.view.side</comment>
             <translation>De lado</translation>
+        </message>
+        <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Su cara no se ve bien mientras se mueve. Los números pueden ser poco exactos.</translation>
         </message>
         <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
