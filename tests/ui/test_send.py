@@ -415,7 +415,7 @@ def test_what_belongs_to_nobody_or_is_damaged_is_told(
     saved(clinic / "nobody", nobody)
     assert send() == 0
     assert "nobody/summary.json: not sent: names no pseudonym" in capsys.readouterr().out
-    saved(clinic / "odd\x1b[2Jname", nobody)
+    saved(clinic / "odd\x1b[2Jname", nobody.model_copy(update={"plan_id": "another"}))
     assert send() == 0
     assert "odd?[2Jname/summary.json: not sent" in capsys.readouterr().out
     bad = clinic / "wren" / "one" / SUMMARY_NAME
