@@ -23,6 +23,7 @@ from typing import Any
 from tracker.records import terms
 from tracker.records.figure import NOT_ASKED, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.session.weekly import NOT_ANSWERED
 
 CODES = "urn:turnpost:codes"
 PERSON = "urn:turnpost:person"
@@ -35,6 +36,9 @@ ABSENT = "http://terminology.hl7.org/CodeSystem/data-absent-reason"
 ABSENT_EXTENSION = "http://hl7.org/fhir/StructureDefinition/data-absent-reason"
 CATEGORY = "http://terminology.hl7.org/CodeSystem/observation-category"
 _NAMESPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:turnpost:documents")
+
+#: Reason of a figure without a value -> code of HL7's list of such reasons.
+_ABSENT_CODES = {NOT_ASKED: "not-asked", NOT_ANSWERED: "asked-declined"}
 
 Resource = dict[str, Any]
 
@@ -168,7 +172,7 @@ def _observation(
 def _value(figure: Figure) -> Resource:
     """A value, or why there is none."""
     if figure.value is None:
-        code = "not-asked" if figure.reason == NOT_ASKED else "unknown"
+        code = _ABSENT_CODES.get(figure.reason or "", "unknown")
         text = figure.reason or shown(figure)
         return {"dataAbsentReason": {"coding": [{"system": ABSENT, "code": code}], "text": text}}
     if isinstance(figure.value, str):
