@@ -3,8 +3,8 @@
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
 that did not settle; then symptoms that rise, medicines that changed, practice against the
-plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
-was answered and measured.
+plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met.
+Nothing here finds an illness: it says what was answered and measured.
 """
 
 from __future__ import annotations

@@ -129,6 +129,11 @@
             <translation>العينان المراقبتان</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>السقوط في الأسبوع الماضي</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>مصدر مجال الرؤية</translation>
@@ -264,6 +269,11 @@
             <translation>حركات رمشية أفقية بين هدفين، والرأس ثابت</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>إصابة عند السقوط</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>نقل الوزن جانبيًا على سطح لين</translation>
@@ -277,6 +287,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>الضوء على الوجه، من الكامل</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>تغيّر الأدوية</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +527,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>المدى صغير جدًا</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>مع إصابة</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1129,11 @@
             <translation>الدقائق حتى الهدوء {value}، المطلوب {most} على الأكثر</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>سقوط أكثر من مرة</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -1167,6 +1192,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>لم يُرَ وجه</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>لا سقوط</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>لم يُذكر أي سقوط</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1274,11 @@
             <translation>لم تُعدّ أي منها</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>دون إجابة</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>لم يُسأل</translation>
@@ -1257,6 +1297,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>دون إصابة</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1322,6 +1367,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>على نظرات محجوزة</translation>
+        </message>
+        <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>سقوط مرة واحدة</translation>
         </message>
         <message>
             <source>order</source>
@@ -1412,6 +1462,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>ذكر أن أدويته تغيّرت</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +1827,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>وخز في الذراع</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>ذكر سقوطًا في الأسبوع الماضي: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +2500,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>ثم تقول كيف تشعر.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>هل سقطت في الأسبوع الماضي؟</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>الانزلاق أو التعثر يُحسب أيضًا إذا انتهى بك الأمر على الأرض. يأتي هذا السؤال مرة في الأسبوع، من أجل معالجك.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>نعم، أكثر من مرة</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>لا، لم أسقط</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>نعم، مرة واحدة</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>هل أُصبت؟</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>الكدمة تُحسب أيضًا. إذا كنت بحاجة إلى مساعدة فاطلبها الآن.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>هل تغيّرت أدويتك؟</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>دواء جديد، أو كمية أكثر أو أقل من دواء، أو دواء توقفت عنه، منذ آخر مرة سُئلت فيها. تكفي نعم أو لا: لا تُحفظ أي أسماء.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>أفضّل ألا أقول</translation>
         </message>
         <message>
             <source>Yes</source>

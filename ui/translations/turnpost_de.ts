@@ -129,6 +129,11 @@
             <translation>Beobachtete Augen</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Stürze in der letzten Woche</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>Bildfeld bekannt durch</translation>
@@ -264,6 +269,11 @@
             <translation>Horizontale Sakkaden zwischen zwei Zielen, Kopf still</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Beim Sturz verletzt</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Seitliche Gewichtsverlagerung auf nachgiebigem Boden</translation>
@@ -277,6 +287,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>Licht auf dem Gesicht, vom vollen</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Medikamente geändert</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +527,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>Ausschlag zu klein</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>mit Verletzung</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1129,11 @@
             <translation>Minuten bis zur Beruhigung {value}, verlangt höchstens {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>mehr als ein Sturz</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -1167,6 +1192,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>kein Gesicht gesehen</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>kein Sturz</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>kein Sturz angegeben</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1274,11 @@
             <translation>es wurde keine gezählt</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>nicht beantwortet</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>nicht gefragt</translation>
@@ -1257,6 +1297,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>ohne Verletzung</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1322,6 +1367,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>an zurückgehaltenen Blicken</translation>
+        </message>
+        <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>ein Sturz</translation>
         </message>
         <message>
             <source>order</source>
@@ -1412,6 +1462,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>hat angegeben, dass sich Medikamente geändert haben</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +1827,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>Kribbeln im Arm</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>hat Stürze in der letzten Woche angegeben: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +2500,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>Sind Sie in der letzten Woche gestürzt?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Auch Ausrutschen oder Stolpern zählt, wenn Sie am Boden gelandet sind. Diese Frage kommt einmal in der Woche, für Ihre Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Ja, mehr als einmal</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>Nein, ich bin nicht gestürzt</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Ja, einmal</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>Haben Sie sich verletzt?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Auch ein blauer Fleck zählt. Wenn Sie Hilfe brauchen, holen Sie sie jetzt.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>Haben sich Ihre Medikamente geändert?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Ein neues, mehr oder weniger von einem, oder eines, das Sie abgesetzt haben, seit der letzten Frage danach. Ja oder Nein genügt: Namen werden nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Das möchte ich nicht sagen</translation>
         </message>
         <message>
             <source>Yes</source>

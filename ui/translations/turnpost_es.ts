@@ -129,6 +129,11 @@
             <translation>ojos observados</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Caídas en la última semana</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>campo de visión conocido por</translation>
@@ -264,6 +269,11 @@
             <translation>Sacadas horizontales entre dos puntos, cabeza quieta</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Lesión en una caída</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Cambio de peso lateral sobre superficie blanda</translation>
@@ -277,6 +287,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>luz en la cara, del total</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Cambio de medicamentos</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +527,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>amplitud demasiado pequeña</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>con lesión</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1129,11 @@
             <translation>minutos hasta calmarse {value}, pedido como máximo {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>más de una caída</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -1167,6 +1192,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>no se vio ninguna cara</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>ninguna caída</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>no se indicó ninguna caída</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1274,11 @@
             <translation>no se contó ninguna</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>sin respuesta</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>sin preguntar</translation>
@@ -1257,6 +1297,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>sin lesión</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1322,6 +1367,11 @@
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>en miradas reservadas</translation>
+        </message>
+        <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>una caída</translation>
         </message>
         <message>
             <source>order</source>
@@ -1412,6 +1462,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>indicó que sus medicamentos han cambiado</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +1827,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>indicó caídas en la última semana: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +2500,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Después dice cómo se siente.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>¿Se ha caído en la última semana?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Un resbalón o un tropiezo también cuenta si acabó en el suelo. Esta pregunta aparece una vez por semana, para su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Sí, más de una vez</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>No, no me he caído</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Sí, una vez</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>¿Se hizo daño?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Un moretón también cuenta. Si necesita ayuda, pídala ahora.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>¿Han cambiado sus medicamentos?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Uno nuevo, más o menos de alguno, o uno que dejó de tomar, desde la última vez que se le preguntó. Basta con sí o no: no se guardan nombres.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Prefiero no decirlo</translation>
         </message>
         <message>
             <source>Yes</source>
