@@ -98,7 +98,8 @@ def add_score(
     RunError
         If it can't be written.
     """
-    name, least, most = clean(name, MAX_NAME), *ends
+    # As the figures of a session name their person.
+    person, name, (least, most) = clean(person, None), clean(name, MAX_NAME), ends
     if not person:
         raise InputError("these sessions name nobody, so a score would be nobody's")
     if not name:
@@ -126,7 +127,7 @@ def undo_score(book: NoteBook, person: str) -> Score | None:
     """Withdraw the author's own newest score of a person that holds; None without one."""
     # By place in the file and not by clock: a clock may be set back.
     held = _scores(book.held_lines(KIND))
-    own = [s for s in held if s.author == book.author and s.person == person]
+    own = [s for s in held if s.author == book.author and s.person == clean(person, None)]
     if not own:
         return None
     book.withdraw(own[-1].id)
@@ -135,7 +136,7 @@ def undo_score(book: NoteBook, person: str) -> Score | None:
 
 def scores_of(book: NoteBook, people: Iterable[str] | None = None) -> list[Score]:
     """Scores that hold, of some people or all, by person, questionnaire and day."""
-    wanted = None if people is None else set(people)
+    wanted = None if people is None else {clean(name, None) for name in people}
     found = _scores(book.held_lines(KIND))
     return sorted((s for s in found if wanted is None or s.person in wanted), key=_order)
 
@@ -198,12 +199,12 @@ def _score(line: dict[str, Any]) -> Score | None:
         return None
     made, author, at, person, name, day = (str(t) for t in texts)
     score, least, most = (round(float(n), DECIMALS) for n in numbers if n is not None)
-    name = clean(name, MAX_NAME)
+    person, name = clean(person, None), clean(name, MAX_NAME)
     try:
         on = date.fromisoformat(day)
     except ValueError:
         return None
-    if not name or not least <= score <= most or least == most:
+    if not name or not person or not least <= score <= most or least == most:
         return None
     return Score(made, author, at, person, name, on, score, least, most)
 

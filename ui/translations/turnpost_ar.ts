@@ -6957,6 +6957,11 @@
             <translation>جدول، سطر لكل مرة ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>جدول، صف لكل درجة استبيان ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
@@ -7140,6 +7145,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>أضف الدرجة</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>حُفظ: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>هذا اليوم لم يأتِ بعد.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>الأخيرة مقارنة بالأولى</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>الأولى</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>الأخيرة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>كل الدرجات</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} إلى {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>تاريخ التعبئة</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>يجب أن تكون أدنى درجة ممكنة أقل من أعلى درجة.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>لم يُحفظ: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>أعلى بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>تُحفظ الدرجة وحدها، لا الأسئلة. لا يُعرف هنا كم تتغير الدرجة من تلقاء نفسها، ولا أي طرف هو الأفضل.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>أدنى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>أقل بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>أعلى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>اكتب اسم الاستبيان.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>يحتاج «{field}» إلى رقم بين -{most} و{most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>هذه الجلسات لا تسمّي أحدًا: لن تكون الدرجة لأحد.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>لا توجد درجة لك يمكن التراجع عنها.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}، {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>درجة واحدة فقط</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>يجب أن تكون الدرجة بين {least} و{most}.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>لا فرق</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>الدرجة</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>الاستبيانات</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>تراجع عن آخر درجة لي</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>تم التراجع: {name}، {score}، {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

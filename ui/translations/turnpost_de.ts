@@ -6957,6 +6957,11 @@
             <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>Tabelle, eine Zeile je Fragebogenwert ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
@@ -7140,6 +7145,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>Wert eintragen</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>Eingetragen: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>Dieser Tag kommt erst noch.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>Letzter gegen ersten</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>Erster</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>Letzter</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>Alle Werte</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} bis {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>Ausgefüllt am</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>Der kleinste mögliche Wert muss unter dem größten liegen.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>Nicht eingetragen: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>{by} höher</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>Gespeichert wird nur der Wert, nicht die Fragen. Wie stark ein Wert von selbst schwankt und welches Ende das bessere ist, ist hier nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>Kleinster möglicher</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>{by} niedriger</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>Größter möglicher</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>Geben Sie den Namen des Fragebogens ein.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>„{field}“ braucht eine Zahl zwischen -{most} und {most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>Diese Sitzungen nennen niemanden: Ein Wert würde niemandem gehören.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>Von Ihnen gibt es keinen Wert, der sich zurücknehmen lässt.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}, {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>nur ein Wert</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>Der Wert muss zwischen {least} und {most} liegen.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>Fragebögen</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>Meinen letzten Wert zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>Zurückgenommen: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>
