@@ -156,7 +156,8 @@ def courses_of(scores: Sequence[Score]) -> list[Course]:
 
 def known_scales(scores: Sequence[Score]) -> list[tuple[str, float, float]]:
     """Names and ranges that were typed before, the newest first, to be chosen again."""
-    newest = sorted(scores, key=lambda s: s.at, reverse=True)
+    # Within a second the later day is the newer one.
+    newest = sorted(scores, key=lambda s: (s.at, s.day), reverse=True)
     found: dict[str, tuple[str, float, float]] = {}
     for score in newest:
         found.setdefault(score.name.casefold(), (score.name, score.least, score.most))
