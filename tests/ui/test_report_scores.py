@@ -183,16 +183,25 @@ def test_the_bundle_stays_valid_and_makes_no_doubles(scores: list[Score]) -> Non
         assert subject in {x["fullUrl"] for x in entries}
 
 
-def test_a_withdrawn_score_is_in_no_document(folder: Path) -> None:
+@pytest.mark.usefixtures("qapp")
+def test_a_score_that_was_taken_back_is_in_no_document_and_an_error_in_fhir(folder: Path) -> None:
     book = NoteBook(folder, "kim")
     lost = scores_of(book, ["Wren"])[-1]
+    sent = {e["resource"]["id"] for e in json.loads(fhir_bundle(records(), [lost]))["entry"]}
     book.withdraw(lost.id)
-    left = scores_of(book)
+    left = scores_of(book, also_withdrawn=True)
+    assert len(left) == len(TYPED)
     wanted = [row for row in WANTED if row[2:4] != (lost.day.isoformat(), lost.score)]
     assert len(wanted) == 2
     assert from_csv(scores_csv(records(), left)) == wanted
-    assert from_fhir(fhir_bundle(records(), left)) == wanted
     assert from_html(html_document(records(), "A4", left)) == wanted
+    assert from_pdf(pdf_document(records(), "a4", left)) == wanted
+    assert "47.5" not in paragraph(records()[0], left)
+    resources = [e["resource"] for e in json.loads(fhir_bundle(records(), left))["entry"]]
+    wrong = [r for r in resources if r.get("status") == "entered-in-error"]
+    # Under the id that it had when it was sent, so that it takes its place.
+    assert [r["valueQuantity"]["value"] for r in wrong] == [47.5] and wrong[0]["id"] in sent
+    assert from_fhir(fhir_bundle(records(), left)) == WANTED
 
 
 def test_numbers_stay_numbers_and_typed_text_is_no_formula(scores: list[Score]) -> None:

@@ -87,6 +87,10 @@ class NoteBook:
 
     def held_lines(self, *kinds: str) -> list[dict[str, Any]]:
         """Lines of some kinds that nobody has withdrawn, each author's in their order."""
+        return [line for line, withdrawn in self.all_lines(*kinds) if not withdrawn]
+
+    def all_lines(self, *kinds: str) -> list[tuple[dict[str, Any], bool]]:
+        """Lines of some kinds, each with whether it was withdrawn; each author's in their order."""
         lines: dict[str, dict[str, Any]] = {}
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in _lines(path):
@@ -96,9 +100,9 @@ class NoteBook:
             (r.get("author"), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
         }
         return [
-            r
+            (r, (r.get("author"), r.get("id")) in withdrawn)
             for r in lines.values()
-            if r.get("kind") in kinds and (r.get("author"), r.get("id")) not in withdrawn
+            if r.get("kind") in kinds
         ]
 
     def add(

@@ -10,7 +10,7 @@ end of it is the better one, is not known here.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from math import isfinite
 from typing import Any
@@ -31,7 +31,10 @@ DECIMALS = 2
 
 @dataclass(frozen=True, slots=True)
 class Score:
-    """One score of a person on a day; ``least`` and ``most`` are the ends of its range."""
+    """One score of a person on a day; ``least`` and ``most`` are the ends of its range.
+
+    ``withdrawn`` is a score that was taken back: only who got it before is told of it.
+    """
 
     id: str
     author: str
@@ -42,6 +45,7 @@ class Score:
     score: float
     least: float
     most: float
+    withdrawn: bool = False
 
     @property
     def figure(self) -> Figure:
@@ -134,20 +138,28 @@ def undo_score(book: NoteBook, person: str) -> Score | None:
     return own[-1]
 
 
-def scores_of(book: NoteBook, people: Iterable[str] | None = None) -> list[Score]:
-    """Scores that hold, of some people or all, by person, questionnaire and day."""
+def scores_of(
+    book: NoteBook, people: Iterable[str] | None = None, *, also_withdrawn: bool = False
+) -> list[Score]:
+    """Scores that hold, of some people or all, by person, questionnaire and day.
+
+    ``also_withdrawn`` ones come with them for documents, which know what to do with them.
+    """
     wanted = None if people is None else {clean(name, None) for name in people}
     found = _scores(book.held_lines(KIND))
+    if also_withdrawn:
+        gone = _scores(line for line, withdrawn in book.all_lines(KIND) if withdrawn)
+        found += [replace(score, withdrawn=True) for score in gone]
     return sorted((s for s in found if wanted is None or s.person in wanted), key=_order)
 
 
 def courses_of(scores: Sequence[Score]) -> list[Course]:
-    """Scores put together by person, questionnaire (capitals don't matter) and range.
+    """Scores that hold, by person, questionnaire (capitals don't matter) and range.
 
     A questionnaire with another range is another scale, and is not compared.
     """
     groups: dict[tuple[Any, ...], list[Score]] = {}
-    for score in sorted(scores, key=_order):
+    for score in sorted((s for s in scores if not s.withdrawn), key=_order):
         groups.setdefault(_scale(score), []).append(score)
     return [
         Course(g[-1].person, g[-1].name, g[-1].least, g[-1].most, tuple(g)) for g in groups.values()

@@ -27,8 +27,9 @@ def question(key: str) -> str:
 def fell(weekly: Mapping[str, Any]) -> str:
     """A fall of which the person has told, and whether it hurt them."""
     often = terms.word(terms.FALLS, str(weekly.get("falls")))
-    hurt = {True: ", and was hurt", False: ", not hurt"}.get(weekly.get("hurt"), "")
-    return f"told of falls in the last week: {often}{hurt}"
+    hurt = weekly.get("hurt")
+    after = "" if hurt is None else ", and was hurt" if hurt else ", not hurt"
+    return f"told of falls in the last week: {often}{after}"
 
 
 def ended(key: str) -> str:

@@ -47,7 +47,8 @@ def weekly_of(record: SessionRecord) -> dict[str, Any] | None:
     given = kept.get("answers") if isinstance(kept, Mapping) else None
     if not isinstance(kept, Mapping) or not isinstance(given, Mapping):
         return None
-    found = {q: given.get(q) if usable(q, given.get(q)) else None for q in QUESTIONS}
+    found: dict[str, Any] = {q: given.get(q) for q in QUESTIONS}
+    found = {q: v if usable(q, v) else None for q, v in found.items()}
     attended = kept.get("attended") is True
     why = {q: NOT_ANSWERED if attended and q in given else NOT_ASKED for q in QUESTIONS}
     if found["falls"] == "none":

@@ -82,7 +82,7 @@ def _scores(folder: Path | None, wanted: dict[str, Path]) -> list[Score]:
         return []
     if not folder.is_dir():
         raise InputError(f"{folder}: there is no such folder; name the one that was reviewed")
-    return scores_of(NoteBook(folder, author_of_system()))
+    return scores_of(NoteBook(folder, author_of_system()), also_withdrawn=True)
 
 
 def read_records(paths: Sequence[Path]) -> list[SessionFigures]:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from tracker.errors import TurnpostError
 from tracker.records.notes import NoteBook
 from tracker.records.people import NO_NAME
+from tracker.records.places import clean
 from tracker.records.questionnaires import (
     LARGEST,
     MAX_NAME,
@@ -131,13 +132,15 @@ class ScoresPanel(QWidget):
         return self.person not in ("", NO_NAME)
 
     def scores(self) -> list[Score]:
-        """Those of the person shown."""
-        return scores_of(self._book(), [self.person]) if self._named else []
+        """Those of the person shown, for a document."""
+        if not self._named:
+            return []
+        return scores_of(self._book(), [self.person], also_withdrawn=True)
 
     def fill(self) -> None:
         """Show what the notes hold now."""
         everybody = scores_of(self._book()) if self._named else []
-        mine = scores_of(self._book(), [self.person]) if self._named else []
+        mine = [s for s in everybody if s.person == clean(self.person, None)]
         self.table.show_courses(courses_of(mine))
         scales = known_scales(everybody)
         self._scales = {name.casefold(): (least, most) for name, least, most in scales}

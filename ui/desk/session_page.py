@@ -177,7 +177,9 @@ class SessionPage(QWidget):
         return [] if row is None else [self.folder / row.place]
 
     def _scores(self) -> list[Score]:
-        return [] if self.person is None else scores_of(self.notes.book, [self.person.name])
+        if self.person is None:
+            return []
+        return scores_of(self.notes.book, [self.person.name], also_withdrawn=True)
 
     def poll(self) -> None:
         """Show what has been read; called by the window's timer."""

@@ -250,7 +250,8 @@ def _questionnaire(score: Score) -> Resource:
         "resourceType": "Observation",
         "id": _id("questionnaire", score.id),
         "identifier": [{"system": FIGURES, "value": f"questionnaire/{score.id}"}],
-        "status": "final",
+        # A server that has got it learns so that it was taken back.
+        "status": "entered-in-error" if score.withdrawn else "final",
         "category": [_category("survey")],
         "code": {**_code("questionnaire_score", "Questionnaire score"), "text": score.name},
         "subject": {"reference": f"urn:uuid:{_id('person', score.person)}"},

@@ -24,7 +24,7 @@ SCORE_HEADS = (
 
 
 def scores_for(records: Sequence[SessionFigures], scores: Sequence[Score]) -> list[Score]:
-    """Those of the people whose sessions are in a document."""
+    """Those of the people whose sessions are in a document; also those that were taken back."""
     people = {r.person_id for r in records}
     return [s for s in scores if s.person in people]
 
