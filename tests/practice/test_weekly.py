@@ -74,6 +74,14 @@ def test_a_clock_that_ran_ahead_stops_no_questions() -> None:
     assert week_before([unknown], DAY) == Week()
 
 
+@pytest.mark.parametrize("odd", [{}, {"reasons": []}, {"falls": [1], "reasons": {"falls": {}}}])
+def test_an_odd_summary_stops_no_session(odd: dict[str, Any]) -> None:
+    first = session(0)
+    strange = first.model_copy(update={"weekly": odd, "gate": {"put_first": "fall"}})
+    week = week_before([first, strange], DAY + timedelta(days=7))
+    assert week == Week(due=True, fall_told=False)
+
+
 def test_what_was_answered_is_kept() -> None:
     week = session(7, told(falls="none", medicines_changed=True), [session(0)]).weekly
     assert week == {

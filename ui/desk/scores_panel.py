@@ -99,9 +99,11 @@ class ScoresPanel(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(theme.S // 2)
+        # The form first: the page is higher than a small screen.
+        column.addWidget(form)
+        column.addWidget(self.said)
         column.addWidget(self.table, 1)
-        for part in (form, self.said, desk_words(words.say("scores.how"), soft=True)):
-            column.addWidget(part)
+        column.addWidget(desk_words(words.say("scores.how"), soft=True))
 
     def set_percent(self, percent: int) -> None:
         """The words of what Qt draws."""

@@ -136,7 +136,7 @@ class ScoreTable(Table):
         self.arrange()
 
     def set_percent(self, percent: int) -> None:
-        """Fewer rows than in other tables: a form lies below."""
+        """Fewer rows than in other tables: a form stands over it."""
         super().set_percent(percent)
         self.setMinimumHeight(5 * self.fontMetrics().height())
 
