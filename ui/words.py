@@ -27,6 +27,7 @@ from ui.sheet_words import SHEET_WORDS
 from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
+from ui.weekly_words import WEEKLY_WORDS
 
 CONTEXT = "turnpost"
 
@@ -363,6 +364,7 @@ WORDS: dict[str, object] = {
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,
+    **WEEKLY_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
     **HANDOVER_WORDS,
