@@ -242,6 +242,10 @@ WORDS: dict[str, object] = {
     "practice.disk": QT_TRANSLATE_NOOP(
         "turnpost", "The disk takes nothing just now. Carry on: you can save at the end."
     ),
+    "practice.busy": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "This computer is busy and measures fewer pictures. Carry on; close other programs later.",
+    ),
     "practice.saving": QT_TRANSLATE_NOOP("turnpost", "Saving your session ..."),
     "field.name": QT_TRANSLATE_NOOP("turnpost", "Target with repetition count"),
     "field.text": QT_TRANSLATE_NOOP(

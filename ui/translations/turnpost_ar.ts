@@ -6647,6 +6647,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>الحاسوب مشغول ويقيس صورًا أقلّ. واصِل، وأغلِق البرامج الأخرى لاحقًا.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>يبدأ بعد {seconds}</translation>

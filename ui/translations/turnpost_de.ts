@@ -6647,6 +6647,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>Der Computer hat viel zu tun und misst weniger Bilder. Machen Sie weiter; schließen Sie andere Programme danach.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Start in {seconds}</translation>

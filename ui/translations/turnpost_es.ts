@@ -6647,6 +6647,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>El ordenador está muy ocupado y mide menos imágenes. Siga; cierre otros programas después.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Empieza en {seconds}</translation>
