@@ -60,6 +60,9 @@ ARMS: dict[str, str] = {
     "not_sure": "not sure",
 }
 
+#: How often somebody fell, as asked once a week.
+FALLS: dict[str, str] = {"none": "no fall", "once": "one fall", "more": "more than one fall"}
+
 #: What can be changed between two sets of a call.
 CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "order"}
 
