@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -150,6 +150,8 @@ class Window(QWidget):
         for box in self.findChildren(MovementBox):
             box.still_asked.connect(self.appearance.switch_still)
         self.appearance.hold_still()
+        accessibility = QGuiApplication.styleHints().accessibility()
+        accessibility.motionPreferenceChanged.connect(self.hold_still)
         self.appearance.draw_text()
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
@@ -506,6 +508,10 @@ class Window(QWidget):
         first = self.pages["first"]
         assert isinstance(first, FirstPage)
         first.looks.language.take_keys()
+
+    def hold_still(self) -> None:
+        """The system wants other movement than before."""
+        self.appearance.hold_still()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

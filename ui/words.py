@@ -403,6 +403,12 @@ def told(text: str) -> str:
     return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
 
 
+def sentence(text: str) -> str:
+    """A text that stands by itself: with a large first letter, and a stop at its end."""
+    end = "" if text[-1:] in (".", "!", "?", "؟", "") else "."
+    return f"{text[:1].upper()}{text[1:]}{end}"
+
+
 def from_right() -> bool:
     """Whether the language is read from right to left."""
     return QLocale().textDirection() == Qt.LayoutDirection.RightToLeft
