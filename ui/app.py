@@ -121,6 +121,7 @@ class Window(QWidget):
         self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
+        self.director.person = self._person
         self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
@@ -479,6 +480,12 @@ class Window(QWidget):
         welcome.offer(plan)
         self.settings.plan, self.settings.starter = path, False
         self.handing_over.take(plan)
+
+    def _person(self) -> str | None:
+        """Pseudonym of the plan that is offered."""
+        welcome = self.pages["welcome"]
+        assert isinstance(welcome, WelcomePage)
+        return None if welcome.plan is None else welcome.plan.person
 
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True

@@ -110,6 +110,10 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person.choose("Show what I did")
     yield "summary of a plan"
     person.director.again()
+    person.settle()
+    person.choose("I practised without the laptop")
+    yield "practice told"
+    person.choose("Take it back")
 
 
 def walk_first(window: Window, fake: FakeWorld) -> Iterator[str]:

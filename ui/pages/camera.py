@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QWidget
 
-from ui import words
+from ui import theme, words
 from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
 from ui.session_flow import Director
@@ -130,6 +130,8 @@ class CameraPage(Page):
             self._kept_for = director.camera
             self._look_for_kept()
         looking = director.looking
+        # A line more stands above the picture then.
+        self.body.setSpacing(theme.S if looking else theme.M)
         for part in (self.on, self.progress, self.skip):
             _show(part, looking)
         relabel(self.back, words.say("first.before" if looking else "trouble.back"))

@@ -256,8 +256,9 @@ class FirstPage(Page):
             part.hide()
             part.deleteLater()
         self._made = []
-        for k, (key, cared) in enumerate(_LINES[step]):
-            label = Words(words.say(key), "lead" if k == 0 and not cared else "body")
+        for key, cared in _LINES[step]:
+            # Little is said at a time, so it can be large.
+            label = Words(words.say(key), "lead")
             label.set_percent(self._percent)
             part = Rule(label) if cared else label
             self._lines.addWidget(part)

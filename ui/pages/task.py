@@ -26,6 +26,8 @@ from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.moving import Beside, MovementBox
 
+#: So few paragraphs are all written large: there is room for it.
+FEW = 4
 #: Beats of the test sound.
 TEST_BPM, TEST_S = 60.0, 3.0
 
@@ -212,7 +214,8 @@ class TaskPage(Page):
         texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._notes)]
         for k, (text, cared) in enumerate(texts):
             beside = k == 0 and (card.runs or isfinite(card.until_s))
-            role = "title" if beside and card.runs else "lead" if k == 0 else "body"
+            large = k == 0 or len(texts) <= FEW
+            role = "title" if beside and card.runs else "lead" if large else "body"
             label = Words(text, role)
             label.set_percent(self._percent)
             part = Rule(label) if cared else label

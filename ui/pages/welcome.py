@@ -59,7 +59,16 @@ class WelcomePage(Page):
         self.starter.clicked.connect(self._offer_starter)
         self.tools = Button(words.say("tools.open"))
         self.tools.clicked.connect(director.open_tools)
-        for button in (self.practise, self.start, self.open, self.starter, self.tools):
+        self.report = Button(words.say("plan.report"))
+        self.report.clicked.connect(self._report)
+        for button in (
+            self.practise,
+            self.start,
+            self.report,
+            self.open,
+            self.starter,
+            self.tools,
+        ):
             self.buttons.addWidget(button)
         self.refresh()
 
@@ -107,6 +116,10 @@ class WelcomePage(Page):
         if self.plan is not None:
             self._director.start_plan(self.plan)
 
+    def _report(self) -> None:
+        if self.plan is not None:
+            self._director.report_practice(self.plan)
+
     def _choose_plan(self) -> None:
         """Ask for a plan's file."""
         name, _ = QFileDialog.getOpenFileName(
@@ -137,6 +150,7 @@ class WelcomePage(Page):
             self.start.update()
         shown = (
             (self.practise, planned),
+            (self.report, planned),
             # Names of files are nobody's business in a call.
             (self.open, not demo and not self._director.sharing),
             # Who has a plan of their own needs no other.

@@ -2732,7 +2732,7 @@
             <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو عجز عن الوقوف أو المشي، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>بعض الدوخة متوقع. توقف واجلس إذا شعرت بسوء، أو إذا تألمت، أو إذا لم تهدأ الدوخة.</translation>
         </message>
@@ -2897,7 +2897,7 @@
             <translation>أبطأ قليلًا</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>أقل اتساعًا قليلًا</translation>
         </message>
@@ -2907,7 +2907,7 @@
             <translation>أسرع قليلًا</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
         </message>
@@ -6477,6 +6477,11 @@
             <translation>فتح خطة</translation>
         </message>
         <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>تمرنت من دون الحاسوب</translation>
+        </message>
+        <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
             <translation>التمرن حسب خطتي</translation>
@@ -7502,9 +7507,9 @@
             <translation>تشعر بعدم ثبات أكثر من {most} من 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>بعد تمرين لا تهدأ الدوخة خلال {minutes} من الدقائق.</translation>
+            <translation>بعد تمرين تحتاج الأعراض إلى أكثر من {minutes} من الدقائق لتهدأ.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -7632,6 +7637,11 @@
             <translation>المطلوب: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>لعرضه على معالجك، أحضر هذا الحاسوب أو نسخة من ذلك المجلد.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>إغلاق</translation>
@@ -7670,6 +7680,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>أديت التمرين كله.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>انتهى تمرينك الآن.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>سُجل كما تقول. لم تره الكاميرا، لذلك لم يُقس شيء.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -7752,6 +7772,11 @@
             <translation>عدد المرات</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>تم، حسب قولك</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>حاول مرة أخرى</translation>
@@ -7782,6 +7807,11 @@
             <translation>توقفت قبل النهاية. ما فعلته محفوظ ومحسوب.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>تراجع</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>الإيقاع</translation>
@@ -7790,6 +7820,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>جلستك</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>كان هذا للتجربة فقط: لا يُحسب تمرينًا.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>

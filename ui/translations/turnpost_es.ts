@@ -2732,7 +2732,7 @@
             <translation>Llame enseguida a emergencias si tiene un dolor de cabeza fuerte y repentino, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, si no puede estar de pie o caminar, si se desmaya, o si tiene dolor en el pecho o pérdida repentina de la audición.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>Es normal sentir algo de mareo. Pare y siéntese si se siente mal, si tiene dolor o si el mareo no se calma.</translation>
         </message>
@@ -2897,7 +2897,7 @@
             <translation>Un poco más despacio</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>Un poco menos amplio</translation>
         </message>
@@ -2907,7 +2907,7 @@
             <translation>Un poco más rápido</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
         </message>
@@ -6477,6 +6477,11 @@
             <translation>Abrir un plan</translation>
         </message>
         <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>He practicado sin el ordenador</translation>
+        </message>
+        <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
             <translation>Practicar mi plan</translation>
@@ -7502,9 +7507,9 @@
             <translation>Siente inestabilidad, y más que {most} de 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>Después de un ejercicio no se calma en {minutes} minutos.</translation>
+            <translation>Después de un ejercicio, sus síntomas necesitan más de {minutes} minutos para calmarse.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -7632,6 +7637,11 @@
             <translation>pedido: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>Para enseñárselo a su terapeuta, lleve este ordenador o una copia de esa carpeta.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>Cerrar</translation>
@@ -7670,6 +7680,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>Ha hecho todo el ejercicio.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>Su práctica ha terminado por ahora.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>Anotado tal como lo dice. La cámara no lo ha visto, así que no hay nada medido.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -7752,6 +7772,11 @@
             <translation>Repeticiones</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>hecho, según dice usted</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>Probar otra vez</translation>
@@ -7782,6 +7807,11 @@
             <translation>Ha parado antes. Lo que hizo está guardado y cuenta.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>Ritmo</translation>
@@ -7790,6 +7820,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>Su sesión</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>Esto era solo para probar: no cuenta como práctica.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>

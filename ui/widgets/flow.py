@@ -81,7 +81,9 @@ class FlowRow(QLayout):
         parent = self.parentWidget()
         mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
         top, used = rect.y(), 0
-        for row, gap in self._rows(rect.width()):
+        for row in self._rows(rect.width()):
+            # The end is the same on every page, whatever stands before.
+            gap = max(rect.width() - _width_of(row), 0)
             high = max(size.height() for _, size in row)
             x = rect.x()
             for item, size in row:
@@ -96,23 +98,16 @@ class FlowRow(QLayout):
             top += high + theme.S
         return used
 
-    def _rows(self, width: int) -> list[tuple[list[tuple[QLayoutItem, QSize]], int]]:
-        """What stands in each row, and the room in it before what stands apart."""
+    def _rows(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        """What stands in each row, with its size."""
         shown = self._shown()
         together = [(i, _size_in(i, width)) for i in shown if i.widget() not in self._apart]
         apart = [(i, _size_in(i, width)) for i in shown if i.widget() in self._apart]
         rows = _broken(together, width)
         last = rows[-1] if rows else []
         if apart and last and _width_of([*last, *apart]) <= width:
-            rows = [*rows[:-1], [*last, *apart]]
-        else:
-            rows += _broken(apart, width)
-        free = [max(width - _width_of(row), 0) for row in rows]
-        # Where nothing stands before them there is nothing to stand apart from.
-        return [
-            (row, gap if row[0][0].widget() not in self._apart else 0)
-            for row, gap in zip(rows, free, strict=True)
-        ]
+            return [*rows[:-1], [*last, *apart]]
+        return [*rows, *_broken(apart, width)]
 
 
 def _broken(
