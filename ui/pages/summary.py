@@ -175,7 +175,7 @@ class SummaryPage(Page):
         if rows == self._rows:
             return
         self._rows = rows
-        posts, value = (1, 2) if posts_first else (2, 1)
+        value = 2 if posts_first else 1
         for column, stretch in enumerate((2, 0, 3) if posts_first else (0, 1, 0)):
             self.grid.setColumnStretch(column, stretch)
         while (item := self.grid.takeAt(0)) is not None:
@@ -183,17 +183,21 @@ class SummaryPage(Page):
             if widget is not None:
                 widget.hide()
                 widget.deleteLater()
-        for k, row in enumerate(rows):
-            self.grid.addWidget(self._sized(Words(row.label, soft=True)), k, 0)
+        at = 0
+        for row in rows:
+            self.grid.addWidget(self._sized(Words(row.label, soft=True)), at, 0)
             if row.value is None:
                 box = NotMeasured()
                 self._sized(box.findChild(Words))
-                self.grid.addWidget(box, k, value, Qt.AlignmentFlag.AlignLeft)
+                self.grid.addWidget(box, at, value, Qt.AlignmentFlag.AlignLeft)
             else:
                 text = f"{row.value}   ({row.asked})" if row.asked else row.value
-                self.grid.addWidget(self._sized(Words(text, bold=True)), k, value)
+                self.grid.addWidget(self._sized(Words(text, bold=True)), at, value)
             if row.share is not None:
-                self.grid.addWidget(Posts(*row.share), k, posts, Qt.AlignmentFlag.AlignVCenter)
+                # Beside the name of each, or below the number of the only one.
+                at += not posts_first
+                self.grid.addWidget(Posts(*row.share), at, 1, Qt.AlignmentFlag.AlignLeft)
+            at += 1
 
     def _sized(self, label: Words) -> Words:
         label.set_percent(self.percent)

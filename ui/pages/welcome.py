@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.plan.model import Plan
@@ -48,6 +49,11 @@ class WelcomePage(Page):
         self.body.addWidget(Rule(Words(words.say("caution.help"), bold=True)))
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("privacy"), soft=True))
+        self.body.addSpacing(theme.S)
+        # Not among the ways on: what is read before practising must have its room.
+        self.report = Button(words.say("plan.report"))
+        self.report.clicked.connect(self._report)
+        self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
         self.practise = Button(words.say("plan.start"), "main")
         self.practise.clicked.connect(self._practise)
@@ -59,16 +65,7 @@ class WelcomePage(Page):
         self.starter.clicked.connect(self._offer_starter)
         self.tools = Button(words.say("tools.open"))
         self.tools.clicked.connect(director.open_tools)
-        self.report = Button(words.say("plan.report"))
-        self.report.clicked.connect(self._report)
-        for button in (
-            self.practise,
-            self.start,
-            self.report,
-            self.open,
-            self.starter,
-            self.tools,
-        ):
+        for button in (self.practise, self.start, self.open, self.starter, self.tools):
             self.buttons.addWidget(button)
         self.refresh()
 

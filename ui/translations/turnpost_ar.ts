@@ -7347,6 +7347,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>الآن: {tempo} في الدقيقة</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>لا يُرى</translation>

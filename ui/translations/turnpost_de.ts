@@ -7347,6 +7347,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>jetzt: {tempo} pro Minute</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>nicht zu sehen</translation>

@@ -7347,6 +7347,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>ahora: {tempo} por minuto</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>no se ve</translation>

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRect, QRectF, QSize, Qt
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import (
     QColor,
     QKeyEvent,
@@ -292,6 +292,8 @@ class Page(QWidget):
         if self.read_on.isHidden() == more:
             had_keys = self.read_on.hasFocus()
             self.read_on.setVisible(more)
+            # What changes while a layout is at work isn't laid out by it.
+            QTimer.singleShot(0, self, self.buttons.update)
             if had_keys:
                 self.enter()
 
