@@ -46,7 +46,7 @@ WORDS: dict[str, object] = {
     "comma": QT_TRANSLATE_NOOP("turnpost", ","),
     "read_on": QT_TRANSLATE_NOOP("turnpost", "Read on ↓"),
     # welcome
-    "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Practise with someone watching"),
+    "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Time for your exercises"),
     "welcome.what": QT_TRANSLATE_NOOP(
         "turnpost",
         "Turnpost watches through the camera while you do the exercises that your therapist "

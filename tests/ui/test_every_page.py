@@ -49,6 +49,7 @@ from ui.widgets.field import TargetField
 from ui.widgets.moving import MovementPicture
 from ui.widgets.outline import HeadOutline
 from ui.widgets.picture import Picture
+from ui.widgets.posts import Posts
 from ui.widgets.scale import Scale
 from ui.widgets.share_board import ShareBoard
 
@@ -306,7 +307,8 @@ def too_small(window: QWidget, least_px: int = TEXT_PX) -> list[str]:
 
 def nameless(window: QWidget) -> list[str]:
     """Controls and drawn things that a screen reader could say nothing of."""
-    drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard | Stepper
+    drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard
+    drawn |= Stepper | Posts
     faults = []
     for widget in window.findChildren(QWidget):
         if not widget.isVisible():

@@ -84,7 +84,7 @@ def test_the_board_says_count_goal_tempo_and_symptoms() -> None:
     board = board_of(live, Sides(), counted=True, scores=("before", {"dizziness": 2, "nausea": 0}))
     assert (board.count, board.goal) == ("4", "of 20")
     assert board.asked == "asked: 15–20°, 60 beats a minute"
-    assert board.tempo == "58 beats a minute"
+    assert board.tempo == "now: 58 a minute"
     assert board.symptoms == "Before: dizziness 2, nausea 0"
     assert "4 of 20" in board.in_words() and "nausea 0" in board.in_words()
 

@@ -8307,9 +8307,9 @@
             <translation>Empezar el ejemplo</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>Practique con alguien que mira</translation>
+            <translation>Es hora de sus ejercicios</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
