@@ -48,7 +48,7 @@ class OneOf(Button):
         free = max(round(self._words_box(QRectF(0, 0, width, 100)).width()), 1)
         flags = int(Qt.TextFlag.TextWordWrap)
         needs = self.fontMetrics().boundingRect(QRect(0, 0, free, 10_000), flags, self.text())
-        return max(self.sizeHint().height(), needs.height() + theme.M + 2 * theme.FOCUS_WIDTH)
+        return max(self.sizeHint().height(), needs.height() + theme.M)
 
     def wrapped_size(self, width: int) -> QSize:
         """Its size where it can be no wider than ``width`` px."""
