@@ -489,6 +489,11 @@
             <translation>هدف ممسوك باليد</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>تجربة للبرنامج، وليست تمرينًا</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>بعد</translation>
@@ -1392,6 +1397,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>أبلغ عنه المريض ولم يُرَ</translation>
         </message>
         <message>
             <source>rest of the day</source>

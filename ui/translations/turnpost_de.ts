@@ -489,6 +489,11 @@
             <translation>ein Ziel in der Hand</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>Versuch mit dem Programm, keine Übung</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>nachher</translation>
@@ -1392,6 +1397,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>von der Patientin oder dem Patienten berichtet, nicht gesehen</translation>
         </message>
         <message>
             <source>rest of the day</source>

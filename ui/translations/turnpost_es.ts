@@ -489,6 +489,11 @@
             <translation>un punto sostenido en la mano</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>prueba del programa, no práctica</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>después</translation>
@@ -1392,6 +1397,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>repeticiones</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>comunicado por el paciente, no visto</translation>
         </message>
         <message>
             <source>rest of the day</source>
