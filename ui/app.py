@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -123,6 +123,7 @@ class Window(QWidget):
         self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
+        self.director.person = self._person
         self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
@@ -152,6 +153,8 @@ class Window(QWidget):
         for box in self.findChildren(MovementBox):
             box.still_asked.connect(self.appearance.switch_still)
         self.appearance.hold_still()
+        accessibility = QGuiApplication.styleHints().accessibility()
+        accessibility.motionPreferenceChanged.connect(self.hold_still)
         self.appearance.draw_text()
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
@@ -481,6 +484,12 @@ class Window(QWidget):
         self.settings.plan, self.settings.starter = path, False
         self.handing_over.take(plan)
 
+    def _person(self) -> str | None:
+        """Pseudonym of the plan that is offered."""
+        welcome = self.pages["welcome"]
+        assert isinstance(welcome, WelcomePage)
+        return None if welcome.plan is None else welcome.plan.person
+
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
 
@@ -509,6 +518,10 @@ class Window(QWidget):
         first = self.pages["first"]
         assert isinstance(first, FirstPage)
         first.looks.language.take_keys()
+
+    def hold_still(self) -> None:
+        """The system wants other movement than before."""
+        self.appearance.hold_still()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

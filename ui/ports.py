@@ -297,6 +297,10 @@ class World:
         From what the set-up found to a recording.
     make_planned
         From a plan to the recording of a session with it.
+    make_reported
+        From a plan to the recording of practice that no camera saw.
+    forget
+        Deletes the folder of a session.
     history
         Summaries of earlier sessions with a plan, oldest first.
     cameras
@@ -323,7 +327,9 @@ class World:
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
     make_planned: Callable[[Plan], RecordingLike]
+    make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
+    forget: Callable[[Path], None] = lambda _folder: None
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

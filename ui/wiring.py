@@ -8,6 +8,7 @@ from __future__ import annotations
 import contextlib
 import datetime as dt
 import secrets
+import shutil
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -16,10 +17,12 @@ from calibration.mark import MarkFound
 from tracker.errors import RunError
 from tracker.lens import Lens
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.practice.history import load_history
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.files import data_folder, make_private_folder, session_folder
+from tracker.session.flags import REPORTED
 from tracker.session.journal import FileJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
@@ -164,7 +167,17 @@ def make_recording(setup: dict[str, Any]) -> Recording:
 
 def make_planned(plan: Plan) -> Recording:
     """Recording of a session of a plan; what its set-ups find comes later."""
-    return Recording({}, plan=plan)
+    return Recording({}, ("first_try",) if plan.plan_id == TRY_ID else (), plan)
+
+
+def make_reported(plan: Plan) -> Recording:
+    """Recording of practice with a plan that no camera saw."""
+    return Recording({}, (REPORTED,), plan)
+
+
+def forget_session(folder: Path) -> None:
+    """Delete a session that was only told of, and by mistake."""
+    shutil.rmtree(folder, ignore_errors=True)
 
 
 #: What a set-up found that limits the figures.
@@ -295,6 +308,8 @@ def make_world(
         look=look_at_camera,
         run=background.run,
         make_planned=make_planned,
+        make_reported=make_reported,
+        forget=forget_session,
         history=history_of,
         kept_profile=kept_profile,
         keep_profile=keep_profile,

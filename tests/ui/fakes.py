@@ -17,6 +17,7 @@ from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.engine import Engine
+from tracker.session.flags import REPORTED
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.projections import session_record
@@ -93,10 +94,16 @@ class FakeService:
 class FakeRecording:
     """The real engine on a journal in memory."""
 
-    def __init__(self, setup: dict[str, Any], folder: Path, plan: Plan | None = None) -> None:
+    def __init__(
+        self,
+        setup: dict[str, Any],
+        folder: Path,
+        plan: Plan | None = None,
+        notes: tuple[str, ...] = (),
+    ) -> None:
         self.setup, self.folder = setup, folder
         self.journal = MemoryJournal()
-        about = SessionInfo(session_id="s1", setup=setup)
+        about = SessionInfo(session_id="s1", setup=setup, notes=notes)
         if plan is not None:
             about = about.model_copy(update={"plan_id": plan.plan_id, "person": plan.person})
         self.engine = Engine(self.journal, about=about)
@@ -230,6 +237,7 @@ class FakeWorld:
     interrupted: list[Interrupted] = field(default_factory=list)
     recovered: list[Interrupted] = field(default_factory=list)
     cannot_save: set[Path] = field(default_factory=set)
+    forgotten: list[Path] = field(default_factory=list)
     history: list[Summary] = field(default_factory=list)
     profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
     watchers: list[tuple[str, float | None]] = field(default_factory=list)
@@ -244,6 +252,8 @@ class FakeWorld:
             look=lambda camera: self.look(camera),
             run=run_at_once,
             make_planned=self._planned,
+            make_reported=self._reported,
+            forget=self.forgotten.append,
             kept_profile=lambda camera, glasses: (
                 Path("kept.npz") if (camera.name, glasses) in self.profiles else None
             ),
@@ -284,6 +294,11 @@ class FakeWorld:
 
     def _planned(self, plan: Plan) -> FakeRecording:
         made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)
+        self.recordings.append(made)
+        return made
+
+    def _reported(self, plan: Plan) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan, (REPORTED,))
         self.recordings.append(made)
         return made
 

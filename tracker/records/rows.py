@@ -12,6 +12,7 @@ from math import isfinite
 from typing import Any, NamedTuple
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.said import NOT_SETTLED
@@ -163,7 +164,10 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         since_last=_scores(since),
         weekly=_weekly(summary.weekly),
         flags={f.flag: f.reason for f in summary.quality},
-        sets=tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
+        # A try is no bout, and no figure of a trend; what was felt in it still counts.
+        sets=()
+        if summary.plan_id == TRY_ID
+        else tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
     )
 

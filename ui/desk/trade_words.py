@@ -181,6 +181,8 @@ _SENTENCES = (
     "the set-up could not be used, so nothing rests on it",
     "the stage log says that another exercise was asked for",
     "made from clips: the times between the sets are the plan's, nobody was there",
+    "half a minute to try the program out: not counted as practice",
+    "practised away from the camera, as the patient says",
     "the set-up was too poor for the line of sight",
     "{value} pictures a second",
     "{share} % of the time",

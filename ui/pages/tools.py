@@ -48,7 +48,7 @@ class ToolsPage(Page):
         self.body.addWidget(self.screen_size)
         self.lens = Button(words.say("tools.lens"), "main")
         self.lens.clicked.connect(director.open_lens)
-        self.measure_screen = Button(words.say("tools.screen"), "main")
+        self.measure_screen = Button(words.say("tools.screen"))
         self.measure_screen.clicked.connect(director.open_screen)
         self.back = Button(words.say("tools.back"))
         self.back.clicked.connect(lambda: director.stop())

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.plan.model import Plan
@@ -48,6 +49,11 @@ class WelcomePage(Page):
         self.body.addWidget(Rule(Words(words.say("caution.help"), bold=True)))
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("privacy"), soft=True))
+        self.body.addSpacing(theme.S)
+        # Not among the ways on: what is read before practising must have its room.
+        self.report = Button(words.say("plan.report"))
+        self.report.clicked.connect(self._report)
+        self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
         self.practise = Button(words.say("plan.start"), "main")
         self.practise.clicked.connect(self._practise)
@@ -107,6 +113,10 @@ class WelcomePage(Page):
         if self.plan is not None:
             self._director.start_plan(self.plan)
 
+    def _report(self) -> None:
+        if self.plan is not None:
+            self._director.report_practice(self.plan)
+
     def _choose_plan(self) -> None:
         """Ask for a plan's file."""
         name, _ = QFileDialog.getOpenFileName(
@@ -137,6 +147,7 @@ class WelcomePage(Page):
             self.start.update()
         shown = (
             (self.practise, planned),
+            (self.report, planned),
             # Names of files are nobody's business in a call.
             (self.open, not demo and not self._director.sharing),
             # Who has a plan of their own needs no other.

@@ -1087,6 +1087,11 @@
             <translation>هدف ممسوك باليد</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>تجربة للبرنامج، وليست تمرينًا</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>بعد</translation>
@@ -1500,6 +1505,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>النظر عند الانحناء</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>نصف دقيقة لتجربة البرنامج: لا يُحسب تمرينًا</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2022,11 @@
             <translation>سقوط محتمل، وانتهت الجلسة به</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>تمرين بعيدًا عن الكاميرا، حسب قول المريض</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} من {asked} تمرينات خلال {days} من الأيام</translation>
@@ -2030,6 +2045,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>أبلغ عنه المريض ولم يُرَ</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -3430,7 +3450,7 @@
             <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو عجز عن الوقوف أو المشي، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>بعض الدوخة متوقع. توقف واجلس إذا شعرت بسوء، أو إذا تألمت، أو إذا لم تهدأ الدوخة.</translation>
         </message>
@@ -3595,7 +3615,7 @@
             <translation>أبطأ قليلًا</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>أقل اتساعًا قليلًا</translation>
         </message>
@@ -3605,7 +3625,7 @@
             <translation>أسرع قليلًا</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
         </message>
@@ -7185,6 +7205,11 @@
             <translation>فتح خطة</translation>
         </message>
         <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>تمرنت من دون الحاسوب</translation>
+        </message>
+        <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
             <translation>التمرن حسب خطتي</translation>
@@ -8210,6 +8235,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>الآن: {tempo} في الدقيقة</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>لا يُرى</translation>
@@ -8370,9 +8400,9 @@
             <translation>تشعر بعدم ثبات أكثر من {most} من 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>بعد تمرين لا تهدأ الدوخة خلال {minutes} من الدقائق.</translation>
+            <translation>بعد تمرين تحتاج الأعراض إلى أكثر من {minutes} من الدقائق لتهدأ.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8530,11 @@
             <translation>المطلوب: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>لعرضه على معالجك، أحضر هذا الحاسوب أو نسخة من ذلك المجلد.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>إغلاق</translation>
@@ -8538,6 +8573,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>أديت التمرين كله.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>انتهى تمرينك الآن.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>سُجل كما تقول. لم تره الكاميرا، لذلك لم يُقس شيء.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8665,11 @@
             <translation>عدد المرات</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>تم، حسب قولك</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>حاول مرة أخرى</translation>
@@ -8650,6 +8700,11 @@
             <translation>توقفت قبل النهاية. ما فعلته محفوظ ومحسوب.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>تراجع</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>الإيقاع</translation>
@@ -8658,6 +8713,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>جلستك</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>كان هذا للتجربة فقط: لا يُحسب تمرينًا.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9135,9 +9195,9 @@
             <translation>بدء المثال</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>تمرّن وهناك من يتابعك</translation>
+            <translation>حان وقت تمارينك</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>

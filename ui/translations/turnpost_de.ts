@@ -1087,6 +1087,11 @@
             <translation>ein Ziel in der Hand</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>Versuch mit dem Programm, keine Übung</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>nachher</translation>
@@ -1500,6 +1505,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>der Blick beim Bücken</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>eine halbe Minute zum Ausprobieren des Programms: zählt nicht als Übung</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2022,11 @@
             <translation>möglicher Sturz, und die Sitzung endete damit</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>ohne die Kamera geübt, wie die Patientin oder der Patient sagt</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} von {asked} Übungszeiten in {days} Tagen</translation>
@@ -2030,6 +2045,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>von der Patientin oder dem Patienten berichtet, nicht gesehen</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -3430,7 +3450,7 @@
             <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, wenn Sie nicht stehen oder gehen können, bei Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>Etwas Schwindel gehört dazu. Hören Sie auf und setzen Sie sich, wenn Ihnen unwohl ist, wenn Sie Schmerzen haben oder wenn der Schwindel nicht nachlässt.</translation>
         </message>
@@ -3595,9 +3615,9 @@
             <translation>Ein wenig langsamer</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
-            <translation>Etwas weniger weit</translation>
+            <translation>Etwas kleiner bewegen</translation>
         </message>
         <message>
             <source>A little faster</source>
@@ -3605,9 +3625,9 @@
             <translation>Ein wenig schneller</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
-            <translation>Ein wenig weiter</translation>
+            <translation>Etwas größer bewegen</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -7185,6 +7205,11 @@
             <translation>Einen Plan öffnen</translation>
         </message>
         <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>Ohne den Laptop geübt</translation>
+        </message>
+        <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
             <translation>Meinen Plan üben</translation>
@@ -8210,6 +8235,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>jetzt: {tempo} pro Minute</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>nicht zu sehen</translation>
@@ -8370,9 +8400,9 @@
             <translation>Sie fühlen sich unsicher auf den Beinen, und zwar mehr als {most} von 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>Nach einer Übung lässt es nicht innerhalb von {minutes} Minuten nach.</translation>
+            <translation>Nach einer Übung brauchen Ihre Beschwerden mehr als {minutes} Minuten, um nachzulassen.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8530,11 @@
             <translation>vorgegeben: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>Um es Ihrer Therapiepraxis zu zeigen, bringen Sie diesen Computer mit oder eine Kopie dieses Ordners.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>Schließen</translation>
@@ -8538,6 +8573,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>Sie haben die ganze Übung gemacht.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>Für diesmal sind Sie mit dem Üben fertig.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>Notiert, wie Sie es sagen. Die Kamera hat es nicht gesehen, also ist nichts gemessen.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8665,11 @@
             <translation>Wiederholungen</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>gemacht, wie Sie sagen</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>Noch einmal versuchen</translation>
@@ -8650,6 +8700,11 @@
             <translation>Sie haben früher aufgehört. Was Sie gemacht haben, ist gespeichert und zählt.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>Tempo</translation>
@@ -8658,6 +8713,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>Ihre Sitzung</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>Das war nur zum Ausprobieren: Es zählt nicht als Übung.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9135,9 +9195,9 @@
             <translation>Beispiel starten</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>Üben, und jemand schaut hin</translation>
+            <translation>Zeit für Ihre Übungen</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>

@@ -1087,6 +1087,11 @@
             <translation>un punto sostenido en la mano</translation>
         </message>
         <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>prueba del programa, no práctica</translation>
+        </message>
+        <message>
             <source>after</source>
             <comment>after</comment>
             <translation>después</translation>
@@ -1500,6 +1505,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>la mirada al agacharse</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>medio minuto para probar el programa: no cuenta como práctica</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2022,11 @@
             <translation>posible caída, y la sesión terminó con ella</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>practicado lejos de la cámara, según dice el paciente</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} de {asked} prácticas en {days} días</translation>
@@ -2030,6 +2045,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>repeticiones</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>comunicado por el paciente, no visto</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -3430,7 +3450,7 @@
             <translation>Llame enseguida a emergencias si tiene un dolor de cabeza fuerte y repentino, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, si no puede estar de pie o caminar, si se desmaya, o si tiene dolor en el pecho o pérdida repentina de la audición.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>Es normal sentir algo de mareo. Pare y siéntese si se siente mal, si tiene dolor o si el mareo no se calma.</translation>
         </message>
@@ -3595,7 +3615,7 @@
             <translation>Un poco más despacio</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>Un poco menos amplio</translation>
         </message>
@@ -3605,7 +3625,7 @@
             <translation>Un poco más rápido</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
         </message>
@@ -7185,6 +7205,11 @@
             <translation>Abrir un plan</translation>
         </message>
         <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>He practicado sin el ordenador</translation>
+        </message>
+        <message>
             <source>Practise my plan</source>
             <comment>plan.start</comment>
             <translation>Practicar mi plan</translation>
@@ -8210,6 +8235,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>ahora: {tempo} por minuto</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>no se ve</translation>
@@ -8370,9 +8400,9 @@
             <translation>Siente inestabilidad, y más que {most} de 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>Después de un ejercicio no se calma en {minutes} minutos.</translation>
+            <translation>Después de un ejercicio, sus síntomas necesitan más de {minutes} minutos para calmarse.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8530,11 @@
             <translation>pedido: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>Para enseñárselo a su terapeuta, lleve este ordenador o una copia de esa carpeta.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>Cerrar</translation>
@@ -8538,6 +8573,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>Ha hecho todo el ejercicio.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>Su práctica ha terminado por ahora.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>Anotado tal como lo dice. La cámara no lo ha visto, así que no hay nada medido.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8665,11 @@
             <translation>Repeticiones</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>hecho, según dice usted</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>Probar otra vez</translation>
@@ -8650,6 +8700,11 @@
             <translation>Ha parado antes. Lo que hizo está guardado y cuenta.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>Ritmo</translation>
@@ -8658,6 +8713,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>Su sesión</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>Esto era solo para probar: no cuenta como práctica.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9135,9 +9195,9 @@
             <translation>Empezar el ejemplo</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>Practique con alguien que mira</translation>
+            <translation>Es hora de sus ejercicios</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>
