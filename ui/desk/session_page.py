@@ -24,18 +24,12 @@ from tracker.records.people import Person
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
 from ui.desk import trade
+from ui.desk.moments import lines_of
 from ui.desk.notes_panel import NotesPanel
 from ui.desk.report_button import Reporting
-from ui.desk.session_data import (
-    SessionView,
-    SetView,
-    events_of,
-    load_session,
-    marks_of,
-    repetitions_of,
-)
+from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
-from ui.desk.session_words import repetition_words, same_exercise
+from ui.desk.session_words import same_exercise, set_names
 from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
 from ui.ports import Job
@@ -233,8 +227,9 @@ class SessionPage(QWidget):
         view = self.views[0]
         self.sets.blockSignals(True)
         self.sets.clear()
-        for one in view.sets if view is not None else []:
-            self.sets.addItem(trade.exercise(one.exercise.exercise), one)
+        sets = [] if view is None else view.sets
+        for one, name in zip(sets, set_names(sets), strict=True):
+            self.sets.addItem(name, one)
         self.sets.blockSignals(False)
 
     # --- what is shown ---
@@ -265,7 +260,7 @@ class SessionPage(QWidget):
         self._fill_list()
 
     def _fill_list(self) -> None:
-        """Repetitions and events in the order of time."""
+        """Repetitions, events, pauses and marks in the order of time."""
         # What goes away must not pull the cursor to where it was.
         self.what.blockSignals(True)
         self.what.clear()
@@ -277,23 +272,12 @@ class SessionPage(QWidget):
         marked = self.notes.marked(chosen.number)
         self.panes[0].trace.not_valid = frozenset(marked)
         self.panes[0].trace.update()
-        entries: list[tuple[float, str, int | None]] = []
-        for span, row in zip(repetitions_of(chosen), chosen.repetitions, strict=False):
-            text = repetition_words(row)
-            if span.number in marked:
-                text = words.say("desk.rep.invalid", what=text)
-            entries.append((span.from_s, text, span.number))
-        for span in events_of(chosen):
-            length = words.number(span.to_s - span.from_s, 1)
-            what = trade.event(span.text)
-            entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
         view = self.views[0]
-        for at_s in [] if view is None else marks_of(chosen, view.summary):
-            entries.append((at_s, words.say("desk.marked"), None))
-        for time_s, text, number in sorted(entries, key=lambda e: e[0]):
-            item = QListWidgetItem(f"{words.say('desk.at', time=words.number(time_s, 1))}  {text}")
-            item.setData(_TIME, time_s)
-            item.setData(_NUMBER, number)
+        for line in [] if view is None else lines_of(view, chosen, marked):
+            at = words.say("desk.at", time=words.number(line.time_s, 1))
+            item = QListWidgetItem(f"{at}  {line.text}")
+            item.setData(_TIME, line.time_s)
+            item.setData(_NUMBER, line.number)
             self.what.addItem(item)
 
     def _fill_figures(self) -> None:

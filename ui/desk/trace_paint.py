@@ -12,7 +12,8 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
 
 from ui import theme, words
 from ui.desk import trade
-from ui.desk.session_data import Array, SessionView, SetView, Span, events_of, repetitions_of
+from ui.desk.moments import all_marks_of, events_of, repetitions_of
+from ui.desk.session_data import Array, SessionView, SetView, Span
 
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
 
@@ -84,15 +85,48 @@ class TracePainter:
             if part.width() > painter.fontMetrics().horizontalAdvance(span.text):
                 low = part.adjusted(0, part.height() - painter.fontMetrics().height(), 0, 0)
                 painter.drawText(low, Qt.AlignmentFlag.AlignCenter, span.text)
-        for span in self.view.pauses:
+        for span in self.view.breaks:
             part = self._part(span)
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.Dense7Pattern))
+                self._name_break(painter, part, words.say(f"desk.{span.text}"))
         for span in self._unseen():
             part = self._part(span)
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.FDiagPattern))
         self._draw_events(painter)
+        self._draw_marks(painter)
+
+    def _name_break(self, painter: QPainter, part: QRectF, text: str) -> None:
+        """Its word in the middle, on paper of its own, where there is room."""
+        role = QPalette.ColorRole
+        metrics = painter.fontMetrics()
+        size = QRectF(0, 0, metrics.horizontalAdvance(text) + 2 * theme.S, metrics.height())
+        if size.width() <= part.width():
+            size.moveCenter(part.center())
+            painter.fillRect(size, self.colours.color(role.Base))
+            painter.setPen(self.colours.color(role.WindowText))
+            painter.drawText(size, Qt.AlignmentFlag.AlignCenter, text)
+
+    def _draw_marks(self, painter: QPainter) -> None:
+        """A pole with a pennant: no other thing has its shape."""
+        ink, box = self.colours.color(QPalette.ColorRole.WindowText), self.box
+        high = 0.55 * painter.fontMetrics().height()
+        for time_s in all_marks_of(self.view.summary):
+            if not self.from_s <= time_s <= self.to_s:
+                continue
+            # On whole pixels, or it would be a grey blur.
+            x = round(self._x(time_s))
+            painter.setPen(QPen(ink, 2.0, Qt.PenStyle.DashDotLine))
+            painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()))
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(ink)
+            # Away from the nearer edge, so that it is whole.
+            way = 1.0 if x < box.center().x() else -1.0
+            tip = QPointF(x + 1.4 * way * high, box.top() + high / 2)
+            top, foot = QPointF(x, box.top()), QPointF(x, box.top() + high)
+            painter.drawPolygon(QPolygonF([top, tip, foot]))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
 
     def _draw_events(self, painter: QPainter) -> None:
         """A bar above the lines, with its name where there is room."""

@@ -11,8 +11,7 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
-from ui.desk import trade
-from ui.desk.session_data import SessionView, SetView, events_of, repetitions_of
+from ui.desk.session_data import SessionView, SetView
 from ui.desk.trace_paint import line_pen
 from ui.desk.trace_view import TraceView
 from ui.widgets.basic import Button, Words
@@ -104,18 +103,7 @@ class TracePane(QWidget):
                 parts.append(words.say("desk.line.value", line=line, value=shown))
             else:
                 parts.append(words.say("desk.line.none", line=line))
-        chosen = trace.shown
-        if chosen is not None:
-            parts += [
-                words.say("desk.rep", number=s.number)
-                for s in repetitions_of(chosen)
-                if s.from_s <= trace.cursor_s < s.to_s
-            ]
-            parts += [
-                trade.event(s.text)
-                for s in events_of(chosen)
-                if s.from_s <= trace.cursor_s <= s.to_s
-            ]
+        parts += trace.told()
         text = words.row_of(parts)
         self.values.setText(text)
         trace.setAccessibleName(f"{words.say('desk.trace')}: {text}")

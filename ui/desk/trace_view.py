@@ -10,12 +10,14 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalett
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
+from ui.desk.moments import marks_of, told_at
 from ui.desk.session_data import Array, SessionView, SetView
 from ui.desk.trace_paint import TracePainter
 from ui.widgets.basic import draw_focus
 
 #: Shortest stretch of time that fills the width.
 LEAST_S = 0.5
+NEAR_PX = 4.0
 
 
 class TraceView(QWidget):
@@ -106,6 +108,14 @@ class TraceView(QWidget):
         k = int(np.argmin(np.abs(self._times - self.cursor_s)))
         return [(n, float(self._view.columns[c][k])) for n, c in self._set.columns.items()]
 
+    def told(self) -> list[str]:
+        """What there is at the cursor, in words: repetition, events, pause, mark."""
+        if self._set is None or self._view is None:
+            return []
+        # A mark is named as soon as the cursor's line touches its own.
+        near_s = NEAR_PX / max(self._box.width(), 1.0) * (self.to_s - self.from_s)
+        return told_at(self._view, self._set, self.cursor_s, near_s)
+
     @property
     def shown(self) -> SetView | None:
         """The set that is shown."""
@@ -120,6 +130,8 @@ class TraceView(QWidget):
         ends = [] if self._set is None else [self._set.from_s, self._set.to_s]
         if len(self._times):
             ends += [float(self._times[0]), float(self._times[-1])]
+        if self._set is not None and self._view is not None:
+            ends += marks_of(self._view, self._set)
         return (min(ends), max(ends)) if ends else (0.0, 1.0)
 
     def _look_at(self, from_s: float, length: float) -> None:
