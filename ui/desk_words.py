@@ -34,6 +34,8 @@ DESK_WORDS: dict[str, object] = {
     "desk.side.left": QT_TRANSLATE_NOOP("turnpost", "affected side: left"),
     "desk.side.both": QT_TRANSLATE_NOOP("turnpost", "affected side: both"),
     "desk.side.unknown": QT_TRANSLATE_NOOP("turnpost", "affected side not known"),
+    "desk.baseline.of": QT_TRANSLATE_NOOP("turnpost", "{text}; baseline of {day}"),
+    "desk.baseline": QT_TRANSLATE_NOOP("turnpost", "◆ baseline, {text}"),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),
@@ -64,6 +66,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.change.no_change": QT_TRANSLATE_NOOP("turnpost", "no change beyond ±{least}"),
     "desk.change.too_few": QT_TRANSLATE_NOOP("turnpost", "too few to compare"),
     "desk.change.unlike": QT_TRANSLATE_NOOP("turnpost", "not comparable: other limits"),
+    "desk.change.since": QT_TRANSLATE_NOOP("turnpost", "{text}, against the baseline of {day}"),
     "desk.change.other_dose": QT_TRANSLATE_NOOP("turnpost", "{text}; another dose was asked"),
     "desk.change.left_out": QT_TRANSLATE_NOOP("turnpost", "{text}; {count} left out"),
     "desk.in_doubt": QT_TRANSLATE_NOOP("turnpost", "{value}?"),
@@ -72,8 +75,8 @@ DESK_WORDS: dict[str, object] = {
     ),
     "desk.key": QT_TRANSLATE_NOOP(
         "turnpost",
-        "● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of "
-        "up to five sessions)",
+        "● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   "
+        "(means of up to five sessions)",
     ),
     "desk.scol.when": QT_TRANSLATE_NOOP("turnpost", "When"),
     "desk.scol.ended": QT_TRANSLATE_NOOP("turnpost", "How it ended"),

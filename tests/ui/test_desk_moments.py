@@ -14,9 +14,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising
+from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
 from tests.records.clinic import plan_for as plan_of_patient
-from tests.records.clinic import samples_of
 from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_window import OUTPUT
 from tracker.practice.conductor import Conductor
@@ -60,9 +59,9 @@ class Pausing(Practising):
         conductor.end_set(step.to_s)
 
 
-def write_session(folder: Path) -> Path:
+def write_session(root: Path) -> Path:
     plan = plan_of_patient(HERON, 10.0)
-    home = folder / "heron"
+    home = root / "heron"
     target = home / "paused"
     target.mkdir(parents=True)
     (home / "plan.json").write_text(plan.model_dump_json(exclude_none=True), encoding="utf-8")
@@ -77,7 +76,7 @@ def write_session(folder: Path) -> Path:
         for after_s in MARKS_S:
             kept.append({"kind": "mark", "name": "marked", "time_s": person.begun_s + after_s})
     save_session(target)
-    return folder
+    return root
 
 
 @pytest.fixture
@@ -177,16 +176,16 @@ def test_a_mark_and_a_pause_are_seen_without_colour(desk: DeskWindow) -> None:
 
 
 def test_an_older_summary_without_marks_opens(
-    open_desk: Open,
+    open_desk: Open,  # noqa: F811
     qtbot: QtBot,
-    tmp_path: Path,  # noqa: F811
+    tmp_path: Path,
 ) -> None:
-    folder = write_session(tmp_path / "one")
-    path = folder / "heron" / "paused" / "summary.json"
+    root = write_session(tmp_path / "one")
+    path = root / "heron" / "paused" / "summary.json"
     data = json.loads(path.read_text())
     assert [round(m["time_s"], 1) for m in data.pop("marks")]
     path.write_text(json.dumps(data))
-    window = open_desk(folder)
+    window = open_desk(root)
     choose(window, "heron")
     person = window.person_page.person
     assert person is not None

@@ -56,6 +56,11 @@ class Person:
         """Day of the last session, practised or not."""
         return max((r.day for r in self.rows if r.day), default=None)
 
+    @property
+    def baseline_day(self) -> date | None:
+        """Day of the newest baseline; None where there is none."""
+        return max((r.day for r in self.rows if r.baseline and r.day), default=None)
+
     def series(self) -> list[Series]:
         """Every figure over the sessions."""
         return series_of(self.rows)

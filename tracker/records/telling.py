@@ -79,6 +79,8 @@ def figure(series: Series) -> str:
 def verdict(series: Series, change: Change) -> str:
     """First against last in words."""
     text = _verdict(series, change)
+    if change.since is not None:
+        text += f" since the baseline of {day(change.since)}"
     return f"{text} (another dose was asked)" if change.asked_other else text
 
 

@@ -178,7 +178,11 @@ class PersonPage(QWidget):
             self.sessions.show_rows([], {})
             return
         self.name.setText(person.name)
-        self.about.setText(words.say(f"desk.side.{person.affected_side}"))
+        about = words.say(f"desk.side.{person.affected_side}")
+        if person.baseline_day is not None:
+            day = trade.day(person.baseline_day)
+            about = words.say("desk.baseline.of", text=about, day=day)
+        self.about.setText(about)
         self.reasons.show_reasons(person.reasons)
         to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)

@@ -29,7 +29,7 @@ from ui.desk.notes_panel import NotesPanel
 from ui.desk.report_button import Reporting
 from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
-from ui.desk.session_words import same_exercise, set_names
+from ui.desk.session_words import ended_words, same_exercise, set_names
 from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
 from ui.ports import Job
@@ -202,7 +202,7 @@ class SessionPage(QWidget):
         name = "" if self.person is None else self.person.name
         when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
-        return f"{title}: {trade.ended(row.ended)}"
+        return f"{title}: {ended_words(row)}"
 
     def _offer_beside(self, row: SessionRow) -> None:
         self.beside.blockSignals(True)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHeaderView
 from tracker.records.rows import SessionRow
 from ui import words
 from ui.desk import trade
+from ui.desk.session_words import ended_words
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 
@@ -80,7 +81,7 @@ def session_cells(row: SessionRow, notes: dict[str, int]) -> list[str]:
     asked = [words.say("desk.not_asked") if v is None else words.number(v) for v in scores]
     return [
         f"{trade.day(row.day)} {clock}".strip(),
-        trade.ended(row.ended),
+        ended_words(row),
         trade.listed(trade.exercise(s.exercise, s.form) for s in row.sets)
         or words.say("desk.nothing_done"),
         words.say("desk.dizzy", before=asked[0], after=asked[1]),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 
+from tracker.records.rows import SessionRow
 from tracker.records.trends import SPECS
 from ui import words
 from ui.desk import trade
@@ -19,6 +20,12 @@ def same_exercise(view: SessionView, chosen: SetView | None) -> SetView | None:
     same = [s for s in view.sets if s.exercise.exercise == wanted.exercise]
     entry = [s for s in same if s.exercise.entry_id == wanted.entry_id]
     return next(iter(entry or same), None)
+
+
+def ended_words(row: SessionRow) -> str:
+    """How a session ended, and whether it was the baseline."""
+    text = trade.ended(row.ended)
+    return words.say("desk.baseline", text=text) if row.baseline else text
 
 
 def set_names(sets: Sequence[SetView]) -> list[str]:

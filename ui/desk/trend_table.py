@@ -75,6 +75,8 @@ class TrendRow:
         if change.least is not None:
             least = trade.value(self.series.spec, change.least)
         text = words.say(f"desk.change.{change.verdict}", least=least)
+        if change.since is not None:
+            text = words.say("desk.change.since", text=text, day=trade.day(change.since))
         if change.asked_other:
             text = words.say("desk.change.other_dose", text=text)
         if change.left_out:

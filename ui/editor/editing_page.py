@@ -13,6 +13,7 @@ from tracker.plan.lines import Path, field_name
 from tracker.plan.rules import Finding
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
+from ui.editor.baseline import TAKE, take_over
 from ui.editor.document import Document
 from ui.editor.entry_form import entry_sections
 from ui.editor.form import Form
@@ -168,7 +169,10 @@ class EditingPage(QWidget):
 
     def _acted(self, act: str, path: Path) -> None:
         self.commit()
-        data, to = act_on(self.document.data, act, path, self.document.today)
+        if act == TAKE:
+            data, to = take_over(self.document.state, path)
+        else:
+            data, to = act_on(self.document.data, act, path, self.document.today)
         self.document.do(data, words.say(f"edit.step.{act}"), (self._item, to))
         self.refresh()
         self.form.focus_path(to)
