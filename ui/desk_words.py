@@ -36,6 +36,15 @@ DESK_WORDS: dict[str, object] = {
     "desk.side.unknown": QT_TRANSLATE_NOOP("turnpost", "affected side not known"),
     "desk.baseline.of": QT_TRANSLATE_NOOP("turnpost", "{text}; baseline of {day}"),
     "desk.baseline": QT_TRANSLATE_NOOP("turnpost", "◆ baseline, {text}"),
+    "desk.together": QT_TRANSLATE_NOOP("turnpost", "Baseline together"),
+    "desk.together.no_plan": QT_TRANSLATE_NOOP(
+        "turnpost", "This folder has no plan with this pseudonym. Make one first."
+    ),
+    "desk.together.begun": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The program opens beside this window. Once it is over, the session stands here by itself.",
+    ),
+    "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),
@@ -127,6 +136,10 @@ DESK_WORDS: dict[str, object] = {
     "desk.marked": QT_TRANSLATE_NOOP("turnpost", "⚑ Marked while it went on"),
     "desk.marked.outside": QT_TRANSLATE_NOOP("turnpost", "⚑ Marked outside the exercise"),
     "desk.mark.at": QT_TRANSLATE_NOOP("turnpost", "⚑ marked at {time} s"),
+    "desk.gap.of": QT_TRANSLATE_NOOP("turnpost", "▨ Not measured for {length} s: {why}"),
+    "desk.doubt.of": QT_TRANSLATE_NOOP("turnpost", "? In doubt for {length} s: {why}"),
+    "desk.doubt.dark": QT_TRANSLATE_NOOP("turnpost", "dark"),
+    "desk.doubt.unsure": QT_TRANSLATE_NOOP("turnpost", "the face was hard to follow"),
     "desk.pause": QT_TRANSLATE_NOOP("turnpost", "paused"),
     "desk.between": QT_TRANSLATE_NOOP("turnpost", "between exercises"),
     "desk.pause.of": QT_TRANSLATE_NOOP("turnpost", "Ⅱ Paused for {length} s"),

@@ -99,7 +99,7 @@ def test_a_paused_set_is_taken_as_one() -> None:
 
 
 def test_a_target_that_eyes_follow_is_never_offered_too_fast() -> None:
-    found = offer(exercise="follow-across", figures={"tempo_bpm": 55.0})
+    found = offer(exercise="follow-slowly", figures={"tempo_bpm": 55.0})
     if found is None:
         pytest.fail("there is no such exercise")
     assert found.tempo_bpm == PURSUIT_MOST_BPM

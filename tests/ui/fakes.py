@@ -25,7 +25,7 @@ from tracker.session.stage import Step
 from tracker.session.summary import Summary, summarise
 from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
 from ui.geometry import FieldExtent
-from ui.ports import CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
+from ui.ports import Baseline, CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
 
 EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
@@ -85,12 +85,19 @@ class FakeService:
 class FakeRecording:
     """The real engine on a journal in memory."""
 
-    def __init__(self, setup: dict[str, Any], folder: Path, plan: Plan | None = None) -> None:
+    def __init__(
+        self,
+        setup: dict[str, Any],
+        folder: Path,
+        plan: Plan | None = None,
+        baseline: Baseline | None = None,
+    ) -> None:
         self.setup, self.folder = setup, folder
         self.journal = MemoryJournal()
         about = SessionInfo(session_id="s1", setup=setup)
         if plan is not None:
             about = about.model_copy(update={"plan_id": plan.plan_id, "person": plan.person})
+        about = about.model_copy(update={"baseline": baseline is not None})
         self.engine = Engine(self.journal, about=about)
         self.fail: Exception | None = None
         self.fault = ""
@@ -274,8 +281,8 @@ class FakeWorld:
     def _keep(self, profile: Any, camera: CameraChoice, glasses: str) -> None:
         self.profiles[camera.name, glasses] = profile
 
-    def _planned(self, plan: Plan) -> FakeRecording:
-        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)
+    def _planned(self, plan: Plan, baseline: Baseline | None) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan, baseline)
         self.recordings.append(made)
         return made
 

@@ -37,6 +37,11 @@ def event(code: str) -> str:
     return terms.word(terms.EVENTS, code)
 
 
+def reason(key: str) -> str:
+    """Why something was not measured."""
+    return terms.word(terms.REASONS, key)
+
+
 def exercise(key: str, form: str = "") -> str:
     """An exercise in the words of the trade, short; with what is not as usual."""
     known = CATALOGUE.get(key)

@@ -5,10 +5,15 @@ The drawing, the cursor's readout and the list all take it from here.
 
 from __future__ import annotations
 
-from collections.abc import Set
+from collections import Counter
+from collections.abc import Callable, Set
 from dataclasses import dataclass
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
+
+from tracker.session.flags import LOW_LIGHT
 from tracker.session.summary import Summary
 from ui import words
 from ui.desk import trade
@@ -17,6 +22,11 @@ from ui.desk.session_words import repetition_words
 
 #: How near the cursor has to be to a mark, which has no length, to name it (own choice).
 NEAR_MARK_S = 0.15
+#: Quality below which a stretch is marked as doubtful (own choice): a covered face reads 0.35 at
+#: most, a still one 0.9 (``tracker.measure``).
+DOUBTFUL_QUALITY = 0.5
+#: Shorter stretches are drawn but not listed (own choice; a blink is shorter).
+LEAST_TOLD_S = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +78,47 @@ def pauses_of(view: SessionView, shown: SetView) -> list[Span]:
     return [s for s in view.breaks if s.text == "pause" and (s.from_s in ends or s.to_s in ends)]
 
 
+def gaps_of(view: SessionView, shown: SetView) -> list[Span]:
+    """Stretches of a set in which its first line was not measured, each with the usual reason."""
+    first = next(iter(shown.columns.values()))
+    found = []
+    for a, b in _runs(view, shown, lambda: ~np.isfinite(view.columns[first])):
+        why = Counter(r for r in view.reasons[a:b] if r).most_common(1)
+        found.append(_span(view, a, b, why[0][0] if why else "gap"))
+    return found
+
+
+def doubts_of(view: SessionView, shown: SetView) -> list[Span]:
+    """Stretches that were measured, but in the dark or with a face hard to follow."""
+    first = next(iter(shown.columns.values()))
+
+    def doubtful() -> NDArray[np.bool_]:
+        poor = view.columns["quality"] < DOUBTFUL_QUALITY
+        return np.isfinite(view.columns[first]) & (poor | (view.columns["light"] < LOW_LIGHT))
+
+    found = []
+    for a, b in _runs(view, shown, doubtful):
+        dark = np.nanmedian(view.columns["light"][a:b]) < LOW_LIGHT
+        found.append(_span(view, a, b, "dark" if dark else "unsure"))
+    return found
+
+
+def _runs(
+    view: SessionView, shown: SetView, where: Callable[[], NDArray[np.bool_]]
+) -> list[tuple[int, int]]:
+    """First sample and the one after the last of each stretch of a set where something is so."""
+    if not len(view.times_s):
+        return []
+    inside = (view.times_s >= shown.from_s) & (view.times_s < shown.to_s)
+    edges = np.flatnonzero(np.diff(np.concatenate([[0], (inside & where()).astype(int), [0]])))
+    return [(int(a), int(b)) for a, b in zip(edges[::2], edges[1::2], strict=True)]
+
+
+def _span(view: SessionView, a: int, b: int, text: str) -> Span:
+    last = min(b, len(view.times_s) - 1)
+    return Span(float(view.times_s[a]), float(view.times_s[last]), text)
+
+
 def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> list[str]:
     """What there is at a time, in words; ``near_s`` is how far a mark may be away."""
     told = [
@@ -76,6 +127,11 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
         if s.from_s <= time_s < s.to_s
     ]
     told += [trade.event(s.text) for s in events_of(shown) if s.from_s <= time_s <= s.to_s]
+    if len(view.times_s):
+        why = view.reasons[int(np.argmin(np.abs(view.times_s - time_s)))]
+        told += [trade.reason(why)] if why else []
+    doubts = [s for s in doubts_of(view, shown) if s.from_s <= time_s < s.to_s]
+    told += [words.say(f"desk.doubt.{s.text}") for s in doubts]
     told += [words.say(f"desk.{s.text}") for s in view.breaks if s.from_s < time_s < s.to_s]
     told += [
         words.say("desk.mark.at", time=words.number(t, 1))
@@ -96,6 +152,16 @@ def lines_of(view: SessionView, shown: SetView, not_valid: Set[int]) -> list[Lin
     for span in events_of(shown):
         text = words.say("desk.event", what=trade.event(span.text), length=_length(span))
         lines.append(Line(span.from_s, text))
+    for span in gaps_of(view, shown):
+        if span.to_s - span.from_s >= LEAST_TOLD_S:
+            why = trade.reason(span.text)
+            text = words.say("desk.gap.of", length=_length(span), why=why)
+            lines.append(Line(span.from_s, text))
+    for span in doubts_of(view, shown):
+        if span.to_s - span.from_s >= LEAST_TOLD_S:
+            why = words.say(f"desk.doubt.{span.text}")
+            text = words.say("desk.doubt.of", length=_length(span), why=why)
+            lines.append(Line(span.from_s, text))
     for span in pauses_of(view, shown):
         lines.append(Line(span.from_s, words.say("desk.pause.of", length=_length(span))))
     for time_s in marks_of(view, shown):

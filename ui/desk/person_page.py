@@ -86,6 +86,7 @@ class PersonPage(QWidget):
 
     opened = Signal(str)
     plan_wanted = Signal()
+    baseline_wanted = Signal()
 
     def __init__(self, notes: Callable[[], list[Note]], folder: Callable[[], Path]) -> None:
         super().__init__()
@@ -122,8 +123,10 @@ class PersonPage(QWidget):
         head.addWidget(self.about, 1)
         self.plan = small_button(words.say("desk.plan"))
         self.plan.clicked.connect(self.plan_wanted)
-        # Large words leave room for one of them beside the name, not for both.
-        head.addWidget(row_of([self.plan, self.report.button]))
+        self.baseline = small_button(words.say("desk.together"))
+        self.baseline.clicked.connect(self.baseline_wanted)
+        # Large words leave room for one of them beside the name, not for all.
+        head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
         for part in (
@@ -178,6 +181,9 @@ class PersonPage(QWidget):
             self.sessions.show_rows([], {})
             return
         self.name.setText(person.name)
+        own = person.plan is not None and person.plan.person == person.name
+        self.baseline.setEnabled(own)
+        self.baseline.setToolTip("" if own else as_tip(words.say("desk.together.no_plan")))
         about = words.say(f"desk.side.{person.affected_side}")
         if person.baseline_day is not None:
             day = trade.day(person.baseline_day)

@@ -38,6 +38,8 @@ _EYES = {
     axis: {"eye": f"eye_{axis}_deg", "head": f"head_{axis}_deg", "target": f"target_{axis}_deg"}
     for axis in ("yaw", "pitch")
 }
+#: Read with every set: how far its samples are to be trusted.
+QUALITY = {"quality", "light"}
 _BODY = {"sideways": "neck_x_mm", "fore_aft": "neck_z_mm", "height": "neck_y_mm"}
 
 
@@ -74,6 +76,8 @@ class SessionView:
         Samples, of shape (N,) each; NaN where not measured. Empty with no trace.
     why_empty
         Why there are no samples.
+    reasons
+        Of each sample why something was not measured; empty where it was.
     breaks
         What lies between the sets: ``pause`` within one, else ``between``.
     record
@@ -85,6 +89,7 @@ class SessionView:
     sets: list[SetView]
     times_s: Array = field(default_factory=lambda: np.zeros(0))
     columns: dict[str, Array] = field(default_factory=dict)
+    reasons: list[str] = field(default_factory=list)
     why_empty: str = ""
     breaks: list[Span] = field(default_factory=list)
     record: SessionFigures | None = None
@@ -131,7 +136,8 @@ def _view(summary: Summary, samples: list[Sample], steps: list[Step], why: str) 
     with contextlib.suppress(InputError):
         view.record = record_of(summary)
     view.times_s = np.array([s.time_s for s in samples])
-    names = {c for s in sets for c in s.columns.values()}
+    view.reasons = [s.reason for s in samples]
+    names = {c for s in sets for c in s.columns.values()} | QUALITY
     view.columns = {n: np.array([getattr(s, n) for s in samples], dtype=float) for n in names}
     view.breaks = breaks_of(judged)
     return view

@@ -12,7 +12,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
 
 from ui import theme, words
 from ui.desk import trade
-from ui.desk.moments import all_marks_of, events_of, repetitions_of
+from ui.desk.moments import all_marks_of, doubts_of, events_of, gaps_of, repetitions_of
 from ui.desk.session_data import Array, SessionView, SetView, Span
 
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
@@ -90,10 +90,16 @@ class TracePainter:
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.Dense7Pattern))
                 self._name_break(painter, part, words.say(f"desk.{span.text}"))
-        for span in self._unseen():
+        for span in gaps_of(self.view, self.shown):
             part = self._part(span)
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.FDiagPattern))
+        for span in doubts_of(self.view, self.shown):
+            part = self._part(span)
+            if part is not None:
+                # Along the foot alone: the lines above it are measured.
+                foot = part.adjusted(0, part.height() - 0.5 * painter.fontMetrics().height(), 0, 0)
+                painter.fillRect(foot, QBrush(line, Qt.BrushStyle.DiagCrossPattern))
         self._draw_events(painter)
         self._draw_marks(painter)
 
@@ -145,20 +151,6 @@ class TracePainter:
                 painter.setPen(self.colours.color(role.WindowText))
                 painter.drawText(QPointF(left, box.top() - 10), text)
                 free_from = left + metrics.horizontalAdvance(text) + theme.S
-
-    def _unseen(self) -> list[Span]:
-        """Stretches of the set in which the first line was not measured."""
-        if not len(self._times):
-            return []
-        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
-        times = self._times[inside]
-        first = next(iter(self.shown.columns.values()))
-        missing = ~np.isfinite(self.view.columns[first][inside])
-        edges = np.flatnonzero(np.diff(np.concatenate([[0], missing.astype(int), [0]])))
-        return [
-            Span(float(times[a]), float(times[min(b, len(times) - 1)]), "")
-            for a, b in zip(edges[::2], edges[1::2], strict=True)
-        ]
 
     def _part(self, span: Span) -> QRectF | None:
         """The box of a span, as far as it is in sight."""
