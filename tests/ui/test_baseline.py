@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -152,8 +153,10 @@ def test_the_desk_names_it_and_compares_with_it(
     assert "baseline of 28 Sep 2026" in page.about.text()
     rows = [r for r in page.trends.trends.rows if isinstance(r, TrendRow)]
     (row,) = [r for r in rows if r.series.figure == "amplitude_deg" and not r.series.side]
-    assert row.verdict == "▲ rose, against the baseline of 28 Sep 2026"
-    assert row.cells[1] == "12.0°"
+    assert row.cells[1] == "◆ 12.0°" and row.verdict == "▲ rose"
+    model = page.trends.trends
+    spoken = model.index(model.rows.index(row), 0).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert "▲ rose, against the baseline of 28 Sep 2026" in spoken
     told = [session_cells(r, {})[1] for r in page.sessions.sessions.rows]
     assert told[-1] == "◆ baseline, finished" and not any("baseline" in t for t in told[:-1])
     faults = look(window, "baseline-1366-100")

@@ -14,6 +14,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from tests.records import made
 from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
 from tests.records.clinic import plan_for as plan_of_patient
 from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
@@ -25,6 +26,9 @@ from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
+from ui.desk.moments import lines_of
+from ui.desk.session_data import SessionView, SetView, Span
+from ui.desk.trace_paint import lanes_of
 from ui.desk.window import DeskWindow
 
 pytestmark = pytest.mark.timeout(120)
@@ -59,7 +63,7 @@ class Pausing(Practising):
         conductor.end_set(step.to_s)
 
 
-def write_session(root: Path) -> Path:
+def write_session(root: Path, **form: float) -> Path:
     plan = plan_of_patient(HERON, 10.0)
     home = root / "heron"
     target = home / "paused"
@@ -69,7 +73,9 @@ def write_session(root: Path) -> Path:
     about = SessionInfo(
         session_id="paused", person="heron", plan_id=plan.plan_id, started_at=started
     )
-    person = Pausing(form=Form(away_left=0.6), rng=np.random.default_rng(3), set_s=10.0)
+    person = Pausing(
+        form=Form(**{"away_left": 0.6, **form}), rng=np.random.default_rng(3), set_s=10.0
+    )
     with FileJournal(target / "journal.jsonl") as kept:
         person.engine = Engine(kept, about=about)
         person.go_on(Conductor(plan, person.engine))
@@ -194,3 +200,124 @@ def test_an_older_summary_without_marks_opens(
     page = window.session_page
     assert page.what.count() > 3
     assert not any("⚑" in page.what.item(k).text() for k in range(page.what.count()))
+
+
+# --- two sessions, and what was not measured ---
+
+
+def test_two_sessions_are_zoomed_together_and_drawn_on_one_scale(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    root = write_session(tmp_path / "one")
+    write_session(tmp_path / "two", amplitude_deg=30.0)
+    (tmp_path / "two" / "heron" / "paused").rename(root / "heron" / "larger")
+    summary = root / "heron" / "larger" / "summary.json"
+    data = json.loads(summary.read_text()) | {"session_id": "larger"}
+    summary.write_text(json.dumps(data))
+    window = open_desk(root)
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None and len(person.rows) == 2
+    window.open_session(next(r.place for r in person.rows if "paused" in r.place))
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    above, below = (pane.trace for pane in page.panes)
+    alone = above._scale
+    page.beside.setCurrentIndex(1)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert above._scale == below._scale and above._scale[1] > alone[1] + 5
+    above.go_to(above.from_s + 3.0)
+    above.zoom(0.5)
+    for mine, its in ((above.from_s, below.from_s), (above.cursor_s, below.cursor_s)):
+        assert mine - above.shown.from_s == pytest.approx(its - below.shown.from_s)
+    assert below.to_s - below.from_s == pytest.approx(above.to_s - above.from_s)
+    assert f"{below.cursor_s:.2f} s" in page.panes[1].values.text()
+    below.zoom(0.5)
+    assert above.to_s - above.from_s == pytest.approx(below.to_s - below.from_s)
+    page.beside.setCurrentIndex(0)
+    assert above._scale == alone
+
+
+def test_stretches_without_measuring_and_in_the_dark_are_listed_with_the_reason(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    root = write_session(tmp_path / "one", light=0.1, lost=0.3)
+    window = open_desk(root)
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None
+    window.open_session(person.rows[-1].place)
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    texts = [page.what.item(k).text() for k in range(page.what.count())]
+    assert any("stretch not measured (no face in the picture), " in t for t in texts)
+    # Once is enough.
+    assert not any("▨" in t for t in texts)
+    dark = [t for t in texts if "? In doubt for" in t]
+    assert dark and all(t.endswith(": dark") for t in dark)
+    # What lies after the part has nothing to do with it.
+    assert all(float(t.split("In doubt for ")[1].split(" s")[0]) < PART_S for t in dark)
+    trace, values = page.panes[0].trace, page.panes[0].values
+    start_s = page.sets.itemData(0).from_s
+    trace.go_to(start_s + 0.5)
+    assert "head not measured" in values.text() and "no face in the picture" in values.text()
+    trace.go_to(start_s + 3.0)
+    assert "dark" in values.text() and "not measured" not in values.text()
+
+
+def test_a_gap_that_no_event_tells_of_is_listed_by_itself() -> None:
+    times = np.arange(0.0, 10.0, 0.1)
+    head = np.where((times > 4) & (times < 6), np.nan, 1.0)
+    columns = {
+        "head_yaw_deg": head,
+        "quality": np.where(times > 8, 0.4, 0.9),
+        "light": np.full(len(times), 0.5),
+    }
+    summary = made.finished()
+    exercise = summary.exercises[0].model_copy(update={"events": [], "repetitions_list": []})
+    shown = SetView(0, exercise, 0.0, 10.0, "yaw", {"head": "head_yaw_deg"}, [])
+    view = SessionView(summary, [shown], times, columns)
+    view.reasons = ["turned_too_far" if np.isnan(h) else "" for h in head]
+    texts = [line.text for line in lines_of(view, shown, frozenset())]
+    assert texts == [
+        "▨ Not measured for 1.9 s: head turned too far",
+        "? In doubt for 1.8 s: the face was hard to follow",
+    ]
+
+
+def test_events_at_once_lie_in_lanes() -> None:
+    spans = [
+        Span(0, 10, "a"),
+        Span(2, 4, "b"),
+        Span(3, 5, "c"),
+        Span(4.5, 6, "d"),
+        Span(4.6, 5, "e"),
+    ]
+    assert lanes_of(spans) == [0, 1, 2, 1, 2]
+
+
+@pytest.mark.parametrize(("size", "narrow"), [((1366, 768), True), ((1920, 1080), False)])
+def test_the_words_of_the_trends_are_in_sight_with_large_text(
+    open_desk: Open,  # noqa: F811
+    size: tuple[int, int],
+    narrow: bool,
+) -> None:
+    window = open_desk(percent=200, size=size)
+    choose(window, "finch")
+    for _ in range(3):
+        QApplication.processEvents()
+    table = window.person_page.trends
+    header = table.horizontalHeader()
+    ends = header.sectionPosition(3) + header.sectionSize(3)
+    assert ends <= table.viewport().width() + 1
+    row = next(
+        k
+        for k, r in enumerate(table.trends.rows)
+        if "affected" in str(table.trends.index(k, 0).data())
+    )
+    lines = table.rowHeight(row) / table.fontMetrics().height()
+    assert lines >= (2.0 if narrow else 1.0)

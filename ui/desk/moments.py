@@ -84,7 +84,7 @@ def gaps_of(view: SessionView, shown: SetView) -> list[Span]:
     found = []
     for a, b in _runs(view, shown, lambda: ~np.isfinite(view.columns[first])):
         why = Counter(r for r in view.reasons[a:b] if r).most_common(1)
-        found.append(_span(view, a, b, why[0][0] if why else "gap"))
+        found.append(_span(view, shown, a, b, why[0][0] if why else "gap"))
     return found
 
 
@@ -99,7 +99,7 @@ def doubts_of(view: SessionView, shown: SetView) -> list[Span]:
     found = []
     for a, b in _runs(view, shown, doubtful):
         dark = np.nanmedian(view.columns["light"][a:b]) < LOW_LIGHT
-        found.append(_span(view, a, b, "dark" if dark else "unsure"))
+        found.append(_span(view, shown, a, b, "dark" if dark else "unsure"))
     return found
 
 
@@ -114,9 +114,10 @@ def _runs(
     return [(int(a), int(b)) for a, b in zip(edges[::2], edges[1::2], strict=True)]
 
 
-def _span(view: SessionView, a: int, b: int, text: str) -> Span:
+def _span(view: SessionView, shown: SetView, a: int, b: int, text: str) -> Span:
+    """A stretch of samples lasts to the next one; what comes after the set is not its own."""
     last = min(b, len(view.times_s) - 1)
-    return Span(float(view.times_s[a]), float(view.times_s[last]), text)
+    return Span(float(view.times_s[a]), min(float(view.times_s[last]), shown.to_s), text)
 
 
 def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> list[str]:
@@ -149,11 +150,16 @@ def lines_of(view: SessionView, shown: SetView, not_valid: Set[int]) -> list[Lin
         if span.number in not_valid:
             text = words.say("desk.rep.invalid", what=text)
         lines.append(Line(span.from_s, text, span.number))
-    for span in events_of(shown):
-        text = words.say("desk.event", what=trade.event(span.text), length=_length(span))
-        lines.append(Line(span.from_s, text))
+    events = events_of(shown)
+    for span, row in zip(events, shown.exercise.events, strict=True):
+        what = trade.event(span.text)
+        if row.reason:
+            what = words.say("desk.event.why", what=what, why=trade.reason(row.reason))
+        lines.append(Line(span.from_s, words.say("desk.event", what=what, length=_length(span))))
+    said = [s for s in events if s.text == "not_measured"]
     for span in gaps_of(view, shown):
-        if span.to_s - span.from_s >= LEAST_TOLD_S:
+        known = any(s.from_s <= span.to_s and span.from_s <= s.to_s for s in said)
+        if not known and span.to_s - span.from_s >= LEAST_TOLD_S:
             why = trade.reason(span.text)
             text = words.say("desk.gap.of", length=_length(span), why=why)
             lines.append(Line(span.from_s, text))

@@ -32,6 +32,7 @@ from ui.desk.session_table import note_key
 from ui.desk.session_words import ended_words, same_exercise, set_names
 from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
+from ui.desk.trace_view import TraceView
 from ui.ports import Job
 from ui.widgets.flow import FlowRow
 
@@ -70,6 +71,9 @@ class SessionPage(QWidget):
         self.beside.currentIndexChanged.connect(self._open_beside)
         self.what.currentItemChanged.connect(self._go_to)
         self.mark.clicked.connect(self.mark_repetition)
+        above, below = (pane.trace for pane in self.panes)
+        above.moved.connect(lambda: self._lead(above, below))
+        below.moved.connect(lambda: self._lead(below, above))
         self.notes.changed.connect(self._fill_list)
         self.notes.changed.connect(self.noted)
 
@@ -219,6 +223,7 @@ class SessionPage(QWidget):
         row = self.beside.currentData()
         self.rows[1], self.views[1] = row, None
         self.panes[1].setVisible(row is not None)
+        self._compare()
         if row is not None:
             self.panes[1].show_set(words.say("desk.loading"), None, None)
             self._load(1, row)
@@ -253,11 +258,32 @@ class SessionPage(QWidget):
                 title = f"{title} {words.say('desk.no_trace', why=why)}".strip()
             self.panes[slot].show_set(title, view, one)
             self.panes[slot].title.setVisible(bool(title))
+        self._compare()
         flags = [] if chosen is None else chosen.exercise.quality
         why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))
         self._fill_list()
+
+    @property
+    def _compared(self) -> bool:
+        """Whether two sets that are drawn in the same units stand under each other."""
+        above, below = (pane.trace.shown for pane in self.panes)
+        shown = self.views[1] is not None and above is not None and below is not None
+        return shown and above.axis == below.axis
+
+    def _lead(self, leader: TraceView, other: TraceView) -> None:
+        """What is zoomed and pointed at in one is so in the other."""
+        if self._compared:
+            other.follow(leader)
+
+    def _compare(self) -> None:
+        """Both on one scale, or the smaller would look as large as the larger."""
+        above, below = (pane.trace for pane in self.panes)
+        above.share_scale(below if self._compared else None)
+        if self._compared:
+            below.share_scale(above)
+            below.follow(above)
 
     def _fill_list(self) -> None:
         """Repetitions, events, pauses and marks in the order of time."""

@@ -15,6 +15,8 @@ from ui.desk import trade
 from ui.desk.moments import all_marks_of, doubts_of, events_of, gaps_of, repetitions_of
 from ui.desk.session_data import Array, SessionView, SetView, Span
 
+#: Bars of events that go on at once lie above each other.
+LANES, LANE_PX = 3, 6
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
 
 
@@ -32,12 +34,13 @@ class TracePainter:
     to_s: float
     cursor_s: float
     not_valid: frozenset[int]
+    scale: tuple[float, float]
     colours: QPalette
 
     def draw(self, painter: QPainter) -> None:
         """Draw everything, cursor included."""
         self._draw_spans(painter)
-        low, high = self._range()
+        low, high = self.scale
         self._draw_axis(painter, low, high)
         painter.setClipRect(self.box)
         self._draw_lines(painter, low, high)
@@ -54,18 +57,6 @@ class TracePainter:
     @property
     def _times(self) -> Array:
         return self.view.times_s
-
-    def _range(self) -> tuple[float, float]:
-        """Lowest and highest value of the set's lines, the same however it is zoomed."""
-        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
-        parts = [self.view.columns[c][inside] for c in self.shown.columns.values()]
-        found = np.concatenate(parts) if parts and len(self._times) else np.zeros(0)
-        found = found[np.isfinite(found)]
-        if not len(found):
-            return -1.0, 1.0
-        low, high = float(found.min()), float(found.max())
-        room = max(0.08 * (high - low), 1.0)
-        return low - room, high + room
 
     def _draw_spans(self, painter: QPainter) -> None:
         role = QPalette.ColorRole
@@ -139,17 +130,20 @@ class TracePainter:
         box = self.box
         metrics, role = painter.fontMetrics(), QPalette.ColorRole
         free_from = box.left()
-        for span in sorted(events_of(self.shown), key=lambda s: s.from_s):
+        spans = sorted(events_of(self.shown), key=lambda s: s.from_s)
+        for span, lane in zip(spans, lanes_of(spans), strict=True):
             part = self._part(span)
             if part is None:
                 continue
-            bar = QRectF(part.left(), box.top() - 7, max(part.width(), 3.0), 5)
+            top = box.top() - 6 - LANE_PX * lane
+            bar = QRectF(part.left(), top, max(part.width(), 3.0), LANE_PX - 2)
             painter.fillRect(bar, self.colours.color(role.Accent))
             text = trade.event(span.text)
             left = max(part.left(), box.left())
             if left >= free_from and left + metrics.horizontalAdvance(text) <= box.right():
                 painter.setPen(self.colours.color(role.WindowText))
-                painter.drawText(QPointF(left, box.top() - 10), text)
+                foot = box.top() - 5 - LANE_PX * LANES
+                painter.drawText(QPointF(left, foot), text)
                 free_from = left + metrics.horizontalAdvance(text) + theme.S
 
     def _part(self, span: Span) -> QRectF | None:
@@ -199,6 +193,33 @@ class TracePainter:
             painter.setPen(line_pen(self.colours, k))
             for part in _unbroken(x, y, self._times[near]):
                 painter.drawPolyline(part)
+
+
+def scale_of(view: SessionView, shown: SetView) -> tuple[float, float] | None:
+    """Lowest and highest value of a set's lines with some room; None where there is no value."""
+    inside = (view.times_s >= shown.from_s) & (view.times_s <= shown.to_s)
+    parts = [view.columns[c][inside] for c in shown.columns.values()] if len(inside) else []
+    found = np.concatenate(parts) if parts else np.zeros(0)
+    found = found[np.isfinite(found)]
+    if not len(found):
+        return None
+    low, high = float(found.min()), float(found.max())
+    room = max(0.08 * (high - low), 1.0)
+    return low - room, high + room
+
+
+def lanes_of(spans: Sequence[Span]) -> list[int]:
+    """Lanes for events in the order of their beginnings, so that none hides another.
+
+    Where more go on at once than there are lanes, the last one has the rest.
+    """
+    free_from = [float("-inf")] * LANES
+    lanes = []
+    for span in spans:
+        lane = next((k for k, t in enumerate(free_from) if t <= span.from_s), LANES - 1)
+        free_from[lane] = max(free_from[lane], span.to_s)
+        lanes.append(lane)
+    return lanes
 
 
 def line_pen(palette: QPalette, number: int) -> QPen:

@@ -54,6 +54,7 @@ class TracePane(QWidget):
         self.closer.clicked.connect(lambda: self.trace.zoom(0.5))
         self.wider.clicked.connect(lambda: self.trace.zoom(2.0))
         self.trace.moved.connect(self._say_values)
+        self.trace.followed.connect(self._say_values)
         key = QWidget()
         row = FlowRow(key)
         row.setContentsMargins(0, 0, 0, 0)
@@ -99,7 +100,8 @@ class TracePane(QWidget):
         for key, value in trace.values():
             line = words.say(f"desk.line.{key}")
             if isfinite(value):
-                shown = words.number(value, 1)
+                # Without the sign that a rounded 0 may have.
+                shown = words.number(round(value, 1) + 0.0, 1)
                 parts.append(words.say("desk.line.value", line=line, value=shown))
             else:
                 parts.append(words.say("desk.line.none", line=line))

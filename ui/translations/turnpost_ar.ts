@@ -2997,6 +2997,11 @@
             <translation>◆ قياس مرجعي، {text}</translation>
         </message>
         <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
             <source>{text}; baseline of {day}</source>
             <comment>desk.baseline.of</comment>
             <translation>{text}؛ القياس المرجعي في {day}</translation>
@@ -3130,6 +3135,11 @@
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}، {length} ث</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
