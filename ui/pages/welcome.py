@@ -154,8 +154,10 @@ class WelcomePage(Page):
             (self.together, together),
             (self.not_baseline, together),
             (self.practise, planned),
+            # What else there is only stands in the way of it.
+            (self.start, not together),
             # Names of files are nobody's business in a call.
-            (self.open, not demo and not self._director.sharing),
+            (self.open, not demo and not together and not self._director.sharing),
             # Who has a plan of their own needs no other.
             (self.starter, not demo and not planned),
         )
