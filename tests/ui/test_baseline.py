@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 from typing import Any
@@ -170,6 +171,9 @@ def test_the_text_without_a_window_names_it_too(tmp_path: Path) -> None:
     assert "  Baseline, taken together in the clinic: 28 Sep 2026" in lines
     assert any("rose since the baseline of 28 Sep 2026" in line for line in lines)
     assert any("28 Sep 2026: baseline, finished" in line for line in lines)
+    # One that was over before anything was practised is none.
+    empty = [r._replace(sets=()) for r in person.rows]
+    assert replace(person, rows=empty).baseline_day is None
 
 
 def test_the_desk_opens_the_program_with_the_persons_plan(

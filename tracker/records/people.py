@@ -58,8 +58,9 @@ class Person:
 
     @property
     def baseline_day(self) -> date | None:
-        """Day of the newest baseline; None where there is none."""
-        return max((r.day for r in self.rows if r.baseline and r.day), default=None)
+        """Day of the newest baseline in which something was practised; None where there is none."""
+        days = [r.day for r in self.rows if r.baseline and r.is_bout]
+        return max((d for d in days if d is not None), default=None)
 
     def series(self) -> list[Series]:
         """Every figure over the sessions."""

@@ -103,7 +103,8 @@ class SummaryPage(Page):
         self.kept.setText(words.say("summary.not_kept", why=why) if why else "")
         self.kept.setVisible(bool(why))
         said = words.say("summary.finished" if director.ended == "finished" else "summary.stopped")
-        if director.saved is not None and director.saved.summary.get("baseline") is True:
+        found = {} if director.saved is None else director.saved.summary
+        if found.get("baseline") is True and found.get("exercises"):
             said = f"{said} {words.say('baseline.kept')}"
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"
