@@ -73,7 +73,8 @@ class PlannedPart(SetPart):
         self._began_s, self._told = self.clock(), frozenset()
         self.scores = None
         # The day on the person's calendar is meant, wherever they are.
-        self.week = week_of(self.plan, date.today())
+        today = date.today()
+        self.week = week_of(self.plan, today)
         recording = self._world.make_planned(self.plan, self.baseline)
         # One session is the baseline, and not all that come after it.
         self.baseline = None
@@ -82,6 +83,7 @@ class PlannedPart(SetPart):
             self.plan,
             recording,
             history=history.result or [],
+            today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
         )

@@ -13,6 +13,7 @@ from tests.records import made
 from tests.ui import reading_documents as reading
 from tracker.records.figure import shown
 from tracker.records.figures import SessionFigures, record_of
+from tracker.session.weekly import NOT_ANSWERED, QUESTIONS
 from ui.documents.csv import sessions_csv
 from ui.documents.fhir import fhir_bundle
 from ui.documents.html import html_document
@@ -48,6 +49,40 @@ def test_every_figure_reads_the_same(name: str, kind: str) -> None:
     found, wanted = read(make([record]), record), expected(record, kind)
     assert len(wanted) > 30
     assert found == wanted
+
+
+WEEKS: dict[str, dict[str, Any]] = {
+    "fell": {"falls": "once", "hurt": False, "medicines_changed": True, "reasons": {}},
+    "passed over": {
+        **dict.fromkeys(QUESTIONS),
+        "reasons": dict.fromkeys(QUESTIONS, NOT_ANSWERED),
+    },
+}
+
+
+@with_qt
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("week", WEEKS)
+def test_the_answers_of_the_week_read_the_same(week: str, kind: str) -> None:
+    record = record_of(made.without(made.finished(), weekly=WEEKS[week]))
+    make, read = KINDS[kind]
+    found, wanted = read(make([record]), record), expected(record, kind)
+    assert {("session", "falls"), ("session", "medicines_changed")} <= set(wanted)
+    assert found == wanted
+
+
+def test_passed_over_is_declined_in_fhir() -> None:
+    record = record_of(made.without(made.finished(), weekly=WEEKS["passed over"]))
+    entries = json.loads(fhir_bundle([record]))["entry"]
+    ids = [e["resource"].get("identifier", [{}]) for e in entries]
+    (falls,) = [
+        e["resource"]
+        for e, i in zip(entries, ids, strict=True)
+        if isinstance(i, list) and i[0].get("value", "").endswith("session/falls")
+    ]
+    assert falls["dataAbsentReason"]["coding"][0]["code"] == "asked-declined"
+    assert falls["category"][0]["coding"][0]["code"] == "survey"
+    Bundle.model_validate_json(fhir_bundle([record]))
 
 
 @pytest.mark.parametrize("kind", ["csv", "fhir"])

@@ -4,6 +4,7 @@
 ever changed in it: an undo is one more line that withdraws an earlier one. So two
 therapists who share a folder never undo each other's work, and copies that a synced
 folder has made of a file can simply be read together: a line is known by its ``id``.
+Scores of questionnaires stand in the same files (:mod:`tracker.records.questionnaires`).
 The measured data is never touched; a mark only stands beside it.
 """
 
@@ -14,8 +15,8 @@ import json
 import os
 import re
 import uuid
-from collections.abc import Iterable
-from dataclasses import asdict, dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Any, Literal
@@ -82,11 +83,27 @@ class NoteBook:
 
     def _in_order(self) -> list[Note]:
         """The same, each author's in the order in which they were written."""
+        return _notes(self.held_lines("note", "not_valid"))
+
+    def held_lines(self, *kinds: str) -> list[dict[str, Any]]:
+        """Lines of some kinds that nobody has withdrawn, each author's in their order."""
+        return [line for line, withdrawn in self.all_lines(*kinds) if not withdrawn]
+
+    def all_lines(self, *kinds: str) -> list[tuple[dict[str, Any], bool]]:
+        """Lines of some kinds, each with whether it was withdrawn; each author's in their order."""
         lines: dict[str, dict[str, Any]] = {}
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in _lines(path):
                 lines.setdefault(str(line.get("id")), line)
-        return _holding(lines.values())
+        # Only its own author withdraws a line.
+        withdrawn = {
+            (r.get("author"), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
+        }
+        return [
+            (r, (r.get("author"), r.get("id")) in withdrawn)
+            for r in lines.values()
+            if r.get("kind") in kinds
+        ]
 
     def add(
         self,
@@ -104,18 +121,13 @@ class NoteBook:
         RunError
             If it can't be written; what stood there is unharmed.
         """
-        note = Note(
-            id=uuid.uuid4().hex[:16],
-            author=self.author,
-            at=datetime.now().astimezone().isoformat(timespec="seconds"),
-            kind=kind,
-            session=session,
-            text=text.strip()[:MAX_TEXT],
-            set_number=set_number,
-            repetition=repetition,
-        )
-        self._append(asdict(note))
-        return note
+        values = {
+            "session": session,
+            "text": text.strip()[:MAX_TEXT],
+            "set_number": set_number,
+            "repetition": repetition,
+        }
+        return Note(**self.write_line(kind, values))
 
     def undo(self, session: str | None = None) -> Note | None:
         """Withdraw the author's own newest note (of a session) that holds; None without one."""
@@ -124,10 +136,31 @@ class NoteBook:
         own = [n for n in mine if session in (None, n.session)]
         if not own:
             return None
-        at = datetime.now().astimezone().isoformat(timespec="seconds")
-        line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at}
-        self._append({**line, "kind": "withdrawn", "of": own[-1].id})
+        self.withdraw(own[-1].id)
         return own[-1]
+
+    def withdraw(self, line_id: str) -> None:
+        """Withdraw one of the author's own lines.
+
+        Raises
+        ------
+        RunError
+            If that can't be written.
+        """
+        self.write_line("withdrawn", {"of": line_id})
+
+    def write_line(self, kind: str, values: Mapping[str, Any]) -> dict[str, Any]:
+        """Write a line of a kind, and give it as it was written.
+
+        Raises
+        ------
+        RunError
+            If it can't be written; what stood there is unharmed.
+        """
+        at = datetime.now().astimezone().isoformat(timespec="seconds")
+        line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at, "kind": kind}
+        self._append(line | dict(values))
+        return line | dict(values)
 
     def _append(self, line: dict[str, Any]) -> None:
         """One line at the end, on the disk when this returns."""
@@ -204,17 +237,10 @@ def _decoded(row: bytes) -> dict[str, Any] | None:
     return data if isinstance(data, dict) else None
 
 
-def _holding(lines: Iterable[dict[str, Any]]) -> list[Note]:
-    known = list(lines)
-    # Only its own author withdraws a note.
-    withdrawn = {(r.get("author"), r.get("of")) for r in known if r.get("kind") == "withdrawn"}
+def _notes(lines: Iterable[dict[str, Any]]) -> list[Note]:
     names = Note.__dataclass_fields__
     found = []
-    for row in known:
-        if row.get("kind") not in ("note", "not_valid"):
-            continue
-        if (row.get("author"), row.get("id")) in withdrawn:
-            continue
+    for row in lines:
         try:
             found.append(Note(**{k: v for k, v in row.items() if k in names}))
         except TypeError:

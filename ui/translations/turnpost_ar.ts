@@ -139,6 +139,11 @@
             <translation>العينان المراقبتان</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>السقوط في الأسبوع الماضي</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>مصدر مجال الرؤية</translation>
@@ -274,6 +279,11 @@
             <translation>حركات رمشية أفقية بين هدفين، والرأس ثابت</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>إصابة عند السقوط</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>نقل الوزن جانبيًا على سطح لين</translation>
@@ -287,6 +297,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>الضوء على الوجه، من الكامل</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>تغيّر الأدوية</translation>
         </message>
         <message>
             <source>Moments marked</source>
@@ -527,6 +542,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>المدى صغير جدًا</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>مع إصابة</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1124,6 +1144,11 @@
             <translation>الدقائق حتى الهدوء {value}، المطلوب {most} على الأكثر</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>سقوط أكثر من مرة</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -1182,6 +1207,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>لم يُرَ وجه</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>لا سقوط</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>لم يُذكر أي سقوط</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1254,6 +1289,11 @@
             <translation>لم تُعدّ أي منها</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>دون إجابة</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>لم يُسأل</translation>
@@ -1272,6 +1312,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>دون إصابة</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1339,6 +1384,11 @@
             <translation>على نظرات محجوزة</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>سقوط مرة واحدة</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>الترتيب</translation>
@@ -1362,6 +1412,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>الصورة غير واضحة</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>الصورة غير واضحة بما يكفي</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1427,6 +1482,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>ذكر أن أدويته تغيّرت</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1792,6 +1852,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>وخز في الذراع</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>ذكر سقوطًا في الأسبوع الماضي: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2460,6 +2525,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>ثم تقول كيف تشعر.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>هل سقطت في الأسبوع الماضي؟</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>الانزلاق أو التعثر يُحسب أيضًا إذا انتهى بك الأمر على الأرض. يأتي هذا السؤال مرة في الأسبوع، من أجل معالجك.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>نعم، أكثر من مرة</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>لا، لم أسقط</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>نعم، مرة واحدة</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>هل أُصبت؟</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>الكدمة تُحسب أيضًا. إذا كنت بحاجة إلى مساعدة فاطلبها الآن.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>هل تغيّرت أدويتك؟</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>دواء جديد، أو كمية أكثر أو أقل من دواء، أو دواء توقفت عنه، منذ آخر مرة سُئلت فيها. تكفي نعم أو لا: لا تُحفظ أي أسماء.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>أفضّل ألا أقول</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -5857,6 +5972,11 @@
             <translation>من الجانب</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>لا يظهر وجهك جيدًا وهو يتحرّك. قد تكون الأرقام تقريبية.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>لم يمكن تتبع عينيك جيدًا بما يكفي. يُقاس رأسك، ولا يُقاس اتجاه نظرك.</translation>
@@ -6762,6 +6882,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>الحاسوب مشغول ويقيس صورًا أقلّ. واصِل، وأغلِق البرامج الأخرى لاحقًا.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>يبدأ بعد {seconds}</translation>
@@ -7082,6 +7207,11 @@
             <translation>جدول، سطر لكل مرة ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>جدول، صف لكل درجة استبيان ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
@@ -7265,6 +7395,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>أضف الدرجة</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>حُفظ: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>هذا اليوم لم يأتِ بعد.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>الأخيرة مقارنة بالأولى</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>الأولى</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>الأخيرة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>كل الدرجات</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} إلى {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>تاريخ التعبئة</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>يجب أن تكون أدنى درجة ممكنة أقل من أعلى درجة.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>لم يُحفظ: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>أعلى بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>تُحفظ الدرجة وحدها، لا الأسئلة. لا يُعرف هنا كم تتغير الدرجة من تلقاء نفسها، ولا أي طرف هو الأفضل.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>أدنى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>أقل بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>أعلى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>اكتب اسم الاستبيان.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>يحتاج «{field}» إلى رقم بين -{most} و{most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>هذه الجلسات لا تسمّي أحدًا: لن تكون الدرجة لأحد.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>لا توجد درجة لك يمكن التراجع عنها.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}، {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>درجة واحدة فقط</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>يجب أن تكون الدرجة بين {least} و{most}.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>لا فرق</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>الدرجة</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>الاستبيانات</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>تراجع عن آخر درجة لي</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>تم التراجع: {name}، {score}، {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -139,6 +139,11 @@
             <translation>Beobachtete Augen</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Stürze in der letzten Woche</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>Bildfeld bekannt durch</translation>
@@ -274,6 +279,11 @@
             <translation>Horizontale Sakkaden zwischen zwei Zielen, Kopf still</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Beim Sturz verletzt</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Seitliche Gewichtsverlagerung auf nachgiebigem Boden</translation>
@@ -287,6 +297,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>Licht auf dem Gesicht, vom vollen</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Medikamente geändert</translation>
         </message>
         <message>
             <source>Moments marked</source>
@@ -527,6 +542,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>Ausschlag zu klein</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>mit Verletzung</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1124,6 +1144,11 @@
             <translation>Minuten bis zur Beruhigung {value}, verlangt höchstens {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>mehr als ein Sturz</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -1182,6 +1207,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>kein Gesicht gesehen</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>kein Sturz</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>kein Sturz angegeben</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1254,6 +1289,11 @@
             <translation>es wurde keine gezählt</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>nicht beantwortet</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>nicht gefragt</translation>
@@ -1272,6 +1312,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>ohne Verletzung</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1339,6 +1384,11 @@
             <translation>an zurückgehaltenen Blicken</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>ein Sturz</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>Reihenfolge</translation>
@@ -1362,6 +1412,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>Bild unscharf</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>Bild zu grob</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1427,6 +1482,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>hat angegeben, dass sich Medikamente geändert haben</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1792,6 +1852,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>Kribbeln im Arm</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>hat Stürze in der letzten Woche angegeben: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2460,6 +2525,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>Sind Sie in der letzten Woche gestürzt?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Auch Ausrutschen oder Stolpern zählt, wenn Sie am Boden gelandet sind. Diese Frage kommt einmal in der Woche, für Ihre Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Ja, mehr als einmal</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>Nein, ich bin nicht gestürzt</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Ja, einmal</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>Haben Sie sich verletzt?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Auch ein blauer Fleck zählt. Wenn Sie Hilfe brauchen, holen Sie sie jetzt.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>Haben sich Ihre Medikamente geändert?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Ein neues, mehr oder weniger von einem, oder eines, das Sie abgesetzt haben, seit der letzten Frage danach. Ja oder Nein genügt: Namen werden nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Das möchte ich nicht sagen</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -5857,6 +5972,11 @@
             <translation>Von der Seite</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Ihr Gesicht ist nicht gut zu sehen, während es sich bewegt. Die Zahlen können ungenau sein.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>Ihren Augen konnte die Kamera nicht gut genug folgen. Ihr Kopf wird gemessen, Ihr Blick nicht.</translation>
@@ -6762,6 +6882,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>Der Computer hat viel zu tun und misst weniger Bilder. Machen Sie weiter; schließen Sie andere Programme danach.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Start in {seconds}</translation>
@@ -7082,6 +7207,11 @@
             <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>Tabelle, eine Zeile je Fragebogenwert ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
@@ -7265,6 +7395,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>Wert eintragen</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>Eingetragen: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>Dieser Tag kommt erst noch.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>Letzter gegen ersten</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>Erster</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>Letzter</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>Alle Werte</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} bis {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>Ausgefüllt am</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>Der kleinste mögliche Wert muss unter dem größten liegen.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>Nicht eingetragen: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>{by} höher</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>Gespeichert wird nur der Wert, nicht die Fragen. Wie stark ein Wert von selbst schwankt und welches Ende das bessere ist, ist hier nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>Kleinster möglicher</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>{by} niedriger</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>Größter möglicher</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>Geben Sie den Namen des Fragebogens ein.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>„{field}“ braucht eine Zahl zwischen -{most} und {most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>Diese Sitzungen nennen niemanden: Ein Wert würde niemandem gehören.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>Von Ihnen gibt es keinen Wert, der sich zurücknehmen lässt.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}, {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>nur ein Wert</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>Der Wert muss zwischen {least} und {most} liegen.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>Fragebögen</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>Meinen letzten Wert zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>Zurückgenommen: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

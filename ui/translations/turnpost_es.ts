@@ -139,6 +139,11 @@
             <translation>ojos observados</translation>
         </message>
         <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Caídas en la última semana</translation>
+        </message>
+        <message>
             <source>Field of view known by</source>
             <comment>Field of view known by</comment>
             <translation>campo de visión conocido por</translation>
@@ -274,6 +279,11 @@
             <translation>Sacadas horizontales entre dos puntos, cabeza quieta</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Lesión en una caída</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Cambio de peso lateral sobre superficie blanda</translation>
@@ -287,6 +297,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>luz en la cara, del total</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Cambio de medicamentos</translation>
         </message>
         <message>
             <source>Moments marked</source>
@@ -527,6 +542,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>amplitud demasiado pequeña</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>con lesión</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1124,6 +1144,11 @@
             <translation>minutos hasta calmarse {value}, pedido como máximo {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>más de una caída</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -1182,6 +1207,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>no se vio ninguna cara</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>ninguna caída</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>no se indicó ninguna caída</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1254,6 +1289,11 @@
             <translation>no se contó ninguna</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>sin respuesta</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>sin preguntar</translation>
@@ -1272,6 +1312,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>sin lesión</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1339,6 +1384,11 @@
             <translation>en miradas reservadas</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>una caída</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>orden</translation>
@@ -1362,6 +1412,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>imagen borrosa</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>imagen demasiado pobre</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1427,6 +1482,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>indicó que sus medicamentos han cambiado</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1792,6 +1852,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>indicó caídas en la última semana: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2460,6 +2525,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Después dice cómo se siente.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>¿Se ha caído en la última semana?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Un resbalón o un tropiezo también cuenta si acabó en el suelo. Esta pregunta aparece una vez por semana, para su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Sí, más de una vez</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>No, no me he caído</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Sí, una vez</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>¿Se hizo daño?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Un moretón también cuenta. Si necesita ayuda, pídala ahora.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>¿Han cambiado sus medicamentos?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Uno nuevo, más o menos de alguno, o uno que dejó de tomar, desde la última vez que se le preguntó. Basta con sí o no: no se guardan nombres.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Prefiero no decirlo</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -5857,6 +5972,11 @@
             <translation>De lado</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Su cara no se ve bien mientras se mueve. Los números pueden ser poco exactos.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>No se pudieron seguir bien sus ojos. Se mide su cabeza, pero no su mirada.</translation>
@@ -6762,6 +6882,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>El ordenador está muy ocupado y mide menos imágenes. Siga; cierre otros programas después.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Empieza en {seconds}</translation>
@@ -7082,6 +7207,11 @@
             <translation>Tabla, una fila por repetición ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>Tabla, una fila por puntuación de cuestionario ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
@@ -7265,6 +7395,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>Añadir la puntuación</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>Guardado: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>Ese día aún no ha llegado.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>Última frente a la primera</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>Primera</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>Última</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>Cuestionario</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>Todas las puntuaciones</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} a {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>Rellenado el</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>El mínimo posible debe ser menor que el máximo.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>No se guardó: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>{by} más</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>Solo se guarda la puntuación, no las preguntas. Aquí no se sabe cuánto varía una puntuación por sí sola ni cuál es el mejor extremo.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>Mínimo posible</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>{by} menos</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>Máximo posible</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>Cuestionario</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>Escriba el nombre del cuestionario.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>«{field}» necesita un número entre -{most} y {most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>Estas sesiones no nombran a nadie: una puntuación no sería de nadie.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>No hay ninguna puntuación suya que deshacer.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}, {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>una sola puntuación</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>La puntuación debe estar entre {least} y {most}.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>igual</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>Puntuación</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>Cuestionarios</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>Deshacer mi última puntuación</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>Deshecho: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>
