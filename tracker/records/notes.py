@@ -11,8 +11,6 @@ The measured data is never touched; a mark only stands beside it.
 from __future__ import annotations
 
 import getpass
-import json
-import os
 import re
 import uuid
 from collections.abc import Iterable, Mapping
@@ -22,14 +20,12 @@ from pathlib import Path
 from typing import Any, Literal
 
 from tracker.errors import InputError, RunError
-from tracker.session.lock import BINARY
+from tracker.records.appended import append_line, read_lines
 
 FORMAT = "turnpost-notes"
 FORMAT_VERSION = 1
 FOLDER_NAME = "notes"
 SUFFIX = ".notes.jsonl"
-#: Keeps a foreign file from filling the memory.
-MAX_FILE_BYTES = 20_000_000
 MAX_TEXT = 2000
 
 Kind = Literal["note", "not_valid"]
@@ -93,7 +89,7 @@ class NoteBook:
         """Lines of some kinds, each with whether it was withdrawn; each author's in their order."""
         lines: dict[str, dict[str, Any]] = {}
         for path in sorted(self.folder.glob("*.jsonl")):
-            for line in _lines(path):
+            for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 lines.setdefault(str(line.get("id")), line)
         # Only its own author withdraws a line.
         withdrawn = {
@@ -164,55 +160,11 @@ class NoteBook:
 
     def _append(self, line: dict[str, Any]) -> None:
         """One line at the end, on the disk when this returns."""
+        head = {"format": FORMAT, "format_version": FORMAT_VERSION, "author": self.author}
         try:
-            self.folder.mkdir(parents=True, exist_ok=True)
-            flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
-            # Others who share the folder read it too, as far as the system lets them.
-            handle = os.open(self.path, flags, 0o666)
-            try:
-                size = os.fstat(handle).st_size
-                text = json.dumps(line, ensure_ascii=False) + "\n"
-                if size == 0 or not _has_head(self.path):
-                    head = {"format": FORMAT, "format_version": FORMAT_VERSION}
-                    text = json.dumps({**head, "author": self.author}) + "\n" + text
-                if size and _last_byte(handle, size) != b"\n":
-                    # Somebody was cut off in mid-line; this one must not be lost with it.
-                    text = "\n" + text
-                _write_all(handle, text.encode("utf-8"))
-                os.fsync(handle)
-            finally:
-                os.close(handle)
+            append_line(self.path, head, line)
         except OSError as error:
             raise RunError(f"{self.path}: the note was not saved ({error.strerror})") from error
-
-
-def _last_byte(handle: int, size: int) -> bytes:
-    os.lseek(handle, size - 1, os.SEEK_SET)
-    return os.read(handle, 1)
-
-
-def _write_all(handle: int, data: bytes) -> None:
-    while data:
-        data = data[os.write(handle, data) :]
-
-
-def _lines(path: Path) -> Iterable[dict[str, Any]]:
-    """The lines of a file of notes; none of a foreign, newer or unreadable one."""
-    try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            return []
-        rows = [_decoded(row) for row in path.read_bytes().splitlines()]
-    except OSError:
-        return []
-    known = [r for r in rows if r is not None]
-    # A head that was cut off in writing is followed by a whole one.
-    head = next((r for r in known if r.get("format") == FORMAT), None)
-    version = None if head is None else head.get("format_version")
-    if head is None or not isinstance(version, int) or version > FORMAT_VERSION:
-        return []
-    # The file tells whose lines they are, whatever a line says of itself.
-    lines = [r for r in known if "format" not in r and _makes_sense(r)]
-    return [{**row, "author": str(head.get("author"))} for row in lines]
 
 
 def _makes_sense(row: dict[str, Any]) -> bool:
@@ -221,20 +173,6 @@ def _makes_sense(row: dict[str, Any]) -> bool:
     named = all(isinstance(row.get(k), str | None) for k in ("session", "text"))
     numbers = all(isinstance(row.get(k), int | None) for k in ("set_number", "repetition"))
     return words and named and numbers
-
-
-def _has_head(path: Path) -> bool:
-    """Whether a file of notes says what it is; its head may have been cut off in writing."""
-    rows = (_decoded(row) for row in path.read_bytes().splitlines())
-    return any(r is not None and r.get("format") == FORMAT for r in rows)
-
-
-def _decoded(row: bytes) -> dict[str, Any] | None:
-    try:
-        data = json.loads(row.decode("utf-8"))
-    except (ValueError, RecursionError):
-        return None
-    return data if isinstance(data, dict) else None
 
 
 def _notes(lines: Iterable[dict[str, Any]]) -> list[Note]:

@@ -1,8 +1,9 @@
 """A session as an HL7 FHIR R4 Bundle (plain JSON; hl7.org/fhir/R4).
 
 One transaction of PUTs whose ids follow from the session's ID and the figure's key,
-so that sending it twice makes no doubles. A person is there by pseudonym alone; on
-one server a pseudonym must belong to one person. What a plan asks for is a
+so that sending it twice makes no doubles. A person is there by pseudonym alone and is
+made only where the server knows none with it, so that what a clinic added to theirs
+stays; on one server a pseudonym must belong to one person. What a plan asks for is a
 ServiceRequest an exercise, what was measured an Observation a measure with its parts
 as components, what the patient scored a QuestionnaireResponse. A score of a
 questionnaire that the therapist entered is an Observation with its possible ends.
@@ -59,15 +60,32 @@ def fhir_bundle(records: Sequence[SessionFigures], scores: Sequence[Score] = ())
         "resourceType": "Bundle",
         "type": "transaction",
         "entry": [
-            {
-                "fullUrl": f"urn:uuid:{r['id']}",
-                "resource": r,
-                "request": {"method": "PUT", "url": f"{r['resourceType']}/{r['id']}"},
-            }
+            {"fullUrl": f"urn:uuid:{r['id']}", "resource": r, "request": _how(r)}
             for r in found.values()
         ],
     }
     return json.dumps(bundle, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _how(resource: Resource) -> Resource:
+    """What the server is to do with a resource."""
+    kind = resource["resourceType"]
+    if kind != "Patient":
+        return {"method": "PUT", "url": f"{kind}/{resource['id']}"}
+    known = resource["identifier"][0]
+    token = f"{known['system']}|{_as_searched(known['value'])}"
+    return {"method": "POST", "url": kind, "ifNoneExist": f"identifier={token}"}
+
+
+def _as_searched(value: str) -> str:
+    """A value in a search (hl7.org/fhir/R4/search.html, "Escaping"), with % where a URL has it."""
+    escaped = "".join(f"\\{c}" if c in "\\$,|" else c for c in value)
+    return "".join(_in_url(c) for c in escaped)
+
+
+def _in_url(c: str) -> str:
+    plain = c.isascii() and (c.isalnum() or c in "-._~")
+    return c if plain else "".join(f"%{b:02X}" for b in c.encode("utf-8"))
 
 
 def _id(*parts: str) -> str:

@@ -2,6 +2,589 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
     <context>
+        <name>plan</name>
+        <message>
+            <source>'corner_and_chair'</source>
+            <comment>'corner_and_chair'</comment>
+            <translation>„Ecke und fester Stuhl“</translation>
+        </message>
+        <message>
+            <source>'helper'</source>
+            <comment>'helper'</comment>
+            <translation>„Hilfsperson in Reichweite“</translation>
+        </message>
+        <message>
+            <source>'none'</source>
+            <comment>'none'</comment>
+            <translation>„keiner“</translation>
+        </message>
+        <message>
+            <source>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</source>
+            <comment>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</comment>
+            <translation>Bohannon RW 2006, Percept Mot Skills 103:215: die Zeit für fünfmal Aufstehen</translation>
+        </message>
+        <message>
+            <source>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</source>
+            <comment>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</comment>
+            <translation>Cawthorne-Cooksey-Übungen: ein Finger zwischen 91 und 30 cm; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</source>
+            <comment>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</comment>
+            <translation>Gruppe um Cohen HS, JoVE 2023, doi:10.3791/65663: Kopfbewegungen im Takt von 0,3 Hz</translation>
+        </message>
+        <message>
+            <source>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</source>
+            <comment>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</comment>
+            <translation>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, wie zitiert</translation>
+        </message>
+        <message>
+            <source>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</source>
+            <comment>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</comment>
+            <translation>Merkblatt des Mersey Care NHS „Dizziness, vertigo, imbalance“</translation>
+        </message>
+        <message>
+            <source>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</source>
+            <comment>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</comment>
+            <translation>Schubert MC et al. 2008, J Vestib Res 18:147-157, für die Übung; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI 2017, four-stage balance test: 10 s a stance</source>
+            <comment>US CDC STEADI 2017, four-stage balance test: 10 s a stance</comment>
+            <translation>US CDC STEADI 2017, Gleichgewichtstest in vier Stufen: 10 s je Stellung</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</source>
+            <comment>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</comment>
+            <translation>US CDC STEADI, Aufstehen in 30 Sekunden: Stuhl von 43 cm (17 Zoll), Arme gekreuzt</translation>
+        </message>
+        <message>
+            <source>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</source>
+            <comment>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</comment>
+            <translation>WCAG 2.3.1: höchstens drei Blitze in jeder Sekunde; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>a bilateral loss</source>
+            <comment>a bilateral loss</comment>
+            <translation>einen beidseitigen Ausfall</translation>
+        </message>
+        <message>
+            <source>a chronic loss</source>
+            <comment>a chronic loss</comment>
+            <translation>einen chronischen Ausfall</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</comment>
+            <translation>Fassung der Cawthorne-Cooksey-Übungen in einem Lehrtext der Geriatrie, je 20-mal</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</comment>
+            <translation>Fassung der Cawthorne-Cooksey-Übungen in einem Lehrtext der Geriatrie, je 20-mal; zehnmal mit jedem Arm ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>a head shake is no part of it</source>
+            <comment>a head shake is no part of it</comment>
+            <translation>Kopfschütteln gehört nicht dazu</translation>
+        </message>
+        <message>
+            <source>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</source>
+            <comment>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</comment>
+            <translation>ein bewegter Hintergrund kann starke Beschwerden auslösen und ist aus, wenn Sie ihn nicht wollen; schreiben Sie, wofür er ist</translation>
+        </message>
+        <message>
+            <source>an acute loss</source>
+            <comment>an acute loss</comment>
+            <translation>einen akuten Ausfall</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <comment>common practice</comment>
+            <translation>gängige Praxis</translation>
+        </message>
+        <message>
+            <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
+            <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
+            <translation>gängige Praxis; auch die Dauer eines Durchgangs im Gleichgewichtstest zum Zusammenspiel der Sinne</translation>
+        </message>
+        <message>
+            <source>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</source>
+            <comment>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</comment>
+            <translation>gängige Praxis; höchstens 20 Grad pro Sekunde, unter den 30, ab denen die Augen nur mit Sprüngen mitkommen (Text eines Nachschlagewerks)</translation>
+        </message>
+        <message>
+            <source>common practice; published handouts name 20 to 45 degrees to each side</source>
+            <comment>common practice; published handouts name 20 to 45 degrees to each side</comment>
+            <translation>gängige Praxis; veröffentlichte Merkblätter nennen 20 bis 45 Grad zu jeder Seite</translation>
+        </message>
+        <message>
+            <source>counted: gaze</source>
+            <comment>counted: gaze</comment>
+            <translation>gezählt am Blick</translation>
+        </message>
+        <message>
+            <source>counted: hands</source>
+            <comment>counted: hands</comment>
+            <translation>gezählt an den Händen</translation>
+        </message>
+        <message>
+            <source>counted: head in bends</source>
+            <comment>counted: head in bends</comment>
+            <translation>gezählt am Kopf beim Bücken</translation>
+        </message>
+        <message>
+            <source>counted: head in rises</source>
+            <comment>counted: head in rises</comment>
+            <translation>gezählt am Kopf beim Aufstehen</translation>
+        </message>
+        <message>
+            <source>counted: head pitch</source>
+            <comment>counted: head pitch</comment>
+            <translation>gezählt am Nicken des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: head tilt</source>
+            <comment>counted: head tilt</comment>
+            <translation>gezählt am Neigen des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: head yaw</source>
+            <comment>counted: head yaw</comment>
+            <translation>gezählt am Drehen des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: neck point fore and aft</source>
+            <comment>counted: neck point fore and aft</comment>
+            <translation>gezählt am Halspunkt, vor und zurück</translation>
+        </message>
+        <message>
+            <source>counted: neck point sideways</source>
+            <comment>counted: neck point sideways</comment>
+            <translation>gezählt am Halspunkt, zur Seite</translation>
+        </message>
+        <message>
+            <source>counted: shoulders</source>
+            <comment>counted: shoulders</comment>
+            <translation>gezählt an den Schultern</translation>
+        </message>
+        <message>
+            <source>counted: vergence</source>
+            <comment>counted: vergence</comment>
+            <translation>gezählt an der Vergenz</translation>
+        </message>
+        <message>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
+            <comment>finding.baseline_rise</comment>
+            <translation>die Regel vom Ausgangswert braucht auch den erlaubten Anstieg</translation>
+        </message>
+        <message>
+            <source>a bilateral loss has both sides affected</source>
+            <comment>finding.bilateral_side</comment>
+            <translation>bei einem beidseitigen Ausfall sind beide Seiten betroffen</translation>
+        </message>
+        <message>
+            <source>must be true or false</source>
+            <comment>finding.bool_type</comment>
+            <translation>muss Ja oder Nein sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_from_datetime_parsing</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_parsing</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_type</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>no entry is in stage {name}</source>
+            <comment>finding.empty_stage</comment>
+            <translation>in der Stufe {name} ist kein Eintrag</translation>
+        </message>
+        <message>
+            <source>is not a field of a plan; see 'turnpost schema plan'</source>
+            <comment>finding.extra_forbidden</comment>
+            <translation>ist kein Feld eines Plans; siehe „turnpost schema plan“</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with the eyes closed</source>
+            <comment>finding.eyes_closed</comment>
+            <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>figures need the entry or stage they are taken from (after)</source>
+            <comment>finding.figures_of_what</comment>
+            <translation>Werte brauchen den Eintrag oder die Stufe, von denen sie kommen</translation>
+        </message>
+        <message>
+            <source>must be a finite number</source>
+            <comment>finding.finite_number</comment>
+            <translation>muss eine endliche Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be a number</source>
+            <comment>finding.float_type</comment>
+            <translation>muss eine Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be more than {gt}</source>
+            <comment>finding.greater_than</comment>
+            <translation>muss mehr als {gt} sein</translation>
+        </message>
+        <message>
+            <source>must be {ge} or more</source>
+            <comment>finding.greater_than_equal</comment>
+            <translation>muss {ge} oder mehr sein</translation>
+        </message>
+        <message>
+            <source>at least {least} for {loss} ({source})</source>
+            <comment>finding.guideline_least</comment>
+            <translation>mindestens {least} für {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>the guideline names no figure for this kind of loss</source>
+            <comment>finding.guideline_none</comment>
+            <translation>die Leitlinie nennt keine Zahl für diese Art von Ausfall</translation>
+        </message>
+        <message>
+            <source>{least} to {most} for {loss} ({source})</source>
+            <comment>finding.guideline_range</comment>
+            <translation>{least} bis {most} für {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with a head shake</source>
+            <comment>finding.head_shake</comment>
+            <translation>zu {exercise} gehört das Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: give seconds</source>
+            <comment>finding.held_seconds</comment>
+            <translation>{exercise} wird gehalten: Sekunden angeben</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: it has no tempo</source>
+            <comment>finding.held_tempo</comment>
+            <translation>{exercise} wird gehalten: es gibt kein Tempo</translation>
+        </message>
+        <message>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
+            <comment>finding.idle_rung</comment>
+            <translation>ändert nichts: Tempo oder Ausschlag angeben</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_from_float</comment>
+            <translation>muss eine ganze Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_type</comment>
+            <translation>muss eine ganze Zahl sein</translation>
+        </message>
+        <message>
+            <source>there are keys, so nothing is handed over plain</source>
+            <comment>finding.keys_and_plain</comment>
+            <translation>es gibt Schlüssel, also wird nichts offen übergeben</translation>
+        </message>
+        <message>
+            <source>must be later than the rung before</source>
+            <comment>finding.later_rung</comment>
+            <translation>muss später als der Schritt davor sein</translation>
+        </message>
+        <message>
+            <source>the least comes first, then the most</source>
+            <comment>finding.least_first</comment>
+            <translation>erst der kleinste, dann der größte Wert</translation>
+        </message>
+        <message>
+            <source>must be {le} or less</source>
+            <comment>finding.less_than_equal</comment>
+            <translation>muss {le} oder weniger sein</translation>
+        </message>
+        <message>
+            <source>must be a list in [ ]</source>
+            <comment>finding.list_type</comment>
+            <translation>muss eine Liste sein</translation>
+        </message>
+        <message>
+            <source>must be {expected}</source>
+            <comment>finding.literal_error</comment>
+            <translation>muss eines davon sein: {expected}</translation>
+        </message>
+        <message>
+            <source>takes about {minutes} minutes, more than {most}</source>
+            <comment>finding.long_stage</comment>
+            <translation>dauert etwa {minutes} Minuten, mehr als {most}</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <comment>finding.missing</comment>
+            <translation>fehlt</translation>
+        </message>
+        <message>
+            <source>is misspelt: its check letters don't fit</source>
+            <comment>finding.misspelt_key</comment>
+            <translation>ist falsch geschrieben: die Prüfzeichen passen nicht</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_attributes_type</comment>
+            <translation>muss aus Feldern bestehen</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_type</comment>
+            <translation>muss aus Feldern bestehen</translation>
+        </message>
+        <message>
+            <source>{given} can't be used here (letters, digits, . _ - only)</source>
+            <comment>finding.name</comment>
+            <translation>{given} geht hier nicht (nur Buchstaben, Ziffern, . _ -)</translation>
+        </message>
+        <message>
+            <source>{name} is the name of a stage already</source>
+            <comment>finding.name_of_stage</comment>
+            <translation>{name} heißt schon eine Stufe</translation>
+        </message>
+        <message>
+            <source>nearer than the usual {usual} mm</source>
+            <comment>finding.near_seat</comment>
+            <translation>näher als die üblichen {usual} mm</translation>
+        </message>
+        <message>
+            <source>asks for up to {most} degrees, beyond the neck limit of {limit}</source>
+            <comment>finding.neck</comment>
+            <translation>verlangt bis {most} Grad, mehr als die Grenze für den Nacken von {limit}</translation>
+        </message>
+        <message>
+            <source>{exercise} {how} is not given: {why}</source>
+            <comment>finding.never</comment>
+            <translation>{exercise} {how} ist nicht möglich: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} is not measured in degrees</source>
+            <comment>finding.no_degrees</comment>
+            <translation>{exercise} wird nicht in Grad gemessen</translation>
+        </message>
+        <message>
+            <source>none is set: the program can only say 'call for help'</source>
+            <comment>finding.no_emergency_number</comment>
+            <translation>keine angegeben: Das Programm kann nur sagen, dass man Hilfe rufen soll</translation>
+        </message>
+        <message>
+            <source>needs keys, or plain set to true knowingly</source>
+            <comment>finding.no_keys</comment>
+            <translation>braucht Schlüssel, oder die bewusste Wahl, offen zu übergeben</translation>
+        </message>
+        <message>
+            <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
+            <comment>finding.no_person</comment>
+            <translation>kein Pseudonym: Niemand kann sagen, wessen Sitzungen übergeben werden</translation>
+        </message>
+        <message>
+            <source>there is no stage {name} in this plan</source>
+            <comment>finding.no_stage</comment>
+            <translation>in diesem Plan gibt es keine Stufe {name}</translation>
+        </message>
+        <message>
+            <source>none is set</source>
+            <comment>finding.none_set</comment>
+            <translation>nichts angegeben</translation>
+        </message>
+        <message>
+            <source>{name} is no entry or stage further up in this plan</source>
+            <comment>finding.not_before</comment>
+            <translation>{name} ist kein Eintrag und keine Stufe weiter oben in diesem Plan</translation>
+        </message>
+        <message>
+            <source>not everything is ticked: only seated entries will be offered</source>
+            <comment>finding.not_cleared</comment>
+            <translation>nicht alles ist abgehakt: Angeboten werden nur Einträge im Sitzen</translation>
+        </message>
+        <message>
+            <source>{exercise} needs a note: {why}</source>
+            <comment>finding.note_needed</comment>
+            <translation>{exercise} braucht eine Notiz: {why}</translation>
+        </message>
+        <message>
+            <source>a note is asked for with {exercise}: {why}</source>
+            <comment>finding.note_wanted</comment>
+            <translation>zu {exercise} wird eine Notiz verlangt: {why}</translation>
+        </message>
+        <message>
+            <source>{text}</source>
+            <comment>finding.other</comment>
+            <translation>{text}</translation>
+        </message>
+        <message>
+            <source>sessions are handed over unencrypted</source>
+            <comment>finding.plain</comment>
+            <translation>Sitzungen werden unverschlüsselt übergeben</translation>
+        </message>
+        <message>
+            <source>is no public key of the format age (age1 and 58 more letters)</source>
+            <comment>finding.public_key</comment>
+            <translation>ist kein öffentlicher Schlüssel des Formats age (age1 und 58 weitere Zeichen)</translation>
+        </message>
+        <message>
+            <source>is missing, as this plan has stages</source>
+            <comment>finding.stage_missing</comment>
+            <translation>fehlt, da dieser Plan Stufen hat</translation>
+        </message>
+        <message>
+            <source>is longer than {max_length} characters</source>
+            <comment>finding.string_too_long</comment>
+            <translation>ist länger als {max_length} Zeichen</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.string_too_short</comment>
+            <translation>darf nicht leer sein</translation>
+        </message>
+        <message>
+            <source>must be a text in quotes</source>
+            <comment>finding.string_type</comment>
+            <translation>muss ein Text sein</translation>
+        </message>
+        <message>
+            <source>{exercise} ({how}) needs the support {least}</source>
+            <comment>finding.support</comment>
+            <translation>{exercise} ({how}) braucht den Halt {least}</translation>
+        </message>
+        <message>
+            <source>must be a telephone number</source>
+            <comment>finding.telephone</comment>
+            <translation>muss eine Telefonnummer sein</translation>
+        </message>
+        <message>
+            <source>{exercise} goes at {most} beats a minute at most</source>
+            <comment>finding.tempo_to_follow</comment>
+            <translation>{exercise} geht mit höchstens {most} Taktschlägen pro Minute</translation>
+        </message>
+        <message>
+            <source>has more than {max_length} parts</source>
+            <comment>finding.too_long</comment>
+            <translation>hat mehr als {max_length} Teile</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.too_short</comment>
+            <translation>darf nicht leer sein</translation>
+        </message>
+        <message>
+            <source>must be a pair, [from, to]</source>
+            <comment>finding.tuple_type</comment>
+            <translation>muss ein Paar sein, von und bis</translation>
+        </message>
+        <message>
+            <source>stands there twice</source>
+            <comment>finding.twice</comment>
+            <translation>steht zweimal da</translation>
+        </message>
+        <message>
+            <source>give repetitions or seconds, not both</source>
+            <comment>finding.two_doses</comment>
+            <translation>Wiederholungen oder Sekunden angeben, nicht beides</translation>
+        </message>
+        <message>
+            <source>there are two entries {name}</source>
+            <comment>finding.two_entries</comment>
+            <translation>es gibt zwei Einträge {name}</translation>
+        </message>
+        <message>
+            <source>there are two stages {name}</source>
+            <comment>finding.two_stages</comment>
+            <translation>es gibt zwei Stufen {name}</translation>
+        </message>
+        <message>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
+            <comment>finding.weeks_from_when</comment>
+            <translation>zählt Wochen, aber der erste Tag ist nicht angegeben</translation>
+        </message>
+        <message>
+            <source>held, timed</source>
+            <comment>held, timed</comment>
+            <translation>gehalten, nach Zeit</translation>
+        </message>
+        <message>
+            <source>it is done on a firm floor</source>
+            <comment>it is done on a firm floor</comment>
+            <translation>sie wird auf festem Boden gemacht</translation>
+        </message>
+        <message>
+            <source>it is done with the eyes open</source>
+            <comment>it is done with the eyes open</comment>
+            <translation>sie wird mit offenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done sitting</source>
+            <comment>it is not done sitting</comment>
+            <translation>sie wird nicht im Sitzen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done standing</source>
+            <comment>it is not done standing</comment>
+            <translation>sie wird nicht im Stehen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done walking</source>
+            <comment>it is not done walking</comment>
+            <translation>sie wird nicht im Gehen gemacht</translation>
+        </message>
+        <message>
+            <source>led, not counted</source>
+            <comment>led, not counted</comment>
+            <translation>angeleitet, nicht gezählt</translation>
+        </message>
+        <message>
+            <source>never while tossing, walking, on stairs or with a partner</source>
+            <comment>never while tossing, walking, on stairs or with a partner</comment>
+            <translation>nie beim Werfen, im Gehen, auf Treppen oder zu zweit</translation>
+        </message>
+        <message>
+            <source>on a soft surface</source>
+            <comment>on a soft surface</comment>
+            <translation>auf weichem Boden</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</source>
+            <comment>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</comment>
+            <translation>die Leitlinie rät von Augenbewegungen bei ruhigem Kopf zur Blickstabilisierung ab (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, wie zitiert); schreiben Sie, wofür diese Übung ist</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>with a head shake</source>
+            <comment>with a head shake</comment>
+            <translation>mit Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>with the eyes closed</source>
+            <comment>with the eyes closed</comment>
+            <translation>mit geschlossenen Augen</translation>
+        </message>
+    </context>
+    <context>
         <name>trade</name>
         <message>
             <source>30-second chair stand</source>
@@ -4080,6 +4663,11 @@
             <source>There is no such exercise.</source>
             <comment>edit.find.none</comment>
             <translation>So eine Übung gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>edit.finding.entries</comment>
+            <translation>Übungen</translation>
         </message>
         <message>
             <source>Wrong: {field}: {text}</source>
