@@ -39,7 +39,7 @@ from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
-from ui.ports import ClipPlan, World
+from ui.ports import Baseline, ClipPlan, World
 from ui.screen import geometry_of
 from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
@@ -198,7 +198,12 @@ class Window(QWidget):
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
             "tools": ToolsPage(
-                director, self._geometry, self.open_review, self.open_editor, hand_over.open
+                director,
+                self._geometry,
+                self.open_review,
+                self.open_editor,
+                hand_over.open,
+                lambda: welcome.plan is not None,
             ),
             "same": hand_over.same,
             "handover": hand_over.page,
@@ -489,6 +494,11 @@ class Window(QWidget):
         welcome = self.pages["welcome"]
         assert isinstance(welcome, WelcomePage)
         return None if welcome.plan is None else welcome.plan.person
+
+    def expect_baseline(self, baseline: Baseline | None) -> None:
+        """The next session with the plan at hand is the baseline, or none is."""
+        self.director.baseline = baseline
+        self.follow()
 
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True

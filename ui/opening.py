@@ -119,11 +119,13 @@ def open_window(
             settings.language = code
             settings.sync()
             asks = old.director.recovering.unanswered
+            baseline = old.director.baseline
             old.deleteLater()
             speak(app, language_of(code))
             # The plan that was opened last is remembered, and one that was refused is not.
             new = build(None, sharing=old.director.sharing)
             _shown[:] = [new]
+            new.expect_baseline(baseline)
             if asks:
                 new.director.look_for_interrupted()
             new.show_language()

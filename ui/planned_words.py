@@ -22,6 +22,14 @@ PLANNED_WORDS: dict[str, object] = {
         "told you to.",
     ),
     "plan.starter_begin": QT_TRANSLATE_NOOP("turnpost", "Practise the starter"),
+    "baseline.next": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Baseline: do the next session together with your therapist. Later ones are compared "
+        "with it.",
+    ),
+    "baseline.start": QT_TRANSLATE_NOOP("turnpost", "Begin the baseline"),
+    "baseline.not": QT_TRANSLATE_NOOP("turnpost", "No baseline today"),
+    "baseline.kept": QT_TRANSLATE_NOOP("turnpost", "It is kept as your baseline."),
     "plan.try": QT_TRANSLATE_NOOP("turnpost", "Try one exercise"),
     "glasses.title": QT_TRANSLATE_NOOP("turnpost", "Which glasses do you wear now?"),
     "glasses.none": QT_TRANSLATE_NOOP("turnpost", "None"),

@@ -34,6 +34,7 @@ from ui import background
 from ui.beats import beats_until
 from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.ports import (
+    Baseline,
     BeatsLike,
     CameraChoice,
     ClipPlan,
@@ -57,11 +58,17 @@ class Recording:
     """One session: the engine that judges it and the journal that keeps it."""
 
     def __init__(
-        self, setup: dict[str, Any], notes: tuple[str, ...] = (), plan: Plan | None = None
+        self,
+        setup: dict[str, Any],
+        notes: tuple[str, ...] = (),
+        plan: Plan | None = None,
+        baseline: Baseline | None = None,
     ) -> None:
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
         self.folder = session_folder(session_id)
+        if baseline is not None and baseline.folder is not None:
+            self.folder = baseline.folder
         self._journal = FileJournal(self.folder / JOURNAL_NAME)
         about = SessionInfo(
             session_id=session_id,
@@ -72,6 +79,7 @@ class Recording:
             person=None if plan is None else plan.person,
             plan_id=None if plan is None else plan.plan_id,
             table_group=None if plan is None else plan.table_group,
+            baseline=baseline is not None,
         )
         self._engine = Engine(self._journal, about=about)
 
@@ -165,9 +173,11 @@ def make_recording(setup: dict[str, Any]) -> Recording:
     return Recording(setup, _notes_of(setup))
 
 
-def make_planned(plan: Plan) -> Recording:
+def make_planned(plan: Plan, baseline: Baseline | None = None) -> Recording:
     """Recording of a session of a plan; what its set-ups find comes later."""
-    return Recording({}, ("first_try",) if plan.plan_id == TRY_ID else (), plan)
+    if plan.plan_id == TRY_ID:
+        return Recording({}, ("first_try",), plan)
+    return Recording({}, plan=plan, baseline=baseline)
 
 
 def make_reported(plan: Plan) -> Recording:

@@ -33,7 +33,7 @@ from tracker.vision.messages import (
     SourceStats,
 )
 from ui.geometry import FieldExtent
-from ui.ports import CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
+from ui.ports import Baseline, CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
 
 EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
@@ -100,12 +100,14 @@ class FakeRecording:
         folder: Path,
         plan: Plan | None = None,
         notes: tuple[str, ...] = (),
+        baseline: Baseline | None = None,
     ) -> None:
         self.setup, self.folder = setup, folder
         self.journal = MemoryJournal()
         about = SessionInfo(session_id="s1", setup=setup, notes=notes)
         if plan is not None:
             about = about.model_copy(update={"plan_id": plan.plan_id, "person": plan.person})
+        about = about.model_copy(update={"baseline": baseline is not None})
         self.engine = Engine(self.journal, about=about)
         self.fail: Exception | None = None
         self.fault = ""
@@ -292,8 +294,8 @@ class FakeWorld:
     def _keep(self, profile: Any, camera: CameraChoice, glasses: str) -> None:
         self.profiles[camera.name, glasses] = profile
 
-    def _planned(self, plan: Plan) -> FakeRecording:
-        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)
+    def _planned(self, plan: Plan, baseline: Baseline | None) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan, baseline=baseline)
         self.recordings.append(made)
         return made
 

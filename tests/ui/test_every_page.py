@@ -41,6 +41,7 @@ from ui.app import Window
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
 from ui.editor.window import EditorWindow
 from ui.keys import KEYS
+from ui.ports import Baseline
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
 from ui.widgets.basic import Button, Page, Words
@@ -66,6 +67,9 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person = Person(window, fake)
     person.settle()
     yield "welcome with a plan"
+    window.expect_baseline(Baseline())
+    yield "welcome before a baseline"
+    window.expect_baseline(None)
     person.choose("Practise my plan")
     yield "gate"
     person.none_of_these()

@@ -57,6 +57,12 @@ class Person:
         """Day of the last session, practised or not."""
         return max((r.day for r in self.rows if r.day), default=None)
 
+    @property
+    def baseline_day(self) -> date | None:
+        """Day of the newest baseline in which something was practised; None where there is none."""
+        days = [r.day for r in self.rows if r.baseline and r.is_bout]
+        return max((d for d in days if d is not None), default=None)
+
     def series(self) -> list[Series]:
         """Every figure over the sessions."""
         return series_of(self.rows)

@@ -92,6 +92,7 @@ class SetRow(NamedTuple):
 class SessionRow(NamedTuple):
     """One session; ``place`` is the path of its file below the folder that was opened.
 
+    ``baseline``: it was done together in the clinic, for later ones to be compared with.
     ``weekly`` has what was answered of the questions of the week, by question.
     """
 
@@ -112,6 +113,7 @@ class SessionRow(NamedTuple):
     flags: dict[str, str]
     sets: tuple[SetRow, ...]
     not_done: int = 0
+    baseline: bool = False
 
     @property
     def day(self) -> date | None:
@@ -169,6 +171,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         if summary.plan_id == TRY_ID
         else tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
+        baseline=summary.baseline,
     )
 
 
@@ -182,7 +185,7 @@ def pack(row: SessionRow, shapes: Shapes) -> list[Any]:
     for done in row.sets:
         shape = shapes.setdefault(tuple(done.figures), len(shapes))
         sets.append([*done[:3], shape, list(done.figures.values()), *done[4:]])
-    return [*row[1:-2], sets, row.not_done]
+    return [*row[1:_SETS], sets, *row[_SETS + 1 :]]
 
 
 def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> SessionRow:
@@ -193,16 +196,17 @@ def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> 
     TypeError, ValueError, IndexError
         If it is none.
     """
-    *first, sets, not_done = data
-    first[_PUT_FIRST - 1] = tuple(first[_PUT_FIRST - 1])
-    unpacked = tuple(
-        SetRow(exercise, entry, form, dict(zip(shapes[shape], values, strict=True)), *rest)
-        for exercise, entry, form, shape, values, *rest in sets
+    values = list(data)
+    values[_PUT_FIRST - 1] = tuple(values[_PUT_FIRST - 1])
+    values[_SETS - 1] = tuple(
+        SetRow(exercise, entry, form, dict(zip(shapes[shape], known, strict=True)), *rest)
+        for exercise, entry, form, shape, known, *rest in values[_SETS - 1]
     )
-    return SessionRow._make((place, *first, unpacked, not_done))
+    return SessionRow._make((place, *values))
 
 
 _PUT_FIRST = SessionRow._fields.index("put_first")
+_SETS = SessionRow._fields.index("sets")
 
 
 def number(value: Any) -> float | None:

@@ -154,7 +154,8 @@ class Summary(_Part):
 
     ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
     are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
-    null where it was not the turn of the questions of the week.
+    null where it was not the turn of the questions of the week. ``baseline``: it was done
+    together with the therapist, for later ones to be compared with.
     """
 
     format: Literal["turnpost-session"]
@@ -177,6 +178,7 @@ class Summary(_Part):
     opened: list[str] = []
     changes: list[ChangeRow] = []
     marks: list[MarkRow] = []
+    baseline: bool = False
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -223,6 +225,7 @@ def summarise(record: SessionRecord) -> Summary:
         opened=said.agreed_of(record),
         changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
         marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
+        baseline=about.baseline,
     )
 
 

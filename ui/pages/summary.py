@@ -108,6 +108,9 @@ class SummaryPage(Page):
         self.kept.setText(words.say("summary.not_kept", why=why) if why else "")
         self.kept.setVisible(bool(why))
         said = words.say(self._how_it_ended())
+        found = {} if director.saved is None else director.saved.summary
+        if found.get("baseline") is True and found.get("exercises"):
+            said = f"{said} {words.say('baseline.kept')}"
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"
         elif director.plan is not None and director.plan.plan_id == TRY_ID:

@@ -642,9 +642,19 @@
             <translation>Schulterkreisen rückwärts, langsam</translation>
         </message>
         <message>
+            <source>Baseline</source>
+            <comment>Baseline</comment>
+            <translation>Ausgangsmessung</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>Senkrechtes Bildfeld der Kamera</translation>
+        </message>
+        <message>
+            <source>Changed in the call</source>
+            <comment>Changed in the call</comment>
+            <translation>Im Gespräch geändert</translation>
         </message>
         <message>
             <source>Convergence hold on a fingertip</source>
@@ -875,6 +885,11 @@
             <source>Medicines changed</source>
             <comment>Medicines changed</comment>
             <translation>Medikamente geändert</translation>
+        </message>
+        <message>
+            <source>Moments marked</source>
+            <comment>Moments marked</comment>
+            <translation>Gemerkte Augenblicke</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -2257,6 +2272,11 @@
             <translation>Beschwerden nicht in der Zeit des Plans beruhigt</translation>
         </message>
         <message>
+            <source>taken together in the clinic</source>
+            <comment>taken together in the clinic</comment>
+            <translation>gemeinsam in der Praxis gemacht</translation>
+        </message>
+        <message>
             <source>target not said to be clear</source>
             <comment>target not said to be clear</comment>
             <translation>Ziel nicht als klar angegeben</translation>
@@ -3165,6 +3185,26 @@
             <translation>Ja</translation>
         </message>
         <message>
+            <source>It is kept as your baseline.</source>
+            <comment>baseline.kept</comment>
+            <translation>Sie ist als Ihre Ausgangsmessung gespeichert.</translation>
+        </message>
+        <message>
+            <source>Baseline: do the next session together with your therapist. Later ones are compared with it.</source>
+            <comment>baseline.next</comment>
+            <translation>Ausgangsmessung: Machen Sie die nächste Sitzung gemeinsam mit Ihrer Therapiepraxis. Spätere werden mit ihr verglichen.</translation>
+        </message>
+        <message>
+            <source>No baseline today</source>
+            <comment>baseline.not</comment>
+            <translation>Heute keine Ausgangsmessung</translation>
+        </message>
+        <message>
+            <source>Begin the baseline</source>
+            <comment>baseline.start</comment>
+            <translation>Ausgangsmessung beginnen</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees</source>
             <comment>call.amplitude</comment>
             <translation>{low} bis {high} Grad</translation>
@@ -3670,6 +3710,21 @@
             <translation>Zurück (Esc)</translation>
         </message>
         <message>
+            <source>◆ baseline, {text}</source>
+            <comment>desk.baseline</comment>
+            <translation>◆ Ausgangsmessung, {text}</translation>
+        </message>
+        <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
+            <source>{text}; baseline of {day}</source>
+            <comment>desk.baseline.of</comment>
+            <translation>{text}; Ausgangsmessung vom {day}</translation>
+        </message>
+        <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
             <translation>Darunter</translation>
@@ -3678,6 +3733,11 @@
             <source>no other session</source>
             <comment>desk.beside.none</comment>
             <translation>keine andere Sitzung</translation>
+        </message>
+        <message>
+            <source>between exercises</source>
+            <comment>desk.between</comment>
+            <translation>zwischen den Übungen</translation>
         </message>
         <message>
             <source>▼ fell</source>
@@ -3703,6 +3763,11 @@
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ gestiegen</translation>
+        </message>
+        <message>
+            <source>{text}, against the baseline of {day}</source>
+            <comment>desk.change.since</comment>
+            <translation>{text}, gegenüber der Ausgangsmessung vom {day}</translation>
         </message>
         <message>
             <source>too few to compare</source>
@@ -3770,9 +3835,29 @@
             <translation>{before} → {after}</translation>
         </message>
         <message>
+            <source>dark</source>
+            <comment>desk.doubt.dark</comment>
+            <translation>dunkel</translation>
+        </message>
+        <message>
+            <source>? In doubt for {length} s: {why}</source>
+            <comment>desk.doubt.of</comment>
+            <translation>? {length} s fraglich: {why}</translation>
+        </message>
+        <message>
+            <source>the face was hard to follow</source>
+            <comment>desk.doubt.unsure</comment>
+            <translation>dem Gesicht war schwer zu folgen</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
@@ -3835,6 +3920,11 @@
             <translation>{folder}</translation>
         </message>
         <message>
+            <source>▨ Not measured for {length} s: {why}</source>
+            <comment>desk.gap.of</comment>
+            <translation>▨ {length} s nicht gemessen: {why}</translation>
+        </message>
+        <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
             <translation>Weiterlesen</translation>
@@ -3845,9 +3935,9 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation>● gemessen   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
+            <translation>● gemessen   ◆ Ausgangsmessung   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
         </message>
         <message>
             <source>last {day}</source>
@@ -3910,9 +4000,19 @@
             <translation>Der Ordner wird durchgesehen ...</translation>
         </message>
         <message>
-            <source>Marked while it went on</source>
+            <source>⚑ marked at {time} s</source>
+            <comment>desk.mark.at</comment>
+            <translation>⚑ gemerkt bei {time} s</translation>
+        </message>
+        <message>
+            <source>⚑ Marked while it went on</source>
             <comment>desk.marked</comment>
-            <translation>Währenddessen gemerkt</translation>
+            <translation>⚑ Währenddessen gemerkt</translation>
+        </message>
+        <message>
+            <source>⚑ Marked outside the exercise</source>
+            <comment>desk.marked.outside</comment>
+            <translation>⚑ Außerhalb der Übung gemerkt</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -4015,6 +4115,16 @@
             <translation>Anderer Ordner</translation>
         </message>
         <message>
+            <source>paused</source>
+            <comment>desk.pause</comment>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>Ⅱ Paused for {length} s</source>
+            <comment>desk.pause.of</comment>
+            <translation>Ⅱ Pause von {length} s</translation>
+        </message>
+        <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
             <translation>Personen, Dringendes zuerst</translation>
@@ -4100,6 +4210,11 @@
             <translation>Übung</translation>
         </message>
         <message>
+            <source>{name} ({number} of {of})</source>
+            <comment>desk.set.part</comment>
+            <translation>{name} ({number} von {of})</translation>
+        </message>
+        <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>{share} % der vorgesehenen Übungszeiten</translation>
@@ -4165,6 +4280,26 @@
             <translation>Durchsicht</translation>
         </message>
         <message>
+            <source>Baseline together</source>
+            <comment>desk.together</comment>
+            <translation>Ausgangsmessung</translation>
+        </message>
+        <message>
+            <source>The program opens beside this window. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.begun</comment>
+            <translation>Das Programm öffnet sich neben diesem Fenster. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
+        </message>
+        <message>
+            <source>The program could not be opened.</source>
+            <comment>desk.together.failed</comment>
+            <translation>Das Programm ließ sich nicht öffnen.</translation>
+        </message>
+        <message>
+            <source>This folder has no plan with this pseudonym. Make one first.</source>
+            <comment>desk.together.no_plan</comment>
+            <translation>In diesem Ordner ist kein Plan mit diesem Pseudonym. Legen Sie zuerst einen an.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>
@@ -4195,9 +4330,9 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
-            <source>Repetitions, events</source>
+            <source>Over time</source>
             <comment>desk.what</comment>
-            <translation>Wiederholungen, Ereignisse</translation>
+            <translation>Verlauf</translation>
         </message>
         <message>
             <source>Whole session</source>
@@ -4298,6 +4433,101 @@
             <source>Back (Esc)</source>
             <comment>edit.back</comment>
             <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>Baseline of {day}</source>
+            <comment>edit.baseline</comment>
+            <translation>Ausgangsmessung vom {day}</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>edit.baseline.bpm</comment>
+            <translation>{tempo} Schläge pro Minute</translation>
+        </message>
+        <message>
+            <source>{entry}: {what}</source>
+            <comment>edit.baseline.line</comment>
+            <translation>{entry}: {what}</translation>
+        </message>
+        <message>
+            <source>{told}. Not offered: {why}</source>
+            <comment>edit.baseline.not_offered</comment>
+            <translation>{told}. Nicht angeboten: {why}</translation>
+        </message>
+        <message>
+            <source>nothing measured</source>
+            <comment>edit.baseline.nothing</comment>
+            <translation>nichts gemessen</translation>
+        </message>
+        <message>
+            <source>{low} to {high}°</source>
+            <comment>edit.baseline.range</comment>
+            <translation>{low} bis {high}°</translation>
+        </message>
+        <message>
+            <source>symptoms +{points}</source>
+            <comment>edit.baseline.rise</comment>
+            <translation>Beschwerden +{points}</translation>
+        </message>
+        <message>
+            <source>{deg}° to both sides</source>
+            <comment>edit.baseline.swing</comment>
+            <translation>{deg}° nach beiden Seiten</translation>
+        </message>
+        <message>
+            <source>Take over: {what}</source>
+            <comment>edit.baseline.take</comment>
+            <translation>Übernehmen: {what}</translation>
+        </message>
+        <message>
+            <source>Take over for all exercises</source>
+            <comment>edit.baseline.take_all</comment>
+            <translation>Für alle Übungen übernehmen</translation>
+        </message>
+        <message>
+            <source>nobody said whether the target was clear</source>
+            <comment>edit.baseline.why.clarity_not_asked</comment>
+            <translation>niemand hat gesagt, ob das Ziel scharf war</translation>
+        </message>
+        <message>
+            <source>the figures are in doubt</source>
+            <comment>edit.baseline.why.doubt</comment>
+            <translation>die Werte sind fraglich</translation>
+        </message>
+        <message>
+            <source>the session was broken off</source>
+            <comment>edit.baseline.why.ended</comment>
+            <translation>die Sitzung wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>a possible fall was seen</source>
+            <comment>edit.baseline.why.fall</comment>
+            <translation>ein möglicher Sturz wurde gesehen</translation>
+        </message>
+        <message>
+            <source>no score was given after it</source>
+            <comment>edit.baseline.why.no_scores</comment>
+            <translation>danach wurde kein Wert angegeben</translation>
+        </message>
+        <message>
+            <source>the target was not clear</source>
+            <comment>edit.baseline.why.not_clear</comment>
+            <translation>das Ziel war nicht scharf</translation>
+        </message>
+        <message>
+            <source>it was not measured</source>
+            <comment>edit.baseline.why.not_measured</comment>
+            <translation>es wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle</source>
+            <comment>edit.baseline.why.not_settled</comment>
+            <translation>die Beschwerden klangen nicht ab</translation>
+        </message>
+        <message>
+            <source>symptoms rose by more than 2</source>
+            <comment>edit.baseline.why.rose</comment>
+            <translation>die Beschwerden stiegen um mehr als 2</translation>
         </message>
         <message>
             <source>Bouts a day</source>
@@ -5373,6 +5603,11 @@
             <source>Condition removed</source>
             <comment>edit.step.remove_unlock</comment>
             <translation>Bedingung entfernt</translation>
+        </message>
+        <message>
+            <source>Ranges of the baseline taken over</source>
+            <comment>edit.step.take_baseline</comment>
+            <translation>Bereiche der Ausgangsmessung übernommen</translation>
         </message>
         <message>
             <source>Begins today</source>
@@ -8883,6 +9118,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>For therapists: baseline together</source>
+            <comment>tools.baseline</comment>
+            <translation>Für Therapiepraxen: Ausgangsmessung</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

@@ -642,9 +642,19 @@
             <translation>Círculos de hombros hacia atrás, lentos</translation>
         </message>
         <message>
+            <source>Baseline</source>
+            <comment>Baseline</comment>
+            <translation>Sesión de referencia</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>campo de visión vertical de la cámara</translation>
+        </message>
+        <message>
+            <source>Changed in the call</source>
+            <comment>Changed in the call</comment>
+            <translation>Cambiado en la llamada</translation>
         </message>
         <message>
             <source>Convergence hold on a fingertip</source>
@@ -875,6 +885,11 @@
             <source>Medicines changed</source>
             <comment>Medicines changed</comment>
             <translation>Cambio de medicamentos</translation>
+        </message>
+        <message>
+            <source>Moments marked</source>
+            <comment>Moments marked</comment>
+            <translation>Momentos marcados</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -2257,6 +2272,11 @@
             <translation>síntomas no calmados en el tiempo del plan</translation>
         </message>
         <message>
+            <source>taken together in the clinic</source>
+            <comment>taken together in the clinic</comment>
+            <translation>hecha juntos en la consulta</translation>
+        </message>
+        <message>
             <source>target not said to be clear</source>
             <comment>target not said to be clear</comment>
             <translation>punto no descrito como claro</translation>
@@ -3165,6 +3185,26 @@
             <translation>Sí</translation>
         </message>
         <message>
+            <source>It is kept as your baseline.</source>
+            <comment>baseline.kept</comment>
+            <translation>Se guarda como su sesión de referencia.</translation>
+        </message>
+        <message>
+            <source>Baseline: do the next session together with your therapist. Later ones are compared with it.</source>
+            <comment>baseline.next</comment>
+            <translation>Sesión de referencia: haga la próxima sesión junto con su terapeuta. Las siguientes se comparan con ella.</translation>
+        </message>
+        <message>
+            <source>No baseline today</source>
+            <comment>baseline.not</comment>
+            <translation>Hoy sin referencia</translation>
+        </message>
+        <message>
+            <source>Begin the baseline</source>
+            <comment>baseline.start</comment>
+            <translation>Empezar la referencia</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees</source>
             <comment>call.amplitude</comment>
             <translation>de {low} a {high} grados</translation>
@@ -3670,6 +3710,21 @@
             <translation>Atrás (Esc)</translation>
         </message>
         <message>
+            <source>◆ baseline, {text}</source>
+            <comment>desk.baseline</comment>
+            <translation>◆ referencia, {text}</translation>
+        </message>
+        <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
+            <source>{text}; baseline of {day}</source>
+            <comment>desk.baseline.of</comment>
+            <translation>{text}; referencia del {day}</translation>
+        </message>
+        <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
             <translation>Debajo</translation>
@@ -3678,6 +3733,11 @@
             <source>no other session</source>
             <comment>desk.beside.none</comment>
             <translation>ninguna otra sesión</translation>
+        </message>
+        <message>
+            <source>between exercises</source>
+            <comment>desk.between</comment>
+            <translation>entre ejercicios</translation>
         </message>
         <message>
             <source>▼ fell</source>
@@ -3703,6 +3763,11 @@
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ subió</translation>
+        </message>
+        <message>
+            <source>{text}, against the baseline of {day}</source>
+            <comment>desk.change.since</comment>
+            <translation>{text}, frente a la referencia del {day}</translation>
         </message>
         <message>
             <source>too few to compare</source>
@@ -3770,9 +3835,29 @@
             <translation>{before} → {after}</translation>
         </message>
         <message>
+            <source>dark</source>
+            <comment>desk.doubt.dark</comment>
+            <translation>oscuro</translation>
+        </message>
+        <message>
+            <source>? In doubt for {length} s: {why}</source>
+            <comment>desk.doubt.of</comment>
+            <translation>? {length} s en duda: {why}</translation>
+        </message>
+        <message>
+            <source>the face was hard to follow</source>
+            <comment>desk.doubt.unsure</comment>
+            <translation>costaba seguir la cara</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
@@ -3835,6 +3920,11 @@
             <translation>{folder}</translation>
         </message>
         <message>
+            <source>▨ Not measured for {length} s: {why}</source>
+            <comment>desk.gap.of</comment>
+            <translation>▨ {length} s no medidos: {why}</translation>
+        </message>
+        <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
             <translation>Seguir leyendo</translation>
@@ -3845,9 +3935,9 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation>● medido   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
+            <translation>● medido   ◆ referencia   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
         </message>
         <message>
             <source>last {day}</source>
@@ -3910,9 +4000,19 @@
             <translation>Mirando la carpeta ...</translation>
         </message>
         <message>
-            <source>Marked while it went on</source>
+            <source>⚑ marked at {time} s</source>
+            <comment>desk.mark.at</comment>
+            <translation>⚑ marcado a los {time} s</translation>
+        </message>
+        <message>
+            <source>⚑ Marked while it went on</source>
             <comment>desk.marked</comment>
-            <translation>Marcado mientras se hacía</translation>
+            <translation>⚑ Marcado mientras se hacía</translation>
+        </message>
+        <message>
+            <source>⚑ Marked outside the exercise</source>
+            <comment>desk.marked.outside</comment>
+            <translation>⚑ Marcado fuera del ejercicio</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -4015,6 +4115,16 @@
             <translation>Otra carpeta</translation>
         </message>
         <message>
+            <source>paused</source>
+            <comment>desk.pause</comment>
+            <translation>en pausa</translation>
+        </message>
+        <message>
+            <source>Ⅱ Paused for {length} s</source>
+            <comment>desk.pause.of</comment>
+            <translation>Ⅱ Pausa de {length} s</translation>
+        </message>
+        <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
             <translation>Personas, primero lo más urgente</translation>
@@ -4100,6 +4210,11 @@
             <translation>Ejercicio</translation>
         </message>
         <message>
+            <source>{name} ({number} of {of})</source>
+            <comment>desk.set.part</comment>
+            <translation>{name} ({number} de {of})</translation>
+        </message>
+        <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>{share} % de las prácticas pedidas</translation>
@@ -4165,6 +4280,26 @@
             <translation>Revisión</translation>
         </message>
         <message>
+            <source>Baseline together</source>
+            <comment>desk.together</comment>
+            <translation>Referencia</translation>
+        </message>
+        <message>
+            <source>The program opens beside this window. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.begun</comment>
+            <translation>El programa se abre junto a esta ventana. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
+        </message>
+        <message>
+            <source>The program could not be opened.</source>
+            <comment>desk.together.failed</comment>
+            <translation>No se pudo abrir el programa.</translation>
+        </message>
+        <message>
+            <source>This folder has no plan with this pseudonym. Make one first.</source>
+            <comment>desk.together.no_plan</comment>
+            <translation>En esta carpeta no hay ningún plan con este seudónimo. Haga uno primero.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
@@ -4195,9 +4330,9 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
-            <source>Repetitions, events</source>
+            <source>Over time</source>
             <comment>desk.what</comment>
-            <translation>Repeticiones, sucesos</translation>
+            <translation>Recorrido</translation>
         </message>
         <message>
             <source>Whole session</source>
@@ -4298,6 +4433,101 @@
             <source>Back (Esc)</source>
             <comment>edit.back</comment>
             <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>Baseline of {day}</source>
+            <comment>edit.baseline</comment>
+            <translation>Referencia del {day}</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>edit.baseline.bpm</comment>
+            <translation>{tempo} pulsos por minuto</translation>
+        </message>
+        <message>
+            <source>{entry}: {what}</source>
+            <comment>edit.baseline.line</comment>
+            <translation>{entry}: {what}</translation>
+        </message>
+        <message>
+            <source>{told}. Not offered: {why}</source>
+            <comment>edit.baseline.not_offered</comment>
+            <translation>{told}. No se ofrece: {why}</translation>
+        </message>
+        <message>
+            <source>nothing measured</source>
+            <comment>edit.baseline.nothing</comment>
+            <translation>nada medido</translation>
+        </message>
+        <message>
+            <source>{low} to {high}°</source>
+            <comment>edit.baseline.range</comment>
+            <translation>de {low} a {high}°</translation>
+        </message>
+        <message>
+            <source>symptoms +{points}</source>
+            <comment>edit.baseline.rise</comment>
+            <translation>síntomas +{points}</translation>
+        </message>
+        <message>
+            <source>{deg}° to both sides</source>
+            <comment>edit.baseline.swing</comment>
+            <translation>{deg}° a ambos lados</translation>
+        </message>
+        <message>
+            <source>Take over: {what}</source>
+            <comment>edit.baseline.take</comment>
+            <translation>Tomar: {what}</translation>
+        </message>
+        <message>
+            <source>Take over for all exercises</source>
+            <comment>edit.baseline.take_all</comment>
+            <translation>Tomar para todos los ejercicios</translation>
+        </message>
+        <message>
+            <source>nobody said whether the target was clear</source>
+            <comment>edit.baseline.why.clarity_not_asked</comment>
+            <translation>nadie dijo si el objetivo se veía nítido</translation>
+        </message>
+        <message>
+            <source>the figures are in doubt</source>
+            <comment>edit.baseline.why.doubt</comment>
+            <translation>los valores están en duda</translation>
+        </message>
+        <message>
+            <source>the session was broken off</source>
+            <comment>edit.baseline.why.ended</comment>
+            <translation>la sesión se interrumpió</translation>
+        </message>
+        <message>
+            <source>a possible fall was seen</source>
+            <comment>edit.baseline.why.fall</comment>
+            <translation>se vio una posible caída</translation>
+        </message>
+        <message>
+            <source>no score was given after it</source>
+            <comment>edit.baseline.why.no_scores</comment>
+            <translation>después no se dio ninguna puntuación</translation>
+        </message>
+        <message>
+            <source>the target was not clear</source>
+            <comment>edit.baseline.why.not_clear</comment>
+            <translation>el objetivo no se veía nítido</translation>
+        </message>
+        <message>
+            <source>it was not measured</source>
+            <comment>edit.baseline.why.not_measured</comment>
+            <translation>no se midió</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle</source>
+            <comment>edit.baseline.why.not_settled</comment>
+            <translation>los síntomas no se calmaron</translation>
+        </message>
+        <message>
+            <source>symptoms rose by more than 2</source>
+            <comment>edit.baseline.why.rose</comment>
+            <translation>los síntomas subieron más de 2</translation>
         </message>
         <message>
             <source>Bouts a day</source>
@@ -5373,6 +5603,11 @@
             <source>Condition removed</source>
             <comment>edit.step.remove_unlock</comment>
             <translation>Condición quitada</translation>
+        </message>
+        <message>
+            <source>Ranges of the baseline taken over</source>
+            <comment>edit.step.take_baseline</comment>
+            <translation>Amplitudes de la referencia tomadas</translation>
         </message>
         <message>
             <source>Begins today</source>
@@ -8883,6 +9118,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>For therapists: baseline together</source>
+            <comment>tools.baseline</comment>
+            <translation>Para terapeutas: sesión de referencia</translation>
         </message>
         <message>
             <source>For therapists: plan</source>
