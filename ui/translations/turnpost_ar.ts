@@ -7395,6 +7395,11 @@
             <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>ذكرت أنك سقطت. ينبغي أن يعرف معالجك بذلك قبل أن تواصل.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. إذا سقطت أو أُصبت، فاطلب المساعدة الآن.</translation>

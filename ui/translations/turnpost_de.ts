@@ -7395,6 +7395,11 @@
             <translation>Wird Ihr Kopf richtig gemessen?</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>Sie haben von einem Sturz berichtet. Ihre Therapiepraxis sollte davon wissen, bevor Sie weitermachen.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>

@@ -7395,6 +7395,11 @@
             <translation>¿Se mide bien su cabeza?</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>Ha contado que se cayó. Su terapeuta debe saberlo antes de que siga.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
