@@ -2677,6 +2677,11 @@
             <translation>{share} % من الوقت تجاوزت العينان مدى الإعداد</translation>
         </message>
         <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} (عدد الجلسات {count}، تُعرض الأخطر)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the last one shown)</source>
             <comment>{text} ({count} sessions, the last one shown)</comment>
             <translation>{text} (عدد الجلسات {count}، تُعرض الأخيرة)</translation>

@@ -2677,6 +2677,11 @@
             <translation>{share} % der Zeit waren die Augen außerhalb des Bereichs der Einrichtung</translation>
         </message>
         <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} ({count} Sitzungen, die schwerste gezeigt)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the last one shown)</source>
             <comment>{text} ({count} sessions, the last one shown)</comment>
             <translation>{text} ({count} Sitzungen, die letzte gezeigt)</translation>

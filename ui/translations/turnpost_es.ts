@@ -2677,6 +2677,11 @@
             <translation>{share} % del tiempo los ojos salieron del margen de la preparación</translation>
         </message>
         <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} ({count} sesiones, se muestra la más grave)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the last one shown)</source>
             <comment>{text} ({count} sessions, the last one shown)</comment>
             <translation>{text} ({count} sesiones, se muestra la última)</translation>
