@@ -18,8 +18,8 @@ from tracker.records.questionnaires import (
     add_score,
     courses_of,
     known_scales,
+    last_own_score,
     scores_of,
-    undo_score,
 )
 
 DAY = date(2026, 3, 2)
@@ -33,6 +33,13 @@ def book(tmp_path: Path) -> NoteBook:
 def add(book: NoteBook, score: float = 48.0, **changes: Any) -> Score:
     values: dict[str, Any] = {"person": "Wren", "name": "Balance A", "day": DAY, "ends": (0, 100)}
     return add_score(book, score=score, **{**values, **changes})
+
+
+def undo_score(book: NoteBook, person: str) -> Score | None:
+    last = last_own_score(book, person)
+    if last is not None:
+        book.withdraw(last.id)
+    return last
 
 
 def test_a_score_is_read_again_as_it_was_entered(book: NoteBook) -> None:

@@ -127,15 +127,12 @@ def add_score(
     return found
 
 
-def undo_score(book: NoteBook, person: str) -> Score | None:
-    """Withdraw the author's own newest score of a person that holds; None without one."""
+def last_own_score(book: NoteBook, person: str) -> Score | None:
+    """The author's own newest score of a person that holds, to withdraw it; None without one."""
     # By place in the file and not by clock: a clock may be set back.
     held = _scores(book.held_lines(KIND))
     own = [s for s in held if s.author == book.author and s.person == clean(person, None)]
-    if not own:
-        return None
-    book.withdraw(own[-1].id)
-    return own[-1]
+    return own[-1] if own else None
 
 
 def scores_of(

@@ -8025,9 +8025,9 @@
             <translation>أضف الدرجة</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>حُفظ: {name}، {score}، {day}.</translation>
+            <translation>حُفظ: {name}، {score} (من {least} إلى {most})، {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8130,6 +8130,11 @@
             <translation>لا توجد درجة لك يمكن التراجع عنها.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>سُجّلت منذ مدة وما زالت موجودة: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}، {day}</translation>
@@ -8153,6 +8158,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>الدرجة</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>التراجع عن هذه الدرجة القديمة</translation>
         </message>
         <message>
             <source>Questionnaires</source>

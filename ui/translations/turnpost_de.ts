@@ -8025,9 +8025,9 @@
             <translation>Wert eintragen</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>Eingetragen: {name}, {score}, {day}.</translation>
+            <translation>Eingetragen: {name}, {score} ({least} bis {most}), {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8130,6 +8130,11 @@
             <translation>Von Ihnen gibt es keinen Wert, der sich zurücknehmen lässt.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>Schon vor einiger Zeit eingetragen und noch da: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}, {day}</translation>
@@ -8153,6 +8158,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>Diesen alten Wert zurücknehmen</translation>
         </message>
         <message>
             <source>Questionnaires</source>

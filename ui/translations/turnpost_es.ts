@@ -8025,9 +8025,9 @@
             <translation>Añadir la puntuación</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>Guardado: {name}, {score}, {day}.</translation>
+            <translation>Guardado: {name}, {score} (de {least} a {most}), {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8130,6 +8130,11 @@
             <translation>No hay ninguna puntuación suya que deshacer.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>Se guardó hace tiempo y sigue ahí: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}, {day}</translation>
@@ -8153,6 +8158,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>Puntuación</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>Deshacer esta puntuación antigua</translation>
         </message>
         <message>
             <source>Questionnaires</source>
