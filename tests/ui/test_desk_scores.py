@@ -81,6 +81,7 @@ def test_scores_are_entered_by_keys_and_stand_there_with_their_trend(
         (("A", "", "0", "10"), "“Score” needs a number", "score"),
         (("A", "5", "0", "ten"), "“Most possible” needs a number", "most"),
         (("A", "5", "10", "0"), "must be below the most", "least"),
+        (("A", "0", "0.001", "0.004"), "must be below the most", "least"),
         (("A", "11", "0", "10"), "between 0 and 10", "score"),
     ],
 )
@@ -261,7 +262,7 @@ def test_nothing_is_cut(open_desk: Open, percent: int, size: tuple[int, int]) ->
 
 @pytest.mark.parametrize(
     ("text", "value"),
-    [("47.5", 47.5), (" 5 ", 5.0), ("-3", -3.0), ("", None), ("1e9", None), ("nan", None)],
+    [("47.5", 47.5), (" 5 ", 5.0), ("-3", -3.0), ("0.004", 0.0), ("", None), ("1e9", None), ("nan", None)],
 )
 def test_numbers_are_read_as_typed(text: str, value: float | None) -> None:
     assert _number(text) == value

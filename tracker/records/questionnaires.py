@@ -110,6 +110,8 @@ def add_score(
         raise InputError("type the name of the questionnaire")
     if not all(isfinite(v) and abs(v) <= LARGEST for v in (score, least, most)):
         raise InputError(f"the numbers must lie between -{LARGEST:.0f} and {LARGEST:.0f}")
+    # As they are kept: ends that differ by less are one.
+    score, least, most = (round(v, DECIMALS) for v in (score, least, most))
     if not least < most:
         raise InputError("the least possible score must be below the most")
     if not least <= score <= most:
@@ -118,9 +120,9 @@ def add_score(
         "person": person,
         "name": name,
         "day": day.isoformat(),
-        "score": round(score, DECIMALS),
-        "least": round(least, DECIMALS),
-        "most": round(most, DECIMALS),
+        "score": score,
+        "least": least,
+        "most": most,
     }
     found = _score(book.write_line(KIND, values))
     assert found is not None

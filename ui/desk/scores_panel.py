@@ -22,6 +22,7 @@ from tracker.records.notes import NoteBook
 from tracker.records.people import NO_NAME
 from tracker.records.places import clean
 from tracker.records.questionnaires import (
+    DECIMALS,
     LARGEST,
     MAX_NAME,
     Score,
@@ -280,8 +281,8 @@ class ScoresPanel(QWidget):
 
 
 def _number(text: str) -> float | None:
-    """A number as the user's country writes it, or with a point; None where it is none."""
+    """A number as the user's country writes it, or with a point, as it is kept; None where it is none."""
     value, good = QLocale().toDouble(text.strip())
     if not good:
         value, good = QLocale.c().toDouble(text.strip())
-    return value if good and isfinite(value) and abs(value) <= LARGEST else None
+    return round(value, DECIMALS) if good and isfinite(value) and abs(value) <= LARGEST else None
