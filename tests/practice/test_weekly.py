@@ -14,12 +14,16 @@ from tracker.practice.conductor import Conductor
 from tracker.practice.history import load_history
 from tracker.practice.tasks import AskGate, AskScores, AskWeekly, Over
 from tracker.practice.week import Week, week_before
+from tracker.records.adherence import adherence_of
+from tracker.records.attention import reasons_of
 from tracker.records.figure import shown
 from tracker.records.figures import record_of
+from tracker.records.rows import row_of
 from tracker.session.said import NOT_ASKED
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary import Summary, save_summary
-from tracker.session.weekly import NO_FALL, NOT_ANSWERED, QUESTIONS
+from tracker.session.weekly import NO_FALL, NOT_ANSWERED, QUESTIONS, names_of_yes
+from ui.commands.practise import table
 
 DAY = date(2026, 3, 2)
 PLAN = plan_of(SEATED)
@@ -210,6 +214,43 @@ def test_a_fall_at_the_gate_is_not_asked_about_again() -> None:
     assert person.kinds() == ["AskGate", "Over"] and found.weekly is None
     # It was not asked, so it comes the next time.
     assert week_before([session(0), found], DAY + timedelta(days=8)).due
+
+
+def test_a_fall_told_weekly_is_not_worded_as_an_answer_at_the_gate() -> None:
+    said = "a fall, told in the question of the week"
+    first = session(0)
+    found = session(7, told(falls="once", hurt=False), [first])
+    figures = record_of(found)
+    safety = figures.find("safety")
+    assert safety is not None and shown(safety) == f"yes to: {said}"
+    assert figures.alert[:2] == (
+        f"Answered yes: {said}",
+        "Told of falls in the last week: one fall, not hurt",
+    )
+    row = row_of(found, "a/summary.json")
+    assert [r.text for r in reasons_of([row], adherence_of([row], PLAN, DAY), [])][:1] == [
+        f"answered yes: {said}"
+    ]
+    assert (
+        "safety questions             call therapist (a fall, told in the question of the week)"
+        in (table(found))
+    )
+    # At the gate itself it is a fall since the last session, also where it was told twice.
+    gate = session(7, Person(gate=ALL_NO | {"fall": True}), [first])
+    assert record_of(gate).alert[0] == "Answered yes: fall since the last session"
+    assert "safety questions             call therapist" in table(gate)
+    both = dict(found.gate or {})
+    both["asked_again"] = [
+        *both["asked_again"],
+        {"answers": {"fall": True}, "asked_because": "unwell"},
+    ]
+    assert row_of(found.model_copy(update={"gate": both}), "a").put_first == ("fall",)
+
+
+@pytest.mark.parametrize("odd", [None, [], {"put_first": "fall"}, {"put_first": None}])
+def test_an_odd_gate_names_nothing(odd: Any) -> None:
+    assert names_of_yes(odd) == []
+    assert names_of_yes({"put_first": ["fall"], "asked_again": [3, {"answers": []}]}) == ["fall"]
 
 
 def test_what_was_answered_before_one_ended_is_kept() -> None:

@@ -262,7 +262,15 @@ def test_nothing_is_cut(open_desk: Open, percent: int, size: tuple[int, int]) ->
 
 @pytest.mark.parametrize(
     ("text", "value"),
-    [("47.5", 47.5), (" 5 ", 5.0), ("-3", -3.0), ("0.004", 0.0), ("", None), ("1e9", None), ("nan", None)],
+    [
+        ("47.5", 47.5),
+        (" 5 ", 5.0),
+        ("-3", -3.0),
+        ("0.004", 0.0),
+        ("", None),
+        ("1e9", None),
+        ("nan", None),
+    ],
 )
 def test_numbers_are_read_as_typed(text: str, value: float | None) -> None:
     assert _number(text) == value

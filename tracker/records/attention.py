@@ -20,7 +20,7 @@ from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.trends import Series
-from tracker.session.weekly import FELL
+from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
 #: counts from their last session and not from today: who stopped after a red flag and
@@ -145,7 +145,7 @@ def _from_sessions(
 
 
 def _red_flag(row: SessionRow) -> str:
-    asked = [q for q in row.put_first if q in EMERGENCY or q in CALL]
+    asked = [q for q in row.put_first if q in (*EMERGENCY, *CALL, TOLD_WEEKLY)]
     if asked:
         return f"answered yes: {telling.listed(telling.question(q) for q in asked)}"
     return "ended by a safety question" if row.ended == "red_flag" else ""

@@ -1087,6 +1087,11 @@
             <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
         </message>
         <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>سقوط ذُكر في السؤال الأسبوعي</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>جُعلت مجموعة أسهل مما في الخطة</translation>

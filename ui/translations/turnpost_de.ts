@@ -1087,6 +1087,11 @@
             <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
         </message>
         <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>ein Sturz, in der wöchentlichen Frage berichtet</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>ein Durchgang wurde leichter gemacht, als der Plan ihn vorsieht</translation>

@@ -1087,6 +1087,11 @@
             <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
         </message>
         <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>una caída, contada en la pregunta semanal</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>una serie se hizo más fácil de lo que indica el plan</translation>
