@@ -338,7 +338,7 @@ def test_reading_is_shown_can_be_stopped_and_never_holds_the_window(
     assert "only a part" in window.state.text() and window.go_on.isVisible()
     monkeypatch.setattr(reading, "read_folder", read_folder)
     window.go_on.click()
-    qtbot.waitUntil(lambda: "5 people" in window.state.text(), timeout=30_000)
+    qtbot.waitUntil(lambda: "People: 5" in window.state.text(), timeout=30_000)
     assert not window.go_on.isVisible()
 
 
