@@ -16,8 +16,9 @@ PROPERTY = "film"
 class FilmResult:
     """One film: what was played and what was found.
 
-    ``row`` is 0 for exercises beyond the rows; counts and seconds held are None where
-    nothing is counted or held; events are codes, each once, in the order of the alphabet.
+    ``row`` is 0 for exercises beyond the rows; counts, seconds held and sway (RMS of the neck
+    point, in mm) are None where there are none; events are codes, each once, in the order
+    of the alphabet.
     """
 
     row: int
@@ -27,6 +28,8 @@ class FilmResult:
     counted: int | None
     expected_held_s: float | None
     held_s: float | None
+    expected_sway_mm: float | None
+    sway_mm: float | None
     expected_events: tuple[str, ...]
     events: tuple[str, ...]
 
@@ -36,6 +39,7 @@ class FilmResult:
         done = found["done"]
         counts = done["repetitions"] is not None or truth["repetitions"] > 0
         held = done["held_s"] is not None
+        sway_mm = found["sway"]["value"]
         return cls(
             row,
             clip,
@@ -44,6 +48,8 @@ class FilmResult:
             done["repetitions"],
             round(truth["held_s"], 1) if held else None,
             round(done["held_s"], 1) if held else None,
+            None if sway_mm is None else round(truth["sway_mm"], 1),
+            None if sway_mm is None else round(sway_mm, 1),
             _codes(truth["events"]),
             _codes(found["events"]),
         )

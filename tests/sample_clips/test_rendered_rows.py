@@ -13,6 +13,7 @@ import json
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 
 from sample_clips import scenarios, shipped
@@ -77,15 +78,17 @@ def test_the_table_has_a_line_for_each_film() -> None:
     found = {
         "exercise": "stand",
         "done": {"repetitions": None, "held_s": 9.04},
+        "sway": {"value": 7.14},
         "events": [{"code": "eyes_opened"}, {"code": "chin_down"}, {"code": "eyes_opened"}],
     }
-    truth = {"repetitions": 0, "held_s": 9.0, "events": [{"code": "eyes_opened"}]}
+    truth = {"repetitions": 0, "held_s": 9.0, "sway_mm": 7.0, "events": [{"code": "eyes_opened"}]}
     late = as_property(FilmResult.of(found, truth, 14, "b"))[1]
     soon = as_property(FilmResult.of(found | {"events": []}, truth, 13, "a"))[1]
     assert as_csv([late, soon]).splitlines() == [
-        "row,clip,exercise,expected,counted,expected_held_s,held_s,expected_events,events",
-        "13,a,stand,,,9.0,9.0,eyes_opened,",
-        "14,b,stand,,,9.0,9.0,eyes_opened,chin_down eyes_opened",
+        "row,clip,exercise,expected,counted,expected_held_s,held_s,expected_sway_mm,sway_mm,"
+        "expected_events,events",
+        "13,a,stand,,,9.0,9.0,7.0,7.1,eyes_opened,",
+        "14,b,stand,,,9.0,9.0,7.0,7.1,eyes_opened,chin_down eyes_opened",
     ]
 
 
@@ -139,10 +142,17 @@ def test_check_tells_what_was_done_well_from_what_was_not(
     assert result.events == result.expected_events
     if result.held_s is not None:
         assert result.held_s == pytest.approx(result.expected_held_s, abs=HELD_WITHIN_S)
+    if result.sway_mm is not None and scenario.posture == "standing":
+        assert result.sway_mm == pytest.approx(result.expected_sway_mm, rel=0.1, abs=1.0)
 
 
 def truth_of(scenario: Scenario) -> dict[str, Any]:
-    """Counts and events of a clip, and how long it was held with the eyes as asked."""
+    """Counts and events of a clip, how long it was held with the eyes as asked, and the sway."""
     score = make_score(scenario)
     broken = sum(s.lasts_s for s in (*scenario.opens, *scenario.shut))
-    return events(score) | {"held_s": score.end_s - score.start_s - broken}
+    times = np.arange(score.start_s, score.end_s, 0.05)
+    places = np.array([score.attitude(float(t)).shift_mm[[0, 2]] for t in times])
+    return events(score) | {
+        "held_s": score.end_s - score.start_s - broken,
+        "sway_mm": float(np.sqrt(places.var(axis=0).sum())),
+    }
