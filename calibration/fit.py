@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from calibration.axes import make_rest_frame
-from calibration.check import is_held_out
+from calibration.check import MOVING, is_held_out
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze
@@ -31,8 +31,6 @@ from tracker.vision.observer import Observation
 THINNING = 2
 #: The steps in which the head was asked to be still, to turn, and to nod.
 _MOVES = (("rest", "look"), ("turn_slowly",), ("nod_slowly",))
-#: The steps in which the head moves.
-MOVING = ("turn_slowly", "nod_slowly")
 #: A set-up with fewer frames of a face than this can't be fitted.
 MIN_FACE_FRAMES = 8
 

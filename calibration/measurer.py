@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from calibration.check import check_gaze
+from calibration.check import check_gaze, is_coarse
 from calibration.fit import fit_profile
 from calibration.profile_file import load_profile
 from calibration.report import SetupReport
@@ -91,6 +91,8 @@ class Measurer:
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
+        if is_coarse(profile, self._held, placed):
+            findings = (*findings, "coarse_picture")
         reach = None if profile.gaze is None else profile.gaze.reach
         check = check_gaze(profile, self._held, placed)
         if self._kept is not None and profile.gaze is not None and not still_reads(check):

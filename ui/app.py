@@ -53,6 +53,8 @@ from ui.widgets.picture import Picture
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
 REFRESH_MS = 33
+#: The same where the measuring does not keep up with the camera: it comes first.
+BUSY_REFRESH_MS = 150
 SMALLEST = (960, 600)
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
@@ -295,7 +297,8 @@ class Window(QWidget):
         if isinstance(page, PracticePage):
             page.move_target()
         now_s = time.monotonic()
-        if now_s - self._refreshed_s >= REFRESH_MS / 1000:
+        pause_ms = BUSY_REFRESH_MS if self.director.load.busy else REFRESH_MS
+        if now_s - self._refreshed_s >= pause_ms / 1000:
             self._refreshed_s = now_s
             self.refresh()
 

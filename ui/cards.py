@@ -23,6 +23,7 @@ from tracker.practice.tasks import (
     AskReader,
     AskSound,
     AskSupport,
+    AskWeekly,
     DoSet,
     Over,
     Prepare,
@@ -32,6 +33,7 @@ from tracker.practice.tasks import (
     Task,
     Wait,
 )
+from tracker.session.weekly import FALLS
 from ui import words
 from ui.hands_free import stop_key
 from ui.manner import care_keys, form_of, how_of, other_posture
@@ -126,6 +128,8 @@ def card_of(
             silent = () if can_sound else (words.say("ask.reader.silent"),)
             how = words.say("ask.reader.how")
             return Card(words.say("ask.reader"), (*silent, how), options=_yes_no())
+        case AskWeekly(question=question):
+            return _asked(f"ask.weekly.{question}", weekly_options(question))
         case AskSupport(support=support):
             return Card(
                 words.say(f"ask.support.{support}"),
@@ -298,6 +302,14 @@ def _over(task: Over, plan: Plan) -> Card:
 
 def _asked(key: str, options: tuple[Option, ...]) -> Card:
     return Card(words.say(key), (words.say(f"{key}.how"),), options=options)
+
+
+def weekly_options(question: str) -> tuple[Option, ...]:
+    """Answers to a question of the week; it may be passed over."""
+    skip = Option(words.say("ask.weekly.skip"))
+    if question != "falls":
+        return (*_yes_no(), skip)
+    return (*(Option(words.say(f"ask.weekly.falls.{f}"), f) for f in FALLS), skip)
 
 
 def _yes_no() -> tuple[Option, ...]:

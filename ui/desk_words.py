@@ -145,6 +145,9 @@ DESK_WORDS: dict[str, object] = {
     "report.html": QT_TRANSLATE_NOOP("turnpost", "Report to read on a screen, HTML ({ending})"),
     "report.csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a session ({ending})"),
     "report.repetitions_csv": QT_TRANSLATE_NOOP("turnpost", "Table, a row a repetition ({ending})"),
+    "report.scores_csv": QT_TRANSLATE_NOOP(
+        "turnpost", "Table, a row a questionnaire score ({ending})"
+    ),
     "report.fhir": QT_TRANSLATE_NOOP("turnpost", "For a record system, FHIR R4 ({ending})"),
     "report.working": QT_TRANSLATE_NOOP("turnpost", "Making the report ..."),
     "report.done": QT_TRANSLATE_NOOP("turnpost", "Written, of {count} sessions: {path}"),

@@ -40,6 +40,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.finding.fault": QT_TRANSLATE_NOOP("turnpost", "Wrong: {field}: {text}"),
     "edit.finding.remark": QT_TRANSLATE_NOOP("turnpost", "Note: {field}: {text}"),
     "edit.finding.in": QT_TRANSLATE_NOOP("turnpost", "{place}, {field}"),
+    "edit.finding.entries": QT_TRANSLATE_NOOP("turnpost", "Exercises"),
     "edit.fault": QT_TRANSLATE_NOOP("turnpost", "Wrong: {text}"),
     "edit.page.plan": QT_TRANSLATE_NOOP("turnpost", "Person and days"),
     "edit.page.safety": QT_TRANSLATE_NOOP("turnpost", "Safety"),

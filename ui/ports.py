@@ -21,7 +21,7 @@ from tracker.session.live import LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
-from tracker.vision.messages import Message, SourceState
+from tracker.vision.messages import Message, SourceState, SourceStats
 from ui.beats import Tempo
 
 
@@ -50,6 +50,11 @@ class ServiceLike(Protocol):
 
     def preview(self) -> NDArray[np.uint8] | None:
         """Give the newest picture (BGR, not mirrored)."""
+        ...
+
+    @property
+    def stats(self) -> SourceStats:
+        """Pictures given so far, and those passed over."""
         ...
 
     def now_s(self) -> float:

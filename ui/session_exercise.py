@@ -146,6 +146,16 @@ class ExercisePart(SetupPart):
         if live and recording.fault and not isfinite(self._disk_said_s):
             self._disk_said_s = now_s
 
+    def _look_at_load(self, now_s: float) -> None:
+        """See whether the measuring keeps up in a set; between sets nobody's figures suffer."""
+        if self._service is None or self.phase != Phase.exercise:
+            self.load.forget()
+            self._busy_said_s = nan
+            return
+        self.load.see(now_s, self._service.stats)
+        if self.load.busy and not isfinite(self._busy_said_s):
+            self._busy_said_s = now_s
+
     def _end_when_done(self, now_s: float) -> None:
         live = self.live
         step = self._asked[-1].step

@@ -215,6 +215,7 @@ class Director(FirstPart):
         self._tell_look()
         if self._service is not None:
             self._go_on(self.now_s)
+        self._look_at_load(self.now_s)
         self._advance_plan()
         self._collect_saved()
 

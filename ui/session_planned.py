@@ -73,13 +73,15 @@ class PlannedPart(SetPart):
         self._began_s, self._told = self.clock(), frozenset()
         self.scores = None
         # The day on the person's calendar is meant, wherever they are.
-        self.week = week_of(self.plan, date.today())
+        today = date.today()
+        self.week = week_of(self.plan, today)
         recording = self._world.make_planned(self.plan)
         self._recording = recording
         self.conductor = Conductor(
             self.plan,
             recording,
             history=history.result or [],
+            today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
         )

@@ -16,6 +16,7 @@ from tracker.vision.messages import SourceState
 from ui.asked import Asked
 from ui.beats import shown_side
 from ui.geometry import ASSUMED_DISTANCE_MM, FieldExtent, ScreenMap, believable_distance_mm
+from ui.load import Load
 from ui.ports import CameraChoice, ClipPlan, Job, RecordingLike, Saved, ServiceLike, World
 from ui.recovering import Recovering
 
@@ -141,6 +142,9 @@ class SessionState:
         self._stopping: list[Job] = []
         self._preview_wanted = False
         self._disk_said_s = nan
+        #: Whether the measuring keeps up with the camera in this set.
+        self.load = Load()
+        self._busy_said_s = nan
         # The measuring's clock against the session's, and what was counted before this set.
         self._offset_s = 0.0
         # A kept profile's set-up is short; keeping one goes on beside the window.
@@ -232,6 +236,11 @@ class SessionState:
     def disk_note(self) -> bool:
         """Whether to say now that the disk takes nothing: once in a session, for a while."""
         return 0 <= self.now_s - self._disk_said_s < NOTE_SHOWN_S
+
+    @property
+    def busy_note(self) -> bool:
+        """Whether to say now that pictures go unmeasured: once in a set, for a while."""
+        return 0 <= self.now_s - self._busy_said_s < NOTE_SHOWN_S
 
     @property
     def unsaved(self) -> bool:

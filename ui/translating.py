@@ -21,6 +21,7 @@ from xml.etree import ElementTree
 import PySide6
 
 from ui.desk import trade_words
+from ui.editor import telling
 from ui.languages import CODES, FOLDER, SOURCE
 from ui.words import CONTEXT, WORDS
 
@@ -40,7 +41,9 @@ class Text:
 def sources() -> dict[Key, str]:
     """Every text that there is to translate, in English."""
     own = {(CONTEXT, key): str(text) for key, text in WORDS.items()}
-    return own | {(trade_words.CONTEXT, key): text for key, text in trade_words.TRADE.items()}
+    trade = {(trade_words.CONTEXT, key): text for key, text in trade_words.TRADE.items()}
+    plans = {(telling.CONTEXT, key): text for key, text in telling.PLAN_TEXTS.items()}
+    return own | trade | plans
 
 
 def file_of(code: str) -> Path:

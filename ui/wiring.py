@@ -167,11 +167,15 @@ def make_planned(plan: Plan) -> Recording:
     return Recording({}, plan=plan)
 
 
+#: What a set-up found that limits the figures.
+SAID_IN_SUMMARY = ("gaze_not_fitted", "coarse_picture")
+
+
 def _notes_of(setup: Mapping[str, Any]) -> tuple[str, ...]:
     """What limits the figures after a set-up."""
     if not setup.get("calibration"):
         return ("setup_failed",)
-    return tuple(n for n in setup.get("findings") or [] if n == "gaze_not_fitted")
+    return tuple(n for n in setup.get("findings") or [] if n in SAID_IN_SUMMARY)
 
 
 def history_of(plan: Plan) -> list[Summary]:

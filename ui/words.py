@@ -27,6 +27,7 @@ from ui.sheet_words import SHEET_WORDS
 from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
 from ui.voice_words import VOICE_WORDS
+from ui.weekly_words import WEEKLY_WORDS
 
 CONTEXT = "turnpost"
 
@@ -193,6 +194,10 @@ WORDS: dict[str, object] = {
         "turnpost",
         "Your eyes could not be followed well enough. Your head is measured, your gaze is not.",
     ),
+    "finding.coarse_picture": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your face can not be seen well while it moves. The numbers may be rough.",
+    ),
     "finding.other": QT_TRANSLATE_NOOP(
         "turnpost", "The set-up has a weakness ({key}). Numbers may be rough."
     ),
@@ -236,6 +241,10 @@ WORDS: dict[str, object] = {
     "practice.not_measured": QT_TRANSLATE_NOOP("turnpost", "Not measured: {reason}"),
     "practice.disk": QT_TRANSLATE_NOOP(
         "turnpost", "The disk takes nothing just now. Carry on: you can save at the end."
+    ),
+    "practice.busy": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "This computer is busy and measures fewer pictures. Carry on; close other programs later.",
     ),
     "practice.saving": QT_TRANSLATE_NOOP("turnpost", "Saving your session ..."),
     "field.name": QT_TRANSLATE_NOOP("turnpost", "Target with repetition count"),
@@ -359,6 +368,7 @@ WORDS: dict[str, object] = {
     **SAFETY_WORDS,
     **PLANNED_WORDS,
     **VOICE_WORDS,
+    **WEEKLY_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
     **HANDOVER_WORDS,

@@ -22,6 +22,7 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
+    AskWeekly,
     DoSet,
     Over,
     Prepare,
@@ -60,6 +61,9 @@ class Person:
     """Their answers; a list is used up one by one, its last answer stays."""
 
     gate: Any = field(default_factory=lambda: dict(ALL_NO))
+    weekly: dict[str, Any] = field(
+        default_factory=lambda: {"falls": "none", "hurt": False, "medicines_changed": False}
+    )
     before: Any = field(default_factory=lambda: {"dizziness": 2})
     after: Any = field(default_factory=lambda: {"dizziness": 3})
     settle_s: float | None = 60.0
@@ -117,6 +121,8 @@ class Person:
         match task:
             case AskGate():
                 return _next(self.gate)
+            case AskWeekly(question=question):
+                return self.weekly[question]
             case AskSinceLast():
                 return {"rest_of_day": 1, "next_morning": 0}
             case AskScores(when="before"):

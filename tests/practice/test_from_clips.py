@@ -302,6 +302,8 @@ def test_a_clip_needs_one_exercise() -> None:
         ({"scores_before": {"dizziness": True}}, "dizziness"),
         ({"entries": {"none": {}}}, "has no 'none'"),
         ({"open": ["none"]}, "has no 'none'"),
+        ({"weekly": {"falls": "twice"}}, "weekly.falls"),
+        ({"weekly": {"medicines": True}}, "weekly.medicines"),
         ({"entries": {"stand": {"clarity": "fine"}}}, "entries.stand.clarity"),
         ({"unheard": 1}, "unheard"),
         ({"format_version": 2}, "format_version"),

@@ -41,6 +41,7 @@ def row(day: int = 0, hour: int = 9, **changes: Any) -> SessionRow:
         "settled_minutes": 1.0,
         "not_settled": False,
         "since_last": {},
+        "weekly": {},
         "flags": {},
         "sets": (set_row(),),
     }

@@ -46,6 +46,9 @@ def test_every_red_flag_comes_first(question: str) -> None:
 @pytest.mark.parametrize(
     ("changes", "kind"),
     [
+        ({"weekly": {"falls": "once"}}, Kind.fell),
+        ({"weekly": {"falls": "more", "hurt": True}}, Kind.fell),
+        ({"weekly": {"falls": "none", "medicines_changed": True}}, Kind.medicines),
         ({"ended": "possible_fall"}, Kind.possible_fall),
         ({"sets": (set_row(events={"possible_fall": 1}),)}, Kind.possible_fall),
         ({"ended": "stopped_unwell"}, Kind.unwell),
@@ -57,6 +60,37 @@ def test_every_red_flag_comes_first(question: str) -> None:
 def test_one_session_is_enough(changes: dict[str, Any], kind: Kind) -> None:
     assert kinds([*CALM, row(10, **changes)]) == [kind]
     assert kinds([*CALM, row(10, **changes), row(11)]) == [kind]
+
+
+@pytest.mark.parametrize(
+    ("weekly", "text"),
+    [
+        ({"falls": "once"}, "told of falls in the last week: one fall"),
+        ({"falls": "once", "hurt": False}, "told of falls in the last week: one fall, not hurt"),
+        (
+            {"falls": "more", "hurt": True},
+            "told of falls in the last week: more than one fall, and was hurt",
+        ),
+    ],
+)
+def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str) -> None:
+    (found,) = reasons([*CALM, row(10, weekly=weekly)])
+    assert found.text == text
+
+
+@pytest.mark.parametrize("weekly", [{}, {"falls": "none", "medicines_changed": False}])
+def test_no_fall_and_the_same_medicines_are_no_reason(weekly: Any) -> None:
+    assert kinds([*CALM, row(10, weekly=weekly)]) == []
+
+
+def test_falls_come_right_after_red_flags_and_medicines_later() -> None:
+    weekly = {"falls": "once", "hurt": False, "medicines_changed": True}
+    rows = [
+        *CALM,
+        row(10, ended="red_flag", put_first=("fall",), weekly=weekly, sets=()),
+        row(11, ended="stopped_unwell"),
+    ]
+    assert kinds(rows) == [Kind.red_flag, Kind.fell, Kind.unwell, Kind.medicines]
 
 
 @pytest.mark.parametrize("ended", ["stopped", "interrupted", "finished"])

@@ -26,6 +26,7 @@ from tracker.records.units import COUNT, DEGREES, PERCENT
 from tracker.session.flags import _NOTES
 from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import ENDED, Summary
+from tracker.session.weekly import FALLS, NO_FALL, NOT_ANSWERED
 
 
 def data_of(summary: Summary) -> dict[str, Any]:
@@ -118,6 +119,29 @@ def test_falls_and_symptoms_that_stayed_are_read_first() -> None:
     assert settled is not None and shown(settled) == "not settled"
 
 
+WEEK = {"falls": "more", "hurt": True, "medicines_changed": False, "reasons": {}}
+
+
+def test_what_was_told_of_the_week_is_among_the_figures_and_a_fall_is_read_first() -> None:
+    record = record_of(changed("weekly", WEEK))
+    found = {k: record.find(k) for k in ("falls", "hurt", "medicines_changed")}
+    assert {k: f and f.value for k, f in found.items()} == {
+        "falls": "more than one fall",
+        "hurt": "yes",
+        "medicines_changed": "no",
+    }
+    assert all(f is not None and f.origin == "reported" for f in found.values())
+    assert record.alert == ("Told of falls in the last week: more than one fall, and was hurt",)
+    calm = {"falls": "none", "hurt": None, "medicines_changed": None}
+    passed = {"hurt": NO_FALL, "medicines_changed": NOT_ANSWERED}
+    record = record_of(changed("weekly", calm | {"reasons": passed}))
+    assert record.alert == () and record.find("hurt") is None
+    medicines = record.find("medicines_changed")
+    assert medicines is not None and shown(medicines) == NOT_ANSWERED
+    # Where it was not their week, nothing is told of it.
+    assert record_of(made.finished()).find("falls") is None
+
+
 def test_a_session_in_which_nothing_was_measured_says_so_first() -> None:
     assert record_of(made.unseen()).alert == ("Nothing was measured in this session",)
     data = data_of(made.unseen())
@@ -144,6 +168,7 @@ def test_there_are_words_for_every_key() -> None:
     assert set(REFUSALS) <= set(terms.NOT_DONE)
     assert set(ENDED) == set(terms.ENDED)
     assert set(_NOTES) <= set(terms.FLAGS)
+    assert set(FALLS) == set(terms.FALLS)
     assert {s for c in CHANNELS.values() for s in c.sides} <= set(SIDES)
 
 

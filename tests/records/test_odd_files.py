@@ -26,6 +26,7 @@ def whole() -> dict[str, Any]:
     """A session with everything in it that the review reads."""
     data = json.loads(real().model_dump_json())
     data["gate"] = {"put_first": ["fall"], "since_last": {"rest_of_day": 3, "next_morning": 1}}
+    data["weekly"] = {"falls": "once", "hurt": None, "medicines_changed": True, "reasons": {}}
     data["symptoms"] = {"before": 1, "after": 4, "settled_minutes": None, "reasons": {}}
     data["exercises"][0]["symptoms"] = copy.deepcopy(data["symptoms"])
     data["started_at"] = f"{START}T09:00:00+01:00"
@@ -56,7 +57,7 @@ WHOLE = whole()
 PLACES = places(WHOLE)
 
 
-@pytest.mark.parametrize("name", ["exercises", "gate", "symptoms", "events"])
+@pytest.mark.parametrize("name", ["exercises", "gate", "weekly", "symptoms", "events"])
 def test_there_is_something_to_spoil(name: str) -> None:
     assert any(name in at for at in PLACES) and len(PLACES) > 150
 

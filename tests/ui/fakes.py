@@ -23,7 +23,14 @@ from tracker.session.projections import session_record
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary import Summary, summarise
-from tracker.vision.messages import Fitted, Measured, Message, SourceChanged, SourceState
+from tracker.vision.messages import (
+    Fitted,
+    Measured,
+    Message,
+    SourceChanged,
+    SourceState,
+    SourceStats,
+)
 from ui.geometry import FieldExtent
 from ui.ports import CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
 
@@ -54,6 +61,7 @@ class FakeService:
         self.preview_on = self.body_on = False
         self.body_every_s = 0.0
         self.picture: Any = None
+        self.stats = SourceStats()
 
     def start(self) -> None:
         self.started = True

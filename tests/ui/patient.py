@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date, timedelta
 from typing import Any
 
 from PySide6.QtCore import Qt
@@ -13,6 +14,7 @@ from tests.ui.fakes import FakeWorld, answer_fit, feed, seen, turning
 from tracker.plan.model import Entry, Plan, SymptomRules
 from tracker.practice.tasks import AskGate, CountDown, DoSet, ShowToday
 from tracker.sample import Sample
+from tracker.session.summary import Summary
 from ui import words
 from ui.app import Window
 from ui.session_flow import Phase
@@ -40,6 +42,27 @@ EYES = Entry(entry_id="eyes", exercise="eyes-side-to-side", repetitions=3)
 WALK = Entry(entry_id="walk", exercise="walk")
 STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
 SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
+
+
+def week_ago(plan_id: str) -> Summary:
+    """A session of a plan so long ago that the questions of the week are due."""
+    day = date.today() - timedelta(days=7)
+    return Summary.model_validate(
+        {
+            "format": "turnpost-session",
+            "format_version": 1,
+            "session_id": "s0",
+            "program_version": "0",
+            "ended": "finished",
+            "duration_s": 60.0,
+            "person": "Wren",
+            "plan_id": plan_id,
+            "started_at": f"{day}T09:00:00",
+            "setup": {},
+            **dict.fromkeys(("gate", "symptoms")),
+            "exercises": [],
+        }
+    )
 
 
 class Person:

@@ -54,7 +54,7 @@ def head(figure: Figure) -> str:
 def without_unit(text: str, figure: Figure) -> str | None:
     """A fact's text without its unit; None where it was not measured or not asked."""
     text = text.replace("\N{NO-BREAK SPACE}", " ")
-    if text.startswith(("not measured", "not asked", "not known", "not settled")):
+    if re.match("not (measured|asked|answered|known|settled)", text):
         return None
     shown = figure.unit.shown
     return text.removesuffix(shown).rstrip() if shown else text
@@ -302,7 +302,7 @@ def _pdf_fact(text: str, figure: Figure) -> str | None:
     found = re.search(rf"{re.escape(figure.label)}: (.*)", text)
     assert found, (figure, text)
     rest = found[1]
-    if re.match("not (measured|asked|known|settled)", rest):
+    if re.match("not (measured|asked|answered|known|settled)", rest):
         return None
     if isinstance(figure.value, str):
         # Words end where the next label begins, which only the figure can tell.

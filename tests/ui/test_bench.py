@@ -139,8 +139,10 @@ def test_a_matrix_of_nothing_is_a_wrong_call(
     assert "--matrix takes a number of clips" in capsys.readouterr().err
 
 
-def photos_file(path: Path, *, off_deg: float = 0.0, **changed: object) -> Path:
-    """Landmarks of a face drawn at known angles, labelled ``off_deg`` aside in yaw."""
+def photos_file(
+    path: Path, *, off_deg: float = 0.0, count: int = 20, noise_deg: float = 0.0, **changed: object
+) -> Path:
+    """Landmarks of a face drawn at known angles, labelled ``off_deg`` aside in yaw, and loosely."""
     from scipy.spatial.transform import Rotation
 
     from tracker.head.shape import generic_shape
@@ -149,7 +151,7 @@ def photos_file(path: Path, *, off_deg: float = 0.0, **changed: object) -> Path:
     face = generic_shape(canonical_face_vertices_cm(), canonical_face_triangles()).points_mm
     face = np.vstack([face, np.zeros((10, 3))])
     rng = np.random.default_rng(5)
-    truth = rng.uniform(-30, 30, (20, 3))
+    truth = rng.uniform(-30, 30, (count, 3))
     landmarks = []
     for yaw, pitch, roll in truth:
         # Camera axes: the person's right is its left, down is positive.
@@ -157,8 +159,10 @@ def photos_file(path: Path, *, off_deg: float = 0.0, **changed: object) -> Path:
         landmarks.append((face @ turned.T + [250.0, 200.0, 0.0]) / [640.0, 480.0, 640.0])
     held = {
         "landmarks": np.array(landmarks),
-        "truth_yaw_pitch_roll_deg": truth + np.array([off_deg, 0.0, 0.0]),
-        "image_size": np.tile([480, 640], (20, 1)),
+        "truth_yaw_pitch_roll_deg": truth
+        + np.array([off_deg, 0.0, 0.0])
+        + rng.normal(0.0, noise_deg, truth.shape),
+        "image_size": np.tile([480, 640], (count, 1)),
     }
     np.savez(path, **{k: v for k, v in {**held, **changed}.items() if v is not None})
     return path
@@ -174,6 +178,22 @@ def test_photos_drawn_at_known_angles_are_read_as_they_are(
     assert float(row[1]) == pytest.approx(off_deg, abs=0.01)
     assert [float(v) for v in (row[2], row[5], row[8])] == pytest.approx([1, 1, 1], abs=0.01)
     assert [float(v) for v in (row[4], row[7])] == pytest.approx([0, 0], abs=0.01)
+
+
+def test_labels_that_err_are_beyond_a_regression_taught_by_them(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = photos_file(tmp_path / "p.npz", off_deg=6.0, count=400, noise_deg=3.0)
+    assert main(["bench", "photos", str(path)]) == 0
+    program, taught = (line.split() for line in capsys.readouterr().out.splitlines()[-2:])
+    # Mean distance of a normal distribution from its middle: sqrt(2 / pi) of its spread.
+    left = 3.0 * np.sqrt(2.0 / np.pi)
+    assert float(program[1]) == pytest.approx(6.0, rel=0.1)
+    errors, biases = ([float(taught[3 + k + 3 * i]) for i in range(3)] for k in (0, 2))
+    assert min(errors) > 0.9 * left
+    # What is common to all labels is taught; how they err is not.
+    assert max(errors) < 1.35 * left
+    assert biases == pytest.approx([0, 0, 0], abs=0.3)
 
 
 @pytest.mark.parametrize(

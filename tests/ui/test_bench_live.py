@@ -58,6 +58,15 @@ def test_a_picture_that_nobody_takes_is_lost_and_the_newest_is_given() -> None:
         feed.close()
 
 
+def test_what_memory_grows_by_is_told_once_all_is_loaded() -> None:
+    loading = [(10.0 * k, 400_000_000 + 3_000_000 * k) for k in range(12)]
+    # One thousand bytes a second are 3.6 MB an hour.
+    later = [(120.0 + 10.0 * k, 440_000_000 + 10_000 * k) for k in range(30)]
+    figures = live.LiveFigures(memory=loading + later)
+    assert figures.grows_mb_hour() == pytest.approx(3.6, rel=1e-6)
+    assert live.LiveFigures(memory=loading + later[:3]).grows_mb_hour() is None
+
+
 @pytest.mark.alone
 @pytest.mark.slow
 @pytest.mark.gui

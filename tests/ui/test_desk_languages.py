@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QTableView, QWi
 from pytestqt.qtbot import QtBot
 
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
+from tests.ui.test_desk_scores import type_in
 from tests.ui.test_languages import TRANSLATED, Marked, unmarked
 from tracker.records import telling
 from tracker.records.figure import Figure
@@ -58,6 +59,14 @@ def test_no_english_is_left_over(open_desk: Any, qtbot: QtBot) -> None:  # noqa:
     for name in ("finch", "wren", "teal", "plover", "heron"):
         choose(window, name)
         texts = [*shown_texts(window), *lines_of(window.person_page.person)]
+        tabs, scores = window.person_page.tabs, window.person_page.scores
+        tabs.setCurrentWidget(scores)
+        for score in ("7", "", "5"):
+            type_in(scores, "finch", score, "0", "10")
+            texts += [*shown_texts(window), *(c for r in scores.table.scores.rows for c in r.cells)]
+        scores.undo.click()
+        texts += shown_texts(window)
+        tabs.setCurrentIndex(0)
         open_last(window, qtbot, name)
         page = window.session_page
         for k in range(page.lists.count()):

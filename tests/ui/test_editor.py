@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
@@ -501,6 +502,50 @@ def test_what_the_therapist_should_know_stands_at_its_field(open_editor: OpenEdi
     assert "none is set" in line_of(window, ("emergency_number",)).accessibleDescription()
     enter(window, ("emergency_number",), "112")
     assert "none is set" not in told.text.text()
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (960, 600)])
+def test_a_long_fault_in_large_text_can_be_read_to_its_end(
+    open_editor: OpenEditor, size: tuple[int, int]
+) -> None:
+    window = open_editor(percent=200, size=size)
+    window.begin(data_of(starter_plan()))
+    window.editing._acted("add_rung", ("entries", 3, "ladder"))
+    settle()
+    found = window.editing.findings
+    assert found.count() == 1
+    row = found.visualItemRect(found.item(0))
+    assert row.height() > 1.5 * found.fontMetrics().lineSpacing()
+    found.verticalScrollBar().setValue(found.verticalScrollBar().maximum())
+    settle()
+    assert found.visualItemRect(found.item(0)).bottom() <= found.viewport().height() + 2
+    if size[0] > 1000:
+        assert row.height() <= found.viewport().height() + 2
+
+
+@pytest.mark.parametrize("code", ["en", "ar"])
+def test_an_entry_stands_behind_its_stage_in_each_of_its_lines(
+    open_editor: OpenEditor, spoken: Any, code: str
+) -> None:
+    """Also where a line breaks, and from the right where it is read from there."""
+    spoken(code)
+    window = open_editor(percent=200)
+    window.begin(data_of(starter_plan()))
+    settle()
+    outline = window.editing.outline
+    row = items(window).index(("entry", 0))
+    outline.scrollToItem(outline.item(row), outline.ScrollHint.PositionAtTop)
+    settle()
+    box = outline.visualItemRect(outline.item(row))
+    assert box.height() > 2.5 * outline.fontMetrics().lineSpacing()
+    picture = outline.viewport().grab(box).toImage()
+    edge = round(0.7 * outline.fontMetrics().height())
+    near = range(edge) if code == "en" else range(picture.width() - edge, picture.width())
+    ground = picture.pixelColor(picture.width() // 2, 0)
+    drawn = [
+        (x, y) for x in near for y in range(picture.height()) if picture.pixelColor(x, y) != ground
+    ]
+    assert not drawn
 
 
 def test_a_plan_begins_today_by_one_button(open_editor: OpenEditor) -> None:

@@ -27,7 +27,7 @@ from PySide6.QtWidgets import (
 
 from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make, feed, seen
-from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of
+from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of, week_ago
 from tests.ui.test_desk import look
 from tests.ui.test_handover import walk as walk_handover
 from tests.ui.test_tools import walk as walk_tools
@@ -112,6 +112,24 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person.director.again()
 
 
+def walk_weekly(window: Window, fake: FakeWorld) -> Iterator[str]:
+    """The questions of the week."""
+    fake.history.append(week_ago("p1"))
+    window.pages["welcome"].offer(plan_of(TURNS))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.none_of_these()
+    yield "falls"
+    person.choose("Yes, once")
+    yield "hurt"
+    person.choose("No")
+    yield "medicines"
+    person.director.end_today()
+    person.director.again()
+    fake.history.clear()
+
+
 def walk_first(window: Window, fake: FakeWorld) -> Iterator[str]:
     for step in (*STEPS, OVERVIEW):
         window.director.open_first(step)
@@ -150,6 +168,7 @@ WALKS = {
     "alone": walk_alone,
     "tools": walk_tools,
     "planned": walk_planned,
+    "weekly": walk_weekly,
     "first": walk_first,
     "handover": walk_handover,
     "call": walk_shared,

@@ -25,6 +25,7 @@ from tracker.plan.starter import starter_plan
 from ui import words
 from ui.app import Window
 from ui.desk import trade_words
+from ui.editor import telling
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.told_words import TOLD_WORDS
 from ui.translating import (
@@ -112,7 +113,7 @@ class Marked(QTranslator):
         return False
 
     def translate(self, context: str, text: str, comment: str = "", n: int = -1) -> str:  # noqa: ARG002
-        if context not in (words.CONTEXT, trade_words.CONTEXT):
+        if context not in (words.CONTEXT, trade_words.CONTEXT, telling.CONTEXT):
             return ""
         return re.sub(r"(\{\w+\})", r"⟧\1⟦", f"⟦{text}⟧")
 

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Callable
 from typing import Any
+from urllib.parse import parse_qs
 
 import pytest
 from fhir.resources.R4B.bundle import Bundle
@@ -13,6 +15,7 @@ from tests.records import made
 from tests.ui import reading_documents as reading
 from tracker.records.figure import shown
 from tracker.records.figures import SessionFigures, record_of
+from tracker.session.weekly import NOT_ANSWERED, QUESTIONS
 from ui.documents.csv import sessions_csv
 from ui.documents.fhir import fhir_bundle
 from ui.documents.html import html_document
@@ -48,6 +51,40 @@ def test_every_figure_reads_the_same(name: str, kind: str) -> None:
     found, wanted = read(make([record]), record), expected(record, kind)
     assert len(wanted) > 30
     assert found == wanted
+
+
+WEEKS: dict[str, dict[str, Any]] = {
+    "fell": {"falls": "once", "hurt": False, "medicines_changed": True, "reasons": {}},
+    "passed over": {
+        **dict.fromkeys(QUESTIONS),
+        "reasons": dict.fromkeys(QUESTIONS, NOT_ANSWERED),
+    },
+}
+
+
+@with_qt
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("week", WEEKS)
+def test_the_answers_of_the_week_read_the_same(week: str, kind: str) -> None:
+    record = record_of(made.without(made.finished(), weekly=WEEKS[week]))
+    make, read = KINDS[kind]
+    found, wanted = read(make([record]), record), expected(record, kind)
+    assert {("session", "falls"), ("session", "medicines_changed")} <= set(wanted)
+    assert found == wanted
+
+
+def test_passed_over_is_declined_in_fhir() -> None:
+    record = record_of(made.without(made.finished(), weekly=WEEKS["passed over"]))
+    entries = json.loads(fhir_bundle([record]))["entry"]
+    ids = [e["resource"].get("identifier", [{}]) for e in entries]
+    (falls,) = [
+        e["resource"]
+        for e, i in zip(entries, ids, strict=True)
+        if isinstance(i, list) and i[0].get("value", "").endswith("session/falls")
+    ]
+    assert falls["dataAbsentReason"]["coding"][0]["code"] == "asked-declined"
+    assert falls["category"][0]["coding"][0]["code"] == "survey"
+    Bundle.model_validate_json(fhir_bundle([record]))
 
 
 @pytest.mark.parametrize("kind", ["csv", "fhir"])
@@ -141,10 +178,28 @@ def test_sending_a_bundle_twice_makes_no_doubles() -> None:
     alone = json.loads(fhir_bundle(records[:1]))["entry"]
     urls = [e["request"] for e in both]
     assert all(e["request"] in urls for e in alone)
-    assert all(u["method"] == "PUT" and "/" in u["url"] for u in urls)
-    # Another session has nothing in common but its person.
+    people = [u for u in urls if u["url"] == "Patient"]
+    assert {u["ifNoneExist"] for u in people} == {
+        "identifier=urn:turnpost:person|Wren",
+        "identifier=urn:turnpost:person|P-07",
+    }
+    assert all(u["method"] == "PUT" and "/" in u["url"] for u in urls if u not in people)
+    # Another session has nothing in common with it.
     other = [e["request"]["url"] for e in json.loads(fhir_bundle(records[1:]))["entry"]]
-    assert not {u["url"] for u in urls[: len(alone)]} & set(other)
+    assert {u["url"] for u in urls[: len(alone)]} & set(other) == {"Patient"}
+
+
+@pytest.mark.parametrize("person", ["a|b", "a,b$c", "x&y=z#?", "Zoë 7", "50%", "back\\slash"])
+def test_a_pseudonym_is_looked_for_as_it_is(person: str) -> None:
+    """Whatever stands in it changes neither the search nor the URL that it is part of."""
+    summary = made.finished().model_copy(update={"person": person})
+    entries = json.loads(fhir_bundle([record_of(summary)]))["entry"]
+    (search,) = (e["request"]["ifNoneExist"] for e in entries if "ifNoneExist" in e["request"])
+    assert search.isascii() and not set(search) & set("&#? $,")
+    ((name, (value,)),) = parse_qs(search).items()
+    system, escaped = value.split("|", 1)
+    assert (name, system) == ("identifier", "urn:turnpost:person")
+    assert re.sub(r"\\([\\|,$])", r"\1", escaped) == person
 
 
 def test_codes_are_local_but_for_the_documented_ones() -> None:

@@ -36,7 +36,9 @@ VALUES = st.one_of(
 
 @cache
 def content(name: str) -> Any:
-    return json.loads(made.EXAMPLES[name]().model_dump_json())
+    week = {"falls": "once", "hurt": True, "medicines_changed": None}
+    weekly = {**week, "reasons": {"medicines_changed": "not answered"}}
+    return json.loads(made.EXAMPLES[name]().model_dump_json()) | {"weekly": weekly}
 
 
 def places(value: Any, way: tuple[Any, ...] = ()) -> list[tuple[Any, ...]]:

@@ -123,6 +123,38 @@ def move_entry(data: Data, index: int, by: int) -> tuple[Data, int]:
     return with_value(data, ("entries",), entries), to
 
 
+def place_entry(
+    data: Data, index: int, stage: int | None, after: int | None = None
+) -> tuple[Data, int]:
+    """An entry into a stage, behind another entry of it or at its beginning.
+
+    Parameters
+    ----------
+    stage
+        Number of the stage; None in a plan without stages.
+    after
+        Number of the entry that comes before it; None for the stage's first place.
+
+    Returns
+    -------
+    data, index
+        And where the entry is now. Where it stands there already, all is as it was.
+    """
+    order = entries_in_order(data)
+    at = next(n for n, (_, k) in enumerate(order) if k == index)
+    rest = order[:at] + order[at + 1 :]
+    if after is not None:
+        to = next(n for n, (_, k) in enumerate(rest) if k == after) + 1
+    else:
+        to = sum(s is not None and stage is not None and s < stage for s, _ in rest)
+    if to == at and order[at][0] == stage:
+        return data, index
+    entries = [data["entries"][k] for _, k in rest]
+    entry = data["entries"][index]
+    entries.insert(to, entry if stage is None else entry | {"stage": _stage_ids(data)[stage]})
+    return with_value(data, ("entries",), entries), to
+
+
 def remove_entry(data: Data, index: int) -> Data:
     """The same without an entry; a condition that rests on it is left, and is then a fault."""
     return without(data, ("entries", index))

@@ -17,9 +17,10 @@ from pydantic import ValidationError
 
 from tracker.exercises.catalogue import CATALOGUE, no_such_exercise
 from tracker.plan.files import examine, format_plan, parse_data, refusal
+from tracker.plan.findings import Finding
 from tracker.plan.lines import Path
 from tracker.plan.model import ClearanceItem, Entry, Part, Plan, Rung, Stage
-from tracker.plan.rules import Finding, remarks
+from tracker.plan.rules import remarks
 from tracker.plan.starter import starter_plan
 
 Data = dict[str, Any]
@@ -164,7 +165,7 @@ def _part_can_be_mended(part: type[Part], value: Any) -> bool:
 def _unknown_exercises(data: Data) -> list[Finding]:
     entries = data.get("entries")
     return [
-        Finding(("entries", k, "exercise"), no_such_exercise(entry["exercise"]))
+        Finding.of(("entries", k, "exercise"), "other", text=no_such_exercise(entry["exercise"]))
         for k, entry in enumerate(entries if isinstance(entries, list) else [])
         if isinstance(entry, dict)
         and isinstance(entry.get("exercise"), str)

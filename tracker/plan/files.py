@@ -9,39 +9,14 @@ from typing import Any
 from pydantic import ValidationError
 
 from tracker.errors import InputError
+from tracker.plan.findings import MESSAGES, Finding, fields_of
 from tracker.plan.lines import LineIndex, field_name, index_lines
 from tracker.plan.model import FORMAT, FORMAT_VERSION, Plan
-from tracker.plan.rules import Finding, faults
+from tracker.plan.rules import faults
 from tracker.session.files import write_atomically
 
 #: Keeps a foreign file from filling the memory.
 MAX_FILE_BYTES = 1_000_000
-
-#: pydantic's kind of error -> our words for it.
-_WORDS = {
-    "missing": "is missing",
-    "literal_error": "must be {expected}",
-    "string_type": "must be a text in quotes",
-    "int_type": "must be a whole number",
-    "int_from_float": "must be a whole number",
-    "float_type": "must be a number",
-    "bool_type": "must be true or false",
-    "list_type": "must be a list in [ ]",
-    "tuple_type": "must be a pair, [from, to]",
-    "model_type": "must be fields in {{ }}",
-    "model_attributes_type": "must be fields in {{ }}",
-    "greater_than_equal": "must be {ge} or more",
-    "greater_than": "must be more than {gt}",
-    "less_than_equal": "must be {le} or less",
-    "finite_number": "must be a finite number",
-    "string_too_short": "must not be empty",
-    "string_too_long": "is longer than {max_length} characters",
-    "too_long": "has more than {max_length} parts",
-    "too_short": "must not be empty",
-    "date_from_datetime_parsing": "must be a day as in 2026-01-31",
-    "date_parsing": "must be a day as in 2026-01-31",
-    "date_type": "must be a day as in 2026-01-31",
-}
 
 
 def load_plan(path: Path) -> Plan:
@@ -91,7 +66,7 @@ def parse_data(text: str, name: str = "plan") -> tuple[dict[str, Any], LineIndex
         line = index.line_of(index.too_deep)
         raise InputError(f"{name}: line {line}: nested too deeply for a plan")
     if index.repeated:
-        raise refusal(name, index, [Finding(p, "stands there twice") for p in index.repeated])
+        raise refusal(name, index, [Finding(p, "twice") for p in index.repeated])
     _must_be_a_plan(data, name)
     return dict(data), index
 
@@ -116,7 +91,7 @@ def examine(text: str, index: LineIndex | None = None) -> tuple[Plan | None, lis
     try:
         plan = Plan.model_validate_json(text, strict=True)
     except ValidationError as error:
-        found = [Finding(*_in_words(dict(e), index)) for e in error.errors(include_url=False)]
+        found = [_in_words(dict(e), index) for e in error.errors(include_url=False)]
         return None, _once(found)
     return plan, faults(plan)
 
@@ -164,25 +139,25 @@ def _must_be_a_plan(data: Any, name: str) -> None:
         )
 
 
-def _in_words(error: dict[str, Any], index: LineIndex) -> tuple[tuple[str | int, ...], str]:
-    """Path and words of one error of pydantic."""
+def _in_words(error: dict[str, Any], index: LineIndex) -> Finding:
+    """One error of pydantic."""
     kind, path = error["type"], tuple(error["loc"])
     if kind == "extra_forbidden":
-        return path, "is not a field of a plan; see 'turnpost schema plan'"
+        return Finding(path, kind)
     if kind == "string_pattern_mismatch" and path[-1] == "emergency_number":
-        return path, "must be a telephone number"
+        return Finding(path, "telephone")
     if kind == "string_pattern_mismatch" and path[:2] == ("hand_over", "keys"):
-        return path, "is no public key of the format age (age1 and 58 more letters)"
+        return Finding(path, "public_key")
     if kind == "string_pattern_mismatch":
-        return path, f"{error['input']!r} can't be used here (letters, digits, . _ - only)"
+        return Finding.of(path, "name", given=repr(error["input"]))
     known = path[:-1] if kind == "missing" else path
     if known not in index.lines:  # pydantic adds the branches of a union
         while path and path not in index.lines:
             path = path[:-1]
-    words = _WORDS.get(kind)
+    if kind not in MESSAGES:
+        return Finding.of(path, "other", text=str(error["msg"]))
     context = error.get("ctx", {})
-    context = {k: f"{v:g}" if isinstance(v, float) else v for k, v in context.items()}
-    return path, words.format(**context) if words else str(error["msg"])
+    return Finding(path, kind, {k: context[k] for k in fields_of(MESSAGES[kind])})
 
 
 def _once(found: list[Finding]) -> list[Finding]:

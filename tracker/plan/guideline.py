@@ -9,6 +9,7 @@ from __future__ import annotations
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.catalogue.sources import GUIDELINE
 from tracker.plan.asked import asked_of
+from tracker.plan.findings import LOSSES, Finding
 from tracker.plan.model import Plan
 
 #: Kind of loss -> least and, where one is named, most minutes a day.
@@ -28,8 +29,15 @@ def gaze_minutes_a_day(plan: Plan, week: int = 1) -> float:
 
 def guideline_words(plan: Plan) -> str:
     """The guideline's figure for the plan's kind of loss, in words."""
+    return guideline_said(plan).text
+
+
+def guideline_said(plan: Plan) -> Finding:
+    """The same as a message, for whoever says it in another language."""
     if plan.kind_of_loss not in MINUTES_A_DAY:
-        return "the guideline names no figure for this kind of loss"
+        return Finding((), "guideline_none")
     least, most = MINUTES_A_DAY[plan.kind_of_loss]
-    figure = f"at least {least:g}" if most is None else f"{least:g} to {most:g}"
-    return f"{figure} for a {plan.kind_of_loss} loss ({SOURCE})"
+    loss = LOSSES[plan.kind_of_loss]
+    if most is None:
+        return Finding.of((), "guideline_least", least=least, loss=loss, source=SOURCE)
+    return Finding.of((), "guideline_range", least=least, most=most, loss=loss, source=SOURCE)

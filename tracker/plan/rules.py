@@ -6,12 +6,14 @@ A fault refuses the plan; a remark is only said.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import replace
 
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
+from tracker.exercises.catalogue.permissions import Option
 from tracker.plan.asked import SUPPORTS, Asked, asked_of, least_support, options_of
 from tracker.plan.changes import PURSUIT_MOST_BPM, neck_limit_deg
+from tracker.plan.findings import OPTION_WORDS, Finding
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
 from tracker.tempo import fastest_bpm
@@ -22,22 +24,15 @@ STAGE_MINUTES = 15.0
 #: further than for a far target (J Otolaryngol HNS 2015 44:29).
 SEAT_LEAST_MM = 750.0
 
-_OPTION_WORDS = {
-    "eyes_closed": ("eyes", "with the eyes closed"),
-    "head_shake": ("head_shake", "with a head shake"),
-    "sitting": ("posture", "sitting"),
-    "standing": ("posture", "standing"),
-    "walking": ("posture", "walking"),
-    "soft_surface": ("surface", "on a soft surface"),
+#: Option -> field that asks for it.
+_OPTION_FIELDS: dict[Option, str] = {
+    "eyes_closed": "eyes",
+    "head_shake": "head_shake",
+    "sitting": "posture",
+    "standing": "posture",
+    "walking": "posture",
+    "soft_surface": "surface",
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Finding:
-    """Something about one field of a plan."""
-
-    path: Path
-    text: str
 
 
 def faults(plan: Plan) -> list[Finding]:
@@ -45,18 +40,16 @@ def faults(plan: Plan) -> list[Finding]:
     found = [*_plan_faults(plan), *_key_faults(plan), *_stage_faults(plan)]
     for k, entry in enumerate(plan.entries):
         at: Path = ("entries", k)
-        found += (Finding((*at, *f.path), f.text) for f in _entry_faults(plan, k, entry))
+        found += (replace(f, path=(*at, *f.path)) for f in _entry_faults(plan, k, entry))
     return found
 
 
 def _plan_faults(plan: Plan) -> Iterator[Finding]:
     if plan.kind_of_loss == "bilateral" and plan.affected_side in ("right", "left"):
-        yield Finding(("affected_side",), "a bilateral loss has both sides affected")
+        yield Finding(("affected_side",), "bilateral_side")
     rules = plan.symptom_rules
     if rules.high_start == "baseline" and rules.baseline_rise_most is None:
-        yield Finding(
-            ("symptom_rules", "high_start"), "the baseline rule needs baseline_rise_most too"
-        )
+        yield Finding(("symptom_rules", "high_start"), "baseline_rise")
 
 
 def _key_faults(plan: Plan) -> Iterator[Finding]:
@@ -65,27 +58,27 @@ def _key_faults(plan: Plan) -> Iterator[Finding]:
     if way is None:
         return
     if way.plain and way.keys:
-        yield Finding(("hand_over", "plain"), "there are keys, so nothing is handed over plain")
+        yield Finding(("hand_over", "plain"), "keys_and_plain")
     if not way.plain and not way.keys:
-        yield Finding(("hand_over",), "needs keys, or plain set to true knowingly")
+        yield Finding(("hand_over",), "no_keys")
     # Imported here: only a plan with keys needs the library.
     from tracker.handover.crypt import is_public_key
 
     for k, key in enumerate(way.keys):
         if not is_public_key(key):
-            yield Finding(("hand_over", "keys", k), "is misspelt: its check letters don't fit")
+            yield Finding(("hand_over", "keys", k), "misspelt_key")
         elif key in way.keys[:k]:
-            yield Finding(("hand_over", "keys", k), "stands there twice")
+            yield Finding(("hand_over", "keys", k), "twice")
 
 
 def _stage_faults(plan: Plan) -> Iterator[Finding]:
     seen: list[str] = []
     for k, stage in enumerate(plan.stages):
         if stage.stage_id in seen:
-            yield Finding(("stages", k, "stage_id"), f"there are two stages {stage.stage_id!r}")
+            yield Finding.of(("stages", k, "stage_id"), "two_stages", name=repr(stage.stage_id))
         yield from _unlock_faults(("stages", k), stage.unlock_after, seen)
         if not plan.entries_of(stage.stage_id):
-            yield Finding(("stages", k, "stage_id"), f"no entry is in stage {stage.stage_id!r}")
+            yield Finding.of(("stages", k, "stage_id"), "empty_stage", name=repr(stage.stage_id))
         seen.append(stage.stage_id)
 
 
@@ -94,32 +87,30 @@ def _unlock_faults(at: Path, unlock: Unlock | None, before: Sequence[str]) -> It
         return
     where = (*at, "unlock_after")
     if unlock.after is not None and unlock.after not in before:
-        yield Finding(
-            (*where, "after"), f"{unlock.after!r} is no entry or stage further up in this plan"
-        )
+        yield Finding.of((*where, "after"), "not_before", name=repr(unlock.after))
     if unlock.has_figures and unlock.after is None:
-        yield Finding(where, "figures need 'after', the entry or stage they are taken from")
+        yield Finding(where, "figures_of_what")
 
 
 def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
     before = plan.entries[:k]
     if entry.entry_id in {e.entry_id for e in before}:
-        yield Finding(("entry_id",), f"there are two entries {entry.entry_id!r}")
+        yield Finding.of(("entry_id",), "two_entries", name=repr(entry.entry_id))
     stages = [s.stage_id for s in plan.stages]
     if entry.entry_id in stages:
-        yield Finding(("entry_id",), f"{entry.entry_id!r} is the name of a stage already")
+        yield Finding.of(("entry_id",), "name_of_stage", name=repr(entry.entry_id))
     if stages and entry.stage is None:
-        yield Finding(("stage",), "is missing, as this plan has stages")
+        yield Finding(("stage",), "stage_missing")
     elif entry.stage is not None and entry.stage not in stages:
-        yield Finding(("stage",), f"there is no stage {entry.stage!r} in this plan")
+        yield Finding.of(("stage",), "no_stage", name=repr(entry.stage))
     earlier = stages[: stages.index(entry.stage)] if entry.stage in stages else []
     yield from _unlock_faults((), entry.unlock_after, [*earlier, *(e.entry_id for e in before)])
     exercise = CATALOGUE.get(entry.exercise)
     if exercise is None:
-        yield Finding(("exercise",), no_such_exercise(entry.exercise))
+        yield Finding.of(("exercise",), "other", text=no_such_exercise(entry.exercise))
         return
     if exercise.off_by_default and not entry.note.strip():
-        yield Finding(("note",), f"{exercise.id} needs a note: {exercise.asks_note}")
+        yield Finding.of(("note",), "note_needed", exercise=exercise.id, why=exercise.asks_note)
     yield from _dose_faults(entry, exercise)
     yield from _permission_faults(entry, exercise)
     yield from _form_faults(entry, exercise)
@@ -128,21 +119,21 @@ def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
 
 def _dose_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     if entry.repetitions is not None and entry.seconds is not None:
-        yield Finding(("seconds",), "give repetitions or seconds, not both")
+        yield Finding(("seconds",), "two_doses")
     if entry.repetitions is not None and exercise.channel == HELD:
-        yield Finding(("repetitions",), f"{exercise.id} is held: give seconds")
+        yield Finding.of(("repetitions",), "held_seconds", exercise=exercise.id)
     for at, part in _parts(entry):
         if part.tempo_bpm is not None and exercise.channel == HELD:
-            yield Finding((*at, "tempo_bpm"), f"{exercise.id} is held: it has no tempo")
+            yield Finding.of((*at, "tempo_bpm"), "held_tempo", exercise=exercise.id)
         elif exercise.target == "sweep" and _too_fast_to_follow(part):
-            limit = f"{exercise.id} goes at {PURSUIT_MOST_BPM:g} beats a minute at most"
-            yield Finding((*at, "tempo_bpm"), limit)
+            where: Path = (*at, "tempo_bpm")
+            yield Finding.of(where, "tempo_to_follow", exercise=exercise.id, most=PURSUIT_MOST_BPM)
         if part.amplitude_deg is None:
             continue
         if not exercise.channel.startswith("head"):
-            yield Finding((*at, "amplitude_deg"), f"{exercise.id} is not measured in degrees")
+            yield Finding.of((*at, "amplitude_deg"), "no_degrees", exercise=exercise.id)
         elif part.amplitude_deg[0] > part.amplitude_deg[1]:
-            yield Finding((*at, "amplitude_deg"), "the least comes first, then the most")
+            yield Finding((*at, "amplitude_deg"), "least_first")
 
 
 def _too_fast_to_follow(part: Entry | Rung) -> bool:
@@ -157,34 +148,37 @@ def _permission_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     options = options_of(entry)
     refused = [o for o in options if permission(exercise.id, o) == "never"]
     for option in refused:
-        field, words = _OPTION_WORDS[option]
-        yield Finding(
-            (field,), f"{exercise.id} {words} is not given: {why_never(exercise.id, option)}"
+        yield Finding.of(
+            (_OPTION_FIELDS[option],),
+            "never",
+            exercise=exercise.id,
+            how=OPTION_WORDS[option],
+            why=why_never(exercise.id, option),
         )
     if refused or entry.support is None:
         return
     least = least_support(entry)
     if SUPPORTS.index(entry.support) < SUPPORTS.index(least):
-        how = ", ".join(_OPTION_WORDS[o][1] for o in options)
-        yield Finding(("support",), f"{exercise.id} ({how}) needs the support {least!r}")
+        how = tuple(OPTION_WORDS[o] for o in options)
+        yield Finding.of(("support",), "support", exercise=exercise.id, how=how, least=repr(least))
 
 
 def _form_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     """What is the exercise itself can't be taken away from it."""
     if exercise.eyes == "closed" and entry.eyes == "open":
-        yield Finding(("eyes",), f"{exercise.id} is done with the eyes closed")
+        yield Finding.of(("eyes",), "eyes_closed", exercise=exercise.id)
     if exercise.head_shake and entry.head_shake is False:
-        yield Finding(("head_shake",), f"{exercise.id} is done with a head shake")
+        yield Finding.of(("head_shake",), "head_shake", exercise=exercise.id)
 
 
 def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     week = 1
     for k, rung in enumerate(entry.ladder):
         if rung.from_week <= week:
-            yield Finding(("ladder", k, "from_week"), "must be later than the rung before")
+            yield Finding(("ladder", k, "from_week"), "later_rung")
         week = max(week, rung.from_week)
         if not {"tempo_bpm", "amplitude_deg"} & rung.model_fields_set:
-            yield Finding(("ladder", k), "changes nothing: give tempo_bpm or amplitude_deg")
+            yield Finding(("ladder", k), "idle_rung")
     limit = neck_limit_deg(plan, exercise)
     if limit is None:
         return
@@ -192,10 +186,7 @@ def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Fin
     for from_week, at in asks:
         most = asked_of(entry, from_week).amplitude_deg
         if most is not None and most[1] > limit:
-            yield Finding(
-                (*at, "amplitude_deg"),
-                f"asks for up to {most[1]:g} degrees, beyond the neck limit of {limit:g}",
-            )
+            yield Finding.of((*at, "amplitude_deg"), "neck", most=most[1], limit=limit)
 
 
 def remarks(plan: Plan) -> list[Finding]:
@@ -205,28 +196,22 @@ def remarks(plan: Plan) -> list[Finding]:
 
 def _plan_remarks(plan: Plan) -> Iterator[Finding]:
     if plan.emergency_number is None:
-        yield Finding(
-            ("emergency_number",), "none is set: the program can only say 'call for help'"
-        )
+        yield Finding(("emergency_number",), "no_emergency_number")
     if plan.neck_limit_deg is None:
-        yield Finding(("neck_limit_deg",), "none is set")
+        yield Finding(("neck_limit_deg",), "none_set")
     if not is_cleared(plan):
-        yield Finding(
-            ("clearance",), "not everything is ticked: only seated entries will be offered"
-        )
+        yield Finding(("clearance",), "not_cleared")
     if plan.hand_over is not None and plan.hand_over.plain:
-        yield Finding(("hand_over",), "sessions are handed over unencrypted")
+        yield Finding(("hand_over",), "plain")
     if plan.hand_over is not None and plan.person is None:
-        yield Finding(
-            ("person",), "no pseudonym is set: nobody can tell whose sessions are handed over"
-        )
+        yield Finding(("person",), "no_person")
     if plan.seat_distance_mm < SEAT_LEAST_MM:
-        yield Finding(("seat_distance_mm",), f"nearer than the usual {SEAT_LEAST_MM:g} mm")
+        yield Finding.of(("seat_distance_mm",), "near_seat", usual=SEAT_LEAST_MM)
     for k, stage in enumerate(plan.stages):
         minutes = minutes_of(plan, plan.entries_of(stage.stage_id))
         if minutes > STAGE_MINUTES:
-            yield Finding(
-                ("stages", k), f"takes about {minutes:.0f} minutes, more than {STAGE_MINUTES:g}"
+            yield Finding.of(
+                ("stages", k), "long_stage", minutes=float(round(minutes)), most=STAGE_MINUTES
             )
 
 
@@ -234,9 +219,11 @@ def _entry_remarks(plan: Plan) -> Iterator[Finding]:
     for k, entry in enumerate(plan.entries):
         exercise = CATALOGUE[entry.exercise]
         if exercise.asks_note and not entry.note.strip():
-            yield Finding(("entries", k, "note"), f"{exercise.id}: {exercise.asks_note}")
+            yield Finding.of(
+                ("entries", k, "note"), "note_wanted", exercise=exercise.id, why=exercise.asks_note
+            )
         if entry.ladder and plan.starts_on is None:
-            yield Finding(("entries", k, "ladder"), "counts weeks, but starts_on is not set")
+            yield Finding(("entries", k, "ladder"), "weeks_from_when")
 
 
 def is_cleared(plan: Plan) -> bool:

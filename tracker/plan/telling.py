@@ -18,12 +18,20 @@ from tracker.plan.guideline import gaze_minutes_a_day, guideline_words
 from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock
 from tracker.plan.rules import minutes_of
 
+#: Every channel of the catalogue has its words here.
 _COUNTED_FROM = {
     "head_yaw": "counted: head yaw",
     "head_pitch": "counted: head pitch",
+    "head_roll": "counted: head tilt",
+    "head_reach": "counted: head in bends",
+    "head_rise": "counted: head in rises",
+    "head_to_mark": "counted: head yaw",
     "eye_yaw": "counted: gaze",
     "eye_pitch": "counted: gaze",
+    "eye_sweep": "counted: gaze",
     "eye_vergence": "counted: vergence",
+    "neck_sideways": "counted: neck point sideways",
+    "neck_fore_aft": "counted: neck point fore and aft",
     "shoulder_lift": "counted: shoulders",
     "hand_throw": "counted: hands",
     HELD: "held, timed",
@@ -39,9 +47,10 @@ _SUPPORT = {
 def catalogue_lines() -> list[str]:
     """The whole catalogue, a line an exercise, its ID first."""
     width = max(len(i) for i in CATALOGUE)
+    from_width = max(len(counted_from(e)) for e in CATALOGUE.values())
     return [
         f"{e.id:<{width}}  {_dose(e.dose_repetitions, e.dose_seconds):<9}"
-        f"{counted_from(e):<20}{e.therapist}"
+        f"{counted_from(e):<{from_width}}  {e.therapist}"
         for e in CATALOGUE.values()
     ]
 
@@ -57,7 +66,7 @@ def option_lines() -> list[str]:
 
 def counted_from(exercise: Exercise) -> str:
     """What an exercise is counted from, in words."""
-    return _COUNTED_FROM.get(exercise.channel, f"counted: {exercise.channel}")
+    return _COUNTED_FROM[exercise.channel]
 
 
 def plan_lines(plan: Plan, week: int = 1) -> list[str]:

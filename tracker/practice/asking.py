@@ -26,10 +26,13 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
+    AskWeekly,
     Rest,
     Task,
 )
 from tracker.practice.today import Openings, stages_to_offer
+from tracker.practice.week import Week
+from tracker.session import weekly
 from tracker.session.stage import Step
 
 #: Reasons that an answer can still take away.
@@ -104,6 +107,8 @@ class Asking:
         The plan, where answers go, and which of it is open.
     week, stage_id, absent, attended
         As those of the conductor.
+    last_week
+        Whether the questions of the week are to be asked.
 
     Attributes
     ----------
@@ -121,11 +126,12 @@ class Asking:
         stage_id: str | None,
         absent: Mapping[str, str],
         attended: bool,
+        last_week: Week,
     ) -> None:
         self.now_s = 0.0
         self._plan, self._recorder, self._openings = plan, recorder, openings
         self._week, self._stage_id, self._absent = week, stage_id, absent
-        self._attended = attended
+        self._attended, self._last_week = attended, last_week
         self._known = Known()
         self._changes = Changes(plan, week)
 
@@ -145,6 +151,10 @@ class Asking:
             if gate.outcome != "ask" or not self._attended:
                 break
             open_ones = gate.because
+        self._pass_gate(gate, answers, because)
+
+    def _pass_gate(self, gate: Gate, answers: Mapping[str, bool | None], because: str) -> None:
+        """Write down what the gate says, and end the session where it says so."""
         found = gate if gate.outcome != "ask" else without_answers(self._plan)
         self._known.gates.append(
             {
@@ -161,6 +171,25 @@ class Asking:
             self._known.gate = found
         if found.ended is not None:
             raise End(found.ended, found.because)
+
+    def _ask_weekly(self) -> Flow:
+        """Falls and medicines, where it is their time; each answer is kept at once.
+
+        Who has told of no fall at the gate and does here is treated as if it had been told
+        there, unless the therapist was to be called for a fall within the week.
+        """
+        if not self._last_week.due:
+            return
+        given: dict[str, Any] = {}
+        for question in weekly.QUESTIONS:
+            if question == "hurt" and given["falls"] not in weekly.FELL:
+                continue
+            given[question] = yield AskWeekly(question=question)
+            kept = {"answers": dict(given), "attended": self._attended}
+            self._recorder.answer("weekly", kept)
+        if given["falls"] in weekly.FELL and not self._last_week.fall_told:
+            answers = {"fall": True}
+            self._pass_gate(judge_answers(answers, self._plan), answers, "weekly")
 
     def _ask_since_last(self) -> Flow:
         given = yield AskSinceLast()

@@ -17,6 +17,7 @@ session (``attended=True``) waits for each answer, and nothing begins without.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from datetime import date
 from typing import Any, Literal
 
 from tracker.plan.asked import Asked
@@ -39,6 +40,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
+from tracker.practice.week import Week, week_before
 from tracker.session.stage import Step
 from tracker.session.summary import Summary
 
@@ -61,7 +63,9 @@ class Conductor:
     recorder
         Takes every answer and every decision.
     history
-        Summaries of earlier sessions, oldest first.
+        Summaries of the person's earlier sessions, oldest first.
+    today
+        The day on the person's calendar; without one nothing is asked once a week.
     week
         Week of the plan, for its ladders.
     stage_id
@@ -80,6 +84,7 @@ class Conductor:
         recorder: Recorder,
         *,
         history: Sequence[Summary] = (),
+        today: date | None = None,
         week: int = 1,
         stage_id: str | None = None,
         absent: Mapping[str, str] | None = None,
@@ -100,6 +105,7 @@ class Conductor:
             absent=dict(absent or {}),
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
+            last_week=Week() if today is None else week_before(history, today),
         )
         self._going = self._flow.session()
         self._task: Task = next(self._going)

@@ -36,6 +36,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
+from tracker.practice.week import Week
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
@@ -69,6 +70,7 @@ class SessionFlow(Asking):
         absent: Mapping[str, str],
         attended: bool,
         countdown_s: tuple[float, float],
+        last_week: Week,
     ) -> None:
         super().__init__(
             plan,
@@ -78,6 +80,7 @@ class SessionFlow(Asking):
             stage_id=stage_id,
             absent=absent,
             attended=attended,
+            last_week=last_week,
         )
         self._countdown_s = countdown_s
         self._left: list[Entry] = []
@@ -105,6 +108,7 @@ class SessionFlow(Asking):
 
     def _practice(self) -> Flow:
         yield from self._ask_gate("start")
+        yield from self._ask_weekly()
         if self._openings.been_here:
             yield from self._ask_since_last()
         yield from self._ask_before()

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import replace
+from datetime import date
 from math import isfinite
 from typing import Any
 
@@ -38,6 +39,7 @@ def run_plan(
     answers: Answers,
     *,
     history: Sequence[Summary] = (),
+    today: date | None = None,
     week: int = 1,
     stage_id: str | None = None,
 ) -> Over:
@@ -49,7 +51,7 @@ def run_plan(
         Entry -> its clip; an entry without one is not done.
     open_clip
         Measures a clip with a measurer of its own.
-    history, week, stage_id
+    history, today, week, stage_id
         As for the conductor.
     """
     absent = {e.entry_id: "no_clip" for e in plan.entries if e.entry_id not in clips}
@@ -57,6 +59,7 @@ def run_plan(
         plan,
         engine,
         history=history,
+        today=today,
         week=week,
         stage_id=stage_id,
         absent=absent,

@@ -1,4 +1,4 @@
-"""Summaries of earlier sessions with a plan."""
+"""Summaries of earlier sessions of a plan's person."""
 
 from __future__ import annotations
 
@@ -11,12 +11,15 @@ from tracker.session.summary import Summary, load_summary
 
 
 def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
-    """Earlier sessions with a plan and its person, oldest first, and what could not be read.
+    """A plan's person's earlier sessions, oldest first, and what could not be read.
 
     Parameters
     ----------
     folder
         Holds one folder a session; it need not be there.
+    plan
+        Whose person is meant: with other plans too, as what is asked once a week goes on
+        over a change of plan. Of a plan that names nobody only its own sessions.
     """
     found, unread = [], []
     for path in sorted(folder.glob(f"*/{SUMMARY_NAME}")):
@@ -25,6 +28,7 @@ def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
         except InputError as error:
             unread.append(str(error))
             continue
-        if summary.plan_id == plan.plan_id and summary.person == plan.person:
+        own = plan.person is not None or summary.plan_id == plan.plan_id
+        if own and summary.person == plan.person:
             found.append(summary)
     return sorted(found, key=lambda s: s.started_at or ""), unread

@@ -24,9 +24,11 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
+    AskWeekly,
     Clarity,
     Task,
 )
+from tracker.session.weekly import Falls
 
 MAX_FILE_BYTES = 1_000_000
 
@@ -54,6 +56,14 @@ class SinceLast(_Part):
     next_morning: Score = None
 
 
+class Weekly(_Part):
+    """What is asked once a week, in a session in which it is asked."""
+
+    falls: Falls | None = None
+    hurt: bool | None = None
+    medicines_changed: bool | None = None
+
+
 class EntryAnswers(_Part):
     """What is answered around one entry."""
 
@@ -75,6 +85,7 @@ class Answers(_Part):
     format_version: Literal[1]
     gate: GateAnswers = {}
     gate_again: GateAnswers = Field({}, description="When they are asked again within a session.")
+    weekly: Weekly = Weekly()
     since_last: SinceLast = SinceLast()
     scores_before: Scores = Scores()
     open: list[str] = Field([], description="Stages and entries that the patient says yes to.")
@@ -101,6 +112,8 @@ class Answers(_Part):
                 return _gate(self.gate)
             case AskGate():
                 return _gate(self.gate_again)
+            case AskWeekly(question=question):
+                return self.weekly.model_dump()[question]
             case AskSinceLast():
                 return self.since_last.model_dump()
             case AskScores(when="before"):

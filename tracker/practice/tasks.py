@@ -13,6 +13,7 @@ from typing import Any, Literal, get_args
 from tracker.exercises.catalogue import Support
 from tracker.plan.asked import Asked
 from tracker.plan.gate import QUESTIONS
+from tracker.session import weekly
 
 SINCE_LAST: tuple[str, ...] = ("rest_of_day", "next_morning")
 #: What leads a set: sounds that were heard, a helper who reads aloud, or the screen.
@@ -55,6 +56,21 @@ class AskGate(Task):
 
     questions: tuple[str, ...] = QUESTIONS
     because: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskWeekly(Task):
+    """One of the questions of the week (``session.weekly``).
+
+    Answer: none, once or more for ``falls``, else yes or no; None if it is passed over.
+    """
+
+    question: weekly.Question = "falls"
+
+    def check(self, answer: Any) -> None:
+        """An answer of its kind."""
+        if not weekly.usable(self.question, answer):
+            raise ValueError(f"{self.question}: {answer!r} is no answer")
 
 
 @dataclass(frozen=True, slots=True)

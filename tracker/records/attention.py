@@ -1,10 +1,10 @@
 """What a therapist should look at first, of one person, and who comes first of many.
 
-Pure functions: from rows to reasons. The order is: answers that are red flags, possible
-falls, stopped feeling unwell, spins in certain positions, symptoms that did not settle;
-then symptoms that rise, practice against the plan, gaze that fell, figures that can't be
-trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
-was answered and measured.
+Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
+were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
+that did not settle; then symptoms that rise, medicines that changed, practice against the
+plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met.
+Nothing here finds an illness: it says what was answered and measured.
 """
 
 from __future__ import annotations
@@ -20,6 +20,7 @@ from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.trends import Series
+from tracker.session.weekly import FELL
 
 #: What happened longer before the person's own last session is no longer put first. It
 #: counts from their last session and not from today: who stopped after a red flag and
@@ -34,19 +35,21 @@ class Kind(IntEnum):
     """Kinds of reasons; the smaller comes first."""
 
     red_flag = 0
-    possible_fall = 1
-    unwell = 2
-    spin = 3
-    not_settled = 4
-    rising = 5
-    practice = 6
-    gaze = 7
-    doubt = 8
-    condition = 9
+    fell = 1
+    possible_fall = 2
+    unwell = 3
+    spin = 4
+    not_settled = 5
+    rising = 6
+    medicines = 7
+    practice = 8
+    gaze = 9
+    doubt = 10
+    condition = 11
 
 
 #: These are said with a call in mind; the others can wait for the next visit.
-FIRST = frozenset({Kind.red_flag, Kind.possible_fall, Kind.unwell, Kind.spin, Kind.not_settled})
+FIRST = frozenset(kind for kind in Kind if kind <= Kind.not_settled)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,11 +83,13 @@ def reasons_of(
     recent = _recent(rows, adherence.to_day)
     found = [
         _from_sessions(Kind.red_flag, recent, _red_flag),
+        _from_sessions(Kind.fell, recent, _fell),
         _from_sessions(Kind.possible_fall, recent, _fall),
         _from_sessions(Kind.unwell, recent, _unwell),
         _from_sessions(Kind.spin, recent, _spin),
         _from_sessions(Kind.not_settled, recent, _not_settled),
         *_rising(series),
+        _from_sessions(Kind.medicines, recent, _medicines),
         _practice(adherence),
         *_gaze(series),
         _doubt(rows),
@@ -130,6 +135,17 @@ def _red_flag(row: SessionRow) -> str:
     if asked:
         return f"answered yes: {telling.listed(telling.question(q) for q in asked)}"
     return "ended by a safety question" if row.ended == "red_flag" else ""
+
+
+def _fell(row: SessionRow) -> str:
+    """A fall of which the person has told when asked, as each week."""
+    if row.weekly.get("falls") not in FELL:
+        return ""
+    return telling.fell(row.weekly)
+
+
+def _medicines(row: SessionRow) -> str:
+    return telling.MEDICINES_CHANGED if row.weekly.get("medicines_changed") is True else ""
 
 
 def _fall(row: SessionRow) -> str:

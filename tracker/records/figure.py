@@ -12,6 +12,7 @@ from typing import Literal
 
 from tracker.records.places import Place
 from tracker.records.units import Unit
+from tracker.session.weekly import NOT_ANSWERED
 
 Origin = Literal["asked", "measured", "reported"]
 #: A number, words, or a range from the one to the other.
@@ -137,8 +138,8 @@ def number_text(value: float, decimals: int) -> str:
 
 
 def _absent(figure: Figure) -> str:
-    if figure.reason == NOT_ASKED:
-        return NOT_ASKED
+    if figure.reason in (NOT_ASKED, NOT_ANSWERED):
+        return figure.reason
     if figure.reason is not None and figure.reason.startswith(NOT_SETTLED_START):
         return "not settled"
     return "not measured" if figure.origin == "measured" else "not known"

@@ -11,12 +11,13 @@ from typing import Any
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
-from tracker.records import terms
+from tracker.records import telling, terms
 from tracker.records.figure import Figure
 from tracker.records.of_exercise import exercise_figures, repetition_rows
 from tracker.records.of_session import put_first, session_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import Summary
+from tracker.session.weekly import FELL
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,6 +193,11 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
     first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
     if first:
         yield clean(f"Answered yes: {'; '.join(first)}", 3 * 120)
+    told = place.at("weekly")
+    if told.at("falls").text() in FELL:
+        hurt = told.at("hurt").truth()
+        words = telling.fell({"falls": told.at("falls").text(), "hurt": hurt})
+        yield clean(words[:1].upper() + words[1:])
     falls = sum(_count(e, "event.possible_fall") for e in exercises)
     if falls:
         yield f"Possible fall seen by the camera: {falls:.0f}"

@@ -4,31 +4,28 @@
 ever changed in it: an undo is one more line that withdraws an earlier one. So two
 therapists who share a folder never undo each other's work, and copies that a synced
 folder has made of a file can simply be read together: a line is known by its ``id``.
+Scores of questionnaires stand in the same files (:mod:`tracker.records.questionnaires`).
 The measured data is never touched; a mark only stands beside it.
 """
 
 from __future__ import annotations
 
 import getpass
-import json
-import os
 import re
 import uuid
-from collections.abc import Iterable
-from dataclasses import asdict, dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from typing import Any, Literal
 
 from tracker.errors import InputError, RunError
-from tracker.session.lock import BINARY
+from tracker.records.appended import append_line, read_lines
 
 FORMAT = "turnpost-notes"
 FORMAT_VERSION = 1
 FOLDER_NAME = "notes"
 SUFFIX = ".notes.jsonl"
-#: Keeps a foreign file from filling the memory.
-MAX_FILE_BYTES = 20_000_000
 MAX_TEXT = 2000
 
 Kind = Literal["note", "not_valid"]
@@ -82,11 +79,27 @@ class NoteBook:
 
     def _in_order(self) -> list[Note]:
         """The same, each author's in the order in which they were written."""
+        return _notes(self.held_lines("note", "not_valid"))
+
+    def held_lines(self, *kinds: str) -> list[dict[str, Any]]:
+        """Lines of some kinds that nobody has withdrawn, each author's in their order."""
+        return [line for line, withdrawn in self.all_lines(*kinds) if not withdrawn]
+
+    def all_lines(self, *kinds: str) -> list[tuple[dict[str, Any], bool]]:
+        """Lines of some kinds, each with whether it was withdrawn; each author's in their order."""
         lines: dict[str, dict[str, Any]] = {}
         for path in sorted(self.folder.glob("*.jsonl")):
-            for line in _lines(path):
+            for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 lines.setdefault(str(line.get("id")), line)
-        return _holding(lines.values())
+        # Only its own author withdraws a line.
+        withdrawn = {
+            (r.get("author"), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
+        }
+        return [
+            (r, (r.get("author"), r.get("id")) in withdrawn)
+            for r in lines.values()
+            if r.get("kind") in kinds
+        ]
 
     def add(
         self,
@@ -104,18 +117,13 @@ class NoteBook:
         RunError
             If it can't be written; what stood there is unharmed.
         """
-        note = Note(
-            id=uuid.uuid4().hex[:16],
-            author=self.author,
-            at=datetime.now().astimezone().isoformat(timespec="seconds"),
-            kind=kind,
-            session=session,
-            text=text.strip()[:MAX_TEXT],
-            set_number=set_number,
-            repetition=repetition,
-        )
-        self._append(asdict(note))
-        return note
+        values = {
+            "session": session,
+            "text": text.strip()[:MAX_TEXT],
+            "set_number": set_number,
+            "repetition": repetition,
+        }
+        return Note(**self.write_line(kind, values))
 
     def undo(self, session: str | None = None) -> Note | None:
         """Withdraw the author's own newest note (of a session) that holds; None without one."""
@@ -124,62 +132,39 @@ class NoteBook:
         own = [n for n in mine if session in (None, n.session)]
         if not own:
             return None
-        at = datetime.now().astimezone().isoformat(timespec="seconds")
-        line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at}
-        self._append({**line, "kind": "withdrawn", "of": own[-1].id})
+        self.withdraw(own[-1].id)
         return own[-1]
+
+    def withdraw(self, line_id: str) -> None:
+        """Withdraw one of the author's own lines.
+
+        Raises
+        ------
+        RunError
+            If that can't be written.
+        """
+        self.write_line("withdrawn", {"of": line_id})
+
+    def write_line(self, kind: str, values: Mapping[str, Any]) -> dict[str, Any]:
+        """Write a line of a kind, and give it as it was written.
+
+        Raises
+        ------
+        RunError
+            If it can't be written; what stood there is unharmed.
+        """
+        at = datetime.now().astimezone().isoformat(timespec="seconds")
+        line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at, "kind": kind}
+        self._append(line | dict(values))
+        return line | dict(values)
 
     def _append(self, line: dict[str, Any]) -> None:
         """One line at the end, on the disk when this returns."""
+        head = {"format": FORMAT, "format_version": FORMAT_VERSION, "author": self.author}
         try:
-            self.folder.mkdir(parents=True, exist_ok=True)
-            flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
-            # Others who share the folder read it too, as far as the system lets them.
-            handle = os.open(self.path, flags, 0o666)
-            try:
-                size = os.fstat(handle).st_size
-                text = json.dumps(line, ensure_ascii=False) + "\n"
-                if size == 0 or not _has_head(self.path):
-                    head = {"format": FORMAT, "format_version": FORMAT_VERSION}
-                    text = json.dumps({**head, "author": self.author}) + "\n" + text
-                if size and _last_byte(handle, size) != b"\n":
-                    # Somebody was cut off in mid-line; this one must not be lost with it.
-                    text = "\n" + text
-                _write_all(handle, text.encode("utf-8"))
-                os.fsync(handle)
-            finally:
-                os.close(handle)
+            append_line(self.path, head, line)
         except OSError as error:
             raise RunError(f"{self.path}: the note was not saved ({error.strerror})") from error
-
-
-def _last_byte(handle: int, size: int) -> bytes:
-    os.lseek(handle, size - 1, os.SEEK_SET)
-    return os.read(handle, 1)
-
-
-def _write_all(handle: int, data: bytes) -> None:
-    while data:
-        data = data[os.write(handle, data) :]
-
-
-def _lines(path: Path) -> Iterable[dict[str, Any]]:
-    """The lines of a file of notes; none of a foreign, newer or unreadable one."""
-    try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            return []
-        rows = [_decoded(row) for row in path.read_bytes().splitlines()]
-    except OSError:
-        return []
-    known = [r for r in rows if r is not None]
-    # A head that was cut off in writing is followed by a whole one.
-    head = next((r for r in known if r.get("format") == FORMAT), None)
-    version = None if head is None else head.get("format_version")
-    if head is None or not isinstance(version, int) or version > FORMAT_VERSION:
-        return []
-    # The file tells whose lines they are, whatever a line says of itself.
-    lines = [r for r in known if "format" not in r and _makes_sense(r)]
-    return [{**row, "author": str(head.get("author"))} for row in lines]
 
 
 def _makes_sense(row: dict[str, Any]) -> bool:
@@ -190,31 +175,10 @@ def _makes_sense(row: dict[str, Any]) -> bool:
     return words and named and numbers
 
 
-def _has_head(path: Path) -> bool:
-    """Whether a file of notes says what it is; its head may have been cut off in writing."""
-    rows = (_decoded(row) for row in path.read_bytes().splitlines())
-    return any(r is not None and r.get("format") == FORMAT for r in rows)
-
-
-def _decoded(row: bytes) -> dict[str, Any] | None:
-    try:
-        data = json.loads(row.decode("utf-8"))
-    except (ValueError, RecursionError):
-        return None
-    return data if isinstance(data, dict) else None
-
-
-def _holding(lines: Iterable[dict[str, Any]]) -> list[Note]:
-    known = list(lines)
-    # Only its own author withdraws a note.
-    withdrawn = {(r.get("author"), r.get("of")) for r in known if r.get("kind") == "withdrawn"}
+def _notes(lines: Iterable[dict[str, Any]]) -> list[Note]:
     names = Note.__dataclass_fields__
     found = []
-    for row in known:
-        if row.get("kind") not in ("note", "not_valid"):
-            continue
-        if (row.get("author"), row.get("id")) in withdrawn:
-            continue
+    for row in lines:
         try:
             found.append(Note(**{k: v for k, v in row.items() if k in names}))
         except TypeError:

@@ -9,6 +9,7 @@ from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
 from tracker.records.of_exercise import gaze_at_setup, symptom_figures
 from tracker.records.places import Place, clean
+from tracker.session.weekly import FELL
 
 
 def put_first(place: Place) -> list[Place]:
@@ -26,6 +27,7 @@ def session_figures(place: Place) -> Iterator[Figure]:
         yield from done.asked(float(begun + left))
     yield done.of(float(begun))
     yield _gate(place)
+    yield from _weekly(place.at("weekly"))
     yield from symptom_figures(place.at("symptoms"))
     since = place.at("gate").at("since_last")
     if since.value is not None:
@@ -79,6 +81,24 @@ def _gate(place: Place) -> Figure:
         return make.of(None, NOT_ASKED)
     first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
     return make.of(clean(f"yes to: {'; '.join(first)}", 3 * 120) if first else "all answered no")
+
+
+def _weekly(place: Place) -> Iterator[Figure]:
+    """Falls and medicines, where it was their week."""
+    if place.value is None:
+        return
+    why, falls = place.at("reasons"), place.at("falls").text()
+    told = None if falls is None else terms.word(terms.FALLS, falls)
+    make = Making("session", "falls", "Falls in the last week", u.WORDS, "reported")
+    yield make.of(told, why.at("falls").text())
+    wanted = [("medicines_changed", "Medicines changed")]
+    if falls in FELL:
+        wanted.insert(0, ("hurt", "Hurt in a fall"))
+    for key, name in wanted:
+        answer = place.at(key).truth()
+        said = None if answer is None else "yes" if answer else "no"
+        make = Making("session", key, name, u.WORDS, "reported")
+        yield make.of(said, why.at(key).text())
 
 
 def setup_figures(place: Place) -> Iterator[Figure]:

@@ -13,13 +13,14 @@ from typing import Any, NamedTuple
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.unlocking import SessionFigures, figures_of
+from tracker.session import weekly
 from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN, ExerciseSummary, Summary
 
 Figures = dict[str, float | None]
 
 #: What puts a doubt on all figures of a set, and what on those of the eyes alone.
-DOUBTS = ("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed")
+DOUBTS = ("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "coarse_picture")
 EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
 #: Figures that rest on the eyes.
 OF_THE_EYES = ("on_target", "gaze_error_deg")
@@ -88,7 +89,10 @@ class SetRow(NamedTuple):
 
 
 class SessionRow(NamedTuple):
-    """One session; ``place`` is the path of its file below the folder that was opened."""
+    """One session; ``place`` is the path of its file below the folder that was opened.
+
+    ``weekly`` has what was answered of the questions of the week, by question.
+    """
 
     place: str
     session_id: str | None
@@ -103,6 +107,7 @@ class SessionRow(NamedTuple):
     settled_minutes: float | None
     not_settled: bool
     since_last: Figures
+    weekly: dict[str, Any]
     flags: dict[str, str]
     sets: tuple[SetRow, ...]
     not_done: int = 0
@@ -156,6 +161,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         settled_minutes=number(symptoms.get("settled_minutes")),
         not_settled=_not_settled(summary, why),
         since_last=_scores(since),
+        weekly=_weekly(summary.weekly),
         flags={f.flag: f.reason for f in summary.quality},
         sets=tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
@@ -303,6 +309,12 @@ def _number_or_pair(value: Any) -> float | list[float] | None:
         pair = [n for n in map(number, value) if n is not None]
         return pair if len(pair) == len(value) == 2 else None
     return number(value)
+
+
+def _weekly(found: Mapping[str, Any] | None) -> dict[str, Any]:
+    """What was answered of the questions of the week."""
+    given = {q: (found or {}).get(q) for q in weekly.QUESTIONS}
+    return {q: v for q, v in given.items() if v is not None and weekly.usable(q, v)}
 
 
 def _scores(since: Any) -> Figures:

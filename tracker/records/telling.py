@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import date
+from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.records import terms
@@ -13,6 +14,7 @@ from tracker.records.figure import number_text
 from tracker.records.trends import SPECS, Change, Series, Spec
 
 NOT_MEASURED = "not measured"
+MEDICINES_CHANGED = "said that medicines have changed"
 
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
@@ -20,6 +22,14 @@ _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct",
 def question(key: str) -> str:
     """A safety question that was answered with yes."""
     return terms.word(terms.BECAUSE, key)
+
+
+def fell(weekly: Mapping[str, Any]) -> str:
+    """A fall of which the person has told, and whether it hurt them."""
+    often = terms.word(terms.FALLS, str(weekly.get("falls")))
+    hurt = weekly.get("hurt")
+    after = "" if hurt is None else ", and was hurt" if hurt else ", not hurt"
+    return f"told of falls in the last week: {often}{after}"
 
 
 def ended(key: str) -> str:

@@ -60,6 +60,9 @@ ARMS: dict[str, str] = {
     "not_sure": "not sure",
 }
 
+#: How often somebody fell, as asked once a week.
+FALLS: dict[str, str] = {"none": "no fall", "once": "one fall", "more": "more than one fall"}
+
 #: What can be changed between two sets of a call.
 CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "order"}
 
@@ -143,6 +146,7 @@ FLAGS: dict[str, str] = {
     "other_exercise": "another exercise was asked for",
     "from_clips": "made from clips",
     "gaze_not_fitted": "line of sight not fitted",
+    "coarse_picture": "picture too coarse",
     "low_frame_rate": "low frame rate",
     "little_measured": "measured only part of the time",
     "beyond_setup": "eyes beyond the set-up",

@@ -43,6 +43,11 @@ _NOTES = {
     "gaze_not_fitted": Flag(
         flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
     ),
+    "coarse_picture": Flag(
+        flag="coarse_picture",
+        reason="the set-up's picture told too little of the moving face: the head's angles may "
+        "be 1 to 2 degrees off, and turns by a tenth",
+    ),
 }
 
 #: Why eyes were not read -> what they did.

@@ -35,6 +35,7 @@ from tracker.session.run import (
 )
 from tracker.session.stage import Step
 from tracker.session.target_figures import target_figures
+from tracker.session.weekly import weekly_of
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -152,7 +153,8 @@ class Summary(_Part):
     """One session.
 
     ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
-    are empty where no plan was gone through; ``ended_because`` holds keys.
+    are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
+    null where it was not the turn of the questions of the week.
     """
 
     format: Literal["turnpost-session"]
@@ -167,6 +169,7 @@ class Summary(_Part):
     setup: dict[str, Any]
     gate: dict[str, Any] | None
     symptoms: dict[str, Any] | None
+    weekly: dict[str, Any] | None = None
     exercises: list[ExerciseSummary]
     quality: list[Flag] = []
     ended_because: list[str] = []
@@ -207,6 +210,7 @@ def summarise(record: SessionRecord) -> Summary:
         },
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),
+        weekly=weekly_of(record),
         exercises=[
             exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
                 update={"symptoms": said.symptoms_of_set(e, record)}

@@ -7,6 +7,7 @@ import os
 import sys
 import tempfile
 import time
+from array import array
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -32,6 +33,9 @@ PATIENCE_S = 60.0
 SETTLED_S = 3.0
 #: Spacing of a timer that finds out how long the window was blocked.
 PULSE_MS = 5
+#: Spacing of looks at the memory, and from so long on what it grows by is told for an hour:
+#: what is loaded once is there by then.
+MEMORY_EVERY_S, GROWS_FROM_S = 10.0, 120.0
 #: Pictures that the landmarks alone are timed on.
 ALONE = 300
 
@@ -48,13 +52,15 @@ class LiveFigures:
         Pictures of the camera, and those that nobody took.
     late_s
         For each sample the time from its picture until what it changed was drawn.
-    pauses_s
-        Times between two pulses of the window's own timer.
+    blocked_s
+        Longest time between two pulses of the window's own timer.
     processor_s
         Processor time of the program with its measuring process; None where the
         system doesn't tell.
     grown_bytes
         By how much their memory has grown; None likewise.
+    memory
+        Seconds since the begin and bytes of memory, every few seconds.
     repetitions
         Counted meanwhile.
     """
@@ -62,11 +68,20 @@ class LiveFigures:
     lasted_s: float = 0.0
     given: int = 0
     dropped: int = 0
-    late_s: list[float] = field(default_factory=list)
-    pauses_s: list[float] = field(default_factory=list)
+    # Bare numbers: what is kept here must not be what grows.
+    late_s: array[float] = field(default_factory=lambda: array("d"))
+    blocked_s: float = 0.0
     processor_s: float | None = None
     grown_bytes: int | None = None
+    memory: list[tuple[float, int]] = field(default_factory=list)
     repetitions: int = 0
+
+    def grows_mb_hour(self) -> float | None:
+        """Slope of the memory once all is loaded; None for a stretch too short to tell."""
+        late = np.array([m for m in self.memory if m[0] >= GROWS_FROM_S])
+        if len(late) < 6:
+            return None
+        return float(np.polyfit(late[:, 0], late[:, 1], 1)[0] * 3600.0 / 1e6)
 
 
 def live_table(clip: Path, lasts_s: float) -> Iterable[str]:
@@ -88,7 +103,7 @@ def live_table(clip: Path, lasts_s: float) -> Iterable[str]:
         "capture to screen, median and 95 %  "
         f"{np.median(late_ms):7.1f} {np.percentile(late_ms, 95):6.1f} ms"
     )
-    yield f"window blocked at the longest      {1000 * max(seen.pauses_s):8.1f} ms"
+    yield f"window blocked at the longest      {1000 * seen.blocked_s:8.1f} ms"
     yield f"repetitions counted                {seen.repetitions:8d}"
     yield f"decoding and landmarks alone       {1000 * alone_s:8.2f} ms of processor a picture"
     if seen.processor_s is None or seen.grown_bytes is None:
@@ -99,6 +114,9 @@ def live_table(clip: Path, lasts_s: float) -> Iterable[str]:
     yield f"processor, of one core             {100 * share:8.1f} %"
     yield f"the program / (decode + landmarks) {ratio:8.2f}"
     yield f"memory grown by                    {seen.grown_bytes / 1e6:8.2f} MB"
+    grows = seen.grows_mb_hour()
+    if grows is not None:
+        yield f"memory grows after two minutes by  {grows:8.2f} MB an hour"
 
 
 def practise(clip: Path, lasts_s: float) -> LiveFigures:
@@ -198,12 +216,13 @@ class _Look(QObject):
         undrawn, self._service.undrawn_s = self._service.undrawn_s, []
         if self._before is not None:
             now_s = self._service.now_s()
-            self.figures.late_s += [now_s - at_s for at_s in undrawn]
+            self.figures.late_s.extend(now_s - at_s for at_s in undrawn)
 
     def _pulse(self) -> None:
         now_s = time.perf_counter()
         if self._before is not None:
-            self.figures.pauses_s.append(now_s - self._pulse_s)
+            self.figures.blocked_s = max(self.figures.blocked_s, now_s - self._pulse_s)
+            self._look_at_memory(now_s - self._before.at_s)
         self._pulse_s = now_s
         director = self._window.director
         # Any other trouble of the source goes over by itself, and shows as pictures dropped.
@@ -214,6 +233,14 @@ class _Look(QObject):
             self._end("" if self._before is not None else "the person was not fitted in time")
         elif self._before is None and director.phase == Phase.exercise:
             self._wait_until_settled()
+
+    def _look_at_memory(self, since_s: float) -> None:
+        held = self.figures.memory
+        if held and since_s < held[-1][0] + MEMORY_EVERY_S:
+            return
+        used = _used()
+        if used is not None:
+            held.append((since_s, used[1]))
 
     def _wait_until_settled(self) -> None:
         """Begin to look some seconds after the fit: it held up pictures and the news of them."""

@@ -20,6 +20,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "receive": ("ui.commands.receive", "therapist: take in what a patient handed over"),
     "keys": ("ui.commands.keys", "therapist: the clinic's keys, which open what is handed over"),
     "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
+    "send": ("ui.commands.send", "therapist: send sessions to the clinic's FHIR server (extra)"),
     "schema": (
         "ui.commands.schema",
         "print the JSON Schema of a plan, a summary, a stage log, answers or a hand-over",

@@ -48,6 +48,8 @@ NOTES = {
     "no_setup": "no stage log with a set-up: generic values were used, not this person's",
     "setup_failed": "the set-up in this clip could not be used, so little was measured",
     "gaze_not_fitted": "the set-up was too poor for the line of sight, which is left out",
+    "coarse_picture": "the picture tells too little of the moving face (little light, few bits, "
+    "glasses): the head's angles may be 1 to 2 degrees off, and turns by a tenth",
     "other_exercise": "the stage log says that another exercise was asked for",
 }
 

@@ -32,6 +32,8 @@ answers (--answers FILE.json): what is left out is recorded as "not asked"
   {"format": "turnpost-answers", "format_version": 1,
    "gate": {QUESTION: true or false, ...} or false for no to all,
    "gate_again": the same, for when they are asked again within the session,
+   "weekly": {"falls": "none", "once" or "more", "hurt": true or false,
+     "medicines_changed": true or false} (asked once in seven days),
    "since_last": {"rest_of_day": 0-10, "next_morning": 0-10},
    "scores_before": {"dizziness": 0-10, "nausea": 0-10, "unsteadiness": 0-10},
    "open": [stages and entries that the patient says yes to],
@@ -147,6 +149,8 @@ def _session(
     from tracker.session.saving import JOURNAL_NAME, save_session
 
     about = _about(plan)
+    # The day on the person's calendar is meant, wherever they are.
+    today = date.today()
     history, unread = load_history(data_folder() / "sessions", plan)
     for fault in unread:
         _say(f"left out of what was done before: {fault}")
@@ -160,8 +164,8 @@ def _session(
                 _measured,
                 answers,
                 history=history,
-                # The day on the person's calendar is meant, wherever they are.
-                week=week_of(plan, date.today()),
+                today=today,
+                week=week_of(plan, today),
                 stage_id=stage_id,
             )
         if journal.fault:

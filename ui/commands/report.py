@@ -9,12 +9,14 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from tracker.records.figures import SessionFigures
+    from tracker.records.questionnaires import Score
 
 OUTPUTS = {
     "pdf": "a page to file, as PDF",
     "html": "the same page as one HTML file",
     "csv": "a table with one row a session",
     "repetitions_csv": "a table with one row a repetition",
+    "scores_csv": "a table with one row a questionnaire score (with --notes)",
     "fhir": "an HL7 FHIR R4 Bundle (JSON)",
 }
 
@@ -33,6 +35,12 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     for name, what in OUTPUTS.items():
         parser.add_argument(f"--{name.replace('_', '-')}", type=Path, metavar="F", help=what)
     parser.add_argument(
+        "--notes",
+        type=Path,
+        metavar="FOLDER",
+        help="the reviewed folder: questionnaire scores entered there go into the documents",
+    )
+    parser.add_argument(
         "--text", action="store_true", help="print a few lines a session, to paste into a record"
     )
     parser.add_argument(
@@ -47,18 +55,34 @@ def run(args: argparse.Namespace) -> int:
 
     wanted: dict[str, Path] = {n: p for n in OUTPUTS if (p := getattr(args, n)) is not None}
     _must_make_sense(args.summaries, wanted, args.text)
+    scores = _scores(args.notes, wanted)
     for path in wanted.values():
         must_be_writable(path)
     records = read_records(args.summaries)
-    made = [(path, maker(name, args.paper)(records)) for name, path in wanted.items()]
+    made = [(path, maker(name, args.paper)(records, scores)) for name, path in wanted.items()]
     for path, content in made:
         write_atomically(path, content)
         print(f"{path}: written")
     if args.text:
         from ui.documents.paragraph import paragraph
 
-        print("\n\n".join(paragraph(r) for r in records))
+        print("\n\n".join(paragraph(r, scores) for r in records))
     return 0
+
+
+def _scores(folder: Path | None, wanted: dict[str, Path]) -> list[Score]:
+    """Questionnaire scores of a reviewed folder, of everybody."""
+    from tracker.errors import InputError
+    from tracker.records.notes import NoteBook, author_of_system
+    from tracker.records.questionnaires import scores_of
+
+    if folder is None:
+        if "scores_csv" in wanted:
+            raise InputError("--scores-csv needs --notes FOLDER, where the scores were entered")
+        return []
+    if not folder.is_dir():
+        raise InputError(f"{folder}: there is no such folder; name the one that was reviewed")
+    return scores_of(NoteBook(folder, author_of_system()), also_withdrawn=True)
 
 
 def read_records(paths: Sequence[Path]) -> list[SessionFigures]:
@@ -113,20 +137,25 @@ def _must_make_sense(inputs: Sequence[Path], wanted: dict[str, Path], text: bool
         seen.add(path.resolve())
 
 
-def maker(name: str, paper: str) -> Callable[[Sequence[SessionFigures]], str | bytes]:
+def maker(
+    name: str, paper: str
+) -> Callable[[Sequence[SessionFigures], Sequence[Score]], str | bytes]:
     """What makes an output; Qt is imported for a PDF alone."""
     if name == "pdf":
         from ui.documents.pdf import pdf_document
 
-        return lambda records: pdf_document(records, paper)
+        return lambda records, scores: pdf_document(records, paper, scores)
     if name == "html":
         from ui.documents.html import html_document
 
-        return lambda records: html_document(records, paper)
+        return lambda records, scores: html_document(records, paper, scores)
     if name == "fhir":
         from ui.documents.fhir import fhir_bundle
 
         return fhir_bundle
-    from ui.documents.csv import repetitions_csv, sessions_csv
+    from ui.documents.csv import repetitions_csv, scores_csv, sessions_csv
 
-    return sessions_csv if name == "csv" else repetitions_csv
+    if name == "scores_csv":
+        return scores_csv
+    table = sessions_csv if name == "csv" else repetitions_csv
+    return lambda records, _: table(records)

@@ -61,9 +61,13 @@ def run(args: argparse.Namespace) -> int:
         for line in list_lines(records, people):
             print(line)
         return 0
+    from tracker.records.notes import NoteBook, author_of_system
+    from tracker.records.questionnaires import scores_of
     from ui.desk.text import person_lines
 
-    for line in person_lines(_find(people, args.person)):
+    person = _find(people, args.person)
+    scores = scores_of(NoteBook(args.folder, author_of_system()), [person.name])
+    for line in person_lines(person, scores):
         print(line)
     return 0
 

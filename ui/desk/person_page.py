@@ -4,19 +4,21 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBoxLayout, QWidget
 
 from tracker.records.attention import FIRST, Reason
-from tracker.records.notes import Note
+from tracker.records.notes import NoteBook
 from tracker.records.people import Person
 from tracker.records.trends import series_of
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
 from ui.desk.report_button import Reporting
+from ui.desk.scores_panel import ScoresPanel
 from ui.desk.session_table import SessionTable, note_key
 from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
@@ -87,11 +89,16 @@ class PersonPage(QWidget):
     opened = Signal(str)
     plan_wanted = Signal()
 
-    def __init__(self, notes: Callable[[], list[Note]], folder: Callable[[], Path]) -> None:
+    def __init__(
+        self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
+    ) -> None:
         super().__init__()
-        self._notes = notes
+        self._book = book
+        self.scores = ScoresPanel(book, today)
         self.report = Reporting(
-            self, lambda: [folder() / row.place for row in self.sessions.sessions.rows]
+            self,
+            lambda: [folder() / row.place for row in self.sessions.sessions.rows],
+            self.scores.scores,
         )
         self.person: Person | None = None
         self.name = Words(role="lead", bold=True)
@@ -113,6 +120,7 @@ class PersonPage(QWidget):
         inside.addWidget(self.key)
         self.tabs.addTab(trends, words.say("desk.trends"))
         self.tabs.addTab(self.sessions, words.say("desk.sessions"))
+        self.tabs.addTab(self.scores, words.say("scores.tab"))
         inner = QWidget()
         column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
@@ -176,6 +184,7 @@ class PersonPage(QWidget):
             self.strip.show_practice(None)
             self.trends.show_rows([])
             self.sessions.show_rows([], {})
+            self.scores.show_person("")
             return
         self.name.setText(person.name)
         self.about.setText(words.say(f"desk.side.{person.affected_side}"))
@@ -190,6 +199,7 @@ class PersonPage(QWidget):
         self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
+        self.scores.show_person(person.name)
         self.filters.offer(person.rows)
         self.fill()
 
@@ -205,6 +215,6 @@ class PersonPage(QWidget):
             series = [s for s in series if s.exercise in ("", choice.exercise)]
         only = self.filters.only_changed.isChecked()
         self.trends.show_rows(trend_rows(series, person.affected_side, only_changed=only))
-        counts = Counter(n.session for n in self._notes())
+        counts = Counter(n.session for n in self._book().notes())
         mine = {note_key(r): counts[note_key(r)] for r in rows if counts[note_key(r)]}
         self.sessions.show_rows(rows, mine)

@@ -9,6 +9,7 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
+from tracker.records.questionnaires import Score
 from tracker.session.files import must_be_writable, write_atomically
 from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
 from ui import background, words
@@ -23,6 +24,7 @@ KINDS = {
     "html": ".html",
     "csv": ".csv",
     "repetitions_csv": ".csv",
+    "scores_csv": ".csv",
     "fhir": ".json",
 }
 #: Those where a page of letter size is the usual one.
@@ -38,6 +40,8 @@ class Reporting:
         Whose sessions they are.
     sessions
         Gives the files of the sessions.
+    scores
+        Gives the questionnaire scores of their person.
     run
         Starts what may take long.
     """
@@ -46,9 +50,10 @@ class Reporting:
         self,
         parent: QWidget,
         sessions: Callable[[], Sequence[Path]],
+        scores: Callable[[], Sequence[Score]] = tuple,
         run: Runner = background.run,
     ) -> None:
-        self._parent, self._sessions, self._run = parent, sessions, run
+        self._parent, self._sessions, self._scores, self._run = parent, sessions, scores, run
         self._job: Job | None = None
         self._to, self._left_out = Path(), 0
         self.button = small_button(words.say("report.make"))
@@ -93,11 +98,11 @@ class Reporting:
         self.say(words.say("report.working"))
         self.button.setEnabled(False)
         letter = QLocale.system().measurementSystem() in _LETTER
-        make = maker(kind, "letter" if letter else "a4")
+        make, scores = maker(kind, "letter" if letter else "a4"), list(self._scores())
 
         def work() -> int:
             records = read_records(whole)
-            write_atomically(to, make(records))
+            write_atomically(to, make(records, scores))
             return len(records)
 
         self._job = self._run(work)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
+from tracker.records.questionnaires import Score, scores_of
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
 from ui.desk import trade
@@ -68,7 +69,7 @@ class SessionPage(QWidget):
         self.lists = QTabWidget()
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
-        self.report = Reporting(self, self._report_of)
+        self.report = Reporting(self, self._report_of, self._scores)
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
         self.back.clicked.connect(self.left)
@@ -174,6 +175,11 @@ class SessionPage(QWidget):
     def _report_of(self) -> list[Path]:
         row = self.rows[0]
         return [] if row is None else [self.folder / row.place]
+
+    def _scores(self) -> list[Score]:
+        if self.person is None:
+            return []
+        return scores_of(self.notes.book, [self.person.name], also_withdrawn=True)
 
     def poll(self) -> None:
         """Show what has been read; called by the window's timer."""

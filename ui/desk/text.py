@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from tracker.records import telling
 from tracker.records.attention import FIRST, Reason
 from tracker.records.index import Records
 from tracker.records.people import Person
+from tracker.records.questionnaires import Score, courses_of
 from tracker.records.trends import Series
+from ui.documents.questionnaires import course_line
 
 
 def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
@@ -46,8 +48,8 @@ def dated(reason: Reason) -> str:
     return f"{when}{reason.text}{often}"
 
 
-def person_lines(person: Person) -> Iterator[str]:
-    """One person: what to look at, practice, trends, sessions."""
+def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
+    """One person: what to look at, practice, questionnaires, trends, sessions."""
     side = person.affected_side
     yield f"{person.name}, affected side: {'not known' if side == 'unknown' else side}"
     for reason in person.reasons:
@@ -55,6 +57,8 @@ def person_lines(person: Person) -> Iterator[str]:
     yield f"  Practice: {telling.practice(person.adherence)}"
     for standing in person.conditions:
         yield f"  Condition: {telling.condition(standing)}"
+    for course in courses_of(scores):
+        yield f"  Questionnaire: {course_line(course)}"
     at = None
     for series in person.series():
         where = (series.exercise, series.form)

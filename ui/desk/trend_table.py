@@ -188,8 +188,11 @@ class TrendModel(QAbstractTableModel):
         return row.series.points if role == POINTS_ROLE else None
 
 
-class _ChartDelegate(QStyledItemDelegate):
+class ChartDelegate(QStyledItemDelegate):
+    """Draws the points of a row."""
+
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        """Draw them over the row's own ground."""
         super().paint(painter, option, index)
         points: Sequence[Point] | None = index.data(POINTS_ROLE)
         if not points:
@@ -209,7 +212,7 @@ class TrendTable(Table):
         super().__init__(words.say("desk.trends"))
         self.trends = TrendModel()
         self.setModel(self.trends)
-        self._charts = _ChartDelegate(self)
+        self._charts = ChartDelegate(self)
         self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
         header = self.horizontalHeader()
         for column in (0, 1, 2, 3):

@@ -83,7 +83,7 @@ class DeskWindow(QWidget):
         self._book = NoteBook(folder, author_of_system())
         #: The plan editor, once it was opened for somebody.
         self.editor: EditorWindow | None = None
-        self.person_page = PersonPage(lambda: self._book.notes(), lambda: self.reading.folder)
+        self.person_page = PersonPage(lambda: self._book, lambda: self.reading.folder, self._today)
         self.session_page = SessionPage(self._book)
         self.exchange = ExchangePage(lambda: self.reading.folder, settings)
         self.setAcceptDrops(True)
@@ -293,9 +293,12 @@ class DeskWindow(QWidget):
         self.editor.open_for(person, folder, None if path is None else folder / path)
 
     def undo_note(self) -> None:
-        """Take back one's last note on the session that is shown."""
+        """Take back one's last note on the session, or score of the person, that is shown."""
+        page = self.person_page
         if self.stack.currentWidget() is self.session_page:
             self.session_page.notes.undo_note()
+        elif self.stack.currentIndex() == 0 and page.tabs.currentWidget() is page.scores:
+            page.scores.undo_last()
 
     def show_exchange(self) -> None:
         """The page of files from and to patients."""

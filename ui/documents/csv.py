@@ -1,4 +1,4 @@
-"""Tables for spreadsheets: one row a session, and one row a repetition.
+"""Tables for spreadsheets: one row a session, a repetition, or a questionnaire score.
 
 UTF-8 with a byte-order mark, so that spreadsheets read all letters; commas between
 cells and points in numbers (where a decimal comma is usual, the spreadsheet's import
@@ -15,6 +15,8 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from tracker.records.figure import Figure, number_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.questionnaires import Score
+from ui.documents.questionnaires import SCORE_HEADS, score_rows
 
 #: A cell that begins so is a formula to some spreadsheet.
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
@@ -39,6 +41,17 @@ def repetitions_csv(records: Sequence[SessionFigures]) -> bytes:
     """One row a repetition, with its two turns side by side."""
     rows = [dict(row) for r in records for e in r.exercises for row in _repetitions(r, e)]
     return _file(rows or [dict.fromkeys(_repetition_heads(), "")])
+
+
+def scores_csv(records: Sequence[SessionFigures], scores: Sequence[Score]) -> bytes:
+    """One row a questionnaire score of the people whose sessions these are."""
+    # Only what was typed as text: a number below 0 is no formula.
+    typed = ("person", "questionnaire", "entered by")
+    rows = [
+        {k: safe(v) if k in typed else v for k, v in row.items()}
+        for row in score_rows(records, scores)
+    ]
+    return _file(rows or [dict.fromkeys(SCORE_HEADS, "")])
 
 
 def _file(rows: Sequence[Mapping[str, str]]) -> bytes:

@@ -1,10 +1,12 @@
 """A session as an HL7 FHIR R4 Bundle (plain JSON; hl7.org/fhir/R4).
 
 One transaction of PUTs whose ids follow from the session's ID and the figure's key,
-so that sending it twice makes no doubles. A person is there by pseudonym alone; on
-one server a pseudonym must belong to one person. What a plan asks for is a
+so that sending it twice makes no doubles. A person is there by pseudonym alone and is
+made only where the server knows none with it, so that what a clinic added to theirs
+stays; on one server a pseudonym must belong to one person. What a plan asks for is a
 ServiceRequest an exercise, what was measured an Observation a measure with its parts
-as components, what the patient scored a QuestionnaireResponse.
+as components, what the patient scored a QuestionnaireResponse. A score of a
+questionnaire that the therapist entered is an Observation with its possible ends.
 
 Codes are our own (system ``urn:turnpost:codes``: local, registered nowhere), but for
 the time of an exercise, which also has its LOINC code as used by HL7's US Physical
@@ -23,6 +25,9 @@ from typing import Any
 from tracker.records import terms
 from tracker.records.figure import NOT_ASKED, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.questionnaires import Score
+from tracker.session.weekly import NOT_ANSWERED
+from ui.documents.questionnaires import scores_for
 
 CODES = "urn:turnpost:codes"
 PERSON = "urn:turnpost:person"
@@ -36,28 +41,51 @@ ABSENT_EXTENSION = "http://hl7.org/fhir/StructureDefinition/data-absent-reason"
 CATEGORY = "http://terminology.hl7.org/CodeSystem/observation-category"
 _NAMESPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:turnpost:documents")
 
+#: Reason of a figure without a value -> code of HL7's list of such reasons.
+_ABSENT_CODES = {NOT_ASKED: "not-asked", NOT_ANSWERED: "asked-declined"}
+
 Resource = dict[str, Any]
 
 
-def fhir_bundle(records: Sequence[SessionFigures]) -> str:
-    """The Bundle of one or more sessions, as JSON."""
+def fhir_bundle(records: Sequence[SessionFigures], scores: Sequence[Score] = ()) -> str:
+    """The Bundle of one or more sessions and their people's questionnaire scores, as JSON."""
     found: dict[str, Resource] = {}
     for record in records:
         for resource in _resources(record):
             found[resource["id"]] = resource
+    for score in scores_for(records, scores):
+        resource = _questionnaire(score)
+        found[resource["id"]] = resource
     bundle = {
         "resourceType": "Bundle",
         "type": "transaction",
         "entry": [
-            {
-                "fullUrl": f"urn:uuid:{r['id']}",
-                "resource": r,
-                "request": {"method": "PUT", "url": f"{r['resourceType']}/{r['id']}"},
-            }
+            {"fullUrl": f"urn:uuid:{r['id']}", "resource": r, "request": _how(r)}
             for r in found.values()
         ],
     }
     return json.dumps(bundle, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _how(resource: Resource) -> Resource:
+    """What the server is to do with a resource."""
+    kind = resource["resourceType"]
+    if kind != "Patient":
+        return {"method": "PUT", "url": f"{kind}/{resource['id']}"}
+    known = resource["identifier"][0]
+    token = f"{known['system']}|{_as_searched(known['value'])}"
+    return {"method": "POST", "url": kind, "ifNoneExist": f"identifier={token}"}
+
+
+def _as_searched(value: str) -> str:
+    """A value in a search (hl7.org/fhir/R4/search.html, "Escaping"), with % where a URL has it."""
+    escaped = "".join(f"\\{c}" if c in "\\$,|" else c for c in value)
+    return "".join(_in_url(c) for c in escaped)
+
+
+def _in_url(c: str) -> str:
+    plain = c.isascii() and (c.isalnum() or c in "-._~")
+    return c if plain else "".join(f"%{b:02X}" for b in c.encode("utf-8"))
 
 
 def _id(*parts: str) -> str:
@@ -168,7 +196,7 @@ def _observation(
 def _value(figure: Figure) -> Resource:
     """A value, or why there is none."""
     if figure.value is None:
-        code = "not-asked" if figure.reason == NOT_ASKED else "unknown"
+        code = _ABSENT_CODES.get(figure.reason or "", "unknown")
         text = figure.reason or shown(figure)
         return {"dataAbsentReason": {"coding": [{"system": ABSENT, "code": code}], "text": text}}
     if isinstance(figure.value, str):
@@ -228,6 +256,39 @@ def _answer(figure: Figure) -> Resource:
     if figure.reason == NOT_ASKED:
         return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": "not-asked"}]}
     return {"answer": [{"valueString": shown(figure)}]}
+
+
+# --- what the therapist entered ---
+
+
+def _questionnaire(score: Score) -> Resource:
+    """The score of a questionnaire under its typed name; the code is local, as it may be any."""
+    ends = (("least", "Least possible", score.least), ("most", "Most possible", score.most))
+    return {
+        "resourceType": "Observation",
+        "id": _id("questionnaire", score.id),
+        "identifier": [{"system": FIGURES, "value": f"questionnaire/{score.id}"}],
+        # A server that has got it learns so that it was taken back.
+        "status": "entered-in-error" if score.withdrawn else "final",
+        "category": [_category("survey")],
+        "code": {**_code("questionnaire_score", "Questionnaire score"), "text": score.name},
+        "subject": {"reference": f"urn:uuid:{_id('person', score.person)}"},
+        "effectiveDateTime": score.day.isoformat(),
+        "performer": [{"display": score.author}],
+        "valueQuantity": _bare_score(score.score),
+        "component": [
+            {
+                "code": {**_code(f"questionnaire_score.{key}", name), "text": name},
+                "valueQuantity": _bare_score(value),
+            }
+            for key, name, value in ends
+        ],
+    }
+
+
+def _bare_score(value: float) -> Resource:
+    number = int(value) if value == int(value) else value
+    return {"value": number, "unit": "score", "system": UCUM, "code": "{score}"}
 
 
 # --- the session as a whole ---

@@ -11,10 +11,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 
 from tracker.records.figures import SessionFigures
+from tracker.records.questionnaires import Score
 from ui.documents.charts import Band, Chart, Item, Label, Line, Mark
 from ui.documents.overview import sessions_overview
 from ui.documents.page import page_of
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
+from ui.documents.questionnaires import scores_table
 
 #: Colours of the light and the dark page: text, soft text, ground, pale ground, lines, warning.
 LIGHT = {
@@ -80,13 +82,19 @@ svg { width: 100%; max-width: 26rem; height: auto; display: block }
 """
 
 
-def html_document(records: Sequence[SessionFigures], paper: str = "A4") -> str:
+def html_document(
+    records: Sequence[SessionFigures], paper: str = "A4", scores: Sequence[Score] = ()
+) -> str:
     """The whole file; ``paper`` is the size on which it prints (A4 or Letter)."""
-    pages = [page_of(r) for r in records]
+    answered = scores_table(records, scores)
+    pages = [page_of(r, answered if len(records) == 1 else None) for r in records]
     title = "Practice session" if len(pages) == 1 else f"{len(pages)} practice sessions"
     named = f"{title}: {pages[0].title}, {pages[0].when}" if len(pages) == 1 else title
     heading = _text(title) + (f": <bdi>{_text(pages[0].title)}</bdi>" if len(pages) == 1 else "")
-    glance = _table(sessions_overview(records), "this document") if len(pages) > 1 else ()
+    glance: list[str] = []
+    if len(pages) > 1:
+        glance = [*_table(sessions_overview(records), "this document")]
+        glance += _scores(answered, "this document", "h2")
     body = [f"<h1>{heading}</h1>", *glance, *(line for p in pages for line in _article(p))]
     return "\n".join(
         [
@@ -146,11 +154,18 @@ def _article(page: Page) -> Iterator[str]:
         yield from _list(page.left_out)
     for section in page.sections:
         yield from _section(section, whose)
+    yield from _scores(page.scores, whose, "h3")
     yield "<h3>Set-up</h3>"
     yield from _facts(page.setup)
     yield "<h3>Limits</h3>"
     yield from _list(page.limits)
     yield "</article>"
+
+
+def _scores(table: Table | None, whose: str, level: str) -> Iterator[str]:
+    if table is not None:
+        yield f"<{level}>Questionnaires</{level}>"
+        yield from _table(table, whose)
 
 
 def _section(section: Section, whose: str) -> Iterator[str]:

@@ -25,8 +25,8 @@ EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."
 
 
-def page_of(record: SessionFigures) -> Page:
-    """The page of a session."""
+def page_of(record: SessionFigures, scores: Table | None = None) -> Page:
+    """The page of a session, with the scores of questionnaires where it stands alone."""
     groups = ("session", "symptoms")
     return Page(
         title=record.person,
@@ -43,6 +43,7 @@ def page_of(record: SessionFigures) -> Page:
         setup=tuple(fact(f) for f in record.figures if f.group == "setup"),
         limits=terms.LIMITS,
         chart=symptom_chart(record),
+        scores=scores,
     )
 
 

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from tracker.records import terms
 from tracker.records.figure import Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.questionnaires import Score, courses_of
+from tracker.session.weekly import QUESTIONS as WEEKLY
+from ui.documents.questionnaires import course_line, scores_for
 
 
-def paragraph(record: SessionFigures) -> str:
-    """One session in five to eight lines, each about one thing."""
-    return "\n".join(_lines(record))
+def paragraph(record: SessionFigures, scores: Sequence[Score] = ()) -> str:
+    """One session in five to nine lines, each about one thing."""
+    return "\n".join(_lines(record, scores))
 
 
-def _lines(r: SessionFigures) -> Iterator[str]:
+def _lines(r: SessionFigures, scores: Sequence[Score]) -> Iterator[str]:
     length = _said(r.find("duration"))
     version = r.program_version or "(version not recorded)"
     yield f"{r.person}, {r.when}: home practice by webcam, {length}, Turnpost {version}."
@@ -24,6 +27,12 @@ def _lines(r: SessionFigures) -> Iterator[str]:
     if r.left_out:
         yield f"Not begun: {'; '.join(f'{x.name} ({x.why})' for x in r.left_out)}."
     yield _symptoms(r)
+    week = [f for f in r.figures if f.measure in WEEKLY]
+    if week:
+        yield f"Asked this week: {'; '.join(f'{f.label.lower()} {_said(f)}' for f in week)}."
+    courses = courses_of(scores_for([r], scores))
+    if courses:
+        yield f"Questionnaires: {'; '.join(course_line(c) for c in courses)}."
     yield f"Noticed: {'; '.join(_noticed(r)) or 'nothing'}."
     flags = [*r.flags, *(f"{e.name}: {flag}" for e in r.exercises for flag in e.flags)]
     yield f"To be trusted less: {'; '.join(flags) or 'nothing beyond the limits below'}."

@@ -74,3 +74,4 @@ class Page:
     setup: tuple[Fact, ...]
     limits: tuple[str, ...]
     chart: Chart | None
+    scores: Table | None = None

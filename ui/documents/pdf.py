@@ -19,14 +19,16 @@ from PySide6.QtGui import QGuiApplication, QPageSize, QPainter, QPdfWriter
 
 from tracker.errors import RunError
 from tracker.records.figures import SessionFigures
+from tracker.records.questionnaires import Score
 from ui.documents.charts import Chart
 from ui.documents.overview import sessions_overview
 from ui.documents.page import page_of
-from ui.documents.parts import Fact, Page, Section
+from ui.documents.parts import Fact, Page, Section, Table
 from ui.documents.pdf_chart import draw_item, rect, set_pen
 from ui.documents.pdf_layout import MARGIN, Block, Group, Sheet, paginate
 from ui.documents.pdf_table import table_blocks, words_block
 from ui.documents.pdf_text import UNIT, Run, Style, Words
+from ui.documents.questionnaires import scores_table
 from ui.reserve import keep_constants_alive
 
 #: Paper -> width and height in points.
@@ -40,7 +42,9 @@ SCALES = (1.0, 0.95, 0.9)
 SHORT = 30
 
 
-def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
+def pdf_document(
+    records: Sequence[SessionFigures], paper: str = "a4", scores: Sequence[Score] = ()
+) -> bytes:
     """The whole file; each session begins a page.
 
     Raises
@@ -50,13 +54,14 @@ def pdf_document(records: Sequence[SessionFigures], paper: str = "a4") -> bytes:
     """
     need_application()
     width, height = PAPERS[paper]
+    answered = scores_table(records, scores)
     placed = [
         (sheet, 1.0, f"{len(records)} practice sessions")
-        for sheet in _overview(records, width, height)
+        for sheet in _overview(records, answered, width, height)
     ]
     placed += [
         (sheet, scale, f"{page.title}, {page.when}")
-        for page in (page_of(r) for r in records)
+        for page in (page_of(r, None if len(records) > 1 else answered) for r in records)
         for scale, sheets in [_set(page, width, height)]
         for sheet in sheets
     ]
@@ -113,14 +118,19 @@ def write_pdf(
     return bytes(data.data())
 
 
-def _overview(records: Sequence[SessionFigures], width: float, height: float) -> list[Sheet]:
-    """All sessions at a glance, before the first; nothing for a single one."""
+def _overview(
+    records: Sequence[SessionFigures], answered: Table | None, width: float, height: float
+) -> list[Sheet]:
+    """All sessions at a glance, and the questionnaires, before the first; nothing for one."""
     if len(records) < 2:
         return []
     room = width - 2 * MARGIN
     title = words_block([Run(f"{len(records)} practice sessions", Style.TITLE)], room, below=6.0)
     table = table_blocks(sessions_overview(records), room)
-    return paginate([Group((title, *table))], MARGIN, height - MARGIN - FOOT)
+    groups = [Group((title, *table))]
+    if answered is not None:
+        groups.append(Group(tuple(table_blocks(answered, room)), GAP))
+    return paginate(groups, MARGIN, height - MARGIN - FOOT)
 
 
 def _set(page: Page, width: float, height: float) -> tuple[float, list[Sheet]]:
@@ -172,6 +182,10 @@ class _Setter:
             yield Group(tuple(self._titled("Not begun", self._list(page.left_out))), GAP)
         for section in page.sections:
             yield Group(tuple(self._section(section)), GAP)
+        if page.scores is not None:
+            yield Group(
+                tuple(self._titled("Questionnaires", table_blocks(page.scores, self._width))), GAP
+            )
         yield Group(tuple(self._titled("Set-up", [self._facts(page.setup)])), GAP)
         yield Group(tuple(self._titled("Limits", self._list(page.limits, Style.SMALL))), GAP)
 

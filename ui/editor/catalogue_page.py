@@ -22,6 +22,7 @@ from ui.desk.small import desk_words, small_button
 from ui.editor.entry_form import counted, refusals
 from ui.editor.frames import AsHighAsWords, Ring
 from ui.editor.inputs import LineInput
+from ui.editor.telling import phrase
 from ui.widgets.basic import Words
 from ui.widgets.moving import MovementBox
 
@@ -34,13 +35,13 @@ def about(exercise: Exercise) -> list[str]:
     else:
         dose = say("edit.dose.times", count=str(exercise.dose_repetitions))
     lines = [
-        say("edit.dose.usual", dose=dose, source=exercise.sources["dose"]),
+        say("edit.dose.usual", dose=dose, source=phrase(exercise.sources["dose"])),
         counted(exercise),
     ]
     if exercise.gaze_minutes:
         lines.append(say("edit.about.minutes"))
     if exercise.asks_note:
-        lines.append(say("edit.note.asked", why=exercise.asks_note))
+        lines.append(say("edit.note.asked", why=phrase(exercise.asks_note)))
     lines.append(
         say(
             "edit.about.cautions",

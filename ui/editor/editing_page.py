@@ -1,19 +1,22 @@
 """Outline, form and findings: where a plan is edited."""
 
+# ruff: noqa: N802 - Qt's names
+
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QListWidget, QSplitter, QVBoxLayout, QWidget
 
 from tracker.plan import arranging, draft
+from tracker.plan.findings import Finding
 from tracker.plan.lines import Path, field_name
-from tracker.plan.rules import Finding
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
 from ui.editor.document import Document
+from ui.editor.dropping import dropped
 from ui.editor.entry_form import entry_sections
 from ui.editor.form import Form
 from ui.editor.frames import Ring
@@ -24,14 +27,17 @@ from ui.editor.plan_form import (
     stage_sections,
     symptom_sections,
 )
-from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, Row, Section, findings_of, item_of
+from ui.editor.rows import PLAN, SAFETY, SYMPTOMS, Item, Row, Section, findings_of, item_of, row_of
 from ui.editor.steps import act_on, take_value
+from ui.editor.telling import told
 from ui.widgets.flow import FlowRow
 
 #: What is on the plan's own pages.
 _PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sections}
+#: Kind of an item -> the list that it is in, and the field with its ID.
+_OWN_IDS = {"entry": ("entries", "entry_id"), "stage": ("stages", "stage_id")}
 #: So many lines of what is wrong are in sight; with large text fewer.
-FINDINGS, FINDINGS_LARGE = 4, 2
+FINDINGS, FINDINGS_LARGE = 4, 3
 
 
 class EditingPage(QWidget):
@@ -55,6 +61,8 @@ class EditingPage(QWidget):
         self.findings = QListWidget()
         self.findings.setAccessibleName(words.say("edit.findings"))
         self.findings.setWordWrap(True)
+        # By lines one that is higher than the list could never be read to its end.
+        self.findings.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.found: list[Finding] = []
         # What a step changes is drawn after the step: the field that has just been left
         # must not go while Qt still gives the keys away.
@@ -94,6 +102,7 @@ class EditingPage(QWidget):
         split.setStretchFactor(1, 3)
         split.setChildrenCollapsible(False)
         split.setSizes([360, 1006])
+        split.splitterMoved.connect(lambda *_: self._fit_findings())
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(split)
@@ -102,6 +111,9 @@ class EditingPage(QWidget):
         self.document.changed.connect(self._refresh_soon)
         self.document.stack.cleanChanged.connect(self._refresh_soon)
         self.outline.picked.connect(self.choose)
+        self.outline.can_drop = lambda item, gap: self._dropped(item, gap) is not None
+        # Not before Qt has done with the mouse.
+        self.outline.dropped.connect(self.drop, Qt.ConnectionType.QueuedConnection)
         self.form.edited.connect(self._edited)
         self.form.acted.connect(self._acted)
         for signal in (self.findings.itemActivated, self.findings.itemClicked):
@@ -152,14 +164,14 @@ class EditingPage(QWidget):
             self.refresh()
             self.form.verticalScrollBar().setValue(0)
 
-    def sections(self) -> list[Section]:
-        """What is asked of the item that is chosen."""
-        state, (kind, k) = self.document.state, self._item
+    def sections(self, item: Item | None = None) -> list[Section]:
+        """What is asked of an item; of the one that is chosen where none is named."""
+        state, (kind, k) = self.document.state, item or self._item
         if kind == "entry":
             return entry_sections(state, k)
         if kind == "stage":
             return stage_sections(state, k)
-        return _PAGES[self._item](state)
+        return _PAGES[(kind, k)](state)
 
     def _edited(self, row: Row, value: object) -> None:
         data = take_value(self.document.data, row, value)
@@ -221,6 +233,16 @@ class EditingPage(QWidget):
         else:
             return
         self._do_to_list(made, "move", (kind, at))
+
+    def _dropped(self, item: Item, gap: int) -> tuple[draft.Data, Item] | None:
+        return dropped(self.document.data, self.outline.lines, item, gap)
+
+    def drop(self, item: Item, gap: int) -> None:
+        """An entry, or a stage, to before the line of a number."""
+        self.commit()
+        made = self._dropped(item, gap)
+        if made is not None:
+            self._do_to_list(made[0], "move", made[1])
 
     def remove(self) -> None:
         """The chosen entry, or stage; undo brings it back."""
@@ -311,7 +333,7 @@ class EditingPage(QWidget):
         texts = []
         for k, finding in enumerate(self.found):
             key = "edit.finding.fault" if k < faults else "edit.finding.remark"
-            texts.append(words.say(key, field=self._place(finding), text=finding.text))
+            texts.append(words.say(key, field=self._place(finding), text=told(finding)))
         if texts != [self.findings.item(k).text() for k in range(self.findings.count())]:
             self.findings.clear()
             self.findings.addItems(texts)
@@ -320,17 +342,37 @@ class EditingPage(QWidget):
         self._fit_findings()
 
     def _place(self, finding: Finding) -> str:
-        """The field of a finding, and the ID of the entry or the stage that it is in."""
-        path, field = finding.path, field_name(finding.path)
-        if len(path) < 2 or path[0] not in ("entries", "stages"):
-            return field
-        own = {"entries": "entry_id", "stages": "stage_id"}[str(path[0])]
-        place = str(self.document.data[str(path[0])][int(path[1])].get(own, ""))
-        rest = field_name(path[2:]) if path[2:] else ""
-        return words.say("edit.finding.in", place=place, field=rest) if rest else place
+        """The field of a finding as the form calls it, and the entry or stage that it is in."""
+        path = finding.path
+        item = item_of(path)
+        if item is None:
+            return words.say("edit.finding.entries")
+        # Two parts say which entry or stage, and no field of it.
+        whole = item[0] in _OWN_IDS and len(path) == 2
+        field = "" if whole else _called(path, self.sections(item))
+        if item[0] not in _OWN_IDS:
+            return field or field_name(path)
+        part, own = _OWN_IDS[item[0]]
+        place = str(self.document.data[part][item[1]].get(own, ""))
+        return words.say("edit.finding.in", place=place, field=field) if field else place
 
     def _fit_findings(self) -> None:
-        """At most four lines of it, or three where the text is large."""
+        """As high as its words, but at most so many lines; the rest is scrolled to."""
         lines = FINDINGS if self._percent <= 125 else FINDINGS_LARGE
-        height = self.findings.fontMetrics().lineSpacing() + 2
-        self.findings.setFixedHeight(min(max(len(self.found), 1), lines) * height + theme.S)
+        most = lines * (self.findings.fontMetrics().lineSpacing() + 2)
+        self.findings.doItemsLayout()
+        rows = (self.findings.item(k) for k in range(self.findings.count()))
+        high = sum(self.findings.visualItemRect(row).height() for row in rows)
+        self.findings.setFixedHeight(min(high, most) + theme.S)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The findings break in other places."""
+        super().resizeEvent(event)
+        self._fit_findings()
+
+
+def _called(path: Path, sections: Sequence[Section]) -> str:
+    """What a form calls a field; of a part without a label the title that it stands under."""
+    rows = [(r, s.title) for s in sections for r in s.rows]
+    k = row_of(path, [r for r, _ in rows])
+    return "" if k is None else rows[k][0].said or rows[k][1]

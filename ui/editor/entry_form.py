@@ -24,6 +24,7 @@ from ui.desk import trade
 from ui.editor.plan_form import choice, number, unlock_section
 from ui.editor.rows import Row, Section
 from ui.editor.state import State
+from ui.editor.telling import phrase
 
 
 def entry_sections(state: State, index: int) -> list[Section]:
@@ -60,13 +61,13 @@ def _name_rows(state: State, at: Path, exercise: Exercise) -> Iterator[Row]:
         none = "" if stages else say("edit.none")
         yield choice(state.data, (*at, "stage"), say("edit.in_stage"), stages, none=none)
     # An exercise that the guideline has reservations about asks for a note first.
-    asks = say("edit.note.asked", why=exercise.asks_note) if exercise.asks_note else ""
+    asks = say("edit.note.asked", why=phrase(exercise.asks_note)) if exercise.asks_note else ""
     yield Row((*at, "note"), "area", say("edit.note"), asks or say("edit.note.how"))
 
 
 def counted(exercise: Exercise) -> str:
     """What the camera makes of it, as a sentence."""
-    what = counted_from(exercise)
+    what = phrase(counted_from(exercise))
     return words.say("edit.about.counted", what=what[:1].upper() + what[1:])
 
 
@@ -75,7 +76,7 @@ def _dose_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
     usual = say(
         "edit.dose.usual",
         dose=_usual_dose(exercise),
-        source=exercise.sources["dose"],
+        source=phrase(exercise.sources["dose"]),
     )
     counts = exercise.channel != HELD or entry.get("repetitions") is not None
     if counts:
@@ -85,7 +86,7 @@ def _dose_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
         yield number((*at, "seconds"), say("edit.seconds"), usual, step=5)
     if exercise.channel != HELD or entry.get("tempo_bpm") is not None:
         pace = say("edit.own_pace") if exercise.tempo_bpm is None else f"{exercise.tempo_bpm:g}"
-        source = exercise.sources.get("tempo_bpm", "")
+        source = phrase(exercise.sources.get("tempo_bpm", ""))
         key = "edit.usual.from" if source else "edit.usual"
         yield _tempo(
             (*at, "tempo_bpm"),
@@ -110,7 +111,7 @@ def _usual_range(exercise: Exercise) -> str:
     return words.say(
         "edit.usual.from",
         usual=words.say("edit.from_to", low=f"{low:g}", high=f"{high:g}"),
-        source=exercise.sources["amplitude_deg"],
+        source=phrase(exercise.sources["amplitude_deg"]),
     )
 
 
@@ -191,7 +192,7 @@ def refusals(exercise: Exercise) -> list[str]:
         words.say(
             "edit.refused.line",
             option=words.say(f"edit.option.{option}"),
-            why=why_never(exercise.id, option),
+            why=phrase(why_never(exercise.id, option)),
         )
         for option in OPTIONS
         if not _given(exercise, option)

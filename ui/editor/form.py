@@ -12,11 +12,13 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.plan.draft import Data
+from tracker.plan.findings import Finding
 from tracker.plan.lines import Path
 from ui import theme
 from ui.editor.frames import AsHighAsWords
 from ui.editor.row_view import RowView
 from ui.editor.rows import Section, row_of
+from ui.editor.telling import told
 from ui.widgets.basic import Words
 
 #: Width of the column of labels at 100 %, and the least that a form gives to the fields.
@@ -51,10 +53,14 @@ class Form(QScrollArea):
         for view, row in zip(self.views, rows, strict=True):
             view.show_row(row, data)
 
-    def show_found(self, faults: dict[int, list[str]], remarks: dict[int, list[str]]) -> None:
+    def show_found(
+        self, faults: dict[int, list[Finding]], remarks: dict[int, list[Finding]]
+    ) -> None:
         """What is wrong and what to know, by the number of the row."""
         for k, view in enumerate(self.views):
-            view.show_found(faults.get(k, []), remarks.get(k, []))
+            view.show_found(
+                [told(f) for f in faults.get(k, [])], [told(f) for f in remarks.get(k, [])]
+            )
 
     def _build(self, sections: Sequence[Section]) -> None:
         kept = self.focused_path()

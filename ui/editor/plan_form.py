@@ -15,6 +15,7 @@ from tracker.session.chair_stands import AGE_GROUPS
 from ui import words
 from ui.editor.rows import Row, Section
 from ui.editor.state import State
+from ui.editor.telling import phrase
 
 
 def plan_sections(state: State) -> list[Section]:
@@ -46,7 +47,11 @@ def plan_sections(state: State) -> list[Section]:
         Section(
             say("edit.days"),
             (
-                number(("bouts_a_day",), say("edit.bouts"), say("edit.bouts.how", source=SOURCE)),
+                number(
+                    ("bouts_a_day",),
+                    say("edit.bouts"),
+                    say("edit.bouts.how", source=phrase(SOURCE)),
+                ),
                 number(("days_a_week",), say("edit.days_a_week")),
                 number(("rest_s",), say("edit.rest"), step=5),
                 number(("seat_distance_mm",), say("edit.seat"), say("edit.seat.how"), step=50),
@@ -133,8 +138,8 @@ def symptom_sections(state: State) -> list[Section]:
     say = words.say
     at: Path = ("symptom_rules",)
     usual = SymptomRules()
-    score = _usual(usual.score_most, LEAFLET)
-    settle = _usual(usual.settle_minutes_most, LEAFLET)
+    score = _usual(usual.score_most, phrase(LEAFLET))
+    settle = _usual(usual.settle_minutes_most, phrase(LEAFLET))
     high = [(h, say(f"edit.high.{h}")) for h in ("seated_only", "baseline")]
     return [
         Section(
@@ -159,7 +164,7 @@ def symptom_sections(state: State) -> list[Section]:
                     (*at, "high_start"),
                     say("edit.high"),
                     high,
-                    say("edit.high.how", source=COMMON),
+                    say("edit.high.how", source=phrase(COMMON)),
                     default="seated_only",
                 ),
                 number((*at, "baseline_rise_most"), say("edit.rise"), say("edit.rise.how")),

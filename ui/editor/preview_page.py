@@ -142,7 +142,8 @@ class PreviewPage(QWidget):
     def show_plan(self, plan: Plan, chosen: str | None) -> None:
         """Show a plan; ``chosen`` is the entry or the stage to begin with."""
         self._plan = plan
-        stages = [(s.stage_id, s.name) for s in plan.stages]
+        # As the patient reads them.
+        stages = [(s.stage_id, words.told(s.name)) for s in plan.stages]
         self.stage.set_choices(stages or [("", words.say("edit.preview.all"))])
         of = {e.entry_id: e.stage or "" for e in plan.entries}
         first = of.get(chosen or "", chosen if chosen in dict(stages) else None)

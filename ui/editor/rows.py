@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
+from tracker.plan.findings import Finding
 from tracker.plan.lines import Path
-from tracker.plan.rules import Finding
 
 #: What may be chosen in the outline: the plan's own pages, a stage or an entry by number.
 Item = tuple[str, int]
@@ -121,12 +121,14 @@ def row_of(path: Path, rows: Sequence[Row]) -> int | None:
     return best
 
 
-def findings_of(rows: Sequence[Row], item: Item, found: Sequence[Finding]) -> dict[int, list[str]]:
-    """Number of a row -> what is to be said at it."""
-    said: dict[int, list[str]] = {}
+def findings_of(
+    rows: Sequence[Row], item: Item, found: Sequence[Finding]
+) -> dict[int, list[Finding]]:
+    """Number of a row -> what is found at it."""
+    at: dict[int, list[Finding]] = {}
     for finding in found:
         if item_of(finding.path) == item:
             k = row_of(finding.path, rows)
             if k is not None:
-                said.setdefault(k, []).append(finding.text)
-    return said
+                at.setdefault(k, []).append(finding)
+    return at

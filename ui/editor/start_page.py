@@ -29,7 +29,7 @@ class StartPage(Page):
         self.from_empty = small_button(words.say("edit.start.empty"))
         self.from_file = small_button(words.say("edit.start.file"))
         self.from_starter = small_button(words.say("edit.start.starter"))
-        self.stages = {s: Tick(name) for s, name in STAGE_NAMES.items()}
+        self.stages = {s: Tick(words.told(name)) for s, name in STAGE_NAMES.items()}
         self.body.addWidget(Words(words.say("edit.start.title"), "lead", bold=True))
         self._last = self._part(self.from_last, self.last_words)
         for tick in self.stages.values():

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from tracker.plan.draft import Data, Draft, examine_draft, value_at
-from tracker.plan.guideline import MINUTES_A_DAY, gaze_minutes_a_day, guideline_words
+from tracker.plan.guideline import MINUTES_A_DAY, gaze_minutes_a_day, guideline_said
 from tracker.plan.lines import Path
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.rules import STAGE_MINUTES, minutes_of
@@ -15,6 +15,7 @@ from tracker.records.conditions import history_from_rows
 from tracker.records.rows import SessionRow
 from ui import words
 from ui.desk import trade
+from ui.editor.telling import told
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ class State:
         return words.say(
             "edit.minutes.said",
             minutes=f"{gaze_minutes_a_day(self.plan):.0f}",
-            guideline=guideline_words(self.plan),
+            guideline=told(guideline_said(self.plan)),
         )
 
     @property

@@ -327,7 +327,8 @@ class PracticePage(QWidget):
         cue = director.cue
         if cue and cue != "not_measured" and words.has(f"cue.{cue}"):
             return words.say(f"cue.{cue}")
-        return words.say("practice.disk") if director.disk_note else ""
+        notes = (("disk", director.disk_note), ("busy", director.busy_note))
+        return next((words.say(f"practice.{name}") for name, now in notes if now), "")
 
     def move_target(self) -> None:
         """Put what moves where it will be when it is seen: at the next picture.

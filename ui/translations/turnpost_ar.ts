@@ -2,6 +2,589 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ar" sourcelanguage="en">
     <context>
+        <name>plan</name>
+        <message>
+            <source>'corner_and_chair'</source>
+            <comment>'corner_and_chair'</comment>
+            <translation>«ركن وكرسي ثابت»</translation>
+        </message>
+        <message>
+            <source>'helper'</source>
+            <comment>'helper'</comment>
+            <translation>«مساعد في متناول الذراع»</translation>
+        </message>
+        <message>
+            <source>'none'</source>
+            <comment>'none'</comment>
+            <translation>«لا شيء»</translation>
+        </message>
+        <message>
+            <source>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</source>
+            <comment>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</comment>
+            <translation>⁦Bohannon RW 2006, Percept Mot Skills 103:215⁩: زمن خمس مرات وقوف</translation>
+        </message>
+        <message>
+            <source>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</source>
+            <comment>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</comment>
+            <translation>مجموعة ⁦Cawthorne-Cooksey⁩: إصبع بين 91 و30 سم؛ الجرعة ممارسة شائعة</translation>
+        </message>
+        <message>
+            <source>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</source>
+            <comment>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</comment>
+            <translation>مجموعة Cohen HS، ⁦JoVE 2023, doi:10.3791/65663⁩: حركات الرأس بإيقاع 0.3 هرتز</translation>
+        </message>
+        <message>
+            <source>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</source>
+            <comment>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</comment>
+            <translation>⁦Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382⁩، كما نُقل</translation>
+        </message>
+        <message>
+            <source>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</source>
+            <comment>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</comment>
+            <translation>نشرة ⁦Mersey Care NHS⁩ ‏«⁦Dizziness, vertigo, imbalance⁩»</translation>
+        </message>
+        <message>
+            <source>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</source>
+            <comment>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</comment>
+            <translation>⁦Schubert MC et al. 2008, J Vestib Res 18:147-157⁩ للتمرين؛ الجرعة ممارسة شائعة</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI 2017, four-stage balance test: 10 s a stance</source>
+            <comment>US CDC STEADI 2017, four-stage balance test: 10 s a stance</comment>
+            <translation>⁦US CDC STEADI 2017⁩، اختبار التوازن بأربع مراحل: 10 ث لكل وضع</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</source>
+            <comment>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</comment>
+            <translation>⁦US CDC STEADI⁩، الوقوف من الكرسي خلال 30 ثانية: كرسي بارتفاع 43 سم (17 بوصة)، والذراعان متقاطعتان</translation>
+        </message>
+        <message>
+            <source>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</source>
+            <comment>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</comment>
+            <translation>⁦WCAG 2.3.1⁩: ثلاث ومضات على الأكثر في أي ثانية؛ الجرعة ممارسة شائعة</translation>
+        </message>
+        <message>
+            <source>a bilateral loss</source>
+            <comment>a bilateral loss</comment>
+            <translation>فقد في الجهتين</translation>
+        </message>
+        <message>
+            <source>a chronic loss</source>
+            <comment>a chronic loss</comment>
+            <translation>فقد مزمن</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</comment>
+            <translation>صيغة من مجموعة ⁦Cawthorne-Cooksey⁩ في نص لطب المسنين، 20 مرة لكل منها</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</comment>
+            <translation>صيغة من مجموعة ⁦Cawthorne-Cooksey⁩ في نص لطب المسنين، 20 مرة لكل منها؛ عشر بكل ذراع ممارسة شائعة</translation>
+        </message>
+        <message>
+            <source>a head shake is no part of it</source>
+            <comment>a head shake is no part of it</comment>
+            <translation>هز الرأس ليس جزءًا منه</translation>
+        </message>
+        <message>
+            <source>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</source>
+            <comment>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</comment>
+            <translation>الخلفية المتحركة قد تثير أعراضًا قوية وهي متوقفة ما لم تردها؛ اكتب لأي غرض هي</translation>
+        </message>
+        <message>
+            <source>an acute loss</source>
+            <comment>an acute loss</comment>
+            <translation>فقد حاد</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <comment>common practice</comment>
+            <translation>ممارسة شائعة</translation>
+        </message>
+        <message>
+            <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
+            <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
+            <translation>ممارسة شائعة؛ وهي أيضًا مدة المحاولة في اختبار التوازن لتفاعل الحواس</translation>
+        </message>
+        <message>
+            <source>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</source>
+            <comment>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</comment>
+            <translation>ممارسة شائعة؛ 20 درجة في الثانية على الأكثر، دون 30 التي تحتاج العينان بعدها إلى قفزات للمتابعة (نص موسوعي)</translation>
+        </message>
+        <message>
+            <source>common practice; published handouts name 20 to 45 degrees to each side</source>
+            <comment>common practice; published handouts name 20 to 45 degrees to each side</comment>
+            <translation>ممارسة شائعة؛ النشرات المطبوعة تذكر 20 إلى 45 درجة إلى كل جهة</translation>
+        </message>
+        <message>
+            <source>counted: gaze</source>
+            <comment>counted: gaze</comment>
+            <translation>يُعدّ من النظر</translation>
+        </message>
+        <message>
+            <source>counted: hands</source>
+            <comment>counted: hands</comment>
+            <translation>يُعدّ من اليدين</translation>
+        </message>
+        <message>
+            <source>counted: head in bends</source>
+            <comment>counted: head in bends</comment>
+            <translation>يُعدّ من الرأس عند الانحناء</translation>
+        </message>
+        <message>
+            <source>counted: head in rises</source>
+            <comment>counted: head in rises</comment>
+            <translation>يُعدّ من الرأس عند الوقوف</translation>
+        </message>
+        <message>
+            <source>counted: head pitch</source>
+            <comment>counted: head pitch</comment>
+            <translation>يُعدّ من حركة الرأس أعلى وأسفل</translation>
+        </message>
+        <message>
+            <source>counted: head tilt</source>
+            <comment>counted: head tilt</comment>
+            <translation>يُعدّ من إمالة الرأس</translation>
+        </message>
+        <message>
+            <source>counted: head yaw</source>
+            <comment>counted: head yaw</comment>
+            <translation>يُعدّ من استدارة الرأس</translation>
+        </message>
+        <message>
+            <source>counted: neck point fore and aft</source>
+            <comment>counted: neck point fore and aft</comment>
+            <translation>يُعدّ من نقطة الرقبة، إلى الأمام والخلف</translation>
+        </message>
+        <message>
+            <source>counted: neck point sideways</source>
+            <comment>counted: neck point sideways</comment>
+            <translation>يُعدّ من نقطة الرقبة، إلى الجانبين</translation>
+        </message>
+        <message>
+            <source>counted: shoulders</source>
+            <comment>counted: shoulders</comment>
+            <translation>يُعدّ من الكتفين</translation>
+        </message>
+        <message>
+            <source>counted: vergence</source>
+            <comment>counted: vergence</comment>
+            <translation>يُعدّ من تقارب العينين</translation>
+        </message>
+        <message>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
+            <comment>finding.baseline_rise</comment>
+            <translation>قاعدة القيمة الأولى تحتاج أيضًا إلى الارتفاع المسموح به</translation>
+        </message>
+        <message>
+            <source>a bilateral loss has both sides affected</source>
+            <comment>finding.bilateral_side</comment>
+            <translation>في فقد الجهتين تكون الجهتان مصابتين</translation>
+        </message>
+        <message>
+            <source>must be true or false</source>
+            <comment>finding.bool_type</comment>
+            <translation>يجب أن يكون نعم أو لا</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_from_datetime_parsing</comment>
+            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_parsing</comment>
+            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_type</comment>
+            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+        </message>
+        <message>
+            <source>no entry is in stage {name}</source>
+            <comment>finding.empty_stage</comment>
+            <translation>لا يوجد بند في المرحلة {name}</translation>
+        </message>
+        <message>
+            <source>is not a field of a plan; see 'turnpost schema plan'</source>
+            <comment>finding.extra_forbidden</comment>
+            <translation>ليس حقلًا من حقول الخطة؛ انظر «turnpost schema plan»</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with the eyes closed</source>
+            <comment>finding.eyes_closed</comment>
+            <translation>يُؤدى {exercise} والعينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>figures need the entry or stage they are taken from (after)</source>
+            <comment>finding.figures_of_what</comment>
+            <translation>تحتاج القيم إلى البند أو المرحلة التي تأتي منها</translation>
+        </message>
+        <message>
+            <source>must be a finite number</source>
+            <comment>finding.finite_number</comment>
+            <translation>يجب أن يكون عددًا منتهيًا</translation>
+        </message>
+        <message>
+            <source>must be a number</source>
+            <comment>finding.float_type</comment>
+            <translation>يجب أن يكون عددًا</translation>
+        </message>
+        <message>
+            <source>must be more than {gt}</source>
+            <comment>finding.greater_than</comment>
+            <translation>يجب أن يكون أكثر من {gt}</translation>
+        </message>
+        <message>
+            <source>must be {ge} or more</source>
+            <comment>finding.greater_than_equal</comment>
+            <translation>يجب أن يكون {ge} أو أكثر</translation>
+        </message>
+        <message>
+            <source>at least {least} for {loss} ({source})</source>
+            <comment>finding.guideline_least</comment>
+            <translation>{least} على الأقل عند {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>the guideline names no figure for this kind of loss</source>
+            <comment>finding.guideline_none</comment>
+            <translation>لا تذكر الإرشادات رقمًا لهذا النوع من الفقد</translation>
+        </message>
+        <message>
+            <source>{least} to {most} for {loss} ({source})</source>
+            <comment>finding.guideline_range</comment>
+            <translation>من {least} إلى {most} عند {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with a head shake</source>
+            <comment>finding.head_shake</comment>
+            <translation>يُؤدى {exercise} مع هز الرأس</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: give seconds</source>
+            <comment>finding.held_seconds</comment>
+            <translation>{exercise} يُثبَّت: اكتب الثواني</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: it has no tempo</source>
+            <comment>finding.held_tempo</comment>
+            <translation>{exercise} يُثبَّت: ليس له إيقاع</translation>
+        </message>
+        <message>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
+            <comment>finding.idle_rung</comment>
+            <translation>لا يغير شيئًا: اكتب الإيقاع أو المدى</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_from_float</comment>
+            <translation>يجب أن يكون عددًا صحيحًا</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_type</comment>
+            <translation>يجب أن يكون عددًا صحيحًا</translation>
+        </message>
+        <message>
+            <source>there are keys, so nothing is handed over plain</source>
+            <comment>finding.keys_and_plain</comment>
+            <translation>توجد مفاتيح، فلا يُسلَّم شيء مكشوفًا</translation>
+        </message>
+        <message>
+            <source>must be later than the rung before</source>
+            <comment>finding.later_rung</comment>
+            <translation>يجب أن يكون بعد الدرجة السابقة</translation>
+        </message>
+        <message>
+            <source>the least comes first, then the most</source>
+            <comment>finding.least_first</comment>
+            <translation>الأقل أولًا، ثم الأكثر</translation>
+        </message>
+        <message>
+            <source>must be {le} or less</source>
+            <comment>finding.less_than_equal</comment>
+            <translation>يجب أن يكون {le} أو أقل</translation>
+        </message>
+        <message>
+            <source>must be a list in [ ]</source>
+            <comment>finding.list_type</comment>
+            <translation>يجب أن يكون قائمة</translation>
+        </message>
+        <message>
+            <source>must be {expected}</source>
+            <comment>finding.literal_error</comment>
+            <translation>يجب أن يكون واحدًا من هذه: {expected}</translation>
+        </message>
+        <message>
+            <source>takes about {minutes} minutes, more than {most}</source>
+            <comment>finding.long_stage</comment>
+            <translation>تستغرق نحو {minutes} من الدقائق، أكثر من {most}</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <comment>finding.missing</comment>
+            <translation>ناقص</translation>
+        </message>
+        <message>
+            <source>is misspelt: its check letters don't fit</source>
+            <comment>finding.misspelt_key</comment>
+            <translation>مكتوب خطأ: أحرف التحقق لا تتطابق</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_attributes_type</comment>
+            <translation>يجب أن يتكون من حقول</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_type</comment>
+            <translation>يجب أن يتكون من حقول</translation>
+        </message>
+        <message>
+            <source>{given} can't be used here (letters, digits, . _ - only)</source>
+            <comment>finding.name</comment>
+            <translation>لا يصلح {given} هنا (حروف لاتينية وأرقام و . _ - فقط)</translation>
+        </message>
+        <message>
+            <source>{name} is the name of a stage already</source>
+            <comment>finding.name_of_stage</comment>
+            <translation>{name} اسم لمرحلة من قبل</translation>
+        </message>
+        <message>
+            <source>nearer than the usual {usual} mm</source>
+            <comment>finding.near_seat</comment>
+            <translation>أقرب من المعتاد {usual} مم</translation>
+        </message>
+        <message>
+            <source>asks for up to {most} degrees, beyond the neck limit of {limit}</source>
+            <comment>finding.neck</comment>
+            <translation>يطلب حتى {most} من الدرجات، أكثر من حد الرقبة {limit}</translation>
+        </message>
+        <message>
+            <source>{exercise} {how} is not given: {why}</source>
+            <comment>finding.never</comment>
+            <translation>{exercise} {how} غير متاح: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} is not measured in degrees</source>
+            <comment>finding.no_degrees</comment>
+            <translation>لا يُقاس {exercise} بالدرجات</translation>
+        </message>
+        <message>
+            <source>none is set: the program can only say 'call for help'</source>
+            <comment>finding.no_emergency_number</comment>
+            <translation>لم يُكتب رقم: لا يستطيع البرنامج إلا أن يقول اطلب المساعدة</translation>
+        </message>
+        <message>
+            <source>needs keys, or plain set to true knowingly</source>
+            <comment>finding.no_keys</comment>
+            <translation>يحتاج إلى مفاتيح، أو إلى اختيار التسليم المكشوف عن علم</translation>
+        </message>
+        <message>
+            <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
+            <comment>finding.no_person</comment>
+            <translation>لا يوجد اسم مستعار: لا يستطيع أحد أن يعرف لمن الجلسات المسلَّمة</translation>
+        </message>
+        <message>
+            <source>there is no stage {name} in this plan</source>
+            <comment>finding.no_stage</comment>
+            <translation>لا توجد في هذه الخطة مرحلة {name}</translation>
+        </message>
+        <message>
+            <source>none is set</source>
+            <comment>finding.none_set</comment>
+            <translation>لم يُكتب شيء</translation>
+        </message>
+        <message>
+            <source>{name} is no entry or stage further up in this plan</source>
+            <comment>finding.not_before</comment>
+            <translation>{name} ليس بندًا ولا مرحلة أعلى في هذه الخطة</translation>
+        </message>
+        <message>
+            <source>not everything is ticked: only seated entries will be offered</source>
+            <comment>finding.not_cleared</comment>
+            <translation>لم توضع علامة على كل شيء: لن تُعرض إلا بنود الجلوس</translation>
+        </message>
+        <message>
+            <source>{exercise} needs a note: {why}</source>
+            <comment>finding.note_needed</comment>
+            <translation>يحتاج {exercise} إلى ملاحظة: {why}</translation>
+        </message>
+        <message>
+            <source>a note is asked for with {exercise}: {why}</source>
+            <comment>finding.note_wanted</comment>
+            <translation>تُطلب ملاحظة مع {exercise}: {why}</translation>
+        </message>
+        <message>
+            <source>{text}</source>
+            <comment>finding.other</comment>
+            <translation>{text}</translation>
+        </message>
+        <message>
+            <source>sessions are handed over unencrypted</source>
+            <comment>finding.plain</comment>
+            <translation>تُسلَّم الجلسات دون تشفير</translation>
+        </message>
+        <message>
+            <source>is no public key of the format age (age1 and 58 more letters)</source>
+            <comment>finding.public_key</comment>
+            <translation>ليس مفتاحًا عامًا بصيغة age ‏(age1 و58 حرفًا آخر)</translation>
+        </message>
+        <message>
+            <source>is missing, as this plan has stages</source>
+            <comment>finding.stage_missing</comment>
+            <translation>ناقصة، لأن لهذه الخطة مراحل</translation>
+        </message>
+        <message>
+            <source>is longer than {max_length} characters</source>
+            <comment>finding.string_too_long</comment>
+            <translation>أطول من {max_length} من الأحرف</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.string_too_short</comment>
+            <translation>يجب ألا يكون فارغًا</translation>
+        </message>
+        <message>
+            <source>must be a text in quotes</source>
+            <comment>finding.string_type</comment>
+            <translation>يجب أن يكون نصًا</translation>
+        </message>
+        <message>
+            <source>{exercise} ({how}) needs the support {least}</source>
+            <comment>finding.support</comment>
+            <translation>يحتاج {exercise} ({how}) إلى السند {least}</translation>
+        </message>
+        <message>
+            <source>must be a telephone number</source>
+            <comment>finding.telephone</comment>
+            <translation>يجب أن يكون رقم هاتف</translation>
+        </message>
+        <message>
+            <source>{exercise} goes at {most} beats a minute at most</source>
+            <comment>finding.tempo_to_follow</comment>
+            <translation>إيقاع {exercise} على الأكثر {most} من النقرات في الدقيقة</translation>
+        </message>
+        <message>
+            <source>has more than {max_length} parts</source>
+            <comment>finding.too_long</comment>
+            <translation>فيه أكثر من {max_length} من الأجزاء</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.too_short</comment>
+            <translation>يجب ألا يكون فارغًا</translation>
+        </message>
+        <message>
+            <source>must be a pair, [from, to]</source>
+            <comment>finding.tuple_type</comment>
+            <translation>يجب أن يكون زوجًا، من وإلى</translation>
+        </message>
+        <message>
+            <source>stands there twice</source>
+            <comment>finding.twice</comment>
+            <translation>مذكور مرتين</translation>
+        </message>
+        <message>
+            <source>give repetitions or seconds, not both</source>
+            <comment>finding.two_doses</comment>
+            <translation>اكتب المرات أو الثواني، لا كليهما</translation>
+        </message>
+        <message>
+            <source>there are two entries {name}</source>
+            <comment>finding.two_entries</comment>
+            <translation>يوجد بندان باسم {name}</translation>
+        </message>
+        <message>
+            <source>there are two stages {name}</source>
+            <comment>finding.two_stages</comment>
+            <translation>توجد مرحلتان باسم {name}</translation>
+        </message>
+        <message>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
+            <comment>finding.weeks_from_when</comment>
+            <translation>يعدّ الأسابيع، لكن اليوم الأول لم يُكتب</translation>
+        </message>
+        <message>
+            <source>held, timed</source>
+            <comment>held, timed</comment>
+            <translation>يُثبَّت، بالزمن</translation>
+        </message>
+        <message>
+            <source>it is done on a firm floor</source>
+            <comment>it is done on a firm floor</comment>
+            <translation>يُؤدى على أرض ثابتة</translation>
+        </message>
+        <message>
+            <source>it is done with the eyes open</source>
+            <comment>it is done with the eyes open</comment>
+            <translation>يُؤدى والعينان مفتوحتان</translation>
+        </message>
+        <message>
+            <source>it is not done sitting</source>
+            <comment>it is not done sitting</comment>
+            <translation>لا يُؤدى جلوسًا</translation>
+        </message>
+        <message>
+            <source>it is not done standing</source>
+            <comment>it is not done standing</comment>
+            <translation>لا يُؤدى وقوفًا</translation>
+        </message>
+        <message>
+            <source>it is not done walking</source>
+            <comment>it is not done walking</comment>
+            <translation>لا يُؤدى مشيًا</translation>
+        </message>
+        <message>
+            <source>led, not counted</source>
+            <comment>led, not counted</comment>
+            <translation>موجَّه، لا يُعدّ</translation>
+        </message>
+        <message>
+            <source>never while tossing, walking, on stairs or with a partner</source>
+            <comment>never while tossing, walking, on stairs or with a partner</comment>
+            <translation>أبدًا عند الرمي أو المشي أو على الدرج أو مع شريك</translation>
+        </message>
+        <message>
+            <source>on a soft surface</source>
+            <comment>on a soft surface</comment>
+            <translation>على سطح لين</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>جالسًا</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>واقفًا</translation>
+        </message>
+        <message>
+            <source>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</source>
+            <comment>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</comment>
+            <translation>توصي الإرشادات بعدم استخدام حركات العينين مع ثبات الرأس لتثبيت النظر (⁦Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382⁩، كما نُقل)؛ اكتب لأي غرض هذا التمرين</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>ماشيًا</translation>
+        </message>
+        <message>
+            <source>with a head shake</source>
+            <comment>with a head shake</comment>
+            <translation>مع هز الرأس</translation>
+        </message>
+        <message>
+            <source>with the eyes closed</source>
+            <comment>with the eyes closed</comment>
+            <translation>بعينين مغمضتين</translation>
+        </message>
+    </context>
+    <context>
         <name>trade</name>
         <message>
             <source>30-second chair stand</source>
@@ -127,6 +710,11 @@
             <source>Eyes watched</source>
             <comment>Eyes watched</comment>
             <translation>العينان المراقبتان</translation>
+        </message>
+        <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>السقوط في الأسبوع الماضي</translation>
         </message>
         <message>
             <source>Field of view known by</source>
@@ -264,6 +852,11 @@
             <translation>حركات رمشية أفقية بين هدفين، والرأس ثابت</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>إصابة عند السقوط</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>نقل الوزن جانبيًا على سطح لين</translation>
@@ -277,6 +870,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>الضوء على الوجه، من الكامل</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>تغيّر الأدوية</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +1110,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>المدى صغير جدًا</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>مع إصابة</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1712,11 @@
             <translation>الدقائق حتى الهدوء {value}، المطلوب {most} على الأكثر</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>سقوط أكثر من مرة</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -1167,6 +1775,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>لم يُرَ وجه</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>لا سقوط</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>لم يُذكر أي سقوط</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1857,11 @@
             <translation>لم تُعدّ أي منها</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>دون إجابة</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>لم يُسأل</translation>
@@ -1257,6 +1880,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>لم يستقم تمامًا</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>دون إصابة</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1324,6 +1952,11 @@
             <translation>على نظرات محجوزة</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>سقوط مرة واحدة</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>الترتيب</translation>
@@ -1347,6 +1980,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>الصورة غير واضحة</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>الصورة غير واضحة بما يكفي</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1412,6 +2050,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>ذكر أن أدويته تغيّرت</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +2415,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>وخز في الذراع</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>ذكر سقوطًا في الأسبوع الماضي: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +3088,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>ثم تقول كيف تشعر.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>هل سقطت في الأسبوع الماضي؟</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>الانزلاق أو التعثر يُحسب أيضًا إذا انتهى بك الأمر على الأرض. يأتي هذا السؤال مرة في الأسبوع، من أجل معالجك.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>نعم، أكثر من مرة</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>لا، لم أسقط</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>نعم، مرة واحدة</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>هل أُصبت؟</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>الكدمة تُحسب أيضًا. إذا كنت بحاجة إلى مساعدة فاطلبها الآن.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>هل تغيّرت أدويتك؟</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>دواء جديد، أو كمية أكثر أو أقل من دواء، أو دواء توقفت عنه، منذ آخر مرة سُئلت فيها. تكفي نعم أو لا: لا تُحفظ أي أسماء.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>أفضّل ألا أقول</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -3735,6 +4433,11 @@
             <source>There is no such exercise.</source>
             <comment>edit.find.none</comment>
             <translation>لا يوجد تمرين كهذا.</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>edit.finding.entries</comment>
+            <translation>التمارين</translation>
         </message>
         <message>
             <source>Wrong: {field}: {text}</source>
@@ -5622,6 +6325,11 @@
             <translation>من الجانب</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>لا يظهر وجهك جيدًا وهو يتحرّك. قد تكون الأرقام تقريبية.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>لم يمكن تتبع عينيك جيدًا بما يكفي. يُقاس رأسك، ولا يُقاس اتجاه نظرك.</translation>
@@ -6527,6 +7235,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>الحاسوب مشغول ويقيس صورًا أقلّ. واصِل، وأغلِق البرامج الأخرى لاحقًا.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>يبدأ بعد {seconds}</translation>
@@ -6847,6 +7560,11 @@
             <translation>جدول، سطر لكل مرة ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>جدول، صف لكل درجة استبيان ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
@@ -7030,6 +7748,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} من 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>أضف الدرجة</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>حُفظ: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>هذا اليوم لم يأتِ بعد.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>الأخيرة مقارنة بالأولى</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>الأولى</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>الأخيرة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>كل الدرجات</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} إلى {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>تاريخ التعبئة</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>يجب أن تكون أدنى درجة ممكنة أقل من أعلى درجة.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>لم يُحفظ: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>أعلى بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>تُحفظ الدرجة وحدها، لا الأسئلة. لا يُعرف هنا كم تتغير الدرجة من تلقاء نفسها، ولا أي طرف هو الأفضل.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>أدنى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>أقل بمقدار {by}</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>أعلى درجة ممكنة</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>الاستبيان</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>اكتب اسم الاستبيان.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>يحتاج «{field}» إلى رقم بين -{most} و{most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>هذه الجلسات لا تسمّي أحدًا: لن تكون الدرجة لأحد.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>لا توجد درجة لك يمكن التراجع عنها.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}، {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>درجة واحدة فقط</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>يجب أن تكون الدرجة بين {least} و{most}.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>لا فرق</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>الدرجة</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>الاستبيانات</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>تراجع عن آخر درجة لي</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>تم التراجع: {name}، {score}، {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -2,6 +2,589 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
     <context>
+        <name>plan</name>
+        <message>
+            <source>'corner_and_chair'</source>
+            <comment>'corner_and_chair'</comment>
+            <translation>„Ecke und fester Stuhl“</translation>
+        </message>
+        <message>
+            <source>'helper'</source>
+            <comment>'helper'</comment>
+            <translation>„Hilfsperson in Reichweite“</translation>
+        </message>
+        <message>
+            <source>'none'</source>
+            <comment>'none'</comment>
+            <translation>„keiner“</translation>
+        </message>
+        <message>
+            <source>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</source>
+            <comment>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</comment>
+            <translation>Bohannon RW 2006, Percept Mot Skills 103:215: die Zeit für fünfmal Aufstehen</translation>
+        </message>
+        <message>
+            <source>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</source>
+            <comment>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</comment>
+            <translation>Cawthorne-Cooksey-Übungen: ein Finger zwischen 91 und 30 cm; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</source>
+            <comment>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</comment>
+            <translation>Gruppe um Cohen HS, JoVE 2023, doi:10.3791/65663: Kopfbewegungen im Takt von 0,3 Hz</translation>
+        </message>
+        <message>
+            <source>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</source>
+            <comment>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</comment>
+            <translation>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, wie zitiert</translation>
+        </message>
+        <message>
+            <source>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</source>
+            <comment>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</comment>
+            <translation>Merkblatt des Mersey Care NHS „Dizziness, vertigo, imbalance“</translation>
+        </message>
+        <message>
+            <source>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</source>
+            <comment>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</comment>
+            <translation>Schubert MC et al. 2008, J Vestib Res 18:147-157, für die Übung; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI 2017, four-stage balance test: 10 s a stance</source>
+            <comment>US CDC STEADI 2017, four-stage balance test: 10 s a stance</comment>
+            <translation>US CDC STEADI 2017, Gleichgewichtstest in vier Stufen: 10 s je Stellung</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</source>
+            <comment>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</comment>
+            <translation>US CDC STEADI, Aufstehen in 30 Sekunden: Stuhl von 43 cm (17 Zoll), Arme gekreuzt</translation>
+        </message>
+        <message>
+            <source>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</source>
+            <comment>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</comment>
+            <translation>WCAG 2.3.1: höchstens drei Blitze in jeder Sekunde; die Menge ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>a bilateral loss</source>
+            <comment>a bilateral loss</comment>
+            <translation>einen beidseitigen Ausfall</translation>
+        </message>
+        <message>
+            <source>a chronic loss</source>
+            <comment>a chronic loss</comment>
+            <translation>einen chronischen Ausfall</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</comment>
+            <translation>Fassung der Cawthorne-Cooksey-Übungen in einem Lehrtext der Geriatrie, je 20-mal</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</comment>
+            <translation>Fassung der Cawthorne-Cooksey-Übungen in einem Lehrtext der Geriatrie, je 20-mal; zehnmal mit jedem Arm ist gängige Praxis</translation>
+        </message>
+        <message>
+            <source>a head shake is no part of it</source>
+            <comment>a head shake is no part of it</comment>
+            <translation>Kopfschütteln gehört nicht dazu</translation>
+        </message>
+        <message>
+            <source>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</source>
+            <comment>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</comment>
+            <translation>ein bewegter Hintergrund kann starke Beschwerden auslösen und ist aus, wenn Sie ihn nicht wollen; schreiben Sie, wofür er ist</translation>
+        </message>
+        <message>
+            <source>an acute loss</source>
+            <comment>an acute loss</comment>
+            <translation>einen akuten Ausfall</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <comment>common practice</comment>
+            <translation>gängige Praxis</translation>
+        </message>
+        <message>
+            <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
+            <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
+            <translation>gängige Praxis; auch die Dauer eines Durchgangs im Gleichgewichtstest zum Zusammenspiel der Sinne</translation>
+        </message>
+        <message>
+            <source>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</source>
+            <comment>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</comment>
+            <translation>gängige Praxis; höchstens 20 Grad pro Sekunde, unter den 30, ab denen die Augen nur mit Sprüngen mitkommen (Text eines Nachschlagewerks)</translation>
+        </message>
+        <message>
+            <source>common practice; published handouts name 20 to 45 degrees to each side</source>
+            <comment>common practice; published handouts name 20 to 45 degrees to each side</comment>
+            <translation>gängige Praxis; veröffentlichte Merkblätter nennen 20 bis 45 Grad zu jeder Seite</translation>
+        </message>
+        <message>
+            <source>counted: gaze</source>
+            <comment>counted: gaze</comment>
+            <translation>gezählt am Blick</translation>
+        </message>
+        <message>
+            <source>counted: hands</source>
+            <comment>counted: hands</comment>
+            <translation>gezählt an den Händen</translation>
+        </message>
+        <message>
+            <source>counted: head in bends</source>
+            <comment>counted: head in bends</comment>
+            <translation>gezählt am Kopf beim Bücken</translation>
+        </message>
+        <message>
+            <source>counted: head in rises</source>
+            <comment>counted: head in rises</comment>
+            <translation>gezählt am Kopf beim Aufstehen</translation>
+        </message>
+        <message>
+            <source>counted: head pitch</source>
+            <comment>counted: head pitch</comment>
+            <translation>gezählt am Nicken des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: head tilt</source>
+            <comment>counted: head tilt</comment>
+            <translation>gezählt am Neigen des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: head yaw</source>
+            <comment>counted: head yaw</comment>
+            <translation>gezählt am Drehen des Kopfes</translation>
+        </message>
+        <message>
+            <source>counted: neck point fore and aft</source>
+            <comment>counted: neck point fore and aft</comment>
+            <translation>gezählt am Halspunkt, vor und zurück</translation>
+        </message>
+        <message>
+            <source>counted: neck point sideways</source>
+            <comment>counted: neck point sideways</comment>
+            <translation>gezählt am Halspunkt, zur Seite</translation>
+        </message>
+        <message>
+            <source>counted: shoulders</source>
+            <comment>counted: shoulders</comment>
+            <translation>gezählt an den Schultern</translation>
+        </message>
+        <message>
+            <source>counted: vergence</source>
+            <comment>counted: vergence</comment>
+            <translation>gezählt an der Vergenz</translation>
+        </message>
+        <message>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
+            <comment>finding.baseline_rise</comment>
+            <translation>die Regel vom Ausgangswert braucht auch den erlaubten Anstieg</translation>
+        </message>
+        <message>
+            <source>a bilateral loss has both sides affected</source>
+            <comment>finding.bilateral_side</comment>
+            <translation>bei einem beidseitigen Ausfall sind beide Seiten betroffen</translation>
+        </message>
+        <message>
+            <source>must be true or false</source>
+            <comment>finding.bool_type</comment>
+            <translation>muss Ja oder Nein sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_from_datetime_parsing</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_parsing</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_type</comment>
+            <translation>muss ein Tag wie 2026-01-31 sein</translation>
+        </message>
+        <message>
+            <source>no entry is in stage {name}</source>
+            <comment>finding.empty_stage</comment>
+            <translation>in der Stufe {name} ist kein Eintrag</translation>
+        </message>
+        <message>
+            <source>is not a field of a plan; see 'turnpost schema plan'</source>
+            <comment>finding.extra_forbidden</comment>
+            <translation>ist kein Feld eines Plans; siehe „turnpost schema plan“</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with the eyes closed</source>
+            <comment>finding.eyes_closed</comment>
+            <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>figures need the entry or stage they are taken from (after)</source>
+            <comment>finding.figures_of_what</comment>
+            <translation>Werte brauchen den Eintrag oder die Stufe, von denen sie kommen</translation>
+        </message>
+        <message>
+            <source>must be a finite number</source>
+            <comment>finding.finite_number</comment>
+            <translation>muss eine endliche Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be a number</source>
+            <comment>finding.float_type</comment>
+            <translation>muss eine Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be more than {gt}</source>
+            <comment>finding.greater_than</comment>
+            <translation>muss mehr als {gt} sein</translation>
+        </message>
+        <message>
+            <source>must be {ge} or more</source>
+            <comment>finding.greater_than_equal</comment>
+            <translation>muss {ge} oder mehr sein</translation>
+        </message>
+        <message>
+            <source>at least {least} for {loss} ({source})</source>
+            <comment>finding.guideline_least</comment>
+            <translation>mindestens {least} für {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>the guideline names no figure for this kind of loss</source>
+            <comment>finding.guideline_none</comment>
+            <translation>die Leitlinie nennt keine Zahl für diese Art von Ausfall</translation>
+        </message>
+        <message>
+            <source>{least} to {most} for {loss} ({source})</source>
+            <comment>finding.guideline_range</comment>
+            <translation>{least} bis {most} für {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with a head shake</source>
+            <comment>finding.head_shake</comment>
+            <translation>zu {exercise} gehört das Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: give seconds</source>
+            <comment>finding.held_seconds</comment>
+            <translation>{exercise} wird gehalten: Sekunden angeben</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: it has no tempo</source>
+            <comment>finding.held_tempo</comment>
+            <translation>{exercise} wird gehalten: es gibt kein Tempo</translation>
+        </message>
+        <message>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
+            <comment>finding.idle_rung</comment>
+            <translation>ändert nichts: Tempo oder Ausschlag angeben</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_from_float</comment>
+            <translation>muss eine ganze Zahl sein</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_type</comment>
+            <translation>muss eine ganze Zahl sein</translation>
+        </message>
+        <message>
+            <source>there are keys, so nothing is handed over plain</source>
+            <comment>finding.keys_and_plain</comment>
+            <translation>es gibt Schlüssel, also wird nichts offen übergeben</translation>
+        </message>
+        <message>
+            <source>must be later than the rung before</source>
+            <comment>finding.later_rung</comment>
+            <translation>muss später als der Schritt davor sein</translation>
+        </message>
+        <message>
+            <source>the least comes first, then the most</source>
+            <comment>finding.least_first</comment>
+            <translation>erst der kleinste, dann der größte Wert</translation>
+        </message>
+        <message>
+            <source>must be {le} or less</source>
+            <comment>finding.less_than_equal</comment>
+            <translation>muss {le} oder weniger sein</translation>
+        </message>
+        <message>
+            <source>must be a list in [ ]</source>
+            <comment>finding.list_type</comment>
+            <translation>muss eine Liste sein</translation>
+        </message>
+        <message>
+            <source>must be {expected}</source>
+            <comment>finding.literal_error</comment>
+            <translation>muss eines davon sein: {expected}</translation>
+        </message>
+        <message>
+            <source>takes about {minutes} minutes, more than {most}</source>
+            <comment>finding.long_stage</comment>
+            <translation>dauert etwa {minutes} Minuten, mehr als {most}</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <comment>finding.missing</comment>
+            <translation>fehlt</translation>
+        </message>
+        <message>
+            <source>is misspelt: its check letters don't fit</source>
+            <comment>finding.misspelt_key</comment>
+            <translation>ist falsch geschrieben: die Prüfzeichen passen nicht</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_attributes_type</comment>
+            <translation>muss aus Feldern bestehen</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_type</comment>
+            <translation>muss aus Feldern bestehen</translation>
+        </message>
+        <message>
+            <source>{given} can't be used here (letters, digits, . _ - only)</source>
+            <comment>finding.name</comment>
+            <translation>{given} geht hier nicht (nur Buchstaben, Ziffern, . _ -)</translation>
+        </message>
+        <message>
+            <source>{name} is the name of a stage already</source>
+            <comment>finding.name_of_stage</comment>
+            <translation>{name} heißt schon eine Stufe</translation>
+        </message>
+        <message>
+            <source>nearer than the usual {usual} mm</source>
+            <comment>finding.near_seat</comment>
+            <translation>näher als die üblichen {usual} mm</translation>
+        </message>
+        <message>
+            <source>asks for up to {most} degrees, beyond the neck limit of {limit}</source>
+            <comment>finding.neck</comment>
+            <translation>verlangt bis {most} Grad, mehr als die Grenze für den Nacken von {limit}</translation>
+        </message>
+        <message>
+            <source>{exercise} {how} is not given: {why}</source>
+            <comment>finding.never</comment>
+            <translation>{exercise} {how} ist nicht möglich: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} is not measured in degrees</source>
+            <comment>finding.no_degrees</comment>
+            <translation>{exercise} wird nicht in Grad gemessen</translation>
+        </message>
+        <message>
+            <source>none is set: the program can only say 'call for help'</source>
+            <comment>finding.no_emergency_number</comment>
+            <translation>keine angegeben: Das Programm kann nur sagen, dass man Hilfe rufen soll</translation>
+        </message>
+        <message>
+            <source>needs keys, or plain set to true knowingly</source>
+            <comment>finding.no_keys</comment>
+            <translation>braucht Schlüssel, oder die bewusste Wahl, offen zu übergeben</translation>
+        </message>
+        <message>
+            <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
+            <comment>finding.no_person</comment>
+            <translation>kein Pseudonym: Niemand kann sagen, wessen Sitzungen übergeben werden</translation>
+        </message>
+        <message>
+            <source>there is no stage {name} in this plan</source>
+            <comment>finding.no_stage</comment>
+            <translation>in diesem Plan gibt es keine Stufe {name}</translation>
+        </message>
+        <message>
+            <source>none is set</source>
+            <comment>finding.none_set</comment>
+            <translation>nichts angegeben</translation>
+        </message>
+        <message>
+            <source>{name} is no entry or stage further up in this plan</source>
+            <comment>finding.not_before</comment>
+            <translation>{name} ist kein Eintrag und keine Stufe weiter oben in diesem Plan</translation>
+        </message>
+        <message>
+            <source>not everything is ticked: only seated entries will be offered</source>
+            <comment>finding.not_cleared</comment>
+            <translation>nicht alles ist abgehakt: Angeboten werden nur Einträge im Sitzen</translation>
+        </message>
+        <message>
+            <source>{exercise} needs a note: {why}</source>
+            <comment>finding.note_needed</comment>
+            <translation>{exercise} braucht eine Notiz: {why}</translation>
+        </message>
+        <message>
+            <source>a note is asked for with {exercise}: {why}</source>
+            <comment>finding.note_wanted</comment>
+            <translation>zu {exercise} wird eine Notiz verlangt: {why}</translation>
+        </message>
+        <message>
+            <source>{text}</source>
+            <comment>finding.other</comment>
+            <translation>{text}</translation>
+        </message>
+        <message>
+            <source>sessions are handed over unencrypted</source>
+            <comment>finding.plain</comment>
+            <translation>Sitzungen werden unverschlüsselt übergeben</translation>
+        </message>
+        <message>
+            <source>is no public key of the format age (age1 and 58 more letters)</source>
+            <comment>finding.public_key</comment>
+            <translation>ist kein öffentlicher Schlüssel des Formats age (age1 und 58 weitere Zeichen)</translation>
+        </message>
+        <message>
+            <source>is missing, as this plan has stages</source>
+            <comment>finding.stage_missing</comment>
+            <translation>fehlt, da dieser Plan Stufen hat</translation>
+        </message>
+        <message>
+            <source>is longer than {max_length} characters</source>
+            <comment>finding.string_too_long</comment>
+            <translation>ist länger als {max_length} Zeichen</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.string_too_short</comment>
+            <translation>darf nicht leer sein</translation>
+        </message>
+        <message>
+            <source>must be a text in quotes</source>
+            <comment>finding.string_type</comment>
+            <translation>muss ein Text sein</translation>
+        </message>
+        <message>
+            <source>{exercise} ({how}) needs the support {least}</source>
+            <comment>finding.support</comment>
+            <translation>{exercise} ({how}) braucht den Halt {least}</translation>
+        </message>
+        <message>
+            <source>must be a telephone number</source>
+            <comment>finding.telephone</comment>
+            <translation>muss eine Telefonnummer sein</translation>
+        </message>
+        <message>
+            <source>{exercise} goes at {most} beats a minute at most</source>
+            <comment>finding.tempo_to_follow</comment>
+            <translation>{exercise} geht mit höchstens {most} Taktschlägen pro Minute</translation>
+        </message>
+        <message>
+            <source>has more than {max_length} parts</source>
+            <comment>finding.too_long</comment>
+            <translation>hat mehr als {max_length} Teile</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.too_short</comment>
+            <translation>darf nicht leer sein</translation>
+        </message>
+        <message>
+            <source>must be a pair, [from, to]</source>
+            <comment>finding.tuple_type</comment>
+            <translation>muss ein Paar sein, von und bis</translation>
+        </message>
+        <message>
+            <source>stands there twice</source>
+            <comment>finding.twice</comment>
+            <translation>steht zweimal da</translation>
+        </message>
+        <message>
+            <source>give repetitions or seconds, not both</source>
+            <comment>finding.two_doses</comment>
+            <translation>Wiederholungen oder Sekunden angeben, nicht beides</translation>
+        </message>
+        <message>
+            <source>there are two entries {name}</source>
+            <comment>finding.two_entries</comment>
+            <translation>es gibt zwei Einträge {name}</translation>
+        </message>
+        <message>
+            <source>there are two stages {name}</source>
+            <comment>finding.two_stages</comment>
+            <translation>es gibt zwei Stufen {name}</translation>
+        </message>
+        <message>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
+            <comment>finding.weeks_from_when</comment>
+            <translation>zählt Wochen, aber der erste Tag ist nicht angegeben</translation>
+        </message>
+        <message>
+            <source>held, timed</source>
+            <comment>held, timed</comment>
+            <translation>gehalten, nach Zeit</translation>
+        </message>
+        <message>
+            <source>it is done on a firm floor</source>
+            <comment>it is done on a firm floor</comment>
+            <translation>sie wird auf festem Boden gemacht</translation>
+        </message>
+        <message>
+            <source>it is done with the eyes open</source>
+            <comment>it is done with the eyes open</comment>
+            <translation>sie wird mit offenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done sitting</source>
+            <comment>it is not done sitting</comment>
+            <translation>sie wird nicht im Sitzen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done standing</source>
+            <comment>it is not done standing</comment>
+            <translation>sie wird nicht im Stehen gemacht</translation>
+        </message>
+        <message>
+            <source>it is not done walking</source>
+            <comment>it is not done walking</comment>
+            <translation>sie wird nicht im Gehen gemacht</translation>
+        </message>
+        <message>
+            <source>led, not counted</source>
+            <comment>led, not counted</comment>
+            <translation>angeleitet, nicht gezählt</translation>
+        </message>
+        <message>
+            <source>never while tossing, walking, on stairs or with a partner</source>
+            <comment>never while tossing, walking, on stairs or with a partner</comment>
+            <translation>nie beim Werfen, im Gehen, auf Treppen oder zu zweit</translation>
+        </message>
+        <message>
+            <source>on a soft surface</source>
+            <comment>on a soft surface</comment>
+            <translation>auf weichem Boden</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sitzend</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>stehend</translation>
+        </message>
+        <message>
+            <source>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</source>
+            <comment>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</comment>
+            <translation>die Leitlinie rät von Augenbewegungen bei ruhigem Kopf zur Blickstabilisierung ab (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, wie zitiert); schreiben Sie, wofür diese Übung ist</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>gehend</translation>
+        </message>
+        <message>
+            <source>with a head shake</source>
+            <comment>with a head shake</comment>
+            <translation>mit Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>with the eyes closed</source>
+            <comment>with the eyes closed</comment>
+            <translation>mit geschlossenen Augen</translation>
+        </message>
+    </context>
+    <context>
         <name>trade</name>
         <message>
             <source>30-second chair stand</source>
@@ -127,6 +710,11 @@
             <source>Eyes watched</source>
             <comment>Eyes watched</comment>
             <translation>Beobachtete Augen</translation>
+        </message>
+        <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Stürze in der letzten Woche</translation>
         </message>
         <message>
             <source>Field of view known by</source>
@@ -264,6 +852,11 @@
             <translation>Horizontale Sakkaden zwischen zwei Zielen, Kopf still</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Beim Sturz verletzt</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Seitliche Gewichtsverlagerung auf nachgiebigem Boden</translation>
@@ -277,6 +870,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>Licht auf dem Gesicht, vom vollen</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Medikamente geändert</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +1110,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>Ausschlag zu klein</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>mit Verletzung</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1712,11 @@
             <translation>Minuten bis zur Beruhigung {value}, verlangt höchstens {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>mehr als ein Sturz</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -1167,6 +1775,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>kein Gesicht gesehen</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>kein Sturz</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>kein Sturz angegeben</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1857,11 @@
             <translation>es wurde keine gezählt</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>nicht beantwortet</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>nicht gefragt</translation>
@@ -1257,6 +1880,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>nicht ganz aufgerichtet</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>ohne Verletzung</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1324,6 +1952,11 @@
             <translation>an zurückgehaltenen Blicken</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>ein Sturz</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>Reihenfolge</translation>
@@ -1347,6 +1980,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>Bild unscharf</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>Bild zu grob</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1412,6 +2050,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>hat angegeben, dass sich Medikamente geändert haben</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +2415,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>Kribbeln im Arm</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>hat Stürze in der letzten Woche angegeben: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +3088,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>Sind Sie in der letzten Woche gestürzt?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Auch Ausrutschen oder Stolpern zählt, wenn Sie am Boden gelandet sind. Diese Frage kommt einmal in der Woche, für Ihre Therapiepraxis.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Ja, mehr als einmal</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>Nein, ich bin nicht gestürzt</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Ja, einmal</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>Haben Sie sich verletzt?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Auch ein blauer Fleck zählt. Wenn Sie Hilfe brauchen, holen Sie sie jetzt.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>Haben sich Ihre Medikamente geändert?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Ein neues, mehr oder weniger von einem, oder eines, das Sie abgesetzt haben, seit der letzten Frage danach. Ja oder Nein genügt: Namen werden nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Das möchte ich nicht sagen</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -3735,6 +4433,11 @@
             <source>There is no such exercise.</source>
             <comment>edit.find.none</comment>
             <translation>So eine Übung gibt es nicht.</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>edit.finding.entries</comment>
+            <translation>Übungen</translation>
         </message>
         <message>
             <source>Wrong: {field}: {text}</source>
@@ -5622,6 +6325,11 @@
             <translation>Von der Seite</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Ihr Gesicht ist nicht gut zu sehen, während es sich bewegt. Die Zahlen können ungenau sein.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>Ihren Augen konnte die Kamera nicht gut genug folgen. Ihr Kopf wird gemessen, Ihr Blick nicht.</translation>
@@ -6527,6 +7235,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>Der Computer hat viel zu tun und misst weniger Bilder. Machen Sie weiter; schließen Sie andere Programme danach.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Start in {seconds}</translation>
@@ -6847,6 +7560,11 @@
             <translation>Tabelle, eine Zeile je Wiederholung ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>Tabelle, eine Zeile je Fragebogenwert ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
@@ -7030,6 +7748,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} von 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>Wert eintragen</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>Eingetragen: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>Dieser Tag kommt erst noch.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>Letzter gegen ersten</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>Erster</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>Letzter</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>Alle Werte</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} bis {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>Ausgefüllt am</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>Der kleinste mögliche Wert muss unter dem größten liegen.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>Nicht eingetragen: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>{by} höher</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>Gespeichert wird nur der Wert, nicht die Fragen. Wie stark ein Wert von selbst schwankt und welches Ende das bessere ist, ist hier nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>Kleinster möglicher</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>{by} niedriger</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>Größter möglicher</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>Fragebogen</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>Geben Sie den Namen des Fragebogens ein.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>„{field}“ braucht eine Zahl zwischen -{most} und {most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>Diese Sitzungen nennen niemanden: Ein Wert würde niemandem gehören.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>Von Ihnen gibt es keinen Wert, der sich zurücknehmen lässt.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}, {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>nur ein Wert</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>Der Wert muss zwischen {least} und {most} liegen.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>Fragebögen</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>Meinen letzten Wert zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>Zurückgenommen: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -2,6 +2,589 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
     <context>
+        <name>plan</name>
+        <message>
+            <source>'corner_and_chair'</source>
+            <comment>'corner_and_chair'</comment>
+            <translation>«esquina y silla estable»</translation>
+        </message>
+        <message>
+            <source>'helper'</source>
+            <comment>'helper'</comment>
+            <translation>«ayudante al alcance del brazo»</translation>
+        </message>
+        <message>
+            <source>'none'</source>
+            <comment>'none'</comment>
+            <translation>«ninguno»</translation>
+        </message>
+        <message>
+            <source>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</source>
+            <comment>Bohannon RW 2006, Percept Mot Skills 103:215: the time of five stands</comment>
+            <translation>Bohannon RW 2006, Percept Mot Skills 103:215: el tiempo de cinco levantadas</translation>
+        </message>
+        <message>
+            <source>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</source>
+            <comment>Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice</comment>
+            <translation>Serie de Cawthorne-Cooksey: un dedo entre 91 y 30 cm; la dosis es práctica común</translation>
+        </message>
+        <message>
+            <source>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</source>
+            <comment>Cohen HS group, JoVE 2023, doi:10.3791/65663: head movements cued at 0.3 Hz</comment>
+            <translation>Grupo de Cohen HS, JoVE 2023, doi:10.3791/65663: movimientos de cabeza a 0,3 Hz</translation>
+        </message>
+        <message>
+            <source>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</source>
+            <comment>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted</comment>
+            <translation>Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, según citas</translation>
+        </message>
+        <message>
+            <source>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</source>
+            <comment>Mersey Care NHS leaflet 'Dizziness, vertigo, imbalance'</comment>
+            <translation>folleto de Mersey Care NHS «Dizziness, vertigo, imbalance»</translation>
+        </message>
+        <message>
+            <source>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</source>
+            <comment>Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; the dose is common practice</comment>
+            <translation>Schubert MC et al. 2008, J Vestib Res 18:147-157, para el ejercicio; la dosis es práctica común</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI 2017, four-stage balance test: 10 s a stance</source>
+            <comment>US CDC STEADI 2017, four-stage balance test: 10 s a stance</comment>
+            <translation>US CDC STEADI 2017, prueba de equilibrio en cuatro etapas: 10 s por postura</translation>
+        </message>
+        <message>
+            <source>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</source>
+            <comment>US CDC STEADI, 30-second chair stand: 43 cm (17 inch) chair, arms crossed</comment>
+            <translation>US CDC STEADI, levantarse durante 30 segundos: silla de 43 cm (17 pulgadas), brazos cruzados</translation>
+        </message>
+        <message>
+            <source>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</source>
+            <comment>WCAG 2.3.1: at most three flashes in any second; the dose is common practice</comment>
+            <translation>WCAG 2.3.1: como máximo tres destellos en un segundo; la dosis es práctica común</translation>
+        </message>
+        <message>
+            <source>a bilateral loss</source>
+            <comment>a bilateral loss</comment>
+            <translation>una pérdida bilateral</translation>
+        </message>
+        <message>
+            <source>a chronic loss</source>
+            <comment>a chronic loss</comment>
+            <translation>una pérdida crónica</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each</comment>
+            <translation>variante de la serie de Cawthorne-Cooksey en un texto de geriatría, 20 veces cada uno</translation>
+        </message>
+        <message>
+            <source>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</source>
+            <comment>a geriatric text's variant of the Cawthorne-Cooksey set, 20 times each; ten with each arm is common practice</comment>
+            <translation>variante de la serie de Cawthorne-Cooksey en un texto de geriatría, 20 veces cada uno; diez con cada brazo es práctica común</translation>
+        </message>
+        <message>
+            <source>a head shake is no part of it</source>
+            <comment>a head shake is no part of it</comment>
+            <translation>los giros de cabeza no forman parte de él</translation>
+        </message>
+        <message>
+            <source>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</source>
+            <comment>a moving background can bring on strong symptoms and is off unless you want it; say what it is for</comment>
+            <translation>un fondo en movimiento puede provocar síntomas fuertes y está apagado si usted no lo quiere; diga para qué es</translation>
+        </message>
+        <message>
+            <source>an acute loss</source>
+            <comment>an acute loss</comment>
+            <translation>una pérdida aguda</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <comment>common practice</comment>
+            <translation>práctica común</translation>
+        </message>
+        <message>
+            <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
+            <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
+            <translation>práctica común; también la duración de un intento en la prueba de equilibrio de interacción sensorial</translation>
+        </message>
+        <message>
+            <source>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</source>
+            <comment>common practice; at most 20 degrees a second, below the 30 from which eyes need jumps to keep up (encyclopaedic text)</comment>
+            <translation>práctica común; como máximo 20 grados por segundo, por debajo de los 30 a partir de los cuales los ojos necesitan saltos para seguir (texto enciclopédico)</translation>
+        </message>
+        <message>
+            <source>common practice; published handouts name 20 to 45 degrees to each side</source>
+            <comment>common practice; published handouts name 20 to 45 degrees to each side</comment>
+            <translation>práctica común; las hojas publicadas indican de 20 a 45 grados a cada lado</translation>
+        </message>
+        <message>
+            <source>counted: gaze</source>
+            <comment>counted: gaze</comment>
+            <translation>se cuenta por la mirada</translation>
+        </message>
+        <message>
+            <source>counted: hands</source>
+            <comment>counted: hands</comment>
+            <translation>se cuenta por las manos</translation>
+        </message>
+        <message>
+            <source>counted: head in bends</source>
+            <comment>counted: head in bends</comment>
+            <translation>se cuenta por la cabeza al agacharse</translation>
+        </message>
+        <message>
+            <source>counted: head in rises</source>
+            <comment>counted: head in rises</comment>
+            <translation>se cuenta por la cabeza al levantarse</translation>
+        </message>
+        <message>
+            <source>counted: head pitch</source>
+            <comment>counted: head pitch</comment>
+            <translation>se cuenta por la cabeza, arriba y abajo</translation>
+        </message>
+        <message>
+            <source>counted: head tilt</source>
+            <comment>counted: head tilt</comment>
+            <translation>se cuenta por la inclinación de la cabeza</translation>
+        </message>
+        <message>
+            <source>counted: head yaw</source>
+            <comment>counted: head yaw</comment>
+            <translation>se cuenta por el giro de la cabeza</translation>
+        </message>
+        <message>
+            <source>counted: neck point fore and aft</source>
+            <comment>counted: neck point fore and aft</comment>
+            <translation>se cuenta por el punto del cuello, adelante y atrás</translation>
+        </message>
+        <message>
+            <source>counted: neck point sideways</source>
+            <comment>counted: neck point sideways</comment>
+            <translation>se cuenta por el punto del cuello, a los lados</translation>
+        </message>
+        <message>
+            <source>counted: shoulders</source>
+            <comment>counted: shoulders</comment>
+            <translation>se cuenta por los hombros</translation>
+        </message>
+        <message>
+            <source>counted: vergence</source>
+            <comment>counted: vergence</comment>
+            <translation>se cuenta por la vergencia</translation>
+        </message>
+        <message>
+            <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
+            <comment>finding.baseline_rise</comment>
+            <translation>la regla del valor inicial necesita también la subida permitida</translation>
+        </message>
+        <message>
+            <source>a bilateral loss has both sides affected</source>
+            <comment>finding.bilateral_side</comment>
+            <translation>en una pérdida bilateral están afectados los dos lados</translation>
+        </message>
+        <message>
+            <source>must be true or false</source>
+            <comment>finding.bool_type</comment>
+            <translation>debe ser sí o no</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_from_datetime_parsing</comment>
+            <translation>debe ser un día como 2026-01-31</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_parsing</comment>
+            <translation>debe ser un día como 2026-01-31</translation>
+        </message>
+        <message>
+            <source>must be a day as in 2026-01-31</source>
+            <comment>finding.date_type</comment>
+            <translation>debe ser un día como 2026-01-31</translation>
+        </message>
+        <message>
+            <source>no entry is in stage {name}</source>
+            <comment>finding.empty_stage</comment>
+            <translation>no hay ninguna entrada en la etapa {name}</translation>
+        </message>
+        <message>
+            <source>is not a field of a plan; see 'turnpost schema plan'</source>
+            <comment>finding.extra_forbidden</comment>
+            <translation>no es un campo de un plan; vea «turnpost schema plan»</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with the eyes closed</source>
+            <comment>finding.eyes_closed</comment>
+            <translation>{exercise} se hace con los ojos cerrados</translation>
+        </message>
+        <message>
+            <source>figures need the entry or stage they are taken from (after)</source>
+            <comment>finding.figures_of_what</comment>
+            <translation>los valores necesitan la entrada o la etapa de la que vienen</translation>
+        </message>
+        <message>
+            <source>must be a finite number</source>
+            <comment>finding.finite_number</comment>
+            <translation>debe ser un número finito</translation>
+        </message>
+        <message>
+            <source>must be a number</source>
+            <comment>finding.float_type</comment>
+            <translation>debe ser un número</translation>
+        </message>
+        <message>
+            <source>must be more than {gt}</source>
+            <comment>finding.greater_than</comment>
+            <translation>debe ser más de {gt}</translation>
+        </message>
+        <message>
+            <source>must be {ge} or more</source>
+            <comment>finding.greater_than_equal</comment>
+            <translation>debe ser {ge} o más</translation>
+        </message>
+        <message>
+            <source>at least {least} for {loss} ({source})</source>
+            <comment>finding.guideline_least</comment>
+            <translation>al menos {least} para {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>the guideline names no figure for this kind of loss</source>
+            <comment>finding.guideline_none</comment>
+            <translation>la guía no da ninguna cifra para este tipo de pérdida</translation>
+        </message>
+        <message>
+            <source>{least} to {most} for {loss} ({source})</source>
+            <comment>finding.guideline_range</comment>
+            <translation>de {least} a {most} para {loss} ({source})</translation>
+        </message>
+        <message>
+            <source>{exercise} is done with a head shake</source>
+            <comment>finding.head_shake</comment>
+            <translation>{exercise} se hace con giros de cabeza</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: give seconds</source>
+            <comment>finding.held_seconds</comment>
+            <translation>{exercise} se mantiene: indique segundos</translation>
+        </message>
+        <message>
+            <source>{exercise} is held: it has no tempo</source>
+            <comment>finding.held_tempo</comment>
+            <translation>{exercise} se mantiene: no tiene ritmo</translation>
+        </message>
+        <message>
+            <source>changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)</source>
+            <comment>finding.idle_rung</comment>
+            <translation>no cambia nada: indique ritmo o amplitud</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_from_float</comment>
+            <translation>debe ser un número entero</translation>
+        </message>
+        <message>
+            <source>must be a whole number</source>
+            <comment>finding.int_type</comment>
+            <translation>debe ser un número entero</translation>
+        </message>
+        <message>
+            <source>there are keys, so nothing is handed over plain</source>
+            <comment>finding.keys_and_plain</comment>
+            <translation>hay llaves, así que nada se entrega sin cierre</translation>
+        </message>
+        <message>
+            <source>must be later than the rung before</source>
+            <comment>finding.later_rung</comment>
+            <translation>debe ser posterior al paso anterior</translation>
+        </message>
+        <message>
+            <source>the least comes first, then the most</source>
+            <comment>finding.least_first</comment>
+            <translation>primero el menor, después el mayor</translation>
+        </message>
+        <message>
+            <source>must be {le} or less</source>
+            <comment>finding.less_than_equal</comment>
+            <translation>debe ser {le} o menos</translation>
+        </message>
+        <message>
+            <source>must be a list in [ ]</source>
+            <comment>finding.list_type</comment>
+            <translation>debe ser una lista</translation>
+        </message>
+        <message>
+            <source>must be {expected}</source>
+            <comment>finding.literal_error</comment>
+            <translation>debe ser uno de estos: {expected}</translation>
+        </message>
+        <message>
+            <source>takes about {minutes} minutes, more than {most}</source>
+            <comment>finding.long_stage</comment>
+            <translation>dura unos {minutes} minutos, más de {most}</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <comment>finding.missing</comment>
+            <translation>falta</translation>
+        </message>
+        <message>
+            <source>is misspelt: its check letters don't fit</source>
+            <comment>finding.misspelt_key</comment>
+            <translation>está mal escrito: sus letras de control no encajan</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_attributes_type</comment>
+            <translation>debe tener campos</translation>
+        </message>
+        <message>
+            <source>must be fields in {{ }}</source>
+            <comment>finding.model_type</comment>
+            <translation>debe tener campos</translation>
+        </message>
+        <message>
+            <source>{given} can't be used here (letters, digits, . _ - only)</source>
+            <comment>finding.name</comment>
+            <translation>{given} no sirve aquí (solo letras, cifras, . _ -)</translation>
+        </message>
+        <message>
+            <source>{name} is the name of a stage already</source>
+            <comment>finding.name_of_stage</comment>
+            <translation>{name} es ya el nombre de una etapa</translation>
+        </message>
+        <message>
+            <source>nearer than the usual {usual} mm</source>
+            <comment>finding.near_seat</comment>
+            <translation>más cerca que los {usual} mm habituales</translation>
+        </message>
+        <message>
+            <source>asks for up to {most} degrees, beyond the neck limit of {limit}</source>
+            <comment>finding.neck</comment>
+            <translation>pide hasta {most} grados, más que el límite del cuello de {limit}</translation>
+        </message>
+        <message>
+            <source>{exercise} {how} is not given: {why}</source>
+            <comment>finding.never</comment>
+            <translation>{exercise} {how} no se da: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} is not measured in degrees</source>
+            <comment>finding.no_degrees</comment>
+            <translation>{exercise} no se mide en grados</translation>
+        </message>
+        <message>
+            <source>none is set: the program can only say 'call for help'</source>
+            <comment>finding.no_emergency_number</comment>
+            <translation>no hay ninguno: el programa solo puede decir que se pida ayuda</translation>
+        </message>
+        <message>
+            <source>needs keys, or plain set to true knowingly</source>
+            <comment>finding.no_keys</comment>
+            <translation>necesita llaves, o la decisión expresa de entregar sin cierre</translation>
+        </message>
+        <message>
+            <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
+            <comment>finding.no_person</comment>
+            <translation>no hay seudónimo: nadie puede saber de quién son las sesiones que se entregan</translation>
+        </message>
+        <message>
+            <source>there is no stage {name} in this plan</source>
+            <comment>finding.no_stage</comment>
+            <translation>en este plan no hay ninguna etapa {name}</translation>
+        </message>
+        <message>
+            <source>none is set</source>
+            <comment>finding.none_set</comment>
+            <translation>no se ha indicado</translation>
+        </message>
+        <message>
+            <source>{name} is no entry or stage further up in this plan</source>
+            <comment>finding.not_before</comment>
+            <translation>{name} no es ninguna entrada ni etapa más arriba en este plan</translation>
+        </message>
+        <message>
+            <source>not everything is ticked: only seated entries will be offered</source>
+            <comment>finding.not_cleared</comment>
+            <translation>no está todo marcado: solo se ofrecerán entradas sentado</translation>
+        </message>
+        <message>
+            <source>{exercise} needs a note: {why}</source>
+            <comment>finding.note_needed</comment>
+            <translation>{exercise} necesita una nota: {why}</translation>
+        </message>
+        <message>
+            <source>a note is asked for with {exercise}: {why}</source>
+            <comment>finding.note_wanted</comment>
+            <translation>con {exercise} se pide una nota: {why}</translation>
+        </message>
+        <message>
+            <source>{text}</source>
+            <comment>finding.other</comment>
+            <translation>{text}</translation>
+        </message>
+        <message>
+            <source>sessions are handed over unencrypted</source>
+            <comment>finding.plain</comment>
+            <translation>las sesiones se entregan sin cifrar</translation>
+        </message>
+        <message>
+            <source>is no public key of the format age (age1 and 58 more letters)</source>
+            <comment>finding.public_key</comment>
+            <translation>no es una clave pública del formato age (age1 y 58 letras más)</translation>
+        </message>
+        <message>
+            <source>is missing, as this plan has stages</source>
+            <comment>finding.stage_missing</comment>
+            <translation>falta, porque este plan tiene etapas</translation>
+        </message>
+        <message>
+            <source>is longer than {max_length} characters</source>
+            <comment>finding.string_too_long</comment>
+            <translation>tiene más de {max_length} caracteres</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.string_too_short</comment>
+            <translation>no debe estar vacío</translation>
+        </message>
+        <message>
+            <source>must be a text in quotes</source>
+            <comment>finding.string_type</comment>
+            <translation>debe ser un texto</translation>
+        </message>
+        <message>
+            <source>{exercise} ({how}) needs the support {least}</source>
+            <comment>finding.support</comment>
+            <translation>{exercise} ({how}) necesita el apoyo {least}</translation>
+        </message>
+        <message>
+            <source>must be a telephone number</source>
+            <comment>finding.telephone</comment>
+            <translation>debe ser un número de teléfono</translation>
+        </message>
+        <message>
+            <source>{exercise} goes at {most} beats a minute at most</source>
+            <comment>finding.tempo_to_follow</comment>
+            <translation>{exercise} va como máximo a {most} golpes por minuto</translation>
+        </message>
+        <message>
+            <source>has more than {max_length} parts</source>
+            <comment>finding.too_long</comment>
+            <translation>tiene más de {max_length} partes</translation>
+        </message>
+        <message>
+            <source>must not be empty</source>
+            <comment>finding.too_short</comment>
+            <translation>no debe estar vacío</translation>
+        </message>
+        <message>
+            <source>must be a pair, [from, to]</source>
+            <comment>finding.tuple_type</comment>
+            <translation>debe ser un par, desde y hasta</translation>
+        </message>
+        <message>
+            <source>stands there twice</source>
+            <comment>finding.twice</comment>
+            <translation>está dos veces</translation>
+        </message>
+        <message>
+            <source>give repetitions or seconds, not both</source>
+            <comment>finding.two_doses</comment>
+            <translation>indique repeticiones o segundos, no las dos cosas</translation>
+        </message>
+        <message>
+            <source>there are two entries {name}</source>
+            <comment>finding.two_entries</comment>
+            <translation>hay dos entradas {name}</translation>
+        </message>
+        <message>
+            <source>there are two stages {name}</source>
+            <comment>finding.two_stages</comment>
+            <translation>hay dos etapas {name}</translation>
+        </message>
+        <message>
+            <source>counts weeks, but the day it begins on is not set (starts_on)</source>
+            <comment>finding.weeks_from_when</comment>
+            <translation>cuenta semanas, pero no se ha indicado el primer día</translation>
+        </message>
+        <message>
+            <source>held, timed</source>
+            <comment>held, timed</comment>
+            <translation>se mantiene, por tiempo</translation>
+        </message>
+        <message>
+            <source>it is done on a firm floor</source>
+            <comment>it is done on a firm floor</comment>
+            <translation>se hace sobre suelo firme</translation>
+        </message>
+        <message>
+            <source>it is done with the eyes open</source>
+            <comment>it is done with the eyes open</comment>
+            <translation>se hace con los ojos abiertos</translation>
+        </message>
+        <message>
+            <source>it is not done sitting</source>
+            <comment>it is not done sitting</comment>
+            <translation>no se hace sentado</translation>
+        </message>
+        <message>
+            <source>it is not done standing</source>
+            <comment>it is not done standing</comment>
+            <translation>no se hace de pie</translation>
+        </message>
+        <message>
+            <source>it is not done walking</source>
+            <comment>it is not done walking</comment>
+            <translation>no se hace caminando</translation>
+        </message>
+        <message>
+            <source>led, not counted</source>
+            <comment>led, not counted</comment>
+            <translation>guiado, no se cuenta</translation>
+        </message>
+        <message>
+            <source>never while tossing, walking, on stairs or with a partner</source>
+            <comment>never while tossing, walking, on stairs or with a partner</comment>
+            <translation>nunca al lanzar, al caminar, en escaleras o con un compañero</translation>
+        </message>
+        <message>
+            <source>on a soft surface</source>
+            <comment>on a soft surface</comment>
+            <translation>sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>sitting</source>
+            <comment>sitting</comment>
+            <translation>sentado</translation>
+        </message>
+        <message>
+            <source>standing</source>
+            <comment>standing</comment>
+            <translation>de pie</translation>
+        </message>
+        <message>
+            <source>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</source>
+            <comment>the guideline advises against eye movements with a still head as gaze stabilisation (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, as quoted); say what this one is for</comment>
+            <translation>la guía desaconseja los movimientos de ojos con la cabeza quieta como estabilización de la mirada (Hall CD et al. 2022, J Neurol Phys Ther 46(2):118-177, doi:10.1097/NPT.0000000000000382, según citas); diga para qué es este ejercicio</translation>
+        </message>
+        <message>
+            <source>walking</source>
+            <comment>walking</comment>
+            <translation>caminando</translation>
+        </message>
+        <message>
+            <source>with a head shake</source>
+            <comment>with a head shake</comment>
+            <translation>con giros de cabeza</translation>
+        </message>
+        <message>
+            <source>with the eyes closed</source>
+            <comment>with the eyes closed</comment>
+            <translation>con los ojos cerrados</translation>
+        </message>
+    </context>
+    <context>
         <name>trade</name>
         <message>
             <source>30-second chair stand</source>
@@ -127,6 +710,11 @@
             <source>Eyes watched</source>
             <comment>Eyes watched</comment>
             <translation>ojos observados</translation>
+        </message>
+        <message>
+            <source>Falls in the last week</source>
+            <comment>Falls in the last week</comment>
+            <translation>Caídas en la última semana</translation>
         </message>
         <message>
             <source>Field of view known by</source>
@@ -264,6 +852,11 @@
             <translation>Sacadas horizontales entre dos puntos, cabeza quieta</translation>
         </message>
         <message>
+            <source>Hurt in a fall</source>
+            <comment>Hurt in a fall</comment>
+            <translation>Lesión en una caída</translation>
+        </message>
+        <message>
             <source>Lateral weight shift on a compliant surface</source>
             <comment>Lateral weight shift on a compliant surface</comment>
             <translation>Cambio de peso lateral sobre superficie blanda</translation>
@@ -277,6 +870,11 @@
             <source>Light on the face, of full</source>
             <comment>Light on the face, of full</comment>
             <translation>luz en la cara, del total</translation>
+        </message>
+        <message>
+            <source>Medicines changed</source>
+            <comment>Medicines changed</comment>
+            <translation>Cambio de medicamentos</translation>
         </message>
         <message>
             <source>Nausea</source>
@@ -512,6 +1110,11 @@
             <source>amplitude too small</source>
             <comment>amplitude too small</comment>
             <translation>amplitud demasiado pequeña</translation>
+        </message>
+        <message>
+            <source>and was hurt</source>
+            <comment>and was hurt</comment>
+            <translation>con lesión</translation>
         </message>
         <message>
             <source>another exercise was asked for</source>
@@ -1109,6 +1712,11 @@
             <translation>minutos hasta calmarse {value}, pedido como máximo {most}</translation>
         </message>
         <message>
+            <source>more than one fall</source>
+            <comment>more than one fall</comment>
+            <translation>más de una caída</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -1167,6 +1775,16 @@
             <source>no face seen</source>
             <comment>no face seen</comment>
             <translation>no se vio ninguna cara</translation>
+        </message>
+        <message>
+            <source>no fall</source>
+            <comment>no fall</comment>
+            <translation>ninguna caída</translation>
+        </message>
+        <message>
+            <source>no fall was told</source>
+            <comment>no fall was told</comment>
+            <translation>no se indicó ninguna caída</translation>
         </message>
         <message>
             <source>no gaze set-up</source>
@@ -1239,6 +1857,11 @@
             <translation>no se contó ninguna</translation>
         </message>
         <message>
+            <source>not answered</source>
+            <comment>not answered</comment>
+            <translation>sin respuesta</translation>
+        </message>
+        <message>
             <source>not asked</source>
             <comment>not asked</comment>
             <translation>sin preguntar</translation>
@@ -1257,6 +1880,11 @@
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>sin enderezarse del todo</translation>
+        </message>
+        <message>
+            <source>not hurt</source>
+            <comment>not hurt</comment>
+            <translation>sin lesión</translation>
         </message>
         <message>
             <source>not known</source>
@@ -1324,6 +1952,11 @@
             <translation>en miradas reservadas</translation>
         </message>
         <message>
+            <source>one fall</source>
+            <comment>one fall</comment>
+            <translation>una caída</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>orden</translation>
@@ -1347,6 +1980,11 @@
             <source>picture blurred</source>
             <comment>picture blurred</comment>
             <translation>imagen borrosa</translation>
+        </message>
+        <message>
+            <source>picture too coarse</source>
+            <comment>picture too coarse</comment>
+            <translation>imagen demasiado pobre</translation>
         </message>
         <message>
             <source>pictures missing</source>
@@ -1412,6 +2050,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>said that medicines have changed</source>
+            <comment>said that medicines have changed</comment>
+            <translation>indicó que sus medicamentos han cambiado</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -1772,6 +2415,11 @@
             <source>tingling arm</source>
             <comment>tingling arm</comment>
             <translation>hormigueo en el brazo</translation>
+        </message>
+        <message>
+            <source>told of falls in the last week: {what}</source>
+            <comment>told of falls in the last week: {what}</comment>
+            <translation>indicó caídas en la última semana: {what}</translation>
         </message>
         <message>
             <source>too dark</source>
@@ -2440,6 +3088,56 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Después dice cómo se siente.</translation>
+        </message>
+        <message>
+            <source>Did you fall in the last week?</source>
+            <comment>ask.weekly.falls</comment>
+            <translation>¿Se ha caído en la última semana?</translation>
+        </message>
+        <message>
+            <source>A slip or a trip counts too if you ended up on the ground. This comes once a week, for your therapist.</source>
+            <comment>ask.weekly.falls.how</comment>
+            <translation>Un resbalón o un tropiezo también cuenta si acabó en el suelo. Esta pregunta aparece una vez por semana, para su terapeuta.</translation>
+        </message>
+        <message>
+            <source>Yes, more than once</source>
+            <comment>ask.weekly.falls.more</comment>
+            <translation>Sí, más de una vez</translation>
+        </message>
+        <message>
+            <source>No, I did not fall</source>
+            <comment>ask.weekly.falls.none</comment>
+            <translation>No, no me he caído</translation>
+        </message>
+        <message>
+            <source>Yes, once</source>
+            <comment>ask.weekly.falls.once</comment>
+            <translation>Sí, una vez</translation>
+        </message>
+        <message>
+            <source>Were you hurt?</source>
+            <comment>ask.weekly.hurt</comment>
+            <translation>¿Se hizo daño?</translation>
+        </message>
+        <message>
+            <source>A bruise counts. If you need help, get it now.</source>
+            <comment>ask.weekly.hurt.how</comment>
+            <translation>Un moretón también cuenta. Si necesita ayuda, pídala ahora.</translation>
+        </message>
+        <message>
+            <source>Have your medicines changed?</source>
+            <comment>ask.weekly.medicines_changed</comment>
+            <translation>¿Han cambiado sus medicamentos?</translation>
+        </message>
+        <message>
+            <source>A new one, more or less of one, or one that you stopped, since this was asked last. Yes or no is enough: no names are kept.</source>
+            <comment>ask.weekly.medicines_changed.how</comment>
+            <translation>Uno nuevo, más o menos de alguno, o uno que dejó de tomar, desde la última vez que se le preguntó. Basta con sí o no: no se guardan nombres.</translation>
+        </message>
+        <message>
+            <source>I would rather not say</source>
+            <comment>ask.weekly.skip</comment>
+            <translation>Prefiero no decirlo</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -3735,6 +4433,11 @@
             <source>There is no such exercise.</source>
             <comment>edit.find.none</comment>
             <translation>No hay un ejercicio así.</translation>
+        </message>
+        <message>
+            <source>Exercises</source>
+            <comment>edit.finding.entries</comment>
+            <translation>Ejercicios</translation>
         </message>
         <message>
             <source>Wrong: {field}: {text}</source>
@@ -5622,6 +6325,11 @@
             <translation>De lado</translation>
         </message>
         <message>
+            <source>Your face can not be seen well while it moves. The numbers may be rough.</source>
+            <comment>finding.coarse_picture</comment>
+            <translation>Su cara no se ve bien mientras se mueve. Los números pueden ser poco exactos.</translation>
+        </message>
+        <message>
             <source>Your eyes could not be followed well enough. Your head is measured, your gaze is not.</source>
             <comment>finding.gaze_not_fitted</comment>
             <translation>No se pudieron seguir bien sus ojos. Se mide su cabeza, pero no su mirada.</translation>
@@ -6527,6 +7235,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <comment>practice.busy</comment>
+            <translation>El ordenador está muy ocupado y mide menos imágenes. Siga; cierre otros programas después.</translation>
+        </message>
+        <message>
             <source>Starting in {seconds}</source>
             <comment>practice.countdown</comment>
             <translation>Empieza en {seconds}</translation>
@@ -6847,6 +7560,11 @@
             <translation>Tabla, una fila por repetición ({ending})</translation>
         </message>
         <message>
+            <source>Table, a row a questionnaire score ({ending})</source>
+            <comment>report.scores_csv</comment>
+            <translation>Tabla, una fila por puntuación de cuestionario ({ending})</translation>
+        </message>
+        <message>
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
@@ -7030,6 +7748,156 @@
             <source>{value} of 10</source>
             <comment>score.value</comment>
             <translation>{value} de 10</translation>
+        </message>
+        <message>
+            <source>Add the score</source>
+            <comment>scores.add</comment>
+            <translation>Añadir la puntuación</translation>
+        </message>
+        <message>
+            <source>Kept: {name}, {score}, {day}.</source>
+            <comment>scores.added</comment>
+            <translation>Guardado: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>That day is still to come.</source>
+            <comment>scores.ahead</comment>
+            <translation>Ese día aún no ha llegado.</translation>
+        </message>
+        <message>
+            <source>Last against first</source>
+            <comment>scores.col.change</comment>
+            <translation>Última frente a la primera</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <comment>scores.col.first</comment>
+            <translation>Primera</translation>
+        </message>
+        <message>
+            <source>Last</source>
+            <comment>scores.col.last</comment>
+            <translation>Última</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.col.name</comment>
+            <translation>Cuestionario</translation>
+        </message>
+        <message>
+            <source>All scores</source>
+            <comment>scores.col.trend</comment>
+            <translation>Todas las puntuaciones</translation>
+        </message>
+        <message>
+            <source>{name} ({least} to {most})</source>
+            <comment>scores.course</comment>
+            <translation>{name} ({least} a {most})</translation>
+        </message>
+        <message>
+            <source>Filled in on</source>
+            <comment>scores.day</comment>
+            <translation>Rellenado el</translation>
+        </message>
+        <message>
+            <source>The least possible must be below the most.</source>
+            <comment>scores.ends</comment>
+            <translation>El mínimo posible debe ser menor que el máximo.</translation>
+        </message>
+        <message>
+            <source>Not kept: {why}</source>
+            <comment>scores.failed</comment>
+            <translation>No se guardó: {why}</translation>
+        </message>
+        <message>
+            <source>{by} higher</source>
+            <comment>scores.higher</comment>
+            <translation>{by} más</translation>
+        </message>
+        <message>
+            <source>Only the score is kept, not the questions. How much a score varies by itself, and which end is the better one, is not known here.</source>
+            <comment>scores.how</comment>
+            <translation>Solo se guarda la puntuación, no las preguntas. Aquí no se sabe cuánto varía una puntuación por sí sola ni cuál es el mejor extremo.</translation>
+        </message>
+        <message>
+            <source>Least possible</source>
+            <comment>scores.least</comment>
+            <translation>Mínimo posible</translation>
+        </message>
+        <message>
+            <source>{by} lower</source>
+            <comment>scores.lower</comment>
+            <translation>{by} menos</translation>
+        </message>
+        <message>
+            <source>Most possible</source>
+            <comment>scores.most</comment>
+            <translation>Máximo posible</translation>
+        </message>
+        <message>
+            <source>Questionnaire</source>
+            <comment>scores.name</comment>
+            <translation>Cuestionario</translation>
+        </message>
+        <message>
+            <source>Type the name of the questionnaire.</source>
+            <comment>scores.no_name</comment>
+            <translation>Escriba el nombre del cuestionario.</translation>
+        </message>
+        <message>
+            <source>“{field}” needs a number between -{most} and {most}.</source>
+            <comment>scores.no_number</comment>
+            <translation>«{field}» necesita un número entre -{most} y {most}.</translation>
+        </message>
+        <message>
+            <source>These sessions name nobody: a score would be nobody's.</source>
+            <comment>scores.no_person</comment>
+            <translation>Estas sesiones no nombran a nadie: una puntuación no sería de nadie.</translation>
+        </message>
+        <message>
+            <source>There is no score of yours to take back.</source>
+            <comment>scores.no_undo</comment>
+            <translation>No hay ninguna puntuación suya que deshacer.</translation>
+        </message>
+        <message>
+            <source>{score}, {day}</source>
+            <comment>scores.on</comment>
+            <translation>{score}, {day}</translation>
+        </message>
+        <message>
+            <source>only one score</source>
+            <comment>scores.only</comment>
+            <translation>una sola puntuación</translation>
+        </message>
+        <message>
+            <source>The score must lie between {least} and {most}.</source>
+            <comment>scores.outside</comment>
+            <translation>La puntuación debe estar entre {least} y {most}.</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <comment>scores.same</comment>
+            <translation>igual</translation>
+        </message>
+        <message>
+            <source>Score</source>
+            <comment>scores.score</comment>
+            <translation>Puntuación</translation>
+        </message>
+        <message>
+            <source>Questionnaires</source>
+            <comment>scores.tab</comment>
+            <translation>Cuestionarios</translation>
+        </message>
+        <message>
+            <source>Undo my last score</source>
+            <comment>scores.undo</comment>
+            <translation>Deshacer mi última puntuación</translation>
+        </message>
+        <message>
+            <source>Taken back: {name}, {score}, {day}.</source>
+            <comment>scores.undone</comment>
+            <translation>Deshecho: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

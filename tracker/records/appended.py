@@ -1,0 +1,99 @@
+"""Files of lines that are only ever added to: one JSON object a line, the head first.
+
+Each file has one author. Nothing in it is ever changed, so copies that a synced folder
+has made of one can simply be read together. What was cut off in writing costs no more
+than the line that it was.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+from tracker.session.lock import BINARY
+
+#: Keeps a foreign file from filling the memory.
+MAX_FILE_BYTES = 20_000_000
+
+Line = dict[str, Any]
+
+
+def append_line(path: Path, head: Line, line: Line) -> None:
+    """Add one line; it is on the disk when this returns.
+
+    Parameters
+    ----------
+    path
+        The file; it and its folder are made if need be.
+    head
+        ``format``, ``format_version`` and ``author`` of the file, written where it has none.
+
+    Raises
+    ------
+    OSError
+        If it can't be written; what stood there is unharmed.
+    """
+    path.parent.mkdir(parents=True, exist_ok=True)
+    flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
+    # Others who share the folder read it too, as far as the system lets them.
+    handle = os.open(path, flags, 0o666)
+    try:
+        size = os.fstat(handle).st_size
+        text = json.dumps(line, ensure_ascii=False) + "\n"
+        if size == 0 or not _has_head(path, head["format"]):
+            text = json.dumps(head) + "\n" + text
+        if size and _last_byte(handle, size) != b"\n":
+            # Somebody was cut off in mid-line; this one must not be lost with it.
+            text = "\n" + text
+        _write_all(handle, text.encode("utf-8"))
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def read_lines(
+    path: Path, format_name: str, version: int, makes_sense: Callable[[Line], bool]
+) -> list[Line]:
+    """The lines of a file, with their ``author``; none of a foreign, newer or unreadable one."""
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            return []
+        rows = [_decoded(row) for row in path.read_bytes().splitlines()]
+    except OSError:
+        return []
+    known = [r for r in rows if r is not None]
+    # A head that was cut off in writing is followed by a whole one.
+    head = next((r for r in known if r.get("format") == format_name), None)
+    found = None if head is None else head.get("format_version")
+    if head is None or not isinstance(found, int) or found > version:
+        return []
+    # The file tells whose lines they are, whatever a line says of itself.
+    lines = [r for r in known if "format" not in r and makes_sense(r)]
+    return [{**row, "author": str(head.get("author"))} for row in lines]
+
+
+def _last_byte(handle: int, size: int) -> bytes:
+    os.lseek(handle, size - 1, os.SEEK_SET)
+    return os.read(handle, 1)
+
+
+def _write_all(handle: int, data: bytes) -> None:
+    while data:
+        data = data[os.write(handle, data) :]
+
+
+def _has_head(path: Path, format_name: str) -> bool:
+    """Whether a file says what it is; its head may have been cut off in writing."""
+    rows = (_decoded(row) for row in path.read_bytes().splitlines())
+    return any(r is not None and r.get("format") == format_name for r in rows)
+
+
+def _decoded(row: bytes) -> Line | None:
+    try:
+        data = json.loads(row.decode("utf-8"))
+    except (ValueError, RecursionError):
+        return None
+    return data if isinstance(data, dict) else None

@@ -1,0 +1,56 @@
+"""What is asked once a week: falls, and whether medicines have changed; never which ones.
+
+Yes, no and how often are all that is asked for: names of medicines would be health data
+that nothing here needs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Literal, get_args
+
+from tracker.session.projections import SessionRecord
+from tracker.session.said import NOT_ASKED
+
+Question = Literal["falls", "hurt", "medicines_changed"]
+#: In the order in which they are asked; ``hurt`` only of who fell.
+QUESTIONS: tuple[Question, ...] = get_args(Question)
+Falls = Literal["none", "once", "more"]
+FALLS: tuple[str, ...] = get_args(Falls)
+#: Answers that tell of a fall.
+FELL = ("once", "more")
+
+#: Passed over by the person, who may; unlike what nobody was there to answer.
+NOT_ANSWERED = "not answered"
+NO_FALL = "no fall was told"
+
+
+def usable(question: str, answer: Any) -> bool:
+    """Whether an answer makes sense; None (not answered) always does."""
+    if answer is None:
+        return True
+    if question == "falls":
+        return isinstance(answer, str) and answer in FALLS
+    return question in QUESTIONS and isinstance(answer, bool)
+
+
+def weekly_of(record: SessionRecord) -> dict[str, Any] | None:
+    """What was answered this week; None where it was not this session's turn.
+
+    Returns
+    -------
+    dict or None
+        ``falls`` (``none``, ``once``, ``more``), ``hurt`` and ``medicines_changed`` (yes or
+        no), each null where there is no answer, and in ``reasons`` why there is none.
+    """
+    kept = record.answers.get("weekly")
+    given = kept.get("answers") if isinstance(kept, Mapping) else None
+    if not isinstance(kept, Mapping) or not isinstance(given, Mapping):
+        return None
+    found: dict[str, Any] = {q: given.get(q) for q in QUESTIONS}
+    found = {q: v if usable(q, v) else None for q, v in found.items()}
+    attended = kept.get("attended") is True
+    why = {q: NOT_ANSWERED if attended and q in given else NOT_ASKED for q in QUESTIONS}
+    if found["falls"] == "none":
+        why["hurt"] = NO_FALL
+    return {**found, "reasons": {q: why[q] for q in QUESTIONS if found[q] is None}}

@@ -1,0 +1,87 @@
+"""Which sessions went where: a therapist's own record, which is only ever added to.
+
+``notes/AUTHOR.sent.jsonl`` below the folder whose sessions are sent, beside the notes. It has
+no token and no figure in it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from tracker.errors import RunError
+from tracker.records.appended import append_line, read_lines
+from tracker.records.notes import FOLDER_NAME
+
+FORMAT = "turnpost-sent"
+FORMAT_VERSION = 1
+SUFFIX = ".sent.jsonl"
+
+
+@dataclass(frozen=True, slots=True)
+class Sent:
+    """What is known of one server: the summaries that it has, and what it did not take.
+
+    Attributes
+    ----------
+    went
+        sha256 of a summary that was sent -> the session's ID.
+    failed
+        sha256 of a summary -> how often it was not taken.
+    """
+
+    went: dict[str, str]
+    failed: dict[str, int]
+
+
+class SentRecord:
+    """The record of a folder: all authors' are read, one author's is written."""
+
+    def __init__(self, folder: Path, author: str) -> None:
+        self.folder = folder / FOLDER_NAME
+        self.author = author
+        self.path = self.folder / f"{author}{SUFFIX}"
+
+    def of(self, address: str) -> Sent:
+        """What was sent to an address; a line that can't be read only means a second sending."""
+        sent = Sent({}, {})
+        for path in sorted(self.folder.glob("*.jsonl")):
+            for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
+                if line["to"] != address:
+                    continue
+                if line["kind"] == "sent":
+                    sent.went[line["summary"]] = line["session"]
+                else:
+                    sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
+        return sent
+
+    def add(self, address: str, session: str, summary: str, why: str | None = None) -> None:
+        """Write that a session went to an address, or why it didn't.
+
+        Raises
+        ------
+        RunError
+            If it can't be written.
+        """
+        head = {"format": FORMAT, "format_version": FORMAT_VERSION, "author": self.author}
+        line = {
+            "at": datetime.now().astimezone().isoformat(timespec="seconds"),
+            "kind": "sent" if why is None else "not_sent",
+            "to": address,
+            "session": session,
+            "summary": summary,
+        }
+        try:
+            append_line(self.path, head, line if why is None else {**line, "why": why})
+        except OSError as error:
+            raise RunError(
+                f"{self.path}: what was sent could not be written down ({error.strerror}); "
+                "make room or get the right to write there, then send again: nothing is doubled"
+            ) from error
+
+
+def _makes_sense(line: dict[str, Any]) -> bool:
+    words = all(isinstance(line.get(k), str) for k in ("to", "session", "summary"))
+    return words and line.get("kind") in ("sent", "not_sent")
