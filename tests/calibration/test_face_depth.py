@@ -120,7 +120,7 @@ def test_a_head_that_keeps_still_leaves_the_generic_depth(rest_crop):
     wander = np.random.default_rng(3).normal(0, 0.3, (24, 2))
     template = own(surface, rest_crop, wander)
     # A step aside is no turn.
-    aside = Pose(np.eye(3), REST_MM + [60.0, 0, 0])
+    aside = Pose(np.eye(3), REST_MM + np.array([60.0, 0, 0]))
     found = align(template, HEAD.picture(CAMERA, aside, noise=2.0), CAMERA, aside)
     assert np.abs(angle_deg(found.pose, aside)).max() < 0.3
     generic = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
