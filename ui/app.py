@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -39,7 +39,7 @@ from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
-from ui.ports import ClipPlan, World
+from ui.ports import Baseline, ClipPlan, World
 from ui.screen import geometry_of
 from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
@@ -123,6 +123,7 @@ class Window(QWidget):
         self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
+        self.director.person = self._person
         self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
@@ -152,6 +153,8 @@ class Window(QWidget):
         for box in self.findChildren(MovementBox):
             box.still_asked.connect(self.appearance.switch_still)
         self.appearance.hold_still()
+        accessibility = QGuiApplication.styleHints().accessibility()
+        accessibility.motionPreferenceChanged.connect(self.hold_still)
         self.appearance.draw_text()
         self._target_size(settings.target_percent)
         self._shown: Phase | None = None
@@ -195,7 +198,12 @@ class Window(QWidget):
             "task": TaskPage(director),
             "camera": CameraPage(director, self.use_clip, self.settings),
             "tools": ToolsPage(
-                director, self._geometry, self.open_review, self.open_editor, hand_over.open
+                director,
+                self._geometry,
+                self.open_review,
+                self.open_editor,
+                hand_over.open,
+                lambda: welcome.plan is not None,
             ),
             "same": hand_over.same,
             "handover": hand_over.page,
@@ -481,6 +489,17 @@ class Window(QWidget):
         self.settings.plan, self.settings.starter = path, False
         self.handing_over.take(plan)
 
+    def _person(self) -> str | None:
+        """Pseudonym of the plan that is offered."""
+        welcome = self.pages["welcome"]
+        assert isinstance(welcome, WelcomePage)
+        return None if welcome.plan is None else welcome.plan.person
+
+    def expect_baseline(self, baseline: Baseline | None) -> None:
+        """The next session with the plan at hand is the baseline, or none is."""
+        self.director.baseline = baseline
+        self.follow()
+
     def _remember_starter(self) -> None:
         self.settings.plan, self.settings.starter = None, True
 
@@ -509,6 +528,10 @@ class Window(QWidget):
         first = self.pages["first"]
         assert isinstance(first, FirstPage)
         first.looks.language.take_keys()
+
+    def hold_still(self) -> None:
+        """The system wants other movement than before."""
+        self.appearance.hold_still()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

@@ -281,6 +281,28 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.bpm": QT_TRANSLATE_NOOP("turnpost", "{tempo} a minute"),
     "edit.range": QT_TRANSLATE_NOOP("turnpost", "Range to each side, degrees"),
     "edit.range.none": QT_TRANSLATE_NOOP("turnpost", "Usually not asked for."),
+    "edit.baseline": QT_TRANSLATE_NOOP("turnpost", "Baseline of {day}"),
+    "edit.baseline.swing": QT_TRANSLATE_NOOP("turnpost", "{deg}° to both sides"),
+    "edit.baseline.bpm": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "edit.baseline.range": QT_TRANSLATE_NOOP("turnpost", "{low} to {high}°"),
+    "edit.baseline.rise": QT_TRANSLATE_NOOP("turnpost", "symptoms +{points}"),
+    "edit.baseline.nothing": QT_TRANSLATE_NOOP("turnpost", "nothing measured"),
+    "edit.baseline.line": QT_TRANSLATE_NOOP("turnpost", "{entry}: {what}"),
+    "edit.baseline.take": QT_TRANSLATE_NOOP("turnpost", "Take over: {what}"),
+    "edit.baseline.take_all": QT_TRANSLATE_NOOP("turnpost", "Take over for all exercises"),
+    "edit.baseline.not_offered": QT_TRANSLATE_NOOP("turnpost", "{told}. Not offered: {why}"),
+    "edit.baseline.why.ended": QT_TRANSLATE_NOOP("turnpost", "the session was broken off"),
+    "edit.baseline.why.not_measured": QT_TRANSLATE_NOOP("turnpost", "it was not measured"),
+    "edit.baseline.why.doubt": QT_TRANSLATE_NOOP("turnpost", "the figures are in doubt"),
+    "edit.baseline.why.fall": QT_TRANSLATE_NOOP("turnpost", "a possible fall was seen"),
+    "edit.baseline.why.no_scores": QT_TRANSLATE_NOOP("turnpost", "no score was given after it"),
+    "edit.baseline.why.rose": QT_TRANSLATE_NOOP("turnpost", "symptoms rose by more than 2"),
+    "edit.baseline.why.not_settled": QT_TRANSLATE_NOOP("turnpost", "symptoms did not settle"),
+    "edit.baseline.why.clarity_not_asked": QT_TRANSLATE_NOOP(
+        "turnpost", "nobody said whether the target was clear"
+    ),
+    "edit.baseline.why.not_clear": QT_TRANSLATE_NOOP("turnpost", "the target was not clear"),
+    "edit.step.take_baseline": QT_TRANSLATE_NOOP("turnpost", "Ranges of the baseline taken over"),
     "edit.ladder": QT_TRANSLATE_NOOP("turnpost", "Ladder over the weeks"),
     "edit.ladder.how": QT_TRANSLATE_NOOP(
         "turnpost", "Each step holds from its week on, until the next one."

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QIcon
+from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.session.files import data_folder, make_private_folder
@@ -43,8 +43,16 @@ def start_app() -> tuple[QApplication, Settings]:
     app = make_app()
     settings = user_settings()
     theme.apply(app, settings.colours)
+    _follow_system(app, settings)
     speak(app, language_of(settings.language))
     return app, settings
+
+
+def _follow_system(app: QApplication, settings: Settings) -> None:
+    """Take other colours when the system does, while the program is open."""
+    hints = QGuiApplication.styleHints()
+    for changed in (hints.colorSchemeChanged, hints.accessibility().contrastPreferenceChanged):
+        changed.connect(lambda _: theme.apply(app, settings.colours))
 
 
 def open_note() -> tuple[QApplication, QWidget]:
@@ -111,11 +119,13 @@ def open_window(
             settings.language = code
             settings.sync()
             asks = old.director.recovering.unanswered
+            baseline = old.director.baseline
             old.deleteLater()
             speak(app, language_of(code))
             # The plan that was opened last is remembered, and one that was refused is not.
             new = build(None, sharing=old.director.sharing)
             _shown[:] = [new]
+            new.expect_baseline(baseline)
             if asks:
                 new.director.look_for_interrupted()
             new.show_language()

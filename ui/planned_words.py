@@ -10,9 +10,10 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 PLANNED_WORDS: dict[str, object] = {
     "plan.start": QT_TRANSLATE_NOOP("turnpost", "Practise my plan"),
+    "plan.report": QT_TRANSLATE_NOOP("turnpost", "I practised without the laptop"),
     "plan.open": QT_TRANSLATE_NOOP("turnpost", "Open a plan"),
     "plan.files": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
-    "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan: {entries} exercises."),
+    "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan. Exercises: {entries}."),
     "plan.bad": QT_TRANSLATE_NOOP("turnpost", "This plan can't be used. {why}"),
     "plan.starter": QT_TRANSLATE_NOOP("turnpost", "Seated starter"),
     "plan.starter_named": QT_TRANSLATE_NOOP(
@@ -21,6 +22,14 @@ PLANNED_WORDS: dict[str, object] = {
         "told you to.",
     ),
     "plan.starter_begin": QT_TRANSLATE_NOOP("turnpost", "Practise the starter"),
+    "baseline.next": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Baseline: do the next session together with your therapist. Later ones are compared "
+        "with it.",
+    ),
+    "baseline.start": QT_TRANSLATE_NOOP("turnpost", "Begin the baseline"),
+    "baseline.not": QT_TRANSLATE_NOOP("turnpost", "No baseline today"),
+    "baseline.kept": QT_TRANSLATE_NOOP("turnpost", "It is kept as your baseline."),
     "plan.try": QT_TRANSLATE_NOOP("turnpost", "Try one exercise"),
     "glasses.title": QT_TRANSLATE_NOOP("turnpost", "Which glasses do you wear now?"),
     "glasses.none": QT_TRANSLATE_NOOP("turnpost", "None"),

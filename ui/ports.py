@@ -272,6 +272,16 @@ def _no_watcher(_camera: CameraChoice, _kind: str, _distance_mm: float | None) -
     raise RuntimeError("nothing here watches for a sheet")
 
 
+@dataclass(frozen=True, slots=True)
+class Baseline:
+    """The next session is done together with the therapist, for later ones to be compared with.
+
+    ``folder`` is a new one for it; None for one beside the other sessions.
+    """
+
+    folder: Path | None = None
+
+
 @dataclass(slots=True)
 class World:
     """Everything the director needs from outside.
@@ -296,7 +306,11 @@ class World:
     make_recording
         From what the set-up found to a recording.
     make_planned
-        From a plan to the recording of a session with it.
+        From a plan, and what is known of it if it is the baseline, to the recording of a session.
+    make_reported
+        From a plan to the recording of practice that no camera saw.
+    forget
+        Deletes the folder of a session.
     history
         Summaries of earlier sessions with a plan, oldest first.
     cameras
@@ -322,8 +336,10 @@ class World:
     make_recording: Callable[[dict[str, Any]], RecordingLike]
     cameras: Callable[[], list[CameraChoice]]
     run: Runner
-    make_planned: Callable[[Plan], RecordingLike]
+    make_planned: Callable[[Plan, Baseline | None], RecordingLike]
+    make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
+    forget: Callable[[Path], None] = lambda _folder: None
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

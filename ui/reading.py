@@ -8,19 +8,25 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
+from tracker.session.flags import REPORTED
 from ui import words
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One line of the summary; ``value`` is None where nothing was measured."""
+    """One line of the summary; ``value`` is None where nothing was measured.
+
+    ``share`` is what was done and what was asked for, in the same unit, where both are
+    known.
+    """
 
     label: str
     value: str | None
     asked: str = ""
+    share: tuple[float, float] | None = None
 
 
 def rows_of(exercise: Mapping[str, Any]) -> list[Row]:
@@ -56,11 +62,13 @@ def session_rows(summary: Mapping[str, Any]) -> list[Row]:
     for exercise in summary.get("exercises") or []:
         name = words.say_or(f"exercise.{exercise.get('exercise')}", "program")
         done, asked = exercise.get("done") or {}, exercise.get("prescribed") or {}
-        if done.get("repetitions") is not None:
+        if any(f.get("flag") == REPORTED for f in exercise.get("quality") or []):
+            row = Row("", words.say("summary.reported"))
+        elif done.get("repetitions") is not None:
             row = _repetitions(done, asked)
         else:
             row = next(iter(_whole_body(None, done, asked)), None) or _by_person(exercise)
-        rows.append(Row(name, row.value, row.asked))
+        rows.append(replace(row, label=name))
     for left in summary.get("not_done") or []:
         reason = next(iter(left.get("reasons") or []), "")
         why = words.say_or(f"refused.{reason}", "summary.left_out")
@@ -100,7 +108,7 @@ def _whole_body(
             seconds = words.say("summary.seconds", value=words.number(goal))
             asked = words.say("summary.asked", asked=seconds)
         value = words.say("summary.seconds", value=words.number(held))
-        rows.append(Row(words.say("summary.held"), value, asked))
+        rows.append(Row(words.say("summary.held"), value, asked, _share_of(held, goal)))
     return rows
 
 
@@ -121,7 +129,13 @@ def _repetitions(done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:
     count, goal = done.get("repetitions"), prescribed.get("repetitions")
     asked = "" if goal is None else words.say("summary.asked", asked=words.number(goal))
     value = None if count is None else words.number(count)
-    return Row(words.say("summary.repetitions"), value, asked)
+    return Row(words.say("summary.repetitions"), value, asked, _share_of(count, goal))
+
+
+def _share_of(done: Any, goal: Any) -> tuple[float, float] | None:
+    if not isinstance(done, int | float) or not isinstance(goal, int | float) or goal <= 0:
+        return None
+    return float(done), float(goal)
 
 
 def _sides(amplitude: Mapping[str, Any], asked_deg: Any) -> list[Row]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
 from ui.first_try import try_plan
@@ -23,6 +24,8 @@ class FirstPart(ToolsPart):
         self.first_step = ""
         #: Whether they were gone through or left once.
         self.first_over = False
+        #: Gives the pseudonym of the plan at hand.
+        self.person: Callable[[], str | None] = lambda: None
 
     @property
     def looking(self) -> bool:
@@ -64,7 +67,7 @@ class FirstPart(ToolsPart):
         """Half a minute of one exercise, with everything that goes before it."""
         if self.first_step == "try":
             self.leave_first()
-            self.start_plan(try_plan())
+            self.start_plan(try_plan(self.person()))
 
     def _go_to(self, step: str) -> None:
         self._let_camera_go()

@@ -75,7 +75,9 @@ class PlannedPart(SetPart):
         # The day on the person's calendar is meant, wherever they are.
         today = date.today()
         self.week = week_of(self.plan, today)
-        recording = self._world.make_planned(self.plan)
+        recording = self._world.make_planned(self.plan, self.baseline)
+        # One session is the baseline, and not all that come after it.
+        self.baseline = None
         self._recording = recording
         self.conductor = Conductor(
             self.plan,

@@ -17,7 +17,16 @@ from ui.asked import Asked
 from ui.beats import shown_side
 from ui.geometry import ASSUMED_DISTANCE_MM, FieldExtent, ScreenMap, believable_distance_mm
 from ui.load import Load
-from ui.ports import CameraChoice, ClipPlan, Job, RecordingLike, Saved, ServiceLike, World
+from ui.ports import (
+    Baseline,
+    CameraChoice,
+    ClipPlan,
+    Job,
+    RecordingLike,
+    Saved,
+    ServiceLike,
+    World,
+)
 from ui.recovering import Recovering
 
 
@@ -123,6 +132,8 @@ class SessionState:
         self.eyes = "both"
         #: Whether the window is laid out for a call that it is shared in.
         self.sharing = False
+        #: What is known of the next session where it is to be the baseline.
+        self.baseline: Baseline | None = None
         #: Whether the person wants nothing to move on the screen.
         self.still: Callable[[], bool] = lambda: False
         #: When the symptoms were asked last, and the scores.

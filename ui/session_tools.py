@@ -12,7 +12,7 @@ from tracker.sample import Sample
 from ui.geometry import FieldExtent
 from ui.lens_work import LensWork
 from ui.ports import ClipPlan, World
-from ui.session_call import CallPart
+from ui.session_report import ReportPart
 from ui.session_state import Phase
 
 #: The pages of it, and where each goes back to.
@@ -28,7 +28,7 @@ BACK = {
 TAKEN_BEATS = (180.0, 0.6)
 
 
-class ToolsPart(CallPart):
+class ToolsPart(ReportPart):
     """The way from the welcome to the camera's and the screen's measures, and back."""
 
     def __init__(

@@ -159,7 +159,7 @@ def board_of(
 def _tempo(tempo_bpm: float | None) -> str:
     if tempo_bpm is None or not isfinite(tempo_bpm):
         return ""
-    return words.say("share.tempo", tempo=words.number(tempo_bpm))
+    return words.say("share.tempo_now", tempo=words.number(tempo_bpm))
 
 
 def _asked(live: LiveState) -> str:

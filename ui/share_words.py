@@ -18,6 +18,7 @@ SHARE_WORDS: dict[str, object] = {
     "share.done": QT_TRANSLATE_NOOP("turnpost", "done"),
     "share.left_s": QT_TRANSLATE_NOOP("turnpost", "{time} left"),
     "share.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "share.tempo_now": QT_TRANSLATE_NOOP("turnpost", "now: {tempo} a minute"),
     "share.asked": QT_TRANSLATE_NOOP("turnpost", "asked: {what}"),
     "share.before": QT_TRANSLATE_NOOP("turnpost", "Before: {scores}"),
     "share.after": QT_TRANSLATE_NOOP("turnpost", "After the last set: {scores}"),

@@ -69,7 +69,7 @@ SHEET_WORDS: dict[str, object] = {
         "turnpost", "You feel as unsteady as you can imagine."
     ),
     "sheet.stop.settle": QT_TRANSLATE_NOOP(
-        "turnpost", "After an exercise it does not settle within {minutes} minutes."
+        "turnpost", "After an exercise your symptoms need more than {minutes} minutes to settle."
     ),
     "sheet.stop.spin": QT_TRANSLATE_NOOP(
         "turnpost", "{what}. Hold on, sit still until it is over, and tell your therapist."

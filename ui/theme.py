@@ -8,8 +8,9 @@ Manner
 Palette
     ``LIGHT`` and ``DARK``. Words have a contrast of at least 7:1, shapes of at
     least 3:1 against what is behind them (computed in the tests, WCAG 2.2
-    1.4.6 and 1.4.11). When the system asks for high contrast its own palette is
-    left alone.
+    1.4.6 and 1.4.11). When the system asks for high contrast its own colours are
+    taken: those of its words, its fields and its choice, as those alone are sure to
+    stand out from each other.
 Spacing
     Steps of 4 px: ``S`` 8, ``M`` 16, ``L`` 24, ``XL`` 40; corners of 10 px.
 Type
@@ -37,6 +38,11 @@ LINE = 3
 BUTTON_HEIGHT = 56
 #: Width of a page's text: about 60 characters a line.
 TEXT_WIDTH = 880
+#: Width of a page's buttons: those of a page stand in one row where the window has room.
+FOOT_WIDTH = 1100
+
+#: Least contrast of shapes (WCAG 2.2, 1.4.11).
+SHAPES_LEAST = 3.0
 
 TEXT_STEPS = (100, 125, 150, 175, 200)
 
@@ -149,8 +155,40 @@ def palette_of(colours: Colours) -> QPalette:
     return palette
 
 
+def high_contrast_palette(system: QPalette) -> QPalette:
+    """The system's palette of high contrast, with every role that we draw with.
+
+    Roles beyond words, fields and what is chosen are often left by a system as they were,
+    so that they may be of the ground's own colour.
+    """
+    role = QPalette.ColorRole
+    palette = QPalette(system)
+    ink, ground = system.color(role.WindowText), system.color(role.Window)
+    focus = system.color(role.Highlight)
+    if contrast(focus.name(), ground.name()) < SHAPES_LEAST:
+        focus = ink
+    roles = {
+        role.Button: system.color(role.Base),
+        role.ButtonText: system.color(role.Text),
+        role.PlaceholderText: ink,
+        role.Mid: ink,
+        role.Accent: ink,
+        role.BrightText: ink,
+        role.Link: focus,
+    }
+    for which, colour in roles.items():
+        palette.setColor(which, colour)
+    return palette
+
+
+def system_palette(app: QApplication) -> QPalette:
+    """The system's own palette; what we have set before is taken away."""
+    app.setPalette(QPalette())
+    return app.palette()
+
+
 def wants_high_contrast() -> bool:
-    """Whether the system asks for high contrast; its palette is then left alone."""
+    """Whether the system asks for high contrast; its colours are then taken."""
     hints = QGuiApplication.styleHints()
     return hints.accessibility().contrastPreference() == Qt.ContrastPreference.HighContrast
 
@@ -165,7 +203,9 @@ def is_dark(choice: str = "system") -> bool:
 def apply(app: QApplication, choice: str = "system") -> None:
     """Give the program its colours."""
     app.setStyle("Fusion")
-    if not wants_high_contrast():
+    if wants_high_contrast():
+        app.setPalette(high_contrast_palette(system_palette(app)))
+    else:
         app.setPalette(palette_of(DARK if is_dark(choice) else LIGHT))
 
 

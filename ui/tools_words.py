@@ -19,6 +19,7 @@ TOOLS_WORDS: dict[str, object] = {
     "tools.lens": QT_TRANSLATE_NOOP("turnpost", "Measure the camera"),
     "tools.screen": QT_TRANSLATE_NOOP("turnpost", "Measure the screen"),
     "tools.edit": QT_TRANSLATE_NOOP("turnpost", "For therapists: plan"),
+    "tools.baseline": QT_TRANSLATE_NOOP("turnpost", "For therapists: baseline together"),
     "tools.review": QT_TRANSLATE_NOOP("turnpost", "For therapists: review sessions"),
     "tools.review.folder": QT_TRANSLATE_NOOP("turnpost", "Choose the folder with the sessions"),
     "tools.back": QT_TRANSLATE_NOOP("turnpost", "Back"),

@@ -8,6 +8,7 @@ from __future__ import annotations
 import contextlib
 import datetime as dt
 import secrets
+import shutil
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -16,10 +17,12 @@ from calibration.mark import MarkFound
 from tracker.errors import RunError
 from tracker.lens import Lens
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.practice.history import load_history
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.files import data_folder, make_private_folder, session_folder
+from tracker.session.flags import REPORTED
 from tracker.session.journal import FileJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
@@ -31,6 +34,7 @@ from ui import background
 from ui.beats import beats_until
 from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.ports import (
+    Baseline,
     BeatsLike,
     CameraChoice,
     ClipPlan,
@@ -54,11 +58,17 @@ class Recording:
     """One session: the engine that judges it and the journal that keeps it."""
 
     def __init__(
-        self, setup: dict[str, Any], notes: tuple[str, ...] = (), plan: Plan | None = None
+        self,
+        setup: dict[str, Any],
+        notes: tuple[str, ...] = (),
+        plan: Plan | None = None,
+        baseline: Baseline | None = None,
     ) -> None:
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
         self.folder = session_folder(session_id)
+        if baseline is not None and baseline.folder is not None:
+            self.folder = baseline.folder
         self._journal = FileJournal(self.folder / JOURNAL_NAME)
         about = SessionInfo(
             session_id=session_id,
@@ -69,6 +79,7 @@ class Recording:
             person=None if plan is None else plan.person,
             plan_id=None if plan is None else plan.plan_id,
             table_group=None if plan is None else plan.table_group,
+            baseline=baseline is not None,
         )
         self._engine = Engine(self._journal, about=about)
 
@@ -162,9 +173,21 @@ def make_recording(setup: dict[str, Any]) -> Recording:
     return Recording(setup, _notes_of(setup))
 
 
-def make_planned(plan: Plan) -> Recording:
+def make_planned(plan: Plan, baseline: Baseline | None = None) -> Recording:
     """Recording of a session of a plan; what its set-ups find comes later."""
-    return Recording({}, plan=plan)
+    if plan.plan_id == TRY_ID:
+        return Recording({}, ("first_try",), plan)
+    return Recording({}, plan=plan, baseline=baseline)
+
+
+def make_reported(plan: Plan) -> Recording:
+    """Recording of practice with a plan that no camera saw."""
+    return Recording({}, (REPORTED,), plan)
+
+
+def forget_session(folder: Path) -> None:
+    """Delete a session that was only told of, and by mistake."""
+    shutil.rmtree(folder, ignore_errors=True)
 
 
 #: What a set-up found that limits the figures.
@@ -295,6 +318,8 @@ def make_world(
         look=look_at_camera,
         run=background.run,
         make_planned=make_planned,
+        make_reported=make_reported,
+        forget=forget_session,
         history=history_of,
         kept_profile=kept_profile,
         keep_profile=keep_profile,

@@ -47,7 +47,7 @@ WORDS: dict[str, object] = {
     "comma": QT_TRANSLATE_NOOP("turnpost", ","),
     "read_on": QT_TRANSLATE_NOOP("turnpost", "Read on ↓"),
     # welcome
-    "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Practise with someone watching"),
+    "welcome.title": QT_TRANSLATE_NOOP("turnpost", "Time for your exercises"),
     "welcome.what": QT_TRANSLATE_NOOP(
         "turnpost",
         "Turnpost watches through the camera while you do the exercises that your therapist "
@@ -69,8 +69,8 @@ WORDS: dict[str, object] = {
     ),
     "caution.stop": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does "
-        "not settle.",
+        "Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the "
+        "dizziness does not settle.",
     ),
     "caution.help": QT_TRANSLATE_NOOP(
         "turnpost",
@@ -261,8 +261,8 @@ WORDS: dict[str, object] = {
     "cue.head_with_target": QT_TRANSLATE_NOOP("turnpost", "Turn the other way than the target"),
     "cue.head_first": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then let your head come"),
     "cue.moved_together": QT_TRANSLATE_NOOP("turnpost", "Nearly: let your eyes get there first"),
-    "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A little further"),
-    "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A little less far"),
+    "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A bigger movement"),
+    "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A smaller movement"),
     "cue.too_slow": QT_TRANSLATE_NOOP("turnpost", "A little faster"),
     "cue.too_fast": QT_TRANSLATE_NOOP("turnpost", "A little slower"),
     "cue.chin_down": QT_TRANSLATE_NOOP("turnpost", "Chin up a little"),
@@ -299,6 +299,18 @@ WORDS: dict[str, object] = {
     # summary
     "summary.title": QT_TRANSLATE_NOOP("turnpost", "Your session"),
     "summary.finished": QT_TRANSLATE_NOOP("turnpost", "You did the whole exercise."),
+    "summary.finished_plan": QT_TRANSLATE_NOOP("turnpost", "Your practice for now is done."),
+    "summary.finished_reported": QT_TRANSLATE_NOOP(
+        "turnpost", "Noted as you say it. The camera did not see it, so nothing is measured."
+    ),
+    "summary.reported": QT_TRANSLATE_NOOP("turnpost", "done, as you say"),
+    "summary.take_back": QT_TRANSLATE_NOOP("turnpost", "Take it back"),
+    "summary.try": QT_TRANSLATE_NOOP(
+        "turnpost", "This was only to try it out: it is not counted as practice."
+    ),
+    "summary.bring": QT_TRANSLATE_NOOP(
+        "turnpost", "To show it to your therapist, bring this computer, or a copy of that folder."
+    ),
     "summary.stopped": QT_TRANSLATE_NOOP(
         "turnpost", "You stopped early. What you did is saved and counts."
     ),
@@ -411,6 +423,12 @@ def told(text: str) -> str:
         return text
     key, fields = found
     return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
+
+
+def sentence(text: str) -> str:
+    """A text that stands by itself: with a large first letter, and a stop at its end."""
+    end = "" if text[-1:] in (".", "!", "?", "؟", "") else "."
+    return f"{text[:1].upper()}{text[1:]}{end}"
 
 
 def from_right() -> bool:

@@ -238,6 +238,7 @@ def hands() -> Summary:
         not_done=[],
         changes=[change, change | {"undone": True}, change | {"what": "next"}],
         marks=[{"time_s": 75.0, "entry_id": "turns"}, {"time_s": 80.5}],
+        baseline=True,
     )
 
 

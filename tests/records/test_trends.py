@@ -21,9 +21,9 @@ from tracker.records.trends import (
     Change,
     Point,
     Series,
-    _whole,
     compare,
     series_of,
+    whole_sets,
 )
 
 
@@ -36,7 +36,8 @@ def change_of(figure: str, values: list[float | None], **changes: object) -> Cha
 def test_the_table_of_students_t_is_right() -> None:
     for df, value in T_995.items():
         assert value == pytest.approx(stats.t.ppf(0.995, df), abs=1e-4)
-    assert set(T_995) == {2 * k - 2 for k in (3, 4, 5)}
+    # One to five of a baseline, and three to five since.
+    assert set(T_995) == {a + b - 2 for a in range(1, 6) for b in (3, 4, 5)}
 
 
 def test_a_difference_beyond_both_is_a_change() -> None:
@@ -206,7 +207,7 @@ def test_a_set_that_was_paused_is_one() -> None:
     )
     rest = part._replace(figures={"repetitions": 5.0, "amplitude_deg": 19.0}, flags={"dark": "x"})
     other = part._replace(entry_id="b")
-    joined, alone = _whole([part, other, rest])
+    joined, alone = whole_sets([part, other, rest])
     assert joined.figures == {"repetitions": 15.0, "amplitude_deg": pytest.approx(17.0)}
     assert joined.flags == {"dark": "x"} and alone == other
 

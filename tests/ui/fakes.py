@@ -17,6 +17,7 @@ from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
 from tracker.session.engine import Engine
+from tracker.session.flags import REPORTED
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.projections import session_record
@@ -32,7 +33,7 @@ from tracker.vision.messages import (
     SourceStats,
 )
 from ui.geometry import FieldExtent
-from ui.ports import CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
+from ui.ports import Baseline, CameraChoice, ClipPlan, Job, NoVoice, Saved, VoiceLike, World
 
 EXTENT = FieldExtent((0.0, -100.0), 160.0, 80.0)
 CAMERA = CameraChoice(0, "Test camera")
@@ -93,12 +94,20 @@ class FakeService:
 class FakeRecording:
     """The real engine on a journal in memory."""
 
-    def __init__(self, setup: dict[str, Any], folder: Path, plan: Plan | None = None) -> None:
+    def __init__(
+        self,
+        setup: dict[str, Any],
+        folder: Path,
+        plan: Plan | None = None,
+        notes: tuple[str, ...] = (),
+        baseline: Baseline | None = None,
+    ) -> None:
         self.setup, self.folder = setup, folder
         self.journal = MemoryJournal()
-        about = SessionInfo(session_id="s1", setup=setup)
+        about = SessionInfo(session_id="s1", setup=setup, notes=notes)
         if plan is not None:
             about = about.model_copy(update={"plan_id": plan.plan_id, "person": plan.person})
+        about = about.model_copy(update={"baseline": baseline is not None})
         self.engine = Engine(self.journal, about=about)
         self.fail: Exception | None = None
         self.fault = ""
@@ -230,6 +239,7 @@ class FakeWorld:
     interrupted: list[Interrupted] = field(default_factory=list)
     recovered: list[Interrupted] = field(default_factory=list)
     cannot_save: set[Path] = field(default_factory=set)
+    forgotten: list[Path] = field(default_factory=list)
     history: list[Summary] = field(default_factory=list)
     profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
     watchers: list[tuple[str, float | None]] = field(default_factory=list)
@@ -244,6 +254,8 @@ class FakeWorld:
             look=lambda camera: self.look(camera),
             run=run_at_once,
             make_planned=self._planned,
+            make_reported=self._reported,
+            forget=self.forgotten.append,
             kept_profile=lambda camera, glasses: (
                 Path("kept.npz") if (camera.name, glasses) in self.profiles else None
             ),
@@ -282,8 +294,13 @@ class FakeWorld:
     def _keep(self, profile: Any, camera: CameraChoice, glasses: str) -> None:
         self.profiles[camera.name, glasses] = profile
 
-    def _planned(self, plan: Plan) -> FakeRecording:
-        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan)
+    def _planned(self, plan: Plan, baseline: Baseline | None) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan, baseline=baseline)
+        self.recordings.append(made)
+        return made
+
+    def _reported(self, plan: Plan) -> FakeRecording:
+        made = FakeRecording({}, self.folder / f"r{len(self.recordings)}", plan, (REPORTED,))
         self.recordings.append(made)
         return made
 

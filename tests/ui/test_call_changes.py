@@ -19,7 +19,8 @@ from tracker.records.figures import record_of
 from tracker.session.run import amplitude_asked
 from tracker.session.summary import Summary
 from ui import words
-from ui.desk.session_data import SetView, marks_of
+from ui.desk.moments import marks_of
+from ui.desk.session_data import SessionView, SetView
 from ui.keys import KEYS
 from ui.session_flow import Phase
 from ui.widgets.call_panel import ACTIONS
@@ -246,8 +247,11 @@ def test_the_desk_lists_the_marks_of_a_set() -> None:
     summary = Summary.model_validate(
         made.finished().model_dump() | {"marks": [{"time_s": t} for t in (5.0, 11.0, 400.0)]}
     )
-    view = SetView(0, summary.exercises[0], 4.0, 20.0, "", {}, [])
-    assert marks_of(view, summary) == [5.0, 11.0]
+    times = [(4.0, 20.0), (30.0, 50.0), (401.0, 420.0)]
+    sets = [SetView(k, summary.exercises[0], a, b, "", {}, []) for k, (a, b) in enumerate(times)]
+    view = SessionView(summary, sets)
+    # One from between two sets is with the one before it.
+    assert [marks_of(view, s) for s in sets] == [[5.0, 11.0], [400.0], []]
     told = record_of(summary).find("marks")
     assert told is not None and told.value == "0:05; 0:11; 6:40"
 

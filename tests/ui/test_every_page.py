@@ -13,7 +13,7 @@ from typing import Any
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QFontInfo, QKeySequence
+from PySide6.QtGui import QColor, QFontInfo, QKeySequence, QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -41,6 +41,7 @@ from ui.app import Window
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
 from ui.editor.window import EditorWindow
 from ui.keys import KEYS
+from ui.ports import Baseline
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
 from ui.widgets.basic import Button, Page, Words
@@ -49,6 +50,7 @@ from ui.widgets.field import TargetField
 from ui.widgets.moving import MovementPicture
 from ui.widgets.outline import HeadOutline
 from ui.widgets.picture import Picture
+from ui.widgets.posts import Posts
 from ui.widgets.scale import Scale
 from ui.widgets.share_board import ShareBoard
 
@@ -65,6 +67,9 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person = Person(window, fake)
     person.settle()
     yield "welcome with a plan"
+    window.expect_baseline(Baseline())
+    yield "welcome before a baseline"
+    window.expect_baseline(None)
     person.choose("Practise my plan")
     yield "gate"
     person.none_of_these()
@@ -110,6 +115,10 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person.choose("Show what I did")
     yield "summary of a plan"
     person.director.again()
+    person.settle()
+    person.choose("I practised without the laptop")
+    yield "practice told"
+    person.choose("Take it back")
 
 
 def walk_weekly(window: Window, fake: FakeWorld) -> Iterator[str]:
@@ -258,6 +267,53 @@ def test_sizes_names_and_the_way_of_the_keys(make: Make, fake: FakeWorld, which:
     assert not faults
 
 
+def high_contrast(ink: str, ground: str, chosen: str) -> QPalette:
+    """A system's palette of high contrast: the roles that such systems set, and no more."""
+    role, palette = QPalette.ColorRole, QPalette(QColor("#efefef"))
+    for which, colour in (
+        *((r, ink) for r in (role.WindowText, role.Text, role.ButtonText)),
+        *((r, ground) for r in (role.Window, role.Base, role.Button, role.HighlightedText)),
+        (role.Highlight, chosen),
+    ):
+        palette.setColor(which, QColor(colour))
+    # Left as they were: these would be lost on a light ground, and on a dark one.
+    palette.setColor(role.BrightText, QColor("#ffffff"))
+    palette.setColor(role.Link, QColor("#0000ff"))
+    return palette
+
+
+HIGH = {"dark": ("#ffffff", "#000000", "#1aebff"), "light": ("#000000", "#ffffff", "#37006e")}
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("ground", sorted(HIGH))
+@pytest.mark.parametrize("which", ["alone", "planned", "call"])
+def test_all_stands_out_in_the_systems_high_contrast(
+    make: Make, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch, which: str, ground: str
+) -> None:
+    monkeypatch.setattr(theme, "wants_high_contrast", lambda: True)
+    monkeypatch.setattr(theme, "system_palette", lambda _app: high_contrast(*HIGH[ground]))
+    window = make()
+    assert window.palette().color(QPalette.ColorRole.Window) == QColor(HIGH[ground][1])
+    faults, looked = [], 0
+    for name in pages(window, fake, which):
+        picture = pixels(window.grab().toImage())
+        for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
+            if not seen_part(window, widget) or not widget.text().strip():
+                continue
+            looked += 1
+            part = part_of(picture, window, widget)
+            found = contrast_of(part)
+            if found < WORDS_LEAST:
+                faults.append(f"{name}: {widget.text()!r} has {found:.1f}:1")
+            if widget.hasFocus() and isinstance(widget, Button):
+                ring = contrast_of(part[: theme.FOCUS_WIDTH])
+                if ring < SHAPES_LEAST:
+                    faults.append(f"{name}: the ring of {widget.text()!r} has {ring:.1f}:1")
+    assert looked > 20
+    assert not faults
+
+
 def too_small(window: QWidget, least_px: int = TEXT_PX) -> list[str]:
     """Words below their least size, and what is pressed."""
     faults = []
@@ -274,7 +330,8 @@ def too_small(window: QWidget, least_px: int = TEXT_PX) -> list[str]:
 
 def nameless(window: QWidget) -> list[str]:
     """Controls and drawn things that a screen reader could say nothing of."""
-    drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard | Stepper
+    drawn = TargetField | Picture | Scale | MovementPicture | HeadOutline | ShareBoard
+    drawn |= Stepper | Posts
     faults = []
     for widget in window.findChildren(QWidget):
         if not widget.isVisible():

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 from itertools import chain
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -11,9 +13,17 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import PLAN, FakeWorld, Make, grey_picture, seen, turning
-from tests.ui.patient import ENTER, Person
+from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_window import OUTPUT, cut_in
+from tracker.handover.sending import offer_of
+from tracker.plan.starter import TRY_ID
+from tracker.practice.reported import write_reported
 from tracker.practice.tasks import AskGate, DoSet, Prepare
+from tracker.records.index import Records
+from tracker.records.people import people_of
+from tracker.records.rows import SessionRow, row_of
+from tracker.session.saving import SUMMARY_NAME
+from tracker.session.summary import load_summary
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.figures.places import PLACES
@@ -22,6 +32,7 @@ from ui.languages import LANGUAGES
 from ui.pages import first as first_page
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
+from ui.wiring import make_planned
 
 GO_ON = words.say("first.next")
 
@@ -139,7 +150,7 @@ def test_one_can_go_back_from_every_step(make: Make, fake: FakeWorld) -> None:
         person.director.open_first(one)
         person.settle()
         page = person.window.stack.currentWidget()
-        back = "Back" if one == "camera" else "One step back"
+        back = "One step back"
         button = next(
             b for b in page.findChildren(first_page.Button) if b.isVisible() and b.text() == back
         )
@@ -234,6 +245,7 @@ def test_the_try_asks_for_safety_first_and_lasts_half_a_minute(make: Make, fake:
     assert not isinstance(person.director.task, DoSet)
     person.director.end_today()
     assert person.director.phase == Phase.summary
+    assert words.say("summary.try") in person.window.pages["summary"].said.text()
     person.choose("Practise again")
     assert person.director.phase == Phase.welcome
     assert make(first=None).director.phase == Phase.welcome
@@ -243,6 +255,45 @@ def test_the_try_is_gentler_than_the_exercise() -> None:
     (entry,) = try_plan().entries
     assert entry.seconds == 30 and entry.tempo_bpm == 40
     assert entry.amplitude_deg is not None and max(entry.amplitude_deg) <= 15
+
+
+def test_the_try_is_the_persons_and_no_practice(make: Make, fake: FakeWorld) -> None:
+    person = begin(make, fake)
+    person.window.pages["welcome"].offer(plan_of(TURNS))
+    person.director.open_first("try")
+    person.settle()
+    person.choose("Try it now")
+    person.none_of_these()
+    person.press("0", ENTER)
+    person.director.end_today()
+    summary = load_summary(person.director.saved.folder / SUMMARY_NAME)
+    assert (summary.person, summary.plan_id) == ("Wren", TRY_ID)
+
+
+def holding(row: SessionRow) -> Records:
+    """A folder with one session."""
+    return Records(Path(), [row], [], [], read=1, kept=0, complete=True)
+
+
+@pytest.mark.parametrize("person", [None, "Wren"])
+def test_a_try_is_no_bout_but_what_it_tells_of_danger_stays(
+    person: str | None, private_data_folder: Path
+) -> None:
+    recording = make_planned(try_plan(person))
+    write_reported(recording, try_plan(person).entries, week=1)
+    recording.finish("finished")
+    folder = recording.save().folder
+    summary = load_summary(folder / SUMMARY_NAME)
+    assert summary.exercises and "first_try" in {f.flag for f in summary.quality}
+    row = row_of(summary, folder.name)
+    assert not row.is_bout
+    shown = people_of(holding(row), date(2026, 11, 26))
+    assert len(shown) == (1 if person else 0)
+    bad = row._replace(put_first=("headache",), ended="red_flag")
+    assert people_of(holding(bad), date(2026, 11, 26))
+    mine = plan_of(TURNS).model_copy(update={"person": person})
+    assert not offer_of(mine, private_data_folder, foreign=True).all
+    assert not offer_of(mine, private_data_folder).unsent
 
 
 def test_text_size_by_key_holds_on_the_first_page(make: Make, fake: FakeWorld) -> None:

@@ -396,7 +396,19 @@ _NAMED: dict[str, dict[str, tuple[str, ...]]] = {
         "es": ("cerca", "sujetarle"),
         "ar": ("قريبًا", "تصل يده إليك"),
     },
-    "sheet.stop.settle": {"ar": ("الدوخة",)},
+    "caution.stop": {
+        "en": ("unwell", "pain", "dizziness"),
+        "de": ("unwohl", "Schmerzen", "Schwindel"),
+        "es": ("mal", "dolor", "mareo"),
+        "ar": ("بسوء", "تألمت", "الدوخة"),
+    },
+    # All symptoms that the plan asks for are meant, not dizziness alone.
+    "sheet.stop.settle": {
+        "en": ("symptoms", "more than"),
+        "de": ("Beschwerden", "mehr als"),
+        "es": ("síntomas", "más de"),
+        "ar": ("الأعراض", "أكثر من"),
+    },
 }
 
 
@@ -409,7 +421,7 @@ def test_no_half_of_a_word_of_safety_is_lost(key: str) -> None:
         assert not [part for part in named if part not in text], (code, text)
 
 
-@pytest.mark.parametrize(("code", "near"), [("es", "lejos"), ("ar", "بعد")])
+@pytest.mark.parametrize(("code", "near"), [("de", "weit"), ("es", "lejos"), ("ar", "بعد")])
 def test_a_movement_that_is_too_small_is_not_called_too_near(code: str, near: str) -> None:
     """In these languages "further" also means to sit farther away."""
     texts = read(file_of(code))

@@ -21,6 +21,7 @@ from tracker.session import journal
 from tracker.session.journal import FileJournal
 from tracker.session.summary import load_summary
 from ui.cli import main
+from ui.ports import Baseline
 
 ROOT = Path(__file__).parents[2]
 
@@ -46,7 +47,8 @@ def test_the_help_names_every_question(capsys: pytest.CaptureFixture[str]) -> No
         (["--plan", "P", "--no-window", "--stage-id", "none"], 2, "has no stage 'none'"),
         (["--plan", "P", "--no-window", "--answers", "none.json"], 2, "none.json: can't be read"),
         (["--plan", "P", "--no-window", "--out", "FULL"], 2, "is there already"),
-        (["--plan", "P", "--out", "there"], 2, "--out goes with --no-window"),
+        (["--plan", "P", "--out", "there"], 2, "--out goes with --no-window or --baseline"),
+        (["--plan", "P", "--baseline", "--out", "FULL"], 2, "is there already"),
         (["--plan", "P", "--clip", "a.mp4"], 2, "--clip goes with --no-window"),
         (["--plan", "none.json"], 2, "none.json: can't be read"),
         (["--no-window"], 2, "--plan"),
@@ -73,10 +75,25 @@ def test_errors_say_what_to_do_and_leave_nothing(
 def test_without_more_words_the_window_opens_with_the_plan(
     plan: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    opened: list[Path] = []
-    monkeypatch.setattr("ui.commands.open.open_program", lambda *, plan: opened.append(plan) or 0)
+    opened: list[object] = []
+    monkeypatch.setattr(
+        "ui.commands.open.open_program",
+        lambda *, plan, baseline: opened.append((plan, baseline)) or 0,
+    )
     assert main(["practise", "--plan", str(plan)]) == 0
-    assert opened == [plan]
+    assert main(["practise", "--plan", str(plan), "--baseline"]) == 0
+    new = plan.with_name("new")
+    assert main(["practise", "--plan", str(plan), "--baseline", "--out", str(new)]) == 0
+    assert opened == [(plan, None), (plan, Baseline()), (plan, Baseline(new))]
+
+
+@pytest.mark.parametrize("baseline", [True, False])
+def test_a_session_from_clips_can_be_the_baseline(
+    plan: Path, capsys: pytest.CaptureFixture[str], baseline: bool
+) -> None:
+    words = ["practise", "--plan", str(plan), "--no-window", *["--baseline"] * baseline]
+    assert main(words) == 0
+    assert load_summary(Path(capsys.readouterr().out.splitlines()[-1])).baseline is baseline
 
 
 def test_a_session_with_no_clip_is_a_session_that_was_not_done(

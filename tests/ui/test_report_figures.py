@@ -114,6 +114,7 @@ def test_shoulders_hands_and_what_was_changed_stand_in_each(kind: str) -> None:
         "amplitude_deg.planned",
         "call_changes",
         "marks",
+        "baseline",
     }
     near = next(e for e in record.exercises if e.exercise == "near-far")
     cycles = near.find("hand_cycles")

@@ -39,7 +39,7 @@ FULL = Board(
     second=("Left", "19 degrees", "96 a second"),
     tempo="58 beats a minute",
     asked="asked: 15–20°, 60 beats a minute",
-    cue="A little further",
+    cue="A bigger movement",
     name="Turn your head, eyes on the target",
     symptoms="Before: dizziness 2, nausea 0, unsteadiness 1",
 )
@@ -84,7 +84,7 @@ def test_the_board_says_count_goal_tempo_and_symptoms() -> None:
     board = board_of(live, Sides(), counted=True, scores=("before", {"dizziness": 2, "nausea": 0}))
     assert (board.count, board.goal) == ("4", "of 20")
     assert board.asked == "asked: 15–20°, 60 beats a minute"
-    assert board.tempo == "58 beats a minute"
+    assert board.tempo == "now: 58 a minute"
     assert board.symptoms == "Before: dizziness 2, nausea 0"
     assert "4 of 20" in board.in_words() and "nausea 0" in board.in_words()
 
@@ -456,7 +456,7 @@ def cut_out(frame: Any, window: Any, board: Any, box: QRect) -> Any:
 
 
 def test_the_reader_of_pictures_counts_wrong_characters() -> None:
-    assert call.wrong_characters("A little further", "A litle further") == 1
+    assert call.wrong_characters("A bigger movement", "A biger movement") == 1
     assert call.wrong_characters("17 °", "17°") == 0
     assert call.wrong_characters("104 a second", "") == 10
 

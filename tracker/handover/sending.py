@@ -14,6 +14,7 @@ from tracker.errors import InputError, TurnpostError
 from tracker.handover import container, crypt
 from tracker.handover.sent import receiver, record, remember
 from tracker.plan.model import HandOver, Plan
+from tracker.plan.starter import TRY_ID
 from tracker.session.files import data_folder, write_atomically
 from tracker.session.recovery import interrupted_sessions, moved_sessions
 from tracker.session.saving import SUMMARY_NAME
@@ -113,6 +114,8 @@ def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> 
             summary = load_summary(path)
         except InputError as error:
             unread.append(str(error))
+            continue
+        if summary.plan_id == TRY_ID:
             continue
         name = path.parent.name
         if summary.session_id != name or not container.is_safe_session(name):

@@ -91,6 +91,8 @@ _CLEARANCE = (
 
 #: ID of the built-in starter on a chair, and its stages.
 SEATED_ID = "starter-seated"
+#: Plan of the half minute in which the program is tried out: no practice.
+TRY_ID = "first-try"
 _SEATED = ("eyes-and-head", "body-sitting")
 
 

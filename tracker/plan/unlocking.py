@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
+from tracker.session.flags import REPORTED
 from tracker.session.summary import ExerciseSummary, Summary
 
 
@@ -74,6 +75,9 @@ def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[Sess
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []
     for summary in summaries:
+        if any(f.flag == REPORTED for f in summary.quality):
+            # Nothing is known of it, neither for nor against.
+            continue
         done = [e for e in summary.exercises if e.entry_id in all_ids]
         if summary.plan_id == plan.plan_id and needed <= {e.entry_id for e in done}:
             found.append(figures_of(summary, done))

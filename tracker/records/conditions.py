@@ -13,6 +13,7 @@ from typing import Any
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.unlocking import Condition, SessionFigures, judge_condition
 from tracker.records.rows import SessionRow, SetRow
+from tracker.session.flags import REPORTED
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +65,8 @@ def history_from_rows(plan: Plan, name: str, rows: Iterable[SessionRow]) -> list
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []
     for row in rows:
+        if REPORTED in row.flags:
+            continue
         done = [s for s in row.sets if s.entry_id in all_ids]
         if row.plan_id == plan.plan_id and needed <= {s.entry_id for s in done}:
             found.append(_figures(row, done))

@@ -26,6 +26,9 @@ def session_figures(place: Place) -> Iterator[Figure]:
     if place.at("plan_id").value is not None:
         yield from done.asked(float(begun + left))
     yield done.of(float(begun))
+    if place.at("baseline").truth():
+        make = Making("session", "baseline", "Baseline", u.WORDS)
+        yield make.of("taken together in the clinic")
     yield _gate(place)
     yield from _weekly(place.at("weekly"))
     yield from symptom_figures(place.at("symptoms"))

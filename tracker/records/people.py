@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
@@ -56,6 +57,12 @@ class Person:
         """Day of the last session, practised or not."""
         return max((r.day for r in self.rows if r.day), default=None)
 
+    @property
+    def baseline_day(self) -> date | None:
+        """Day of the newest baseline in which something was practised; None where there is none."""
+        days = [r.day for r in self.rows if r.baseline and r.is_bout]
+        return max((d for d in days if d is not None), default=None)
+
     def series(self) -> list[Series]:
         """Every figure over the sessions."""
         return series_of(self.rows)
@@ -65,12 +72,20 @@ def people_of(records: Records, today: date) -> list[Person]:
     """Everybody in a folder, in the order of what needs eyes first."""
     groups: dict[str, list[SessionRow]] = {}
     for row in records.rows:
+        if _says_nothing(row):
+            continue
         groups.setdefault(row.person or NO_NAME, []).append(row)
     to_day = count_to(records.rows, today)
     plans = [plan for _, plan in records.plans]
     with without_collecting():
         people = [_person(name, rows, plans, to_day, today) for name, rows in groups.items()]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
+
+
+def _says_nothing(row: SessionRow) -> bool:
+    """Whether it is a nameless try of the program in which nothing happened."""
+    quiet = row.ended in ("finished", "stopped") and not row.put_first
+    return row.plan_id == TRY_ID and row.person is None and quiet
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:

@@ -12,6 +12,7 @@ from math import isfinite
 from typing import Any, NamedTuple
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.said import NOT_SETTLED
@@ -91,6 +92,7 @@ class SetRow(NamedTuple):
 class SessionRow(NamedTuple):
     """One session; ``place`` is the path of its file below the folder that was opened.
 
+    ``baseline``: it was done together in the clinic, for later ones to be compared with.
     ``weekly`` has what was answered of the questions of the week, by question.
     """
 
@@ -111,6 +113,7 @@ class SessionRow(NamedTuple):
     flags: dict[str, str]
     sets: tuple[SetRow, ...]
     not_done: int = 0
+    baseline: bool = False
 
     @property
     def day(self) -> date | None:
@@ -163,8 +166,12 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         since_last=_scores(since),
         weekly=_weekly(summary.weekly),
         flags={f.flag: f.reason for f in summary.quality},
-        sets=tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
+        # A try is no bout, and no figure of a trend; what was felt in it still counts.
+        sets=()
+        if summary.plan_id == TRY_ID
+        else tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
+        baseline=summary.baseline,
     )
 
 
@@ -178,7 +185,7 @@ def pack(row: SessionRow, shapes: Shapes) -> list[Any]:
     for done in row.sets:
         shape = shapes.setdefault(tuple(done.figures), len(shapes))
         sets.append([*done[:3], shape, list(done.figures.values()), *done[4:]])
-    return [*row[1:-2], sets, row.not_done]
+    return [*row[1:_SETS], sets, *row[_SETS + 1 :]]
 
 
 def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> SessionRow:
@@ -189,16 +196,17 @@ def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> 
     TypeError, ValueError, IndexError
         If it is none.
     """
-    *first, sets, not_done = data
-    first[_PUT_FIRST - 1] = tuple(first[_PUT_FIRST - 1])
-    unpacked = tuple(
-        SetRow(exercise, entry, form, dict(zip(shapes[shape], values, strict=True)), *rest)
-        for exercise, entry, form, shape, values, *rest in sets
+    values = list(data)
+    values[_PUT_FIRST - 1] = tuple(values[_PUT_FIRST - 1])
+    values[_SETS - 1] = tuple(
+        SetRow(exercise, entry, form, dict(zip(shapes[shape], known, strict=True)), *rest)
+        for exercise, entry, form, shape, known, *rest in values[_SETS - 1]
     )
-    return SessionRow._make((place, *first, unpacked, not_done))
+    return SessionRow._make((place, *values))
 
 
 _PUT_FIRST = SessionRow._fields.index("put_first")
+_SETS = SessionRow._fields.index("sets")
 
 
 def number(value: Any) -> float | None:

@@ -47,6 +47,11 @@ def event(code: str) -> str:
     return terms.word(terms.EVENTS, code)
 
 
+def reason(key: str) -> str:
+    """Why something was not measured."""
+    return terms.word(terms.REASONS, key)
+
+
 def exercise(key: str, form: str = "") -> str:
     """An exercise in the words of the trade, short; with what is not as usual."""
     known = CATALOGUE.get(key)
@@ -89,6 +94,8 @@ def figure(series: Series) -> str:
 def verdict(series: Series, change: Change) -> str:
     """First against last in words."""
     text = _verdict(series, change)
+    if change.since is not None:
+        text += f" since the baseline of {day(change.since)}"
     return f"{text} (another dose was asked)" if change.asked_other else text
 
 

@@ -145,6 +145,8 @@ FLAGS: dict[str, str] = {
     "setup_failed": "set-up unusable",
     "other_exercise": "another exercise was asked for",
     "from_clips": "made from clips",
+    "first_try": "a try of the program, not practice",
+    "reported": "reported by the patient, not seen",
     "gaze_not_fitted": "line of sight not fitted",
     "coarse_picture": "picture too coarse",
     "low_frame_rate": "low frame rate",

@@ -1,6 +1,8 @@
 """Figures over sessions, and when a difference between them is called a change.
 
-The first five usable sessions are compared with the last five (with fewer than ten, the
+A baseline that was taken together in the clinic goes first: the newest visit's is compared with
+the last five usable sessions after it, three at least. Without one, or while there are too few
+since, the first five are compared with the last five (with fewer than ten, the
 first with the last half, three at least). Two things can make two means differ without
 anything having changed, and a change has to be larger than both:
 
@@ -15,7 +17,8 @@ the person's own spread
     Student's t for two independent means with the pooled spread of the sessions inside
     both groups, two-sided at 1 %: a person has dozens of such figures, and at 5 % one in
     twenty would be called by chance. It takes the sessions for independent of each other,
-    which bad weeks are not; so a change is a hint to look, not a finding.
+    which bad weeks are not; so a change is a hint to look, not a finding. Of a baseline of
+    one session nothing is known of its spread: that of the sessions since stands for it.
 """
 
 from __future__ import annotations
@@ -34,7 +37,7 @@ from tracker.records.units import Unit
 #: Sessions at each end, as many as are compared at most and at least (common practice).
 MOST, LEAST = 5, 3
 #: Student's t at 99.5 % by degrees of freedom; checked in the tests.
-T_995 = {4: 4.6041, 6: 3.7074, 8: 3.3554}
+T_995 = {2: 9.9248, 3: 5.8409, 4: 4.6041, 5: 4.0321, 6: 3.7074, 7: 3.4995, 8: 3.3554}
 
 #: A mean of scores has a decimal that a single score has not.
 MEAN_SCORE = replace(u.SCORE, decimals=1)
@@ -71,7 +74,7 @@ class Spec:
     """A figure: its name in words, its unit, and the worst error of a value.
 
     ``scale`` makes of the kept value the one that is shown (100 for a share in %);
-    ``fewest`` sessions are compared at each end.
+    ``fewest`` sessions are compared at each end, ``fewest_baseline`` where that is a baseline.
     """
 
     words: str
@@ -79,6 +82,7 @@ class Spec:
     error: Callable[[float], float]
     scale: float = 1.0
     fewest: int = LEAST
+    fewest_baseline: int = 1
 
 
 def _share_of(share: float) -> Callable[[float], float]:
@@ -103,7 +107,7 @@ SPECS: dict[str, Spec] = {
     "on_target": Spec("gaze on target", u.PERCENT, _at_most(0.10), 100.0),  # own
     # Fisher's exact test: 5 of 5 against 1 of 5, and 4 of 4 against none, are the least
     # that are below 5 %.
-    "clear": Spec("target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4),
+    "clear": Spec("target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4, 4),
     "still_deg": Spec("head away from its middle", u.DEGREES, _at_most(1.3)),  # by lot, yaw
     "held_s": Spec("time held", u.SECONDS, _at_most(0.5)),  # what is bridged
     "sway_mm": Spec("sway", u.MILLIMETRES, _at_most(5.0)),  # own
@@ -118,7 +122,10 @@ SPECS: dict[str, Spec] = {
 
 
 class Point(NamedTuple):
-    """A figure in one session; ``doubts`` are the flags for which it isn't compared."""
+    """A figure in one session; ``doubts`` are the flags for which it isn't compared.
+
+    ``baseline``: of a session that was done together in the clinic.
+    """
 
     place: str
     day: date | None
@@ -127,6 +134,7 @@ class Point(NamedTuple):
     asked: Any = None
     within_deg: float | None = None
     asked_for: Any = None
+    baseline: bool = False
 
     @property
     def usable(self) -> bool:
@@ -144,6 +152,7 @@ class Change:
         ``unlike`` where a difference may come from other limits of what counts as on target.
     first, last
         Means of the first and of the last ``count`` usable sessions; None with too few.
+        With a baseline ``first`` is its mean.
     least
         The smallest difference that would be called a change.
     left_out
@@ -151,6 +160,8 @@ class Change:
     asked_other
         Whether something else was asked at the end than at the beginning (of
         :data:`RESTS_ON`): a figure may have changed for that alone.
+    since
+        Day of the baseline that was compared with; None where there was none.
     """
 
     verdict: Verdict
@@ -160,6 +171,7 @@ class Change:
     least: float | None = None
     left_out: int = 0
     asked_other: bool = False
+    since: date | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,26 +196,48 @@ class Series:
 
 
 def compare(points: Sequence[Point], spec: Spec) -> Change:
-    """First against last of a series in the order of time."""
+    """A baseline, or else the first, against the last of a series in the order of time."""
     usable = [p for p in points if p.usable]
     left_out = sum(p.value is None or bool(p.doubts) for p in points)
     if any(NOT_SETTLED in p.doubts for p in points):
         # The times of those that did settle would tell of the better days alone.
         return Change("too_few", left_out=left_out)
-    count = min(MOST, len(usable) // 2)
-    if count < spec.fewest:
-        return Change("too_few", left_out=left_out)
-    ends = [usable[:count], usable[-count:]]
-    first, last = ([p.value for p in end if p.value is not None] for end in ends)
-    before, after = fmean(first), fmean(last)
+    ends = _from_baseline(usable, spec)
+    since = ends[0][-1].day if ends else None
+    if ends is None:
+        count = min(MOST, len(usable) // 2)
+        if count < spec.fewest:
+            return Change("too_few", left_out=left_out)
+        ends = usable[:count], usable[-count:]
+    found = _judge(*ends, spec)
+    return replace(found, left_out=left_out, since=since)
+
+
+def _from_baseline(
+    usable: Sequence[Point], spec: Spec
+) -> tuple[Sequence[Point], Sequence[Point]] | None:
+    """The newest visit's baseline and the last sessions after it; None where that is too few."""
+    at = [k for k, p in enumerate(usable) if p.baseline]
+    if not at:
+        return None
+    visit = [p for p in usable if p.baseline and p.day == usable[at[-1]].day][-MOST:]
+    after = usable[at[-1] + 1 :][-MOST:]
+    few = len(visit) < spec.fewest_baseline or len(after) < spec.fewest
+    return None if few else (visit, after)
+
+
+def _judge(start: Sequence[Point], end: Sequence[Point], spec: Spec) -> Change:
+    """One end against the other."""
+    first, last = ([p.value for p in part if p.value is not None] for part in (start, end))
+    before, after, count = fmean(first), fmean(last), len(last)
     least = least_change(first, last, spec)
     verdict: Verdict = "no_change"
     if abs(after - before) > least:
         verdict = "rose" if after > before else "fell"
-    if not _limits_allow(verdict, *([p.within_deg for p in end] for end in ends)):
-        return Change("unlike", before, after, count, None, left_out)
-    other = _asked_other(*([p.asked_for for p in end] for end in ends))
-    return Change(verdict, before, after, count, least, left_out, other)
+    if not _limits_allow(verdict, *([p.within_deg for p in part] for part in (start, end))):
+        return Change("unlike", before, after, count)
+    other = _asked_other(*([p.asked_for for p in part] for part in (start, end)))
+    return Change(verdict, before, after, count, least, asked_other=other)
 
 
 def _limits_allow(
@@ -258,11 +292,11 @@ def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> f
     Parameters
     ----------
     first, last
-        As many values each, three to five.
+        One to five values and three to five; without a baseline as many each.
     """
-    count = len(first)
-    spread = sqrt((_squares(first) + _squares(last)) / (2 * count - 2))
-    own = T_995[2 * count - 2] * spread * sqrt(2.0 / count)
+    freedom = len(first) + len(last) - 2
+    spread = sqrt((_squares(first) + _squares(last)) / freedom)
+    own = T_995[freedom] * spread * sqrt(1.0 / len(first) + 1.0 / len(last))
     error = sqrt(2.0) * spec.error(max(abs(fmean(first)), abs(fmean(last))))
     return max(own, error)
 
@@ -272,8 +306,8 @@ def _squares(values: Sequence[float]) -> float:
     return sum((v - middle) ** 2 for v in values)
 
 
-#: A set with the place and the day of its session.
-_Done = tuple[str, date | None, SetRow]
+#: A set with the place and the day of its session, and whether that was a baseline.
+_Done = tuple[str, date | None, bool, SetRow]
 
 
 def series_of(
@@ -296,9 +330,13 @@ def series_of(
         for name, value in _of_session(row).items():
             waits = name == "settled_minutes" and value is None and row.not_settled
             doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
-            session.setdefault(name, []).append(Point(row.place, day, value, doubts))
-        for done in _whole(row.sets):
-            sets.setdefault((done.exercise, done.form), []).append((row.place, day, done))
+            session.setdefault(name, []).append(
+                Point(row.place, day, value, doubts, baseline=row.baseline)
+            )
+        for done in whole_sets(row.sets):
+            sets.setdefault((done.exercise, done.form), []).append(
+                (row.place, day, row.baseline, done)
+            )
     out = [
         Series("", "", name, "", tuple(points))
         for name, points in session.items()
@@ -306,7 +344,7 @@ def series_of(
     ]
     for (exercise, form), pairs in sets.items():
         # A side without a turn is missing in a set; it was not measured there.
-        keys = dict.fromkeys(k for _, _, done in pairs for k in done.figures)
+        keys = dict.fromkeys(k for *_, done in pairs for k in done.figures)
         for key in keys:
             name, _, side = key.partition(".")
             if name in SPECS and (only is None or only(name)):
@@ -315,7 +353,7 @@ def series_of(
     return out
 
 
-def _whole(sets: Iterable[SetRow]) -> list[SetRow]:
+def whole_sets(sets: Iterable[SetRow]) -> list[SetRow]:
     """The sets of a session, one that was paused as one.
 
     Repetitions and held time of its stretches are added up; of other figures the mean is
@@ -360,9 +398,9 @@ def _of_session(row: SessionRow) -> dict[str, float | None]:
 
 
 def _point(pair: _Done, key: str) -> Point:
-    place, day, done = pair
+    place, day, baseline, done = pair
     name, value = key.partition(".")[0], done.figures.get(key)
     within = done.figures.get("on_target_within_deg") if name == "on_target" else None
     doubts = done.doubts(key) if day else (*done.doubts(key), NO_DATE)
     asked_for = {k: done.asked.get(k) for k in RESTS_ON.get(name, ())}
-    return Point(place, day, value, doubts, done.asked.get(name), within, asked_for)
+    return Point(place, day, value, doubts, done.asked.get(name), within, asked_for, baseline)

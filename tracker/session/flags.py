@@ -28,7 +28,11 @@ class Flag(BaseModel):
     reason: str
 
 
+#: Note of a session, and flag of all its sets: no camera saw them, somebody said so.
+REPORTED = "reported"
+
 _NOTES = {
+    REPORTED: Flag(flag=REPORTED, reason="practised away from the camera, as the patient says"),
     "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
     "setup_failed": Flag(
         flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
@@ -39,6 +43,9 @@ _NOTES = {
     "from_clips": Flag(
         flag="from_clips",
         reason="made from clips: the times between the sets are the plan's, nobody was there",
+    ),
+    "first_try": Flag(
+        flag="first_try", reason="half a minute to try the program out: not counted as practice"
     ),
     "gaze_not_fitted": Flag(
         flag="gaze_not_fitted", reason="the set-up was too poor for the line of sight"
@@ -57,7 +64,7 @@ _EYES = {
 }
 
 #: Notes that say nothing of a single exercise.
-_OF_THE_SESSION = {"from_clips"}
+_OF_THE_SESSION = {"from_clips", "first_try"}
 
 
 def flags_of(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -> list[Flag]:

@@ -21,7 +21,8 @@ class SessionInfo(BaseModel):
     known and its error; ``screen``, ``distance_mm``, ``glasses``, ``eyes``,
     ``calibration``, ``gaze_error_deg``, ``check``, ``mark``, ``findings``), ``gate`` what
     was asked and answered before, ``table_group`` the age group and sex that the plan gives
-    for the published tables of chair stands.
+    for the published tables of chair stands. ``baseline``: the therapist sits beside the
+    person, and later sessions are to be compared with this one.
     """
 
     model_config = ConfigDict(extra="allow", frozen=True)
@@ -35,6 +36,7 @@ class SessionInfo(BaseModel):
     gate: dict[str, Any] | None = None
     table_group: dict[str, str | None] | None = None
     notes: tuple[str, ...] = ()
+    baseline: bool = False
 
 
 @dataclass(frozen=True, slots=True)

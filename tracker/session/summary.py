@@ -23,7 +23,7 @@ from tracker.session import figures, said, standing
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
 from tracker.session.files import write_atomically
-from tracker.session.flags import Flag, flags_of, flags_of_session
+from tracker.session.flags import REPORTED, Flag, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import (
@@ -154,7 +154,8 @@ class Summary(_Part):
 
     ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
     are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
-    null where it was not the turn of the questions of the week.
+    null where it was not the turn of the questions of the week. ``baseline``: it was done
+    together with the therapist, for later ones to be compared with.
     """
 
     format: Literal["turnpost-session"]
@@ -177,6 +178,7 @@ class Summary(_Part):
     opened: list[str] = []
     changes: list[ChangeRow] = []
     marks: list[MarkRow] = []
+    baseline: bool = False
 
 
 def summarise(record: SessionRecord) -> Summary:
@@ -223,6 +225,7 @@ def summarise(record: SessionRecord) -> Summary:
         opened=said.agreed_of(record),
         changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
         marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
+        baseline=about.baseline,
     )
 
 
@@ -246,6 +249,9 @@ def exercise_summary(
     by_place = channel.unit == "mm"
     movement = _movement(record, exercise) if exercise.counted and not by_place else None
     not_counted = _why_no_count(exercise, fraction, span_s)
+    told = REPORTED in notes
+    if told and exercise.counted:
+        not_counted = NOTHING_SEEN
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
@@ -255,7 +261,7 @@ def exercise_summary(
             turns=None if not_counted else len(turns),
             duration_s=round(span_s, 3),
             measured_fraction=fraction,
-            **_held(record, exercise),
+            **({} if told else _held(record, exercise)),
             reason=not_counted,
         ),
         head=None if by_eyes else movement,

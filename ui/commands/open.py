@@ -4,7 +4,11 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from ui.app import Window
+    from ui.ports import Baseline
 
 
 def add_parser(sub: Any) -> None:
@@ -18,7 +22,7 @@ def run(args: argparse.Namespace) -> int:  # noqa: ARG001
     return open_program()
 
 
-def open_program(*, plan: Path | None = None) -> int:
+def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) -> int:
     """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import data_folder, make_private_folder
     from tracker.session.lock import OnlyCopy
@@ -29,9 +33,12 @@ def open_program(*, plan: Path | None = None) -> int:
         if not only.mine:
             app, _note = open_note()
             return app.exec()
-        app, _window = open_window(
-            plan=plan, begin=lambda window: window.director.look_for_interrupted()
-        )
+
+        def begin(window: Window) -> None:
+            window.expect_baseline(baseline)
+            window.director.look_for_interrupted()
+
+        app, _window = open_window(plan=plan, begin=begin)
         return app.exec()
     finally:
         only.close()

@@ -79,6 +79,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         metavar="FOLDER",
         help="a new folder for the session (default: beside the other sessions)",
     )
+    parser.add_argument(
+        "--baseline",
+        action="store_true",
+        help="this session, done together in the clinic, is what later ones are compared with",
+    )
     parser.set_defaults(run=run)
 
 
@@ -108,7 +113,8 @@ def run(args: argparse.Namespace) -> int:
     matched = match_clips(plan, clips, args.stage_id)
     stages = {e.stage for e in plan.entries if e.entry_id in matched}
     stage_id = args.stage_id or next(iter(stages), None)
-    summary, folder = _session(args.out, plan, matched, answers, stage_id)
+    about = _about(plan, baseline=args.baseline)
+    summary, folder = _session(args.out, about, plan, matched, answers, stage_id)
     print("\n".join(table(summary)))
     print(folder / "summary.json")
     return 0
@@ -116,22 +122,24 @@ def run(args: argparse.Namespace) -> int:
 
 def _in_window(args: argparse.Namespace) -> int:
     """Open the program with the plan; what belongs to clips has no place there."""
-    given = {
-        "--clip": args.clip,
-        "--answers": args.answers,
-        "--out": args.out,
-        "--stage-id": args.stage_id,
-    }
+    given = {"--clip": args.clip, "--answers": args.answers, "--stage-id": args.stage_id}
     for name, value in given.items():
         if value:
             raise InputError(f"{name} goes with --no-window")
+    if args.out is not None and not args.baseline:
+        raise InputError("--out goes with --no-window or --baseline")
+    if args.out is not None and args.out.exists():
+        raise InputError(f"{args.out}: is there already; name a new folder")
     from ui.commands.open import open_program
+    from ui.ports import Baseline
 
-    return open_program(plan=args.plan)
+    baseline = Baseline(args.out) if args.baseline else None
+    return open_program(plan=args.plan, baseline=baseline)
 
 
 def _session(
     out: Path | None,
+    about: SessionInfo,
     plan: Plan,
     clips: dict[str, StagedClip],
     answers: Answers,
@@ -148,7 +156,6 @@ def _session(
     from tracker.session.journal import FileJournal
     from tracker.session.saving import JOURNAL_NAME, save_session
 
-    about = _about(plan)
     # The day on the person's calendar is meant, wherever they are.
     today = date.today()
     history, unread = load_history(data_folder() / "sessions", plan)
@@ -175,7 +182,7 @@ def _session(
     return summary, target
 
 
-def _about(plan: Plan) -> SessionInfo:
+def _about(plan: Plan, *, baseline: bool) -> SessionInfo:
     import datetime as dt
     import secrets
 
@@ -186,6 +193,7 @@ def _about(plan: Plan) -> SessionInfo:
         update={
             "session_id": f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}",
             "started_at": now.isoformat(timespec="seconds"),
+            "baseline": baseline,
         }
     )
 

@@ -1,11 +1,14 @@
-"""A small chart of one figure over sessions, in which not measured is a gap and not a 0."""
+"""A small chart of one figure over sessions, in which not measured is a gap and not a 0.
+
+A baseline is a lozenge, any other session a dot.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPalette, QPen
+from PySide6.QtGui import QColor, QPainter, QPalette, QPen, QPolygonF
 
 from tracker.records.trends import Point
 
@@ -99,7 +102,7 @@ def _values(
 ) -> None:
     """Dots, joined where nothing lies between them that was not measured."""
     before: QPointF | None = None
-    dots: list[tuple[QPointF, bool]] = []
+    dots: list[tuple[QPointF, Point]] = []
     painter.setPen(QPen(ink, 1.5))
     for point, x in zip(points, across, strict=True):
         if point.value is None:
@@ -109,9 +112,14 @@ def _values(
         if before is not None:
             painter.drawLine(before, at)
         before = at
-        dots.append((at, bool(point.doubts)))
+        dots.append((at, point))
     # Among many sessions the dots would hide the line.
     size = DOT if len(points) <= 40 else DOT * 0.6
-    for at, doubtful in dots:
-        painter.setBrush(paper if doubtful else ink)
-        painter.drawEllipse(at, size, size)
+    for at, point in dots:
+        painter.setBrush(paper if point.doubts else ink)
+        if point.baseline:
+            # As large as ever: it is what the others are compared with.
+            side, up = QPointF(1.7 * DOT, 0.0), QPointF(0.0, 1.7 * DOT)
+            painter.drawPolygon(QPolygonF([at - side, at - up, at + side, at + up]))
+        else:
+            painter.drawEllipse(at, size, size)

@@ -88,6 +88,7 @@ class PersonPage(QWidget):
 
     opened = Signal(str)
     plan_wanted = Signal()
+    baseline_wanted = Signal()
 
     def __init__(
         self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
@@ -130,8 +131,10 @@ class PersonPage(QWidget):
         head.addWidget(self.about, 1)
         self.plan = small_button(words.say("desk.plan"))
         self.plan.clicked.connect(self.plan_wanted)
-        # Large words leave room for one of them beside the name, not for both.
-        head.addWidget(row_of([self.plan, self.report.button]))
+        self.baseline = small_button(words.say("desk.together"))
+        self.baseline.clicked.connect(self.baseline_wanted)
+        # Large words leave room for one of them beside the name, not for all.
+        head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
         for part in (
@@ -187,7 +190,14 @@ class PersonPage(QWidget):
             self.scores.show_person("")
             return
         self.name.setText(person.name)
-        self.about.setText(words.say(f"desk.side.{person.affected_side}"))
+        own = person.plan is not None and person.plan.person == person.name
+        self.baseline.setEnabled(own)
+        self.baseline.setToolTip("" if own else as_tip(words.say("desk.together.no_plan")))
+        about = words.say(f"desk.side.{person.affected_side}")
+        if person.baseline_day is not None:
+            day = trade.day(person.baseline_day)
+            about = words.say("desk.baseline.of", text=about, day=day)
+        self.about.setText(about)
         self.reasons.show_reasons(person.reasons)
         to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import contextlib
 import itertools
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
+from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
@@ -37,6 +38,8 @@ _EYES = {
     axis: {"eye": f"eye_{axis}_deg", "head": f"head_{axis}_deg", "target": f"target_{axis}_deg"}
     for axis in ("yaw", "pitch")
 }
+#: Read with every set: how far its samples are to be trusted.
+QUALITY = {"quality", "light"}
 _BODY = {"sideways": "neck_x_mm", "fore_aft": "neck_z_mm", "height": "neck_y_mm"}
 
 
@@ -73,8 +76,10 @@ class SessionView:
         Samples, of shape (N,) each; NaN where not measured. Empty with no trace.
     why_empty
         Why there are no samples.
-    pauses
-        From one step to the next where nothing was asked.
+    reasons
+        Of each sample why something was not measured; empty where it was.
+    breaks
+        What lies between the sets: ``pause`` within one, else ``between``.
     record
         Everything that is told of the session, as in every document; None where a part of
         its summary is damaged.
@@ -84,8 +89,9 @@ class SessionView:
     sets: list[SetView]
     times_s: Array = field(default_factory=lambda: np.zeros(0))
     columns: dict[str, Array] = field(default_factory=dict)
+    reasons: list[str] = field(default_factory=list)
     why_empty: str = ""
-    pauses: list[Span] = field(default_factory=list)
+    breaks: list[Span] = field(default_factory=list)
     record: SessionFigures | None = None
 
 
@@ -117,7 +123,7 @@ def load_session(folder: Path, place: str) -> SessionView:
 
 
 def _view(summary: Summary, samples: list[Sample], steps: list[Step], why: str) -> SessionView:
-    judged = [s for s in steps if is_judged(s)]
+    judged = sorted((s for s in steps if is_judged(s)), key=lambda s: s.from_s)
     sets = []
     for k, exercise in enumerate(summary.exercises):
         step = judged[k] if k < len(judged) else None
@@ -130,14 +136,10 @@ def _view(summary: Summary, samples: list[Sample], steps: list[Step], why: str) 
     with contextlib.suppress(InputError):
         view.record = record_of(summary)
     view.times_s = np.array([s.time_s for s in samples])
-    names = {c for s in sets for c in s.columns.values()}
+    view.reasons = [s.reason for s in samples]
+    names = {c for s in sets for c in s.columns.values()} | QUALITY
     view.columns = {n: np.array([getattr(s, n) for s in samples], dtype=float) for n in names}
-    ordered = sorted(steps, key=lambda s: s.from_s)
-    view.pauses = [
-        Span(a.to_s, b.from_s, "")
-        for a, b in itertools.pairwise(ordered)
-        if b.from_s - a.to_s > 0.2
-    ]
+    view.breaks = breaks_of(judged)
     return view
 
 
@@ -157,31 +159,23 @@ def lines_for(exercise_id: str) -> tuple[str, dict[str, str]]:
     return "mm", _BODY
 
 
-def events_of(view: SetView) -> list[Span]:
-    """Events of a set; one without an end lasts to the end of the set."""
-    return [
-        Span(e.start_s, view.to_s if e.end_s is None else e.end_s, e.code)
-        for e in view.exercise.events
-    ]
+def breaks_of(steps: Sequence[Step]) -> list[Span]:
+    """What lies between the sets of a session.
 
-
-def marks_of(view: SetView, summary: Summary) -> list[float]:
-    """Times within a set that somebody marked while it went on."""
-    return [m.time_s for m in summary.marks if view.from_s <= m.time_s < view.to_s]
-
-
-def repetitions_of(view: SetView) -> list[Span]:
-    """Repetitions of a set."""
+    Parameters
+    ----------
+    steps
+        Steps of sets, in the order of time. Two of the same entry one after the other are one
+        set that was paused, and what lies between them is its ``pause``; anything else is
+        ``between``.
+    """
     found = []
-    for row in view.repetitions:
-        number, start, end = row.get("repetition"), row.get("start_s"), row.get("end_s")
-        if isinstance(number, int) and _is(start) and _is(end):
-            found.append(Span(float(start or 0), float(end or 0), str(number), number))
+    for a, b in itertools.pairwise(steps):
+        same = (a.exercise, a.entry_id) == (b.exercise, b.entry_id)
+        kind: Literal["pause", "between"] = "pause" if same else "between"
+        if b.from_s > a.to_s:
+            found.append(Span(a.to_s, b.from_s, kind))
     return found
-
-
-def _is(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool)
 
 
 def _first(rows: list[dict[str, Any]], name: str, other: float) -> float:

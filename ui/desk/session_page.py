@@ -25,20 +25,15 @@ from tracker.records.questionnaires import Score, scores_of
 from tracker.records.rows import SessionRow
 from ui import background, theme, words
 from ui.desk import trade
+from ui.desk.moments import lines_of
 from ui.desk.notes_panel import NotesPanel
 from ui.desk.report_button import Reporting
-from ui.desk.session_data import (
-    SessionView,
-    SetView,
-    events_of,
-    load_session,
-    marks_of,
-    repetitions_of,
-)
+from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
-from ui.desk.session_words import repetition_words, same_exercise
+from ui.desk.session_words import ended_words, same_exercise, set_names
 from ui.desk.small import desk_words, small_button
 from ui.desk.trace_pane import TracePane
+from ui.desk.trace_view import TraceView
 from ui.ports import Job
 from ui.widgets.flow import FlowRow
 
@@ -77,6 +72,9 @@ class SessionPage(QWidget):
         self.beside.currentIndexChanged.connect(self._open_beside)
         self.what.currentItemChanged.connect(self._go_to)
         self.mark.clicked.connect(self.mark_repetition)
+        above, below = (pane.trace for pane in self.panes)
+        above.moved.connect(lambda: self._lead(above, below))
+        below.moved.connect(lambda: self._lead(below, above))
         self.notes.changed.connect(self._fill_list)
         self.notes.changed.connect(self.noted)
 
@@ -214,7 +212,7 @@ class SessionPage(QWidget):
         name = "" if self.person is None else self.person.name
         when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
-        return f"{title}: {trade.ended(row.ended)}"
+        return f"{title}: {ended_words(row)}"
 
     def _offer_beside(self, row: SessionRow) -> None:
         self.beside.blockSignals(True)
@@ -231,6 +229,7 @@ class SessionPage(QWidget):
         row = self.beside.currentData()
         self.rows[1], self.views[1] = row, None
         self.panes[1].setVisible(row is not None)
+        self._compare()
         if row is not None:
             self.panes[1].show_set(words.say("desk.loading"), None, None)
             self._load(1, row)
@@ -239,8 +238,9 @@ class SessionPage(QWidget):
         view = self.views[0]
         self.sets.blockSignals(True)
         self.sets.clear()
-        for one in view.sets if view is not None else []:
-            self.sets.addItem(trade.exercise(one.exercise.exercise), one)
+        sets = [] if view is None else view.sets
+        for one, name in zip(sets, set_names(sets), strict=True):
+            self.sets.addItem(name, one)
         self.sets.blockSignals(False)
 
     # --- what is shown ---
@@ -264,14 +264,35 @@ class SessionPage(QWidget):
                 title = f"{title} {words.say('desk.no_trace', why=why)}".strip()
             self.panes[slot].show_set(title, view, one)
             self.panes[slot].title.setVisible(bool(title))
+        self._compare()
         flags = [] if chosen is None else chosen.exercise.quality
         why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))
         self._fill_list()
 
+    @property
+    def _compared(self) -> bool:
+        """Whether two sets that are drawn in the same units stand under each other."""
+        above, below = (pane.trace.shown for pane in self.panes)
+        shown = self.views[1] is not None and above is not None and below is not None
+        return shown and above.axis == below.axis
+
+    def _lead(self, leader: TraceView, other: TraceView) -> None:
+        """What is zoomed and pointed at in one is so in the other."""
+        if self._compared:
+            other.follow(leader)
+
+    def _compare(self) -> None:
+        """Both on one scale, or the smaller would look as large as the larger."""
+        above, below = (pane.trace for pane in self.panes)
+        above.share_scale(below if self._compared else None)
+        if self._compared:
+            below.share_scale(above)
+            below.follow(above)
+
     def _fill_list(self) -> None:
-        """Repetitions and events in the order of time."""
+        """Repetitions, events, pauses and marks in the order of time."""
         # What goes away must not pull the cursor to where it was.
         self.what.blockSignals(True)
         self.what.clear()
@@ -283,23 +304,12 @@ class SessionPage(QWidget):
         marked = self.notes.marked(chosen.number)
         self.panes[0].trace.not_valid = frozenset(marked)
         self.panes[0].trace.update()
-        entries: list[tuple[float, str, int | None]] = []
-        for span, row in zip(repetitions_of(chosen), chosen.repetitions, strict=False):
-            text = repetition_words(row)
-            if span.number in marked:
-                text = words.say("desk.rep.invalid", what=text)
-            entries.append((span.from_s, text, span.number))
-        for span in events_of(chosen):
-            length = words.number(span.to_s - span.from_s, 1)
-            what = trade.event(span.text)
-            entries.append((span.from_s, words.say("desk.event", what=what, length=length), None))
         view = self.views[0]
-        for at_s in [] if view is None else marks_of(chosen, view.summary):
-            entries.append((at_s, words.say("desk.marked"), None))
-        for time_s, text, number in sorted(entries, key=lambda e: e[0]):
-            item = QListWidgetItem(f"{words.say('desk.at', time=words.number(time_s, 1))}  {text}")
-            item.setData(_TIME, time_s)
-            item.setData(_NUMBER, number)
+        for line in [] if view is None else lines_of(view, chosen, marked):
+            at = words.say("desk.at", time=words.number(line.time_s, 1))
+            item = QListWidgetItem(f"{at}  {line.text}")
+            item.setData(_TIME, line.time_s)
+            item.setData(_NUMBER, line.number)
             self.what.addItem(item)
 
     def _fill_figures(self) -> None:

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHeaderView
 from tracker.records.rows import SessionRow
 from ui import words
 from ui.desk import trade
+from ui.desk.session_words import ended_words
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 
@@ -80,7 +81,7 @@ def session_cells(row: SessionRow, notes: dict[str, int]) -> list[str]:
     asked = [words.say("desk.not_asked") if v is None else words.number(v) for v in scores]
     return [
         f"{trade.day(row.day)} {clock}".strip(),
-        trade.ended(row.ended),
+        ended_words(row),
         trade.listed(trade.exercise(s.exercise, s.form) for s in row.sets)
         or words.say("desk.nothing_done"),
         words.say("desk.dizzy", before=asked[0], after=asked[1]),
@@ -93,16 +94,13 @@ class SessionTable(Table):
     """Sessions by date; Enter opens one."""
 
     chosen = Signal(object)
+    stretching = (2, 4)
+    shares = (0.26, 0.25, 0.28, 0.21, 0.40, 0.15)
 
     def __init__(self) -> None:
         super().__init__(words.say("desk.sessions"))
         self.sessions = SessionModel()
         self.setModel(self.sessions)
-        header = self.horizontalHeader()
-        for column in (0, 1, 3, 5):
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
-        for column in (2, 4):
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
         self.opened.connect(lambda row: self.chosen.emit(self.sessions.rows[row]))
         self.set_percent(100)
 
@@ -112,7 +110,8 @@ class SessionTable(Table):
         self.arrange()
 
     def arrange(self) -> None:
-        """One line a session."""
+        """One line a session; two where they don't fit side by side."""
+        lines = 2.4 if self.fit_columns() else 1.7
         line = self.fontMetrics().height()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        self.verticalHeader().setDefaultSectionSize(round(1.7 * line))
+        self.verticalHeader().setDefaultSectionSize(round(lines * line))

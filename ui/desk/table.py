@@ -5,8 +5,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QTableView
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QStyle, QTableView
 
 from ui import theme
 
@@ -14,9 +14,20 @@ Index = QModelIndex | QPersistentModelIndex
 
 
 class Table(QTableView):
-    """A table that is read by rows; it keeps room for a good part of them."""
+    """A table that is read by rows; it keeps room for a good part of them.
+
+    Attributes
+    ----------
+    stretching
+        Columns that take what the others leave.
+    shares
+        What each column gets of the width where the words of all would not fit side by side;
+        what is beyond 1 is out of sight. The words are broken into lines then.
+    """
 
     opened = Signal(int)
+    stretching: tuple[int, ...] = ()
+    shares: tuple[float, ...] = ()
 
     def __init__(self, name: str) -> None:
         super().__init__()
@@ -41,7 +52,7 @@ class Table(QTableView):
         self.percent = percent
         self.setFont(theme.font("desk", percent))
         self.horizontalHeader().setFont(theme.font("desk", percent))
-        self.setMinimumHeight(10 * self.fontMetrics().height())
+        self.setMinimumHeight(12 * self.fontMetrics().height())
         self.arrange()
 
     def sizeHint(self) -> QSize:
@@ -50,6 +61,34 @@ class Table(QTableView):
 
     def arrange(self) -> None:
         """Give rows and columns their sizes."""
+
+    def fit_columns(self) -> bool:
+        """Give the columns their widths; whether their words have to be broken into lines."""
+        header = self.horizontalHeader()
+        mode = QHeaderView.ResizeMode
+        # Whether there is a scroll bar hangs on the rows' heights, and those on this width.
+        bar = self.style().pixelMetric(QStyle.PixelMetric.PM_ScrollBarExtent, None, self)
+        wide = self.width() - bar - 2 * self.frameWidth()
+        narrow = sum(self._natural(c) for c in range(len(self.shares))) > wide
+        for column, share in enumerate(self.shares):
+            stretches = mode.Stretch if column in self.stretching else mode.ResizeToContents
+            header.setSectionResizeMode(column, mode.Fixed if narrow else stretches)
+            if narrow:
+                self.setColumnWidth(column, round(share * wide))
+        return narrow
+
+    def _natural(self, column: int) -> int:
+        """Width of a column's words in one line; a stretching one can do with less."""
+        line = self.fontMetrics().height()
+        if column in self.stretching:
+            return 6 * line
+        return max(self.sizeHintForColumn(column), self.horizontalHeader().sectionSizeHint(column))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width has other columns."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.arrange()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Enter opens the row."""

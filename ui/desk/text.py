@@ -52,6 +52,8 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     """One person: what to look at, practice, questionnaires, trends, sessions."""
     side = person.affected_side
     yield f"{person.name}, affected side: {'not known' if side == 'unknown' else side}"
+    if person.baseline_day is not None:
+        yield f"  Baseline, taken together in the clinic: {telling.day(person.baseline_day)}"
     for reason in person.reasons:
         yield f"  {reason_line(reason)}"
     yield f"  Practice: {telling.practice(person.adherence)}"
@@ -71,7 +73,8 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     yield "Sessions, the newest first"
     for row in reversed(person.rows):
         sets = telling.listed(telling.exercise(s.exercise, s.form) for s in row.sets)
-        yield f"  {telling.day(row.day)}: {telling.ended(row.ended)}; {sets or 'nothing practised'}"
+        ended = ("baseline, " if row.baseline else "") + telling.ended(row.ended)
+        yield f"  {telling.day(row.day)}: {ended}; {sets or 'nothing practised'}"
 
 
 def trend_line(series: Series, affected_side: str) -> str:

@@ -12,8 +12,11 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
 
 from ui import theme, words
 from ui.desk import trade
-from ui.desk.session_data import Array, SessionView, SetView, Span, events_of, repetitions_of
+from ui.desk.moments import all_marks_of, doubts_of, events_of, gaps_of, repetitions_of
+from ui.desk.session_data import Array, SessionView, SetView, Span
 
+#: Bars of events that go on at once lie above each other.
+LANES, LANE_PX = 3, 6
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
 
 
@@ -31,12 +34,13 @@ class TracePainter:
     to_s: float
     cursor_s: float
     not_valid: frozenset[int]
+    scale: tuple[float, float]
     colours: QPalette
 
     def draw(self, painter: QPainter) -> None:
         """Draw everything, cursor included."""
         self._draw_spans(painter)
-        low, high = self._range()
+        low, high = self.scale
         self._draw_axis(painter, low, high)
         painter.setClipRect(self.box)
         self._draw_lines(painter, low, high)
@@ -53,18 +57,6 @@ class TracePainter:
     @property
     def _times(self) -> Array:
         return self.view.times_s
-
-    def _range(self) -> tuple[float, float]:
-        """Lowest and highest value of the set's lines, the same however it is zoomed."""
-        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
-        parts = [self.view.columns[c][inside] for c in self.shown.columns.values()]
-        found = np.concatenate(parts) if parts and len(self._times) else np.zeros(0)
-        found = found[np.isfinite(found)]
-        if not len(found):
-            return -1.0, 1.0
-        low, high = float(found.min()), float(found.max())
-        room = max(0.08 * (high - low), 1.0)
-        return low - room, high + room
 
     def _draw_spans(self, painter: QPainter) -> None:
         role = QPalette.ColorRole
@@ -84,47 +76,75 @@ class TracePainter:
             if part.width() > painter.fontMetrics().horizontalAdvance(span.text):
                 low = part.adjusted(0, part.height() - painter.fontMetrics().height(), 0, 0)
                 painter.drawText(low, Qt.AlignmentFlag.AlignCenter, span.text)
-        for span in self.view.pauses:
+        for span in self.view.breaks:
             part = self._part(span)
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.Dense7Pattern))
-        for span in self._unseen():
+                self._name_break(painter, part, words.say(f"desk.{span.text}"))
+        for span in gaps_of(self.view, self.shown):
             part = self._part(span)
             if part is not None:
                 painter.fillRect(part, QBrush(line, Qt.BrushStyle.FDiagPattern))
+        for span in doubts_of(self.view, self.shown):
+            part = self._part(span)
+            if part is not None:
+                # Along the foot alone: the lines above it are measured.
+                foot = part.adjusted(0, part.height() - 0.5 * painter.fontMetrics().height(), 0, 0)
+                painter.fillRect(foot, QBrush(line, Qt.BrushStyle.DiagCrossPattern))
         self._draw_events(painter)
+        self._draw_marks(painter)
+
+    def _name_break(self, painter: QPainter, part: QRectF, text: str) -> None:
+        """Its word in the middle, on paper of its own, where there is room."""
+        role = QPalette.ColorRole
+        metrics = painter.fontMetrics()
+        size = QRectF(0, 0, metrics.horizontalAdvance(text) + 2 * theme.S, metrics.height())
+        if size.width() <= part.width():
+            size.moveCenter(part.center())
+            painter.fillRect(size, self.colours.color(role.Base))
+            painter.setPen(self.colours.color(role.WindowText))
+            painter.drawText(size, Qt.AlignmentFlag.AlignCenter, text)
+
+    def _draw_marks(self, painter: QPainter) -> None:
+        """A pole with a pennant: no other thing has its shape."""
+        ink, box = self.colours.color(QPalette.ColorRole.WindowText), self.box
+        high = 0.55 * painter.fontMetrics().height()
+        for time_s in all_marks_of(self.view.summary):
+            if not self.from_s <= time_s <= self.to_s:
+                continue
+            # On whole pixels, or it would be a grey blur.
+            x = round(self._x(time_s))
+            painter.setPen(QPen(ink, 2.0, Qt.PenStyle.DashDotLine))
+            painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()))
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(ink)
+            # Away from the nearer edge, so that it is whole.
+            way = 1.0 if x < box.center().x() else -1.0
+            tip = QPointF(x + 1.4 * way * high, box.top() + high / 2)
+            top, foot = QPointF(x, box.top()), QPointF(x, box.top() + high)
+            painter.drawPolygon(QPolygonF([top, tip, foot]))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
 
     def _draw_events(self, painter: QPainter) -> None:
         """A bar above the lines, with its name where there is room."""
         box = self.box
         metrics, role = painter.fontMetrics(), QPalette.ColorRole
         free_from = box.left()
-        for span in sorted(events_of(self.shown), key=lambda s: s.from_s):
+        spans = sorted(events_of(self.shown), key=lambda s: s.from_s)
+        for span, lane in zip(spans, lanes_of(spans), strict=True):
             part = self._part(span)
             if part is None:
                 continue
-            bar = QRectF(part.left(), box.top() - 7, max(part.width(), 3.0), 5)
+            top = box.top() - 6 - LANE_PX * lane
+            bar = QRectF(part.left(), top, max(part.width(), 3.0), LANE_PX - 2)
             painter.fillRect(bar, self.colours.color(role.Accent))
             text = trade.event(span.text)
             left = max(part.left(), box.left())
             if left >= free_from and left + metrics.horizontalAdvance(text) <= box.right():
                 painter.setPen(self.colours.color(role.WindowText))
-                painter.drawText(QPointF(left, box.top() - 10), text)
+                foot = box.top() - 5 - LANE_PX * LANES
+                painter.drawText(QPointF(left, foot), text)
                 free_from = left + metrics.horizontalAdvance(text) + theme.S
-
-    def _unseen(self) -> list[Span]:
-        """Stretches of the set in which the first line was not measured."""
-        if not len(self._times):
-            return []
-        inside = (self._times >= self.shown.from_s) & (self._times <= self.shown.to_s)
-        times = self._times[inside]
-        first = next(iter(self.shown.columns.values()))
-        missing = ~np.isfinite(self.view.columns[first][inside])
-        edges = np.flatnonzero(np.diff(np.concatenate([[0], missing.astype(int), [0]])))
-        return [
-            Span(float(times[a]), float(times[min(b, len(times) - 1)]), "")
-            for a, b in zip(edges[::2], edges[1::2], strict=True)
-        ]
 
     def _part(self, span: Span) -> QRectF | None:
         """The box of a span, as far as it is in sight."""
@@ -173,6 +193,33 @@ class TracePainter:
             painter.setPen(line_pen(self.colours, k))
             for part in _unbroken(x, y, self._times[near]):
                 painter.drawPolyline(part)
+
+
+def scale_of(view: SessionView, shown: SetView) -> tuple[float, float] | None:
+    """Lowest and highest value of a set's lines with some room; None where there is no value."""
+    inside = (view.times_s >= shown.from_s) & (view.times_s <= shown.to_s)
+    parts = [view.columns[c][inside] for c in shown.columns.values()] if len(inside) else []
+    found = np.concatenate(parts) if parts else np.zeros(0)
+    found = found[np.isfinite(found)]
+    if not len(found):
+        return None
+    low, high = float(found.min()), float(found.max())
+    room = max(0.08 * (high - low), 1.0)
+    return low - room, high + room
+
+
+def lanes_of(spans: Sequence[Span]) -> list[int]:
+    """Lanes for events in the order of their beginnings, so that none hides another.
+
+    Where more go on at once than there are lanes, the last one has the rest.
+    """
+    free_from = [float("-inf")] * LANES
+    lanes = []
+    for span in spans:
+        lane = next((k for k, t in enumerate(free_from) if t <= span.from_s), LANES - 1)
+        free_from[lane] = max(free_from[lane], span.to_s)
+        lanes.append(lane)
+    return lanes
 
 
 def line_pen(palette: QPalette, number: int) -> QPen:

@@ -11,8 +11,7 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
-from ui.desk import trade
-from ui.desk.session_data import SessionView, SetView, events_of, repetitions_of
+from ui.desk.session_data import SessionView, SetView
 from ui.desk.trace_paint import line_pen
 from ui.desk.trace_view import TraceView
 from ui.widgets.basic import Button, Words
@@ -55,6 +54,7 @@ class TracePane(QWidget):
         self.closer.clicked.connect(lambda: self.trace.zoom(0.5))
         self.wider.clicked.connect(lambda: self.trace.zoom(2.0))
         self.trace.moved.connect(self._say_values)
+        self.trace.followed.connect(self._say_values)
         key = QWidget()
         row = FlowRow(key)
         row.setContentsMargins(0, 0, 0, 0)
@@ -100,22 +100,12 @@ class TracePane(QWidget):
         for key, value in trace.values():
             line = words.say(f"desk.line.{key}")
             if isfinite(value):
-                shown = words.number(value, 1)
+                # Without the sign that a rounded 0 may have.
+                shown = words.number(round(value, 1) + 0.0, 1)
                 parts.append(words.say("desk.line.value", line=line, value=shown))
             else:
                 parts.append(words.say("desk.line.none", line=line))
-        chosen = trace.shown
-        if chosen is not None:
-            parts += [
-                words.say("desk.rep", number=s.number)
-                for s in repetitions_of(chosen)
-                if s.from_s <= trace.cursor_s < s.to_s
-            ]
-            parts += [
-                trade.event(s.text)
-                for s in events_of(chosen)
-                if s.from_s <= trace.cursor_s <= s.to_s
-            ]
+        parts += trace.told()
         text = words.row_of(parts)
         self.values.setText(text)
         trace.setAccessibleName(f"{words.say('desk.trace')}: {text}")

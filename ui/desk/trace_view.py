@@ -10,18 +10,21 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalett
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
+from ui.desk.moments import marks_of, told_at
 from ui.desk.session_data import Array, SessionView, SetView
-from ui.desk.trace_paint import TracePainter
+from ui.desk.trace_paint import LANE_PX, LANES, TracePainter, scale_of
 from ui.widgets.basic import draw_focus
 
 #: Shortest stretch of time that fills the width.
 LEAST_S = 0.5
+NEAR_PX = 4.0
 
 
 class TraceView(QWidget):
     """Shows one set of a session, and what lies around it when zoomed out."""
 
     moved = Signal()
+    followed = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -32,6 +35,7 @@ class TraceView(QWidget):
         self.setAccessibleDescription(words.say("desk.trace.how"))
         self._view: SessionView | None = None
         self._set: SetView | None = None
+        self._scale = (-1.0, 1.0)
         self.not_valid: frozenset[int] = frozenset()
         self.from_s, self.to_s, self.cursor_s = 0.0, 1.0, 0.0
         self._drag: tuple[float, float, float] | None = None
@@ -55,9 +59,34 @@ class TraceView(QWidget):
     def show_set(self, view: SessionView | None, chosen: SetView | None) -> None:
         """Show a set."""
         self._view, self._set = view, chosen
+        self.share_scale(None)
         self.show_all()
         self.cursor_s = self.from_s
         self.moved.emit()
+
+    def share_scale(self, other: TraceView | None) -> None:
+        """Draw values on a scale that holds those of another trace too; None: on one's own."""
+        mine = self._own_scale()
+        theirs = None if other is None else other._own_scale()
+        known = [s for s in (mine, theirs) if s is not None] or [(-1.0, 1.0)]
+        self._scale = (min(s[0] for s in known), max(s[1] for s in known))
+        self.update()
+
+    def _own_scale(self) -> tuple[float, float] | None:
+        if self._set is None or self._view is None:
+            return None
+        return scale_of(self._view, self._set)
+
+    def follow(self, other: TraceView) -> None:
+        """Show the same stretch of time as another trace, each from the beginning of its set."""
+        if self._set is None or other.shown is None:
+            return
+        by_s = self._set.from_s - other.shown.from_s
+        wanted = (other.from_s + by_s, other.to_s + by_s, other.cursor_s + by_s)
+        if wanted != (self.from_s, self.to_s, self.cursor_s):
+            self.from_s, self.to_s, self.cursor_s = wanted
+            self.update()
+            self.followed.emit()
 
     def show_all(self) -> None:
         """The whole set."""
@@ -106,6 +135,14 @@ class TraceView(QWidget):
         k = int(np.argmin(np.abs(self._times - self.cursor_s)))
         return [(n, float(self._view.columns[c][k])) for n, c in self._set.columns.items()]
 
+    def told(self) -> list[str]:
+        """What there is at the cursor, in words: repetition, events, pause, mark."""
+        if self._set is None or self._view is None:
+            return []
+        # A mark is named as soon as the cursor's line touches its own.
+        near_s = NEAR_PX / max(self._box.width(), 1.0) * (self.to_s - self.from_s)
+        return told_at(self._view, self._set, self.cursor_s, near_s)
+
     @property
     def shown(self) -> SetView | None:
         """The set that is shown."""
@@ -120,6 +157,8 @@ class TraceView(QWidget):
         ends = [] if self._set is None else [self._set.from_s, self._set.to_s]
         if len(self._times):
             ends += [float(self._times[0]), float(self._times[-1])]
+        if self._set is not None and self._view is not None:
+            ends += marks_of(self._view, self._set)
         return (min(ends), max(ends)) if ends else (0.0, 1.0)
 
     def _look_at(self, from_s: float, length: float) -> None:
@@ -183,7 +222,9 @@ class TraceView(QWidget):
     @property
     def _box(self) -> QRectF:
         line = self.fontMetrics().height()
-        return QRectF(self.rect()).adjusted(3.2 * line, 2.4 * line, -theme.M, -1.6 * line)
+        return QRectF(self.rect()).adjusted(
+            3.2 * line, 1.2 * line + LANES * LANE_PX + theme.S, -theme.M, -1.6 * line
+        )
 
     def _time_at(self, x: float) -> float:
         box = self._box
@@ -206,6 +247,7 @@ class TraceView(QWidget):
                 self.to_s,
                 self.cursor_s,
                 self.not_valid,
+                self._scale,
                 self.palette(),
             ).draw(painter)
         if self.hasFocus():

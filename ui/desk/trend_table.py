@@ -10,7 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette
-from PySide6.QtWidgets import QHeaderView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from tracker.records.trends import Change, Point, Series, Spec
 from ui import theme, words
@@ -53,8 +53,15 @@ class TrendRow:
             last = point_words(spec, known[-1] if known else None)
         else:
             first = trade.value(spec, self.change.first)
+            if self.change.since is not None:
+                first = words.say("desk.baseline.mean", value=first)
             last = trade.value(spec, self.change.last)
         return [name, first, last, self.verdict, self.chart_words]
+
+    @property
+    def spoken(self) -> list[str]:
+        """The same for who hears it, or looks closer."""
+        return [*self.cells[:3], self.whole_verdict, self.chart_words]
 
     @property
     def chart_words(self) -> str:
@@ -66,6 +73,14 @@ class TrendRow:
             all=len(points),
             doubt=sum(p.value is not None and bool(p.doubts) for p in points),
         )
+
+    @property
+    def whole_verdict(self) -> str:
+        """The same with what it was compared with: too long for a column."""
+        if self.change.since is None:
+            return self.verdict
+        day = trade.day(self.change.since)
+        return words.say("desk.change.since", text=self.verdict, day=day)
 
     @property
     def verdict(self) -> str:
@@ -180,9 +195,10 @@ class TrendModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return "" if column == CHART_COLUMN else row.cells[column]
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return ", ".join(row.cells) if column == 0 else row.cells[column]
+            told = row.spoken
+            return ", ".join(told) if column == 0 else told[column]
         if role == Qt.ItemDataRole.ToolTipRole:
-            return as_tip(row.cells[column])
+            return as_tip(row.spoken[column])
         if role == Qt.ItemDataRole.FontRole and row.change.verdict in ("rose", "fell"):
             return self.bold
         return row.series.points if role == POINTS_ROLE else None
@@ -208,16 +224,15 @@ class ChartDelegate(QStyledItemDelegate):
 class TrendTable(Table):
     """Trends of each exercise."""
 
+    stretching = (CHART_COLUMN,)
+    shares = (0.32, 0.19, 0.19, 0.30, 0.40)
+
     def __init__(self) -> None:
         super().__init__(words.say("desk.trends"))
         self.trends = TrendModel()
         self.setModel(self.trends)
         self._charts = ChartDelegate(self)
         self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
-        header = self.horizontalHeader()
-        for column in (0, 1, 2, 3):
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(CHART_COLUMN, QHeaderView.ResizeMode.Stretch)
         self.set_percent(100)
 
     def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
@@ -229,9 +244,12 @@ class TrendTable(Table):
         """Room for a chart in each row, and headings across the whole width."""
         self.trends.bold = theme.font("desk", self.percent, bold=True)
         line = self.fontMetrics().height()
-        self.horizontalHeader().setMinimumSectionSize(5 * line)
+        self.horizontalHeader().setMinimumSectionSize(3 * line)
         self.clearSpans()
+        narrow = self.fit_columns()
         for k, row in enumerate(self.trends.rows):
             self.setRowHeight(k, round(1.7 * line))
             if isinstance(row, Heading):
                 self.setSpan(k, 0, 1, 5)
+        if narrow:
+            self.resizeRowsToContents()

@@ -5,7 +5,7 @@
 from __future__ import annotations
 
 import time
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer
@@ -31,12 +31,14 @@ from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import theme, words
 from ui.appearance import Appearance
+from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
 from ui.desk.small import desk_words, small_button
+from ui.desk.together import new_session_folder, plan_path
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
 from ui.settings import Settings
@@ -142,6 +144,7 @@ class DeskWindow(QWidget):
         self.people.chosen.connect(self.person_page.show_person)
         self.person_page.opened.connect(self.open_session)
         self.person_page.plan_wanted.connect(self.open_plan)
+        self.person_page.baseline_wanted.connect(self.begin_baseline)
         self.session_page.left.connect(self.show_people)
         self.session_page.noted.connect(self.person_page.fill)
         self.open_exchange.clicked.connect(self.show_exchange)
@@ -291,6 +294,17 @@ class DeskWindow(QWidget):
         folder = self.reading.folder
         self.editor = show_editor(self.settings)
         self.editor.open_for(person, folder, None if path is None else folder / path)
+
+    def begin_baseline(self) -> None:
+        """Open the program for a session together; it comes into the folder by itself."""
+        person, found = self.person_page.person, self.found
+        path = None if person is None or found is None else plan_path(person, found.records)
+        if person is None or path is None:
+            return
+        out = new_session_folder(self.reading.folder, person, datetime.now())
+        begun = together.start(together.call(path, out))
+        key = "desk.together.begun" if begun else "desk.together.failed"
+        self.person_page.report.say(words.say(key))
 
     def undo_note(self) -> None:
         """Take back one's last note on the session, or score of the person, that is shown."""

@@ -15,6 +15,7 @@ from tracker.plan.findings import Finding
 from tracker.plan.lines import Path, field_name
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
+from ui.editor.baseline import TAKE, take_over
 from ui.editor.document import Document
 from ui.editor.dropping import dropped
 from ui.editor.entry_form import entry_sections
@@ -180,7 +181,10 @@ class EditingPage(QWidget):
 
     def _acted(self, act: str, path: Path) -> None:
         self.commit()
-        data, to = act_on(self.document.data, act, path, self.document.today)
+        if act == TAKE:
+            data, to = take_over(self.document.state, path)
+        else:
+            data, to = act_on(self.document.data, act, path, self.document.today)
         self.document.do(data, words.say(f"edit.step.{act}"), (self._item, to))
         self.refresh()
         self.form.focus_path(to)

@@ -21,6 +21,7 @@ from tracker.plan.model import Entry
 from tracker.plan.telling import counted_from
 from ui import words
 from ui.desk import trade
+from ui.editor.baseline import entry_section
 from ui.editor.plan_form import choice, number, unlock_section
 from ui.editor.rows import Row, Section
 from ui.editor.state import State
@@ -35,6 +36,7 @@ def entry_sections(state: State, index: int) -> list[Section]:
     return [
         Section(trade.shown(exercise.therapist), tuple(_name_rows(state, at, exercise))),
         Section(words.say("edit.dose"), tuple(_dose_rows(at, entry, exercise))),
+        *entry_section(state, index),
         Section(words.say("edit.ladder"), tuple(_ladder_rows(at, entry, exercise))),
         Section(words.say("edit.form"), tuple(_form_rows(state.data, at, entry, exercise))),
         unlock_section(state, at),

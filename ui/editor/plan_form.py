@@ -13,13 +13,14 @@ from tracker.plan.lines import Path
 from tracker.plan.model import Plan, SymptomRules
 from tracker.session.chair_stands import AGE_GROUPS
 from ui import words
+from ui.editor.baseline import plan_section
 from ui.editor.rows import Row, Section
 from ui.editor.state import State
 from ui.editor.telling import phrase
 
 
 def plan_sections(state: State) -> list[Section]:
-    """Person, loss, days, words to the patient, and minutes against the guideline."""
+    """Person, loss, what the baseline offers, days, words to the patient, minutes."""
     say = words.say
     sides = [(s, say(f"edit.side.{s}")) for s in ("right", "left", "both", "unknown")]
     losses = [(k, say(f"edit.loss.{k}")) for k in ("acute", "chronic", "bilateral", "other")]
@@ -44,6 +45,7 @@ def plan_sections(state: State) -> list[Section]:
                 Row((), "note", say("edit.minutes"), state.minutes, strong=True),
             ),
         ),
+        *plan_section(state),
         Section(
             say("edit.days"),
             (

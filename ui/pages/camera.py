@@ -6,12 +6,13 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QWidget
 
-from ui import words
+from ui import theme, words
+from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
 from ui.session_flow import Director
 from ui.settings import EYES, GLASSES, Settings
 from ui.verdict import verdict
-from ui.widgets.basic import Button, Page, Words
+from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.choices import Choices
 from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
@@ -28,6 +29,7 @@ class CameraPage(Page):
         self._shown: list[CameraChoice] = []
         self._is_kept = False
         self._kept_for: CameraChoice | None = None
+        self.progress = Words(progress_words("camera"), soft=True)
         self.title = Words(words.say("camera.title"), "title")
         self.choice = Choices(words.say("camera.choose"))
         self.choice.chosen.connect(self._chosen)
@@ -47,7 +49,7 @@ class CameraPage(Page):
         self.eyes.choose(EYES.index(settings.eyes))
         self.eyes.chosen.connect(self._watch)
         director.glasses, director.eyes = settings.glasses, settings.eyes
-        for part in (self.title, self.choice):
+        for part in (self.progress, self.title, self.choice):
             self.body.addWidget(part)
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.verdict)
@@ -69,8 +71,10 @@ class CameraPage(Page):
         self.back.clicked.connect(self._go_back)
         self.on = Button(words.say("first.next"), "main")
         self.on.clicked.connect(director.first_go_on)
+        self.skip = leave_button(director)
         self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
+        self.buttons.set_apart(self.unwell, self.skip)
         for button in (
             self.on,
             self.kept,
@@ -78,6 +82,7 @@ class CameraPage(Page):
             self.retry,
             self.demo,
             self.back,
+            self.skip,
             self.unwell,
         ):
             self.buttons.addWidget(button)
@@ -125,7 +130,11 @@ class CameraPage(Page):
             self._kept_for = director.camera
             self._look_for_kept()
         looking = director.looking
-        _show(self.on, looking)
+        # A line more stands above the picture then.
+        self.body.setSpacing(theme.S if looking else theme.M)
+        for part in (self.on, self.progress, self.skip):
+            _show(part, looking)
+        relabel(self.back, words.say("first.before" if looking else "trouble.back"))
         _show(self.kept, trouble is None and self._is_kept and not looking)
         _show(self.next, trouble is None and not looking)
         _show(self.retry, trouble is not None)

@@ -128,6 +128,20 @@ class Looks(QWidget):
         self.unchecked.setVisible(language != SOURCE)
 
 
+def progress_words(step: str) -> str:
+    """Which of the first steps this is; empty for what is none."""
+    if step not in STEPS:
+        return ""
+    return words.say("first.progress", at=STEPS.index(step) + 1, of=len(STEPS))
+
+
+def leave_button(director: Director) -> Button:
+    """Skip what is left of the first steps."""
+    button = Button(words.say("first.leave"), "plain", words.say("first.leave_name"))
+    button.clicked.connect(director.leave_first)
+    return button
+
+
 class FirstPage(Page):
     """One step at a time, or all of them to choose from."""
 
@@ -176,12 +190,12 @@ class FirstPage(Page):
         self.next.clicked.connect(director.first_go_on)
         self.before = Button(words.say("first.before"))
         self.before.clicked.connect(director.first_back)
-        self.leave = Button(words.say("first.leave"), "plain", words.say("first.leave_name"))
-        self.leave.clicked.connect(director.leave_first)
+        self.leave = leave_button(director)
         self.finish = Button(words.say("first.finish"))
         self.finish.clicked.connect(director.leave_first)
         for button in (self.begin, self.next, self.before, self.finish, self.leave):
             self.buttons.addWidget(button)
+        self.buttons.set_apart(self.finish, self.leave)
 
     def set_percent(self, percent: int) -> None:
         """Lines that come later get the same text size."""
@@ -213,7 +227,7 @@ class FirstPage(Page):
     def _show(self, step: str) -> None:
         self.shown = step
         at = STEPS.index(step) + 1 if step in STEPS else 0
-        self.progress.setText(words.say("first.progress", at=at, of=len(STEPS)) if at else "")
+        self.progress.setText(progress_words(step))
         self.progress.setVisible(bool(at))
         self.title.setText(words.say(f"first.{step}"))
         self._show_lines(step)
@@ -242,8 +256,9 @@ class FirstPage(Page):
             part.hide()
             part.deleteLater()
         self._made = []
-        for k, (key, cared) in enumerate(_LINES[step]):
-            label = Words(words.say(key), "lead" if k == 0 and not cared else "body")
+        for key, cared in _LINES[step]:
+            # Little is said at a time, so it can be large.
+            label = Words(words.say(key), "lead")
             label.set_percent(self._percent)
             part = Rule(label) if cared else label
             self._lines.addWidget(part)

@@ -58,6 +58,7 @@ class GatePage(Page):
             button.clicked.connect(then)
             self.buttons.addWidget(button)
         self._leave = (unwell_button(), end_button())
+        self.buttons.set_apart(*self._leave)
         for button, signal in zip(self._leave, (self.unwell, self.ended), strict=True):
             button.clicked.connect(signal)
             self.buttons.addWidget(button)

@@ -39,6 +39,7 @@ class ScoresPage(Page):
         for button, signal in ((unwell_button(), self.unwell), (end_button(), self.ended)):
             button.clicked.connect(signal)
             self.buttons.addWidget(button)
+            self.buttons.set_apart(button)
         self.scale.changed.connect(lambda _: self.done.setEnabled(True))
         self.scale.confirmed.connect(self._take)
         self.done.clicked.connect(self._take)

@@ -92,7 +92,7 @@ class SetupPage(QWidget):
         self.part.setText("")
         if failed:
             self.line.setText(words.say("setup.failed"))
-            self._say_more(words.told(director.fit_message))
+            self._say_more(words.sentence(words.told(director.fit_message)))
             return
         self.line.setText(words.say("setup.fitting"))
         self._say_more(words.say("setup.fitting_wait"))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from ui import words
+from ui.pages.first import leave_button, progress_words
 from ui.pages.task import TEST_BPM, TEST_S
 from ui.session_flow import Director
 from ui.settings import SOUNDS, Settings
@@ -31,6 +32,8 @@ class SoundPage(Page):
         self.choice.chosen.connect(self._choose)
         self.lack = Words(bold=True)
         self._lack = Rule(self.lack)
+        self.progress = Words(progress_words("sound"), soft=True)
+        self.body.addWidget(self.progress)
         self.body.addWidget(Words(words.say("sound.title"), "title"))
         self.body.addWidget(self._lack)
         self.body.addWidget(self.choice)
@@ -45,9 +48,12 @@ class SoundPage(Page):
         self.hear.clicked.connect(self._hear)
         self.before = Button(words.say("first.before"))
         self.before.clicked.connect(director.first_back)
-        self.before.hide()
-        for button in (self.back, self.hear, self.before):
+        self.skip = leave_button(director)
+        for button in (self.back, self.hear, self.before, self.skip):
             self.buttons.addWidget(button)
+        self.buttons.set_apart(self.skip)
+        for part in (self.progress, self.before, self.skip):
+            part.hide()
 
     def enter(self) -> None:
         """The page comes to the front; whether there is a voice is looked up now."""
@@ -70,8 +76,9 @@ class SoundPage(Page):
         """What is lacking, and whether there is something to hear."""
         director = self._director
         step = director.first_step == "sound"
-        if self.before.isHidden() == step:
-            self.before.setVisible(step)
+        for part in (self.progress, self.before, self.skip):
+            if part.isHidden() == step:
+                part.setVisible(step)
         relabel(self.back, words.say("first.next" if step else "sound.back"))
         lacking = director.voice_lack
         key = f"voice.lack.{lacking}" if lacking else "sound.reader" if director.read_out else ""

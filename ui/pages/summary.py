@@ -10,11 +10,13 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.paths import shown_path
+from ui.widgets.posts import Posts
 
 
 class NotMeasured(QWidget):
@@ -68,23 +70,25 @@ class SummaryPage(Page):
         self.grid.setContentsMargins(0, 0, 0, 0)
         self.grid.setHorizontalSpacing(theme.L)
         self.grid.setVerticalSpacing(theme.S)
-        self.grid.setColumnStretch(1, 1)
         self.body.addWidget(Words(words.say("summary.title"), "title"))
         self.kept = Words(role="body", soft=True)
-        for part in (self.said, self.exercise, self.table, self.saved, self.kept):
+        self.bring = Words(words.say("summary.bring"))
+        for part in (self.said, self.exercise, self.table, self.saved, self.bring, self.kept):
             self.body.addWidget(part)
         self.body.addStretch(1)
         self.again = Button(words.say("summary.again"), "main")
         self.again.clicked.connect(director.again)
         self.place = Button(words.say("summary.place"), "main")
         self.place.clicked.connect(self._choose_place)
+        self.take_back = Button(words.say("summary.take_back"))
+        self.take_back.clicked.connect(director.take_report_back)
         self.retry = Button(words.say("summary.retry"))
         self.retry.clicked.connect(lambda: director.save_again())
         leave = Button(words.say("summary.close"))
         leave.clicked.connect(close)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
-        for button in (self.again, self.hand_over, self.place, self.retry, leave):
+        for button in (self.again, self.hand_over, self.take_back, self.place, self.retry, leave):
             self.buttons.addWidget(button)
         self._rows: list[Row] = []
 
@@ -96,29 +100,37 @@ class SummaryPage(Page):
             (self.hand_over, self._can_hand_over()),
             (self.place, director.unsaved and not director.sharing),
             (self.retry, director.unsaved),
+            (self.take_back, director.reported and not director.unsaved),
         ):
             if button.isHidden() == on:
                 button.setVisible(on)
         why = director.keep_error
         self.kept.setText(words.say("summary.not_kept", why=why) if why else "")
         self.kept.setVisible(bool(why))
-        said = words.say("summary.finished" if director.ended == "finished" else "summary.stopped")
+        said = words.say(self._how_it_ended())
+        found = {} if director.saved is None else director.saved.summary
+        if found.get("baseline") is True and found.get("exercises"):
+            said = f"{said} {words.say('baseline.kept')}"
         if director.clip is not None:
             said = f"{said} {words.say('summary.demo')}"
+        elif director.plan is not None and director.plan.plan_id == TRY_ID:
+            said = f"{said} {words.say('summary.try')}"
         if director.saved is None:
             not_saved = words.say("summary.not_saved", why=director.save_error)
             self.said.setText(words.say("share.not_saved") if director.sharing else not_saved)
             self._show([])
+            self.bring.hide()
             self.exercise.setText("")
             self.saved.setText(words.say("summary.not_saved_do") if director.unsaved else "")
             return
         self.said.setText(said)
         saved = words.say("summary.saved", folder=shown_path(director.saved.folder))
         self.saved.setText(words.say("share.saved") if director.sharing else saved)
+        self.bring.setVisible(self._is_to_be_brought())
         exercises = director.saved.summary.get("exercises") or []
         if director.plan is not None:
             self.exercise.setText("")
-            self._show(session_rows(director.saved.summary))
+            self._show(session_rows(director.saved.summary), posts_first=True)
         elif exercises:
             name = str(exercises[-1].get("exercise"))
             self.exercise.setText(words.say_or(f"exercise.{name}", "program"))
@@ -126,6 +138,22 @@ class SummaryPage(Page):
         else:
             self.exercise.setText("")
             self._show([])
+
+    def _how_it_ended(self) -> str:
+        """Key of what is said first."""
+        director = self._director
+        if director.reported:
+            return "summary.finished_reported"
+        if director.ended != "finished":
+            return "summary.stopped"
+        return "summary.finished" if director.plan is None else "summary.finished_plan"
+
+    def _is_to_be_brought(self) -> bool:
+        """Whether it has to be said how the therapist gets to see it: no button does it."""
+        director = self._director
+        if director.clip is not None or director.sharing or self._can_hand_over():
+            return False
+        return director.plan is not None and director.plan.plan_id != TRY_ID
 
     def _can_hand_over(self) -> bool:
         """Whether the session's plan says to whom it goes."""
@@ -145,24 +173,34 @@ class SummaryPage(Page):
         super().set_percent(percent)
         self.percent = percent
 
-    def _show(self, rows: list[Row]) -> None:
+    def _show(self, rows: list[Row], *, posts_first: bool = False) -> None:
+        """Show other rows; the posts of many stand under each other, beside their names."""
         if rows == self._rows:
             return
         self._rows = rows
+        value = 2 if posts_first else 1
+        for column, stretch in enumerate((2, 0, 3) if posts_first else (0, 1, 0)):
+            self.grid.setColumnStretch(column, stretch)
         while (item := self.grid.takeAt(0)) is not None:
             widget = item.widget()
             if widget is not None:
                 widget.hide()
                 widget.deleteLater()
-        for k, row in enumerate(rows):
-            self.grid.addWidget(self._sized(Words(row.label, soft=True)), k, 0)
+        at = 0
+        for row in rows:
+            self.grid.addWidget(self._sized(Words(row.label, soft=True)), at, 0)
             if row.value is None:
                 box = NotMeasured()
                 self._sized(box.findChild(Words))
-                self.grid.addWidget(box, k, 1, Qt.AlignmentFlag.AlignLeft)
+                self.grid.addWidget(box, at, value, Qt.AlignmentFlag.AlignLeft)
             else:
                 text = f"{row.value}   ({row.asked})" if row.asked else row.value
-                self.grid.addWidget(self._sized(Words(text, bold=True)), k, 1)
+                self.grid.addWidget(self._sized(Words(text, bold=True)), at, value)
+            if row.share is not None:
+                # Beside the name of each, or below the number of the only one.
+                at += not posts_first
+                self.grid.addWidget(Posts(*row.share), at, 1, Qt.AlignmentFlag.AlignLeft)
+            at += 1
 
     def _sized(self, label: Words) -> Words:
         label.set_percent(self.percent)

@@ -26,6 +26,8 @@ from ui.widgets.far import FarFigure
 from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.moving import Beside, MovementBox
 
+#: So few paragraphs are all written large: there is room for it.
+FEW = 4
 #: Beats of the test sound.
 TEST_BPM, TEST_S = 60.0, 3.0
 
@@ -45,16 +47,16 @@ class TaskPage(Page):
         self.title = Words(role="title")
         self._column = QVBoxLayout()
         self._column.setSpacing(theme.M)
-        self.time = Words(role="lead", bold=True)
         self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
         left = QVBoxLayout()
         left.setSpacing(theme.M)
-        for part in (self.title, self.time):
-            left.addWidget(part)
+        left.addWidget(self.title)
         self._beside = QHBoxLayout()
         self._beside.setSpacing(theme.L)
         self._beside.addWidget(self.far)
+        # Takes what is free: a figure alone would else make the whole page as narrow as it is.
+        self._beside.addStretch(1)
         left.addLayout(self._beside)
         left.addLayout(self._column)
         self.movement = MovementBox()
@@ -73,6 +75,7 @@ class TaskPage(Page):
         self.unwell.clicked.connect(director.unwell)
         self.end = end_button()
         self.end.clicked.connect(lambda: director.end_today())
+        self.buttons.set_apart(self.unwell, self.end)
 
     def set_percent(self, percent: int) -> None:
         """Lines that come later get the same text size."""
@@ -122,20 +125,18 @@ class TaskPage(Page):
         """The time that is left, or a set's figure, in whole seconds."""
         director = self._director
         until_s = self.card.until_s
-        text = ""
-        if isfinite(until_s):
-            left = max(0, ceil(until_s - director.now_s))
-            text = words.say("ask.left", time=clock_words(left))
+        waits = isfinite(until_s)
         entry = director.entry if self.card.runs else None
-        if entry is not None:
+        if waits:
+            left = max(0, ceil(until_s - director.now_s))
+            self.far.show_figure(clock_words(left), words.say("far.left"))
+        elif entry is not None:
             left_s, ran_s = director.set_left_s, director.set_ran_s
             figure = set_figure(entry, repetitions=None, left_s=left_s, ran_s=ran_s)
             self.far.show_figure(*figure)
-        if self.far.isHidden() == self.card.runs:
-            self.far.setVisible(self.card.runs)
-        if self.time.text() != text:
-            self.time.setText(text)
-        self.time.setVisible(bool(text))
+        shown = waits or self.card.runs
+        if self.far.isHidden() == shown:
+            self.far.setVisible(shown)
         self._show_call()
 
     def _show_call(self) -> None:
@@ -200,6 +201,9 @@ class TaskPage(Page):
 
     def _show_lines(self) -> None:
         for line in self._lines:
+            # One that is only hidden would still have a say in how wide the others are.
+            for row in (self._beside, self._column):
+                row.removeWidget(line)
             line.hide()
             line.deleteLater()
         self._lines = []
@@ -209,12 +213,14 @@ class TaskPage(Page):
         # The task and its dose, then what to take care of: that must not be far down.
         texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._notes)]
         for k, (text, cared) in enumerate(texts):
-            role = "body" if k > 0 else "title" if card.runs else "lead"
+            beside = k == 0 and (card.runs or isfinite(card.until_s))
+            large = k == 0 or len(texts) <= FEW
+            role = "title" if beside and card.runs else "lead" if large else "body"
             label = Words(text, role)
             label.set_percent(self._percent)
             part = Rule(label) if cared else label
-            if k == 0 and card.runs:
-                self._beside.addWidget(part, 1)
+            if beside:
+                self._beside.insertWidget(1, part, 1000)
             else:
                 self._column.addWidget(part)
             self._lines.append(part)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from ui import theme, words
 from ui.geometry import ScreenGeometry
 from ui.pages.screen import say_screen
+from ui.ports import Baseline
 from ui.session_first import OVERVIEW
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
@@ -38,9 +39,10 @@ class ToolsPage(Page):
         review: Callable[[], None],
         edit: Callable[[], None],
         hand_over: Callable[[], None],
+        has_plan: Callable[[], bool],
     ) -> None:
         super().__init__()
-        self._director, self._geometry = director, geometry
+        self._director, self._geometry, self._has_plan = director, geometry, has_plan
         self.camera, self.screen_size = Words(), Words()
         self.body.addWidget(Words(words.say("tools.title"), "title"))
         self.body.addWidget(Words(words.say("tools.why"), "lead"))
@@ -48,7 +50,7 @@ class ToolsPage(Page):
         self.body.addWidget(self.screen_size)
         self.lens = Button(words.say("tools.lens"), "main")
         self.lens.clicked.connect(director.open_lens)
-        self.measure_screen = Button(words.say("tools.screen"), "main")
+        self.measure_screen = Button(words.say("tools.screen"))
         self.measure_screen.clicked.connect(director.open_screen)
         self.back = Button(words.say("tools.back"))
         self.back.clicked.connect(lambda: director.stop())
@@ -60,10 +62,12 @@ class ToolsPage(Page):
         self.edit.clicked.connect(edit)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
+        self.baseline = Button(words.say("tools.baseline"))
+        self.baseline.clicked.connect(self._begin_baseline)
         # What is seldom needed may lie below; the way back has to be in sight.
         seldom = QWidget()
         row = FlowRow(seldom)
-        for button in (self.first, self.review, self.edit):
+        for button in (self.first, self.review, self.edit, self.baseline):
             row.addWidget(button)
         policy = seldom.sizePolicy()
         policy.setHeightForWidth(True)
@@ -74,6 +78,11 @@ class ToolsPage(Page):
         for button in (self.lens, self.measure_screen, self.hand_over, self.back):
             self.buttons.addWidget(button)
 
+    def _begin_baseline(self) -> None:
+        """Back to the first page, which says what the next session is to be."""
+        self._director.baseline = Baseline()
+        self._director.stop()
+
     def refresh(self) -> None:
         """Say what is known."""
         self.camera.setText(say_lens(self._director))
@@ -83,6 +92,9 @@ class ToolsPage(Page):
             if button.isHidden() != sharing:
                 # Whoever is in the call need not see who else practises.
                 button.setVisible(not sharing)
+        offered = self._has_plan() and self._director.clip is None
+        if self.baseline.isHidden() == offered:
+            self.baseline.setVisible(offered)
         without_camera = self._director.clip is not None
         for button in (self.lens, self.first, self.hand_over):
             if button.isHidden() != without_camera:

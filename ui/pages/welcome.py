@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import SEATED_ID, seated_starter
 from ui import theme, words
 from ui.session_flow import Director
-from ui.widgets.basic import Button, Page, Rule, Words
+from ui.widgets.basic import Button, Page, Rule, Words, relabel
 from ui.widgets.recovery_note import RecoveryNote
 
 CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
@@ -41,6 +42,8 @@ class WelcomePage(Page):
         self.planned = Words(role="lead", bold=True)
         self.planned.hide()
         self.body.addWidget(self.planned)
+        self.together = Rule(Words(words.say("baseline.next"), "lead", bold=True))
+        self.body.addWidget(self.together)
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("welcome.safe"), "lead", bold=True))
         for key in CAUTIONS:
@@ -48,6 +51,11 @@ class WelcomePage(Page):
         self.body.addWidget(Rule(Words(words.say("caution.help"), bold=True)))
         self.body.addSpacing(theme.S)
         self.body.addWidget(Words(words.say("privacy"), soft=True))
+        self.body.addSpacing(theme.S)
+        # Not among the ways on: what is read before practising must have its room.
+        self.report = Button(words.say("plan.report"))
+        self.report.clicked.connect(self._report)
+        self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
         self.practise = Button(words.say("plan.start"), "main")
         self.practise.clicked.connect(self._practise)
@@ -59,7 +67,16 @@ class WelcomePage(Page):
         self.starter.clicked.connect(self._offer_starter)
         self.tools = Button(words.say("tools.open"))
         self.tools.clicked.connect(director.open_tools)
-        for button in (self.practise, self.start, self.open, self.starter, self.tools):
+        self.not_baseline = Button(words.say("baseline.not"))
+        self.not_baseline.clicked.connect(self._leave_baseline)
+        for button in (
+            self.practise,
+            self.not_baseline,
+            self.start,
+            self.open,
+            self.starter,
+            self.tools,
+        ):
             self.buttons.addWidget(button)
         self.refresh()
 
@@ -69,10 +86,6 @@ class WelcomePage(Page):
         starter = self._is_starter
         key = "plan.starter_named" if starter else "plan.named"
         self._say(words.say(key, entries=len(plan.entries)))
-        text = words.say("plan.starter_begin" if starter else "plan.start")
-        self.practise.setText(text)
-        self.practise.setAccessibleName(text)
-        self.practise.updateGeometry()
         self.refresh()
         self.enter()
 
@@ -107,6 +120,15 @@ class WelcomePage(Page):
         if self.plan is not None:
             self._director.start_plan(self.plan)
 
+    def _report(self) -> None:
+        if self.plan is not None:
+            self._director.report_practice(self.plan)
+
+    def _leave_baseline(self) -> None:
+        self._director.baseline = None
+        self.refresh()
+        self.practise.setFocus()
+
     def _choose_plan(self) -> None:
         """Ask for a plan's file."""
         name, _ = QFileDialog.getOpenFileName(
@@ -135,10 +157,18 @@ class WelcomePage(Page):
         if self.start.kind != ("plain" if planned else "main"):
             self.start.kind = "plain" if planned else "main"
             self.start.update()
+        together = planned and self._director.baseline is not None
+        start = "plan.starter_begin" if self._is_starter else "plan.start"
+        relabel(self.practise, words.say("baseline.start" if together else start))
         shown = (
+            (self.together, together),
+            (self.not_baseline, together),
             (self.practise, planned),
+            (self.report, planned and not together),
+            # What else there is only stands in the way of it.
+            (self.start, not together),
             # Names of files are nobody's business in a call.
-            (self.open, not demo and not self._director.sharing),
+            (self.open, not demo and not together and not self._director.sharing),
             # Who has a plan of their own needs no other.
             (self.starter, not demo and not planned),
         )

@@ -642,9 +642,19 @@
             <translation>دوران الكتفين إلى الخلف، ببطء</translation>
         </message>
         <message>
+            <source>Baseline</source>
+            <comment>Baseline</comment>
+            <translation>القياس المرجعي</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>مجال رؤية الكاميرا العمودي</translation>
+        </message>
+        <message>
+            <source>Changed in the call</source>
+            <comment>Changed in the call</comment>
+            <translation>غُيّر في المكالمة</translation>
         </message>
         <message>
             <source>Convergence hold on a fingertip</source>
@@ -877,6 +887,11 @@
             <translation>تغيّر الأدوية</translation>
         </message>
         <message>
+            <source>Moments marked</source>
+            <comment>Moments marked</comment>
+            <translation>لحظات عُلّمت</translation>
+        </message>
+        <message>
             <source>Nausea</source>
             <comment>Nausea</comment>
             <translation>الغثيان</translation>
@@ -1085,6 +1100,11 @@
             <source>a target held in the hand</source>
             <comment>a target held in the hand</comment>
             <translation>هدف ممسوك باليد</translation>
+        </message>
+        <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>تجربة للبرنامج، وليست تمرينًا</translation>
         </message>
         <message>
             <source>after</source>
@@ -1500,6 +1520,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>النظر عند الانحناء</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>نصف دقيقة لتجربة البرنامج: لا يُحسب تمرينًا</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2037,11 @@
             <translation>سقوط محتمل، وانتهت الجلسة به</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>تمرين بعيدًا عن الكاميرا، حسب قول المريض</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} من {asked} تمرينات خلال {days} من الأيام</translation>
@@ -2030,6 +2060,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>عدد المرات</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>أبلغ عنه المريض ولم يُرَ</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -2235,6 +2270,11 @@
             <source>symptoms not settled within the time of the plan</source>
             <comment>symptoms not settled within the time of the plan</comment>
             <translation>لم تهدأ الأعراض ضمن وقت الخطة</translation>
+        </message>
+        <message>
+            <source>taken together in the clinic</source>
+            <comment>taken together in the clinic</comment>
+            <translation>أُجري معًا في العيادة</translation>
         </message>
         <message>
             <source>target not said to be clear</source>
@@ -3145,6 +3185,26 @@
             <translation>نعم</translation>
         </message>
         <message>
+            <source>It is kept as your baseline.</source>
+            <comment>baseline.kept</comment>
+            <translation>حُفظت كقياسك المرجعي.</translation>
+        </message>
+        <message>
+            <source>Baseline: do the next session together with your therapist. Later ones are compared with it.</source>
+            <comment>baseline.next</comment>
+            <translation>القياس المرجعي: قم بالجلسة القادمة مع معالجك. تُقارن به الجلسات اللاحقة.</translation>
+        </message>
+        <message>
+            <source>No baseline today</source>
+            <comment>baseline.not</comment>
+            <translation>لا قياس مرجعي اليوم</translation>
+        </message>
+        <message>
+            <source>Begin the baseline</source>
+            <comment>baseline.start</comment>
+            <translation>ابدأ القياس المرجعي</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees</source>
             <comment>call.amplitude</comment>
             <translation>من {low} إلى {high} درجة</translation>
@@ -3430,7 +3490,7 @@
             <translation>اتصل بالطوارئ فورًا عند صداع شديد مفاجئ، أو رؤية مزدوجة، أو صعوبة في الكلام أو البلع، أو ضعف أو خدر، أو عجز عن الوقوف أو المشي، أو إغماء، أو ألم في الصدر، أو فقدان مفاجئ للسمع.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>بعض الدوخة متوقع. توقف واجلس إذا شعرت بسوء، أو إذا تألمت، أو إذا لم تهدأ الدوخة.</translation>
         </message>
@@ -3595,7 +3655,7 @@
             <translation>أبطأ قليلًا</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>أقل اتساعًا قليلًا</translation>
         </message>
@@ -3605,7 +3665,7 @@
             <translation>أسرع قليلًا</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
         </message>
@@ -3650,6 +3710,21 @@
             <translation>رجوع (Esc)</translation>
         </message>
         <message>
+            <source>◆ baseline, {text}</source>
+            <comment>desk.baseline</comment>
+            <translation>◆ قياس مرجعي، {text}</translation>
+        </message>
+        <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
+            <source>{text}; baseline of {day}</source>
+            <comment>desk.baseline.of</comment>
+            <translation>{text}؛ القياس المرجعي في {day}</translation>
+        </message>
+        <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
             <translation>تحتها</translation>
@@ -3658,6 +3733,11 @@
             <source>no other session</source>
             <comment>desk.beside.none</comment>
             <translation>لا جلسة أخرى</translation>
+        </message>
+        <message>
+            <source>between exercises</source>
+            <comment>desk.between</comment>
+            <translation>بين التمارين</translation>
         </message>
         <message>
             <source>▼ fell</source>
@@ -3683,6 +3763,11 @@
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ ارتفع</translation>
+        </message>
+        <message>
+            <source>{text}, against the baseline of {day}</source>
+            <comment>desk.change.since</comment>
+            <translation>{text}، مقارنة بالقياس المرجعي في {day}</translation>
         </message>
         <message>
             <source>too few to compare</source>
@@ -3750,9 +3835,29 @@
             <translation>{before} ← {after}</translation>
         </message>
         <message>
+            <source>dark</source>
+            <comment>desk.doubt.dark</comment>
+            <translation>ظلام</translation>
+        </message>
+        <message>
+            <source>? In doubt for {length} s: {why}</source>
+            <comment>desk.doubt.of</comment>
+            <translation>? مشكوك فيه لمدة {length} ث: {why}</translation>
+        </message>
+        <message>
+            <source>the face was hard to follow</source>
+            <comment>desk.doubt.unsure</comment>
+            <translation>كان تتبع الوجه صعبًا</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}، {length} ث</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
@@ -3815,6 +3920,11 @@
             <translation>{folder}</translation>
         </message>
         <message>
+            <source>▨ Not measured for {length} s: {why}</source>
+            <comment>desk.gap.of</comment>
+            <translation>▨ لم يُقس لمدة {length} ث: {why}</translation>
+        </message>
+        <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
             <translation>متابعة القراءة</translation>
@@ -3825,9 +3935,9 @@
             <translation>{value}؟</translation>
         </message>
         <message>
-            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation>● قيس   ○ أو ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الشريط: المطلوب   (متوسطات حتى خمس جلسات)</translation>
+            <translation>● قيس   ◆ القياس المرجعي   ○ أو ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الشريط: المطلوب   (متوسطات حتى خمس جلسات)</translation>
         </message>
         <message>
             <source>last {day}</source>
@@ -3890,9 +4000,19 @@
             <translation>جارٍ النظر في المجلد ...</translation>
         </message>
         <message>
-            <source>Marked while it went on</source>
+            <source>⚑ marked at {time} s</source>
+            <comment>desk.mark.at</comment>
+            <translation>⚑ عُلّم عند {time} ث</translation>
+        </message>
+        <message>
+            <source>⚑ Marked while it went on</source>
             <comment>desk.marked</comment>
-            <translation>عُلّم أثناء الأداء</translation>
+            <translation>⚑ عُلّم أثناء الأداء</translation>
+        </message>
+        <message>
+            <source>⚑ Marked outside the exercise</source>
+            <comment>desk.marked.outside</comment>
+            <translation>⚑ عُلّم خارج التمرين</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3995,6 +4115,16 @@
             <translation>مجلد آخر</translation>
         </message>
         <message>
+            <source>paused</source>
+            <comment>desk.pause</comment>
+            <translation>توقف</translation>
+        </message>
+        <message>
+            <source>Ⅱ Paused for {length} s</source>
+            <comment>desk.pause.of</comment>
+            <translation>Ⅱ توقف لمدة {length} ث</translation>
+        </message>
+        <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
             <translation>الأشخاص، والأكثر إلحاحًا أولًا</translation>
@@ -4010,7 +4140,7 @@
             <translation>التمرن</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>
         </message>
@@ -4080,6 +4210,11 @@
             <translation>التمرين</translation>
         </message>
         <message>
+            <source>{name} ({number} of {of})</source>
+            <comment>desk.set.part</comment>
+            <translation>{name} ({number} من {of})</translation>
+        </message>
+        <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>{share} % من التمرينات المطلوبة</translation>
@@ -4145,6 +4280,26 @@
             <translation>مراجعة</translation>
         </message>
         <message>
+            <source>Baseline together</source>
+            <comment>desk.together</comment>
+            <translation>قياس مرجعي</translation>
+        </message>
+        <message>
+            <source>The program opens beside this window. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.begun</comment>
+            <translation>يُفتح البرنامج بجانب هذه النافذة. عند انتهاء الجلسة تظهر هنا من تلقاء نفسها.</translation>
+        </message>
+        <message>
+            <source>The program could not be opened.</source>
+            <comment>desk.together.failed</comment>
+            <translation>تعذّر فتح البرنامج.</translation>
+        </message>
+        <message>
+            <source>This folder has no plan with this pseudonym. Make one first.</source>
+            <comment>desk.together.no_plan</comment>
+            <translation>لا توجد في هذا المجلد خطة بهذا الاسم المستعار. أنشئ خطة أولًا.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>الرأس والنظر والهدف عبر الزمن</translation>
@@ -4175,9 +4330,9 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
-            <source>Repetitions, events</source>
+            <source>Over time</source>
             <comment>desk.what</comment>
-            <translation>المرات والأحداث</translation>
+            <translation>المجرى</translation>
         </message>
         <message>
             <source>Whole session</source>
@@ -4278,6 +4433,101 @@
             <source>Back (Esc)</source>
             <comment>edit.back</comment>
             <translation>رجوع (Esc)</translation>
+        </message>
+        <message>
+            <source>Baseline of {day}</source>
+            <comment>edit.baseline</comment>
+            <translation>القياس المرجعي في {day}</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>edit.baseline.bpm</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>{entry}: {what}</source>
+            <comment>edit.baseline.line</comment>
+            <translation>{entry}: {what}</translation>
+        </message>
+        <message>
+            <source>{told}. Not offered: {why}</source>
+            <comment>edit.baseline.not_offered</comment>
+            <translation>{told}. لا يُعرض: {why}</translation>
+        </message>
+        <message>
+            <source>nothing measured</source>
+            <comment>edit.baseline.nothing</comment>
+            <translation>لم يُقس شيء</translation>
+        </message>
+        <message>
+            <source>{low} to {high}°</source>
+            <comment>edit.baseline.range</comment>
+            <translation>من {low} إلى {high}°</translation>
+        </message>
+        <message>
+            <source>symptoms +{points}</source>
+            <comment>edit.baseline.rise</comment>
+            <translation>الأعراض +{points}</translation>
+        </message>
+        <message>
+            <source>{deg}° to both sides</source>
+            <comment>edit.baseline.swing</comment>
+            <translation>{deg}° إلى الجهتين</translation>
+        </message>
+        <message>
+            <source>Take over: {what}</source>
+            <comment>edit.baseline.take</comment>
+            <translation>خذ: {what}</translation>
+        </message>
+        <message>
+            <source>Take over for all exercises</source>
+            <comment>edit.baseline.take_all</comment>
+            <translation>خذها لكل التمارين</translation>
+        </message>
+        <message>
+            <source>nobody said whether the target was clear</source>
+            <comment>edit.baseline.why.clarity_not_asked</comment>
+            <translation>لم يقل أحد هل كان الهدف واضحًا</translation>
+        </message>
+        <message>
+            <source>the figures are in doubt</source>
+            <comment>edit.baseline.why.doubt</comment>
+            <translation>القيم مشكوك فيها</translation>
+        </message>
+        <message>
+            <source>the session was broken off</source>
+            <comment>edit.baseline.why.ended</comment>
+            <translation>قُطعت الجلسة</translation>
+        </message>
+        <message>
+            <source>a possible fall was seen</source>
+            <comment>edit.baseline.why.fall</comment>
+            <translation>شوهد سقوط محتمل</translation>
+        </message>
+        <message>
+            <source>no score was given after it</source>
+            <comment>edit.baseline.why.no_scores</comment>
+            <translation>لم تُعطَ درجة بعده</translation>
+        </message>
+        <message>
+            <source>the target was not clear</source>
+            <comment>edit.baseline.why.not_clear</comment>
+            <translation>لم يكن الهدف واضحًا</translation>
+        </message>
+        <message>
+            <source>it was not measured</source>
+            <comment>edit.baseline.why.not_measured</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle</source>
+            <comment>edit.baseline.why.not_settled</comment>
+            <translation>لم تهدأ الأعراض</translation>
+        </message>
+        <message>
+            <source>symptoms rose by more than 2</source>
+            <comment>edit.baseline.why.rose</comment>
+            <translation>زادت الأعراض بأكثر من 2</translation>
         </message>
         <message>
             <source>Bouts a day</source>
@@ -5353,6 +5603,11 @@
             <source>Condition removed</source>
             <comment>edit.step.remove_unlock</comment>
             <translation>أُزيل شرط</translation>
+        </message>
+        <message>
+            <source>Ranges of the baseline taken over</source>
+            <comment>edit.step.take_baseline</comment>
+            <translation>أُخذت مديات القياس المرجعي</translation>
         </message>
         <message>
             <source>Begins today</source>
@@ -6780,9 +7035,9 @@
             <translation>لم يتسع ملف واحد لكل شيء. أرسل هذه أيضًا: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>عدد الجلسات التي تنتظر التسليم: {count}.</translation>
+            <translation>الجلسات المنتظر تسليمها: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7175,14 +7430,19 @@
             <translation>الخطط (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>خطتك: عدد التمارين {entries}.</translation>
+            <translation>خطّتك. عدد التمارين: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>فتح خطة</translation>
+        </message>
+        <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>تمرنت من دون الحاسوب</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8210,6 +8470,11 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>الآن: {tempo} في الدقيقة</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>لا يُرى</translation>
@@ -8370,9 +8635,9 @@
             <translation>تشعر بعدم ثبات أكثر من {most} من 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>بعد تمرين لا تهدأ الدوخة خلال {minutes} من الدقائق.</translation>
+            <translation>بعد تمرين تحتاج الأعراض إلى أكثر من {minutes} من الدقائق لتهدأ.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8765,11 @@
             <translation>المطلوب: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>لعرضه على معالجك، أحضر هذا الحاسوب أو نسخة من ذلك المجلد.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>إغلاق</translation>
@@ -8538,6 +8808,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>أديت التمرين كله.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>انتهى تمرينك الآن.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>سُجل كما تقول. لم تره الكاميرا، لذلك لم يُقس شيء.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8900,11 @@
             <translation>عدد المرات</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>تم، حسب قولك</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>حاول مرة أخرى</translation>
@@ -8650,6 +8935,11 @@
             <translation>توقفت قبل النهاية. ما فعلته محفوظ ومحسوب.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>تراجع</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>الإيقاع</translation>
@@ -8658,6 +8948,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>جلستك</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>كان هذا للتجربة فقط: لا يُحسب تمرينًا.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -8823,6 +9118,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>For therapists: baseline together</source>
+            <comment>tools.baseline</comment>
+            <translation>للمعالجين: قياس مرجعي</translation>
         </message>
         <message>
             <source>For therapists: plan</source>
@@ -9135,9 +9435,9 @@
             <translation>بدء المثال</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>تمرّن وهناك من يتابعك</translation>
+            <translation>حان وقت تمارينك</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>

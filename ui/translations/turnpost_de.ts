@@ -642,9 +642,19 @@
             <translation>Schulterkreisen rückwärts, langsam</translation>
         </message>
         <message>
+            <source>Baseline</source>
+            <comment>Baseline</comment>
+            <translation>Ausgangsmessung</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>Senkrechtes Bildfeld der Kamera</translation>
+        </message>
+        <message>
+            <source>Changed in the call</source>
+            <comment>Changed in the call</comment>
+            <translation>Im Gespräch geändert</translation>
         </message>
         <message>
             <source>Convergence hold on a fingertip</source>
@@ -877,6 +887,11 @@
             <translation>Medikamente geändert</translation>
         </message>
         <message>
+            <source>Moments marked</source>
+            <comment>Moments marked</comment>
+            <translation>Gemerkte Augenblicke</translation>
+        </message>
+        <message>
             <source>Nausea</source>
             <comment>Nausea</comment>
             <translation>Übelkeit</translation>
@@ -1085,6 +1100,11 @@
             <source>a target held in the hand</source>
             <comment>a target held in the hand</comment>
             <translation>ein Ziel in der Hand</translation>
+        </message>
+        <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>Versuch mit dem Programm, keine Übung</translation>
         </message>
         <message>
             <source>after</source>
@@ -1500,6 +1520,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>der Blick beim Bücken</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>eine halbe Minute zum Ausprobieren des Programms: zählt nicht als Übung</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2037,11 @@
             <translation>möglicher Sturz, und die Sitzung endete damit</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>ohne die Kamera geübt, wie die Patientin oder der Patient sagt</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} von {asked} Übungszeiten in {days} Tagen</translation>
@@ -2030,6 +2060,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>Wiederholungen</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>von der Patientin oder dem Patienten berichtet, nicht gesehen</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -2235,6 +2270,11 @@
             <source>symptoms not settled within the time of the plan</source>
             <comment>symptoms not settled within the time of the plan</comment>
             <translation>Beschwerden nicht in der Zeit des Plans beruhigt</translation>
+        </message>
+        <message>
+            <source>taken together in the clinic</source>
+            <comment>taken together in the clinic</comment>
+            <translation>gemeinsam in der Praxis gemacht</translation>
         </message>
         <message>
             <source>target not said to be clear</source>
@@ -3145,6 +3185,26 @@
             <translation>Ja</translation>
         </message>
         <message>
+            <source>It is kept as your baseline.</source>
+            <comment>baseline.kept</comment>
+            <translation>Sie ist als Ihre Ausgangsmessung gespeichert.</translation>
+        </message>
+        <message>
+            <source>Baseline: do the next session together with your therapist. Later ones are compared with it.</source>
+            <comment>baseline.next</comment>
+            <translation>Ausgangsmessung: Machen Sie die nächste Sitzung gemeinsam mit Ihrer Therapiepraxis. Spätere werden mit ihr verglichen.</translation>
+        </message>
+        <message>
+            <source>No baseline today</source>
+            <comment>baseline.not</comment>
+            <translation>Heute keine Ausgangsmessung</translation>
+        </message>
+        <message>
+            <source>Begin the baseline</source>
+            <comment>baseline.start</comment>
+            <translation>Ausgangsmessung beginnen</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees</source>
             <comment>call.amplitude</comment>
             <translation>{low} bis {high} Grad</translation>
@@ -3430,7 +3490,7 @@
             <translation>Rufen Sie sofort den Notruf bei plötzlichen starken Kopfschmerzen, Doppeltsehen, Problemen beim Sprechen oder Schlucken, Schwäche oder Taubheit, wenn Sie nicht stehen oder gehen können, bei Ohnmacht, Schmerzen in der Brust oder plötzlichem Hörverlust.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>Etwas Schwindel gehört dazu. Hören Sie auf und setzen Sie sich, wenn Ihnen unwohl ist, wenn Sie Schmerzen haben oder wenn der Schwindel nicht nachlässt.</translation>
         </message>
@@ -3595,9 +3655,9 @@
             <translation>Ein wenig langsamer</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
-            <translation>Etwas weniger weit</translation>
+            <translation>Etwas kleiner bewegen</translation>
         </message>
         <message>
             <source>A little faster</source>
@@ -3605,9 +3665,9 @@
             <translation>Ein wenig schneller</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
-            <translation>Ein wenig weiter</translation>
+            <translation>Etwas größer bewegen</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -3650,6 +3710,21 @@
             <translation>Zurück (Esc)</translation>
         </message>
         <message>
+            <source>◆ baseline, {text}</source>
+            <comment>desk.baseline</comment>
+            <translation>◆ Ausgangsmessung, {text}</translation>
+        </message>
+        <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
+            <source>{text}; baseline of {day}</source>
+            <comment>desk.baseline.of</comment>
+            <translation>{text}; Ausgangsmessung vom {day}</translation>
+        </message>
+        <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
             <translation>Darunter</translation>
@@ -3658,6 +3733,11 @@
             <source>no other session</source>
             <comment>desk.beside.none</comment>
             <translation>keine andere Sitzung</translation>
+        </message>
+        <message>
+            <source>between exercises</source>
+            <comment>desk.between</comment>
+            <translation>zwischen den Übungen</translation>
         </message>
         <message>
             <source>▼ fell</source>
@@ -3683,6 +3763,11 @@
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ gestiegen</translation>
+        </message>
+        <message>
+            <source>{text}, against the baseline of {day}</source>
+            <comment>desk.change.since</comment>
+            <translation>{text}, gegenüber der Ausgangsmessung vom {day}</translation>
         </message>
         <message>
             <source>too few to compare</source>
@@ -3750,9 +3835,29 @@
             <translation>{before} → {after}</translation>
         </message>
         <message>
+            <source>dark</source>
+            <comment>desk.doubt.dark</comment>
+            <translation>dunkel</translation>
+        </message>
+        <message>
+            <source>? In doubt for {length} s: {why}</source>
+            <comment>desk.doubt.of</comment>
+            <translation>? {length} s fraglich: {why}</translation>
+        </message>
+        <message>
+            <source>the face was hard to follow</source>
+            <comment>desk.doubt.unsure</comment>
+            <translation>dem Gesicht war schwer zu folgen</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
@@ -3815,6 +3920,11 @@
             <translation>{folder}</translation>
         </message>
         <message>
+            <source>▨ Not measured for {length} s: {why}</source>
+            <comment>desk.gap.of</comment>
+            <translation>▨ {length} s nicht gemessen: {why}</translation>
+        </message>
+        <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
             <translation>Weiterlesen</translation>
@@ -3825,9 +3935,9 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation>● gemessen   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
+            <translation>● gemessen   ◆ Ausgangsmessung   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
         </message>
         <message>
             <source>last {day}</source>
@@ -3890,9 +4000,19 @@
             <translation>Der Ordner wird durchgesehen ...</translation>
         </message>
         <message>
-            <source>Marked while it went on</source>
+            <source>⚑ marked at {time} s</source>
+            <comment>desk.mark.at</comment>
+            <translation>⚑ gemerkt bei {time} s</translation>
+        </message>
+        <message>
+            <source>⚑ Marked while it went on</source>
             <comment>desk.marked</comment>
-            <translation>Währenddessen gemerkt</translation>
+            <translation>⚑ Währenddessen gemerkt</translation>
+        </message>
+        <message>
+            <source>⚑ Marked outside the exercise</source>
+            <comment>desk.marked.outside</comment>
+            <translation>⚑ Außerhalb der Übung gemerkt</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3995,6 +4115,16 @@
             <translation>Anderer Ordner</translation>
         </message>
         <message>
+            <source>paused</source>
+            <comment>desk.pause</comment>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>Ⅱ Paused for {length} s</source>
+            <comment>desk.pause.of</comment>
+            <translation>Ⅱ Pause von {length} s</translation>
+        </message>
+        <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
             <translation>Personen, Dringendes zuerst</translation>
@@ -4010,7 +4140,7 @@
             <translation>Üben</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personen: {people}, Sitzungen: {sessions}</translation>
         </message>
@@ -4080,6 +4210,11 @@
             <translation>Übung</translation>
         </message>
         <message>
+            <source>{name} ({number} of {of})</source>
+            <comment>desk.set.part</comment>
+            <translation>{name} ({number} von {of})</translation>
+        </message>
+        <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>{share} % der vorgesehenen Übungszeiten</translation>
@@ -4145,6 +4280,26 @@
             <translation>Durchsicht</translation>
         </message>
         <message>
+            <source>Baseline together</source>
+            <comment>desk.together</comment>
+            <translation>Ausgangsmessung</translation>
+        </message>
+        <message>
+            <source>The program opens beside this window. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.begun</comment>
+            <translation>Das Programm öffnet sich neben diesem Fenster. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
+        </message>
+        <message>
+            <source>The program could not be opened.</source>
+            <comment>desk.together.failed</comment>
+            <translation>Das Programm ließ sich nicht öffnen.</translation>
+        </message>
+        <message>
+            <source>This folder has no plan with this pseudonym. Make one first.</source>
+            <comment>desk.together.no_plan</comment>
+            <translation>In diesem Ordner ist kein Plan mit diesem Pseudonym. Legen Sie zuerst einen an.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>
@@ -4175,9 +4330,9 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
-            <source>Repetitions, events</source>
+            <source>Over time</source>
             <comment>desk.what</comment>
-            <translation>Wiederholungen, Ereignisse</translation>
+            <translation>Verlauf</translation>
         </message>
         <message>
             <source>Whole session</source>
@@ -4278,6 +4433,101 @@
             <source>Back (Esc)</source>
             <comment>edit.back</comment>
             <translation>Zurück (Esc)</translation>
+        </message>
+        <message>
+            <source>Baseline of {day}</source>
+            <comment>edit.baseline</comment>
+            <translation>Ausgangsmessung vom {day}</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>edit.baseline.bpm</comment>
+            <translation>{tempo} Schläge pro Minute</translation>
+        </message>
+        <message>
+            <source>{entry}: {what}</source>
+            <comment>edit.baseline.line</comment>
+            <translation>{entry}: {what}</translation>
+        </message>
+        <message>
+            <source>{told}. Not offered: {why}</source>
+            <comment>edit.baseline.not_offered</comment>
+            <translation>{told}. Nicht angeboten: {why}</translation>
+        </message>
+        <message>
+            <source>nothing measured</source>
+            <comment>edit.baseline.nothing</comment>
+            <translation>nichts gemessen</translation>
+        </message>
+        <message>
+            <source>{low} to {high}°</source>
+            <comment>edit.baseline.range</comment>
+            <translation>{low} bis {high}°</translation>
+        </message>
+        <message>
+            <source>symptoms +{points}</source>
+            <comment>edit.baseline.rise</comment>
+            <translation>Beschwerden +{points}</translation>
+        </message>
+        <message>
+            <source>{deg}° to both sides</source>
+            <comment>edit.baseline.swing</comment>
+            <translation>{deg}° nach beiden Seiten</translation>
+        </message>
+        <message>
+            <source>Take over: {what}</source>
+            <comment>edit.baseline.take</comment>
+            <translation>Übernehmen: {what}</translation>
+        </message>
+        <message>
+            <source>Take over for all exercises</source>
+            <comment>edit.baseline.take_all</comment>
+            <translation>Für alle Übungen übernehmen</translation>
+        </message>
+        <message>
+            <source>nobody said whether the target was clear</source>
+            <comment>edit.baseline.why.clarity_not_asked</comment>
+            <translation>niemand hat gesagt, ob das Ziel scharf war</translation>
+        </message>
+        <message>
+            <source>the figures are in doubt</source>
+            <comment>edit.baseline.why.doubt</comment>
+            <translation>die Werte sind fraglich</translation>
+        </message>
+        <message>
+            <source>the session was broken off</source>
+            <comment>edit.baseline.why.ended</comment>
+            <translation>die Sitzung wurde abgebrochen</translation>
+        </message>
+        <message>
+            <source>a possible fall was seen</source>
+            <comment>edit.baseline.why.fall</comment>
+            <translation>ein möglicher Sturz wurde gesehen</translation>
+        </message>
+        <message>
+            <source>no score was given after it</source>
+            <comment>edit.baseline.why.no_scores</comment>
+            <translation>danach wurde kein Wert angegeben</translation>
+        </message>
+        <message>
+            <source>the target was not clear</source>
+            <comment>edit.baseline.why.not_clear</comment>
+            <translation>das Ziel war nicht scharf</translation>
+        </message>
+        <message>
+            <source>it was not measured</source>
+            <comment>edit.baseline.why.not_measured</comment>
+            <translation>es wurde nicht gemessen</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle</source>
+            <comment>edit.baseline.why.not_settled</comment>
+            <translation>die Beschwerden klangen nicht ab</translation>
+        </message>
+        <message>
+            <source>symptoms rose by more than 2</source>
+            <comment>edit.baseline.why.rose</comment>
+            <translation>die Beschwerden stiegen um mehr als 2</translation>
         </message>
         <message>
             <source>Bouts a day</source>
@@ -5353,6 +5603,11 @@
             <source>Condition removed</source>
             <comment>edit.step.remove_unlock</comment>
             <translation>Bedingung entfernt</translation>
+        </message>
+        <message>
+            <source>Ranges of the baseline taken over</source>
+            <comment>edit.step.take_baseline</comment>
+            <translation>Bereiche der Ausgangsmessung übernommen</translation>
         </message>
         <message>
             <source>Begins today</source>
@@ -6780,9 +7035,9 @@
             <translation>Nicht alles passte in eine Datei. Senden Sie auch diese: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>{count} Sitzungen warten auf die Übergabe.</translation>
+            <translation>Sitzungen, die zur Übergabe bereitstehen: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7175,14 +7430,19 @@
             <translation>Pläne (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>Ihr Plan: {entries} Übungen.</translation>
+            <translation>Ihr Plan. Übungen: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Einen Plan öffnen</translation>
+        </message>
+        <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>Ohne den Laptop geübt</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8210,6 +8470,11 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>jetzt: {tempo} pro Minute</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>nicht zu sehen</translation>
@@ -8370,9 +8635,9 @@
             <translation>Sie fühlen sich unsicher auf den Beinen, und zwar mehr als {most} von 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>Nach einer Übung lässt es nicht innerhalb von {minutes} Minuten nach.</translation>
+            <translation>Nach einer Übung brauchen Ihre Beschwerden mehr als {minutes} Minuten, um nachzulassen.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8765,11 @@
             <translation>vorgegeben: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>Um es Ihrer Therapiepraxis zu zeigen, bringen Sie diesen Computer mit oder eine Kopie dieses Ordners.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>Schließen</translation>
@@ -8538,6 +8808,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>Sie haben die ganze Übung gemacht.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>Für diesmal sind Sie mit dem Üben fertig.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>Notiert, wie Sie es sagen. Die Kamera hat es nicht gesehen, also ist nichts gemessen.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8900,11 @@
             <translation>Wiederholungen</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>gemacht, wie Sie sagen</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>Noch einmal versuchen</translation>
@@ -8650,6 +8935,11 @@
             <translation>Sie haben früher aufgehört. Was Sie gemacht haben, ist gespeichert und zählt.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>Tempo</translation>
@@ -8658,6 +8948,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>Ihre Sitzung</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>Das war nur zum Ausprobieren: Es zählt nicht als Übung.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -8823,6 +9118,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>For therapists: baseline together</source>
+            <comment>tools.baseline</comment>
+            <translation>Für Therapiepraxen: Ausgangsmessung</translation>
         </message>
         <message>
             <source>For therapists: plan</source>
@@ -9135,9 +9435,9 @@
             <translation>Beispiel starten</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>Üben, und jemand schaut hin</translation>
+            <translation>Zeit für Ihre Übungen</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>

@@ -642,9 +642,19 @@
             <translation>Círculos de hombros hacia atrás, lentos</translation>
         </message>
         <message>
+            <source>Baseline</source>
+            <comment>Baseline</comment>
+            <translation>Sesión de referencia</translation>
+        </message>
+        <message>
             <source>Camera's vertical field of view</source>
             <comment>Camera's vertical field of view</comment>
             <translation>campo de visión vertical de la cámara</translation>
+        </message>
+        <message>
+            <source>Changed in the call</source>
+            <comment>Changed in the call</comment>
+            <translation>Cambiado en la llamada</translation>
         </message>
         <message>
             <source>Convergence hold on a fingertip</source>
@@ -877,6 +887,11 @@
             <translation>Cambio de medicamentos</translation>
         </message>
         <message>
+            <source>Moments marked</source>
+            <comment>Moments marked</comment>
+            <translation>Momentos marcados</translation>
+        </message>
+        <message>
             <source>Nausea</source>
             <comment>Nausea</comment>
             <translation>náuseas</translation>
@@ -1085,6 +1100,11 @@
             <source>a target held in the hand</source>
             <comment>a target held in the hand</comment>
             <translation>un punto sostenido en la mano</translation>
+        </message>
+        <message>
+            <source>a try of the program, not practice</source>
+            <comment>a try of the program, not practice</comment>
+            <translation>prueba del programa, no práctica</translation>
         </message>
         <message>
             <source>after</source>
@@ -1500,6 +1520,11 @@
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>la mirada al agacharse</translation>
+        </message>
+        <message>
+            <source>half a minute to try the program out: not counted as practice</source>
+            <comment>half a minute to try the program out: not counted as practice</comment>
+            <translation>medio minuto para probar el programa: no cuenta como práctica</translation>
         </message>
         <message>
             <source>hand on the rail, helper one step below, shoes on, eyes open</source>
@@ -2012,6 +2037,11 @@
             <translation>posible caída, y la sesión terminó con ella</translation>
         </message>
         <message>
+            <source>practised away from the camera, as the patient says</source>
+            <comment>practised away from the camera, as the patient says</comment>
+            <translation>practicado lejos de la cámara, según dice el paciente</translation>
+        </message>
+        <message>
             <source>practised {done} of {asked} bouts in {days} days</source>
             <comment>practised {done} of {asked} bouts in {days} days</comment>
             <translation>{done} de {asked} prácticas en {days} días</translation>
@@ -2030,6 +2060,11 @@
             <source>repetitions</source>
             <comment>repetitions</comment>
             <translation>repeticiones</translation>
+        </message>
+        <message>
+            <source>reported by the patient, not seen</source>
+            <comment>reported by the patient, not seen</comment>
+            <translation>comunicado por el paciente, no visto</translation>
         </message>
         <message>
             <source>rest of the day</source>
@@ -2235,6 +2270,11 @@
             <source>symptoms not settled within the time of the plan</source>
             <comment>symptoms not settled within the time of the plan</comment>
             <translation>síntomas no calmados en el tiempo del plan</translation>
+        </message>
+        <message>
+            <source>taken together in the clinic</source>
+            <comment>taken together in the clinic</comment>
+            <translation>hecha juntos en la consulta</translation>
         </message>
         <message>
             <source>target not said to be clear</source>
@@ -3145,6 +3185,26 @@
             <translation>Sí</translation>
         </message>
         <message>
+            <source>It is kept as your baseline.</source>
+            <comment>baseline.kept</comment>
+            <translation>Se guarda como su sesión de referencia.</translation>
+        </message>
+        <message>
+            <source>Baseline: do the next session together with your therapist. Later ones are compared with it.</source>
+            <comment>baseline.next</comment>
+            <translation>Sesión de referencia: haga la próxima sesión junto con su terapeuta. Las siguientes se comparan con ella.</translation>
+        </message>
+        <message>
+            <source>No baseline today</source>
+            <comment>baseline.not</comment>
+            <translation>Hoy sin referencia</translation>
+        </message>
+        <message>
+            <source>Begin the baseline</source>
+            <comment>baseline.start</comment>
+            <translation>Empezar la referencia</translation>
+        </message>
+        <message>
             <source>{low} to {high} degrees</source>
             <comment>call.amplitude</comment>
             <translation>de {low} a {high} grados</translation>
@@ -3430,7 +3490,7 @@
             <translation>Llame enseguida a emergencias si tiene un dolor de cabeza fuerte y repentino, visión doble, dificultad para hablar o tragar, debilidad o entumecimiento, si no puede estar de pie o caminar, si se desmaya, o si tiene dolor en el pecho o pérdida repentina de la audición.</translation>
         </message>
         <message>
-            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or it does not settle.</source>
+            <source>Some dizziness is expected. Stop and sit when you feel unwell, are in pain, or the dizziness does not settle.</source>
             <comment>caution.stop</comment>
             <translation>Es normal sentir algo de mareo. Pare y siéntese si se siente mal, si tiene dolor o si el mareo no se calma.</translation>
         </message>
@@ -3595,7 +3655,7 @@
             <translation>Un poco más despacio</translation>
         </message>
         <message>
-            <source>A little less far</source>
+            <source>A smaller movement</source>
             <comment>cue.too_large</comment>
             <translation>Un poco menos amplio</translation>
         </message>
@@ -3605,7 +3665,7 @@
             <translation>Un poco más rápido</translation>
         </message>
         <message>
-            <source>A little further</source>
+            <source>A bigger movement</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
         </message>
@@ -3650,6 +3710,21 @@
             <translation>Atrás (Esc)</translation>
         </message>
         <message>
+            <source>◆ baseline, {text}</source>
+            <comment>desk.baseline</comment>
+            <translation>◆ referencia, {text}</translation>
+        </message>
+        <message>
+            <source>◆ {value}</source>
+            <comment>desk.baseline.mean</comment>
+            <translation>◆ {value}</translation>
+        </message>
+        <message>
+            <source>{text}; baseline of {day}</source>
+            <comment>desk.baseline.of</comment>
+            <translation>{text}; referencia del {day}</translation>
+        </message>
+        <message>
             <source>Below it</source>
             <comment>desk.beside</comment>
             <translation>Debajo</translation>
@@ -3658,6 +3733,11 @@
             <source>no other session</source>
             <comment>desk.beside.none</comment>
             <translation>ninguna otra sesión</translation>
+        </message>
+        <message>
+            <source>between exercises</source>
+            <comment>desk.between</comment>
+            <translation>entre ejercicios</translation>
         </message>
         <message>
             <source>▼ fell</source>
@@ -3683,6 +3763,11 @@
             <source>▲ rose</source>
             <comment>desk.change.rose</comment>
             <translation>▲ subió</translation>
+        </message>
+        <message>
+            <source>{text}, against the baseline of {day}</source>
+            <comment>desk.change.since</comment>
+            <translation>{text}, frente a la referencia del {day}</translation>
         </message>
         <message>
             <source>too few to compare</source>
@@ -3750,9 +3835,29 @@
             <translation>{before} → {after}</translation>
         </message>
         <message>
+            <source>dark</source>
+            <comment>desk.doubt.dark</comment>
+            <translation>oscuro</translation>
+        </message>
+        <message>
+            <source>? In doubt for {length} s: {why}</source>
+            <comment>desk.doubt.of</comment>
+            <translation>? {length} s en duda: {why}</translation>
+        </message>
+        <message>
+            <source>the face was hard to follow</source>
+            <comment>desk.doubt.unsure</comment>
+            <translation>costaba seguir la cara</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
+        </message>
+        <message>
+            <source>{what} ({why})</source>
+            <comment>desk.event.why</comment>
+            <translation>{what} ({why})</translation>
         </message>
         <message>
             <source>Not read: {why}</source>
@@ -3815,6 +3920,11 @@
             <translation>{folder}</translation>
         </message>
         <message>
+            <source>▨ Not measured for {length} s: {why}</source>
+            <comment>desk.gap.of</comment>
+            <translation>▨ {length} s no medidos: {why}</translation>
+        </message>
+        <message>
             <source>Read on</source>
             <comment>desk.go_on</comment>
             <translation>Seguir leyendo</translation>
@@ -3825,9 +3935,9 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
             <comment>desk.key</comment>
-            <translation>● medido   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
+            <translation>● medido   ◆ referencia   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
         </message>
         <message>
             <source>last {day}</source>
@@ -3890,9 +4000,19 @@
             <translation>Mirando la carpeta ...</translation>
         </message>
         <message>
-            <source>Marked while it went on</source>
+            <source>⚑ marked at {time} s</source>
+            <comment>desk.mark.at</comment>
+            <translation>⚑ marcado a los {time} s</translation>
+        </message>
+        <message>
+            <source>⚑ Marked while it went on</source>
             <comment>desk.marked</comment>
-            <translation>Marcado mientras se hacía</translation>
+            <translation>⚑ Marcado mientras se hacía</translation>
+        </message>
+        <message>
+            <source>⚑ Marked outside the exercise</source>
+            <comment>desk.marked.outside</comment>
+            <translation>⚑ Marcado fuera del ejercicio</translation>
         </message>
         <message>
             <source>and {count} more</source>
@@ -3995,6 +4115,16 @@
             <translation>Otra carpeta</translation>
         </message>
         <message>
+            <source>paused</source>
+            <comment>desk.pause</comment>
+            <translation>en pausa</translation>
+        </message>
+        <message>
+            <source>Ⅱ Paused for {length} s</source>
+            <comment>desk.pause.of</comment>
+            <translation>Ⅱ Pausa de {length} s</translation>
+        </message>
+        <message>
             <source>People, most urgent first</source>
             <comment>desk.people</comment>
             <translation>Personas, primero lo más urgente</translation>
@@ -4010,7 +4140,7 @@
             <translation>Práctica</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personas: {people}, sesiones: {sessions}</translation>
         </message>
@@ -4080,6 +4210,11 @@
             <translation>Ejercicio</translation>
         </message>
         <message>
+            <source>{name} ({number} of {of})</source>
+            <comment>desk.set.part</comment>
+            <translation>{name} ({number} de {of})</translation>
+        </message>
+        <message>
             <source>{share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>{share} % de las prácticas pedidas</translation>
@@ -4145,6 +4280,26 @@
             <translation>Revisión</translation>
         </message>
         <message>
+            <source>Baseline together</source>
+            <comment>desk.together</comment>
+            <translation>Referencia</translation>
+        </message>
+        <message>
+            <source>The program opens beside this window. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.begun</comment>
+            <translation>El programa se abre junto a esta ventana. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
+        </message>
+        <message>
+            <source>The program could not be opened.</source>
+            <comment>desk.together.failed</comment>
+            <translation>No se pudo abrir el programa.</translation>
+        </message>
+        <message>
+            <source>This folder has no plan with this pseudonym. Make one first.</source>
+            <comment>desk.together.no_plan</comment>
+            <translation>En esta carpeta no hay ningún plan con este seudónimo. Haga uno primero.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
@@ -4175,9 +4330,9 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
-            <source>Repetitions, events</source>
+            <source>Over time</source>
             <comment>desk.what</comment>
-            <translation>Repeticiones, sucesos</translation>
+            <translation>Recorrido</translation>
         </message>
         <message>
             <source>Whole session</source>
@@ -4278,6 +4433,101 @@
             <source>Back (Esc)</source>
             <comment>edit.back</comment>
             <translation>Atrás (Esc)</translation>
+        </message>
+        <message>
+            <source>Baseline of {day}</source>
+            <comment>edit.baseline</comment>
+            <translation>Referencia del {day}</translation>
+        </message>
+        <message>
+            <source>{tempo} beats a minute</source>
+            <comment>edit.baseline.bpm</comment>
+            <translation>{tempo} pulsos por minuto</translation>
+        </message>
+        <message>
+            <source>{entry}: {what}</source>
+            <comment>edit.baseline.line</comment>
+            <translation>{entry}: {what}</translation>
+        </message>
+        <message>
+            <source>{told}. Not offered: {why}</source>
+            <comment>edit.baseline.not_offered</comment>
+            <translation>{told}. No se ofrece: {why}</translation>
+        </message>
+        <message>
+            <source>nothing measured</source>
+            <comment>edit.baseline.nothing</comment>
+            <translation>nada medido</translation>
+        </message>
+        <message>
+            <source>{low} to {high}°</source>
+            <comment>edit.baseline.range</comment>
+            <translation>de {low} a {high}°</translation>
+        </message>
+        <message>
+            <source>symptoms +{points}</source>
+            <comment>edit.baseline.rise</comment>
+            <translation>síntomas +{points}</translation>
+        </message>
+        <message>
+            <source>{deg}° to both sides</source>
+            <comment>edit.baseline.swing</comment>
+            <translation>{deg}° a ambos lados</translation>
+        </message>
+        <message>
+            <source>Take over: {what}</source>
+            <comment>edit.baseline.take</comment>
+            <translation>Tomar: {what}</translation>
+        </message>
+        <message>
+            <source>Take over for all exercises</source>
+            <comment>edit.baseline.take_all</comment>
+            <translation>Tomar para todos los ejercicios</translation>
+        </message>
+        <message>
+            <source>nobody said whether the target was clear</source>
+            <comment>edit.baseline.why.clarity_not_asked</comment>
+            <translation>nadie dijo si el objetivo se veía nítido</translation>
+        </message>
+        <message>
+            <source>the figures are in doubt</source>
+            <comment>edit.baseline.why.doubt</comment>
+            <translation>los valores están en duda</translation>
+        </message>
+        <message>
+            <source>the session was broken off</source>
+            <comment>edit.baseline.why.ended</comment>
+            <translation>la sesión se interrumpió</translation>
+        </message>
+        <message>
+            <source>a possible fall was seen</source>
+            <comment>edit.baseline.why.fall</comment>
+            <translation>se vio una posible caída</translation>
+        </message>
+        <message>
+            <source>no score was given after it</source>
+            <comment>edit.baseline.why.no_scores</comment>
+            <translation>después no se dio ninguna puntuación</translation>
+        </message>
+        <message>
+            <source>the target was not clear</source>
+            <comment>edit.baseline.why.not_clear</comment>
+            <translation>el objetivo no se veía nítido</translation>
+        </message>
+        <message>
+            <source>it was not measured</source>
+            <comment>edit.baseline.why.not_measured</comment>
+            <translation>no se midió</translation>
+        </message>
+        <message>
+            <source>symptoms did not settle</source>
+            <comment>edit.baseline.why.not_settled</comment>
+            <translation>los síntomas no se calmaron</translation>
+        </message>
+        <message>
+            <source>symptoms rose by more than 2</source>
+            <comment>edit.baseline.why.rose</comment>
+            <translation>los síntomas subieron más de 2</translation>
         </message>
         <message>
             <source>Bouts a day</source>
@@ -5353,6 +5603,11 @@
             <source>Condition removed</source>
             <comment>edit.step.remove_unlock</comment>
             <translation>Condición quitada</translation>
+        </message>
+        <message>
+            <source>Ranges of the baseline taken over</source>
+            <comment>edit.step.take_baseline</comment>
+            <translation>Amplitudes de la referencia tomadas</translation>
         </message>
         <message>
             <source>Begins today</source>
@@ -6780,9 +7035,9 @@
             <translation>No todo cupo en un archivo. Envíe también estos: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>{count} sesiones esperan para entregarse.</translation>
+            <translation>Sesiones por entregar: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7175,14 +7430,19 @@
             <translation>Planes (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>Su plan: {entries} ejercicios.</translation>
+            <translation>Su plan. Ejercicios: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Abrir un plan</translation>
+        </message>
+        <message>
+            <source>I practised without the laptop</source>
+            <comment>plan.report</comment>
+            <translation>He practicado sin el ordenador</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8210,6 +8470,11 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
+            <source>now: {tempo} a minute</source>
+            <comment>share.tempo_now</comment>
+            <translation>ahora: {tempo} por minuto</translation>
+        </message>
+        <message>
             <source>not seen</source>
             <comment>share.unseen</comment>
             <translation>no se ve</translation>
@@ -8370,9 +8635,9 @@
             <translation>Siente inestabilidad, y más que {most} de 10.</translation>
         </message>
         <message>
-            <source>After an exercise it does not settle within {minutes} minutes.</source>
+            <source>After an exercise your symptoms need more than {minutes} minutes to settle.</source>
             <comment>sheet.stop.settle</comment>
-            <translation>Después de un ejercicio no se calma en {minutes} minutos.</translation>
+            <translation>Después de un ejercicio, sus síntomas necesitan más de {minutes} minutos para calmarse.</translation>
         </message>
         <message>
             <source>{what}. Hold on, sit still until it is over, and tell your therapist.</source>
@@ -8500,6 +8765,11 @@
             <translation>pedido: {asked}</translation>
         </message>
         <message>
+            <source>To show it to your therapist, bring this computer, or a copy of that folder.</source>
+            <comment>summary.bring</comment>
+            <translation>Para enseñárselo a su terapeuta, lleve este ordenador o una copia de esa carpeta.</translation>
+        </message>
+        <message>
             <source>Close</source>
             <comment>summary.close</comment>
             <translation>Cerrar</translation>
@@ -8538,6 +8808,16 @@
             <source>You did the whole exercise.</source>
             <comment>summary.finished</comment>
             <translation>Ha hecho todo el ejercicio.</translation>
+        </message>
+        <message>
+            <source>Your practice for now is done.</source>
+            <comment>summary.finished_plan</comment>
+            <translation>Su práctica ha terminado por ahora.</translation>
+        </message>
+        <message>
+            <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
+            <comment>summary.finished_reported</comment>
+            <translation>Anotado tal como lo dice. La cámara no lo ha visto, así que no hay nada medido.</translation>
         </message>
         <message>
             <source>Held</source>
@@ -8620,6 +8900,11 @@
             <translation>Repeticiones</translation>
         </message>
         <message>
+            <source>done, as you say</source>
+            <comment>summary.reported</comment>
+            <translation>hecho, según dice usted</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>summary.retry</comment>
             <translation>Probar otra vez</translation>
@@ -8650,6 +8935,11 @@
             <translation>Ha parado antes. Lo que hizo está guardado y cuenta.</translation>
         </message>
         <message>
+            <source>Take it back</source>
+            <comment>summary.take_back</comment>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
             <source>Tempo</source>
             <comment>summary.tempo</comment>
             <translation>Ritmo</translation>
@@ -8658,6 +8948,11 @@
             <source>Your session</source>
             <comment>summary.title</comment>
             <translation>Su sesión</translation>
+        </message>
+        <message>
+            <source>This was only to try it out: it is not counted as practice.</source>
+            <comment>summary.try</comment>
+            <translation>Esto era solo para probar: no cuenta como práctica.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -8823,6 +9118,11 @@
             <source>Back</source>
             <comment>tools.back</comment>
             <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>For therapists: baseline together</source>
+            <comment>tools.baseline</comment>
+            <translation>Para terapeutas: sesión de referencia</translation>
         </message>
         <message>
             <source>For therapists: plan</source>
@@ -9135,9 +9435,9 @@
             <translation>Empezar el ejemplo</translation>
         </message>
         <message>
-            <source>Practise with someone watching</source>
+            <source>Time for your exercises</source>
             <comment>welcome.title</comment>
-            <translation>Practique con alguien que mira</translation>
+            <translation>Es hora de sus ejercicios</translation>
         </message>
         <message>
             <source>Turnpost watches through the camera while you do the exercises that your therapist has given you. It counts, keeps the beat, and tells you when something is off.</source>

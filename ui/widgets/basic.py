@@ -6,8 +6,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, QTimer
+from PySide6.QtGui import (
+    QColor,
+    QKeyEvent,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import (
     QAbstractButton,
     QFrame,
@@ -208,7 +216,6 @@ class Page(QWidget):
         inner = _Shrinking()
         column = QWidget()
         column.setLayout(self.body)
-        column.setMaximumWidth(theme.TEXT_WIDTH)
         row = QHBoxLayout(inner)
         row.setContentsMargins(theme.XL, theme.L, theme.XL, 0)
         row.addStretch(1)
@@ -223,15 +230,12 @@ class Page(QWidget):
         self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.buttons = FlowRow()
         self._foot = QWidget()
-        foot = QHBoxLayout(self._foot)
-        foot.setContentsMargins(theme.XL, theme.S, theme.XL, theme.L)
+        self._foot_row = foot = QHBoxLayout(self._foot)
         self.read_on = Button(words.say("read_on"))
         self.read_on.clicked.connect(self.page_down)
         self.read_on.hide()
-        foot.addStretch(1)
         holder = QWidget()
         holder.setLayout(self.buttons)
-        holder.setMaximumWidth(theme.TEXT_WIDTH)
         self.buttons.addWidget(self.read_on)
         foot.addWidget(holder, 1000)
         foot.addStretch(1)
@@ -247,12 +251,29 @@ class Page(QWidget):
         policy.setVerticalPolicy(QSizePolicy.Policy.Minimum)
         self._foot.setSizePolicy(policy)
         self._holder = holder
+        self._size_columns(100)
 
     def set_percent(self, percent: int) -> None:
-        """Wider text needs a wider column."""
-        width = round(theme.TEXT_WIDTH * (1 + (percent / 100 - 1) * 0.5))
-        self.column.setMaximumWidth(width)
-        self._holder.setMaximumWidth(width)
+        """Wider text needs wider columns."""
+        self._size_columns(percent)
+
+    def _size_columns(self, percent: int) -> None:
+        wider = 1 + (percent / 100 - 1) * 0.5
+        self.column.setMaximumWidth(round(theme.TEXT_WIDTH * wider))
+        self._holder.setMaximumWidth(round(theme.FOOT_WIDTH * wider))
+        self._place_foot()
+
+    def _place_foot(self) -> None:
+        """The buttons begin where the text does."""
+        before = max((self.width() - self.column.maximumWidth()) // 2, theme.XL)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        left, right = (theme.XL, before) if mirrored else (before, theme.XL)
+        self._foot_row.setContentsMargins(left, theme.S, right, theme.L)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width has another middle."""
+        super().resizeEvent(event)
+        self._place_foot()
 
     def body_width(self) -> int:
         """Width that the body has, with a bar to scroll it."""
@@ -271,6 +292,8 @@ class Page(QWidget):
         if self.read_on.isHidden() == more:
             had_keys = self.read_on.hasFocus()
             self.read_on.setVisible(more)
+            # What changes while a layout is at work isn't laid out by it.
+            QTimer.singleShot(0, self, self.buttons.update)
             if had_keys:
                 self.enter()
 

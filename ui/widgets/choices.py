@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QVBoxLayout, QWidget
 
@@ -16,18 +16,56 @@ from ui.widgets.flow import FlowRow
 
 
 class OneOf(Button):
-    """One of several choices: a ring in front of its words, filled when it is the one."""
+    """One of several choices: a ring in front of its words, filled when it is the one.
 
-    wraps = False
+    In a column that is narrower than its words they wrap.
+    """
 
     def __init__(self, text: str) -> None:
         super().__init__(text)
         self.setCheckable(True)
+        policy = self.sizePolicy()
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
     def sizeHint(self) -> QSize:
         """Room for ring and words."""
         size = super().sizeHint()
         return QSize(size.width() + self.fontMetrics().height(), size.height())
+
+    def minimumSizeHint(self) -> QSize:
+        """Never narrower than its longest word."""
+        return QSize(self.least_width(), self.sizeHint().height())
+
+    def least_width(self) -> int:
+        """Width in px that ring and longest word need."""
+        longest = max(map(self.fontMetrics().horizontalAdvance, self.text().split()), default=0)
+        room = 2 * theme.L + self.fontMetrics().height()
+        return min(longest + room, self.sizeHint().width())
+
+    def heightForWidth(self, width: int) -> int:
+        """Height that its words need."""
+        free = max(round(self._words_box(QRectF(0, 0, width, 100)).width()), 1)
+        flags = int(Qt.TextFlag.TextWordWrap)
+        needs = self.fontMetrics().boundingRect(QRect(0, 0, free, 10_000), flags, self.text())
+        return max(self.sizeHint().height(), needs.height() + theme.M)
+
+    def wrapped_size(self, width: int) -> QSize:
+        """Its size where it can be no wider than ``width`` px."""
+        size = self.sizeHint()
+        if size.width() <= width:
+            return size
+        width = max(width, self.least_width())
+        return QSize(width, self.heightForWidth(width))
+
+    def _words_box(self, whole: QRectF) -> QRectF:
+        """Where its words stand, beside the ring."""
+        edge = theme.FOCUS_WIDTH
+        box = whole.adjusted(edge, edge, -edge, -edge)
+        before, after = theme.M + self.fontMetrics().capHeight() + theme.M, theme.S
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            before, after = after, before
+        return box.adjusted(before, 0, -after, 0)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
@@ -56,13 +94,9 @@ class OneOf(Button):
             painter.drawEllipse(QRectF(ring - half, box.center().y() - half, 2 * half, 2 * half))
         painter.setPen(palette.color(role.ButtonText))
         painter.setFont(self.font())
-        before, after = theme.M + 2 * radius + theme.M, theme.S
-        words_box = box.adjusted(before, 0, -after, 0)
-        if mirrored:
-            words_box = box.adjusted(after, 0, -before, 0)
-        painter.drawText(
-            words_box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, self.text()
-        )
+        how = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
+        how |= int(Qt.TextFlag.TextWordWrap)
+        painter.drawText(self._words_box(QRectF(self.rect())), how, self.text())
         if self.hasFocus():
             draw_focus(painter, QRectF(self.rect()), palette)
 

@@ -1,4 +1,7 @@
-"""A row of buttons that goes on in a second row where the first is full."""
+"""A row of buttons that goes on in a second row where the first is full.
+
+What leaves stands apart, at the end of the last row: in the same place on every page.
+"""
 
 # ruff: noqa: N802 - Qt's names
 
@@ -16,7 +19,12 @@ class FlowRow(QLayout):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._items: list[QLayoutItem] = []
+        self._apart: set[QWidget] = set()
         self.setContentsMargins(0, 0, 0, 0)
+
+    def set_apart(self, *widgets: QWidget) -> None:
+        """Have widgets stand together at the end of the last row; they come last in it."""
+        self._apart.update(widgets)
 
     def addItem(self, item: QLayoutItem) -> None:
         """Take one more."""
@@ -72,18 +80,51 @@ class FlowRow(QLayout):
     def _place(self, rect: QRect, *, move: bool) -> int:
         parent = self.parentWidget()
         mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
-        x, y, high = rect.x(), rect.y(), 0
-        for item in self._shown():
-            size = _size_in(item, rect.width())
-            if x > rect.x() and x + size.width() > rect.right() + 1:
-                x, y, high = rect.x(), y + high + theme.S, 0
-            if move:
-                left = rect.x() + rect.right() + 1 - x - size.width() if mirrored else x
-                # An item by itself would hold a wrapped button to the height of one line.
-                (item.widget() or item).setGeometry(QRect(QPoint(left, y), size))
-            x += size.width() + theme.M
-            high = max(high, size.height())
-        return y + high - rect.y()
+        top, used = rect.y(), 0
+        for row in self._rows(rect.width()):
+            # The end is the same on every page, whatever stands before.
+            gap = max(rect.width() - _width_of(row), 0)
+            high = max(size.height() for _, size in row)
+            x = rect.x()
+            for item, size in row:
+                if item.widget() in self._apart:
+                    x, gap = x + gap, 0
+                if move:
+                    left = rect.x() + rect.right() + 1 - x - size.width() if mirrored else x
+                    # An item by itself would hold a wrapped button to the height of one line.
+                    (item.widget() or item).setGeometry(QRect(QPoint(left, top), size))
+                x += size.width() + theme.M
+            used = top + high - rect.y()
+            top += high + theme.S
+        return used
+
+    def _rows(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+        """What stands in each row, with its size."""
+        shown = self._shown()
+        together = [(i, _size_in(i, width)) for i in shown if i.widget() not in self._apart]
+        apart = [(i, _size_in(i, width)) for i in shown if i.widget() in self._apart]
+        rows = _broken(together, width)
+        last = rows[-1] if rows else []
+        if apart and last and _width_of([*last, *apart]) <= width:
+            return [*rows[:-1], [*last, *apart]]
+        return [*rows, *_broken(apart, width)]
+
+
+def _broken(
+    items: list[tuple[QLayoutItem, QSize]], width: int
+) -> list[list[tuple[QLayoutItem, QSize]]]:
+    """Items in rows no wider than ``width`` px, if they can be."""
+    rows: list[list[tuple[QLayoutItem, QSize]]] = []
+    for item in items:
+        if rows and _width_of([*rows[-1], item]) <= width:
+            rows[-1].append(item)
+        else:
+            rows.append([item])
+    return rows
+
+
+def _width_of(row: list[tuple[QLayoutItem, QSize]]) -> int:
+    return sum(size.width() for _, size in row) + theme.M * (len(row) - 1)
 
 
 def _size_in(item: QLayoutItem, width: int) -> QSize:

@@ -1,0 +1,107 @@
+"""What the baseline offers for a plan: only what was managed, measured well and answered."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.records.rows import START, row, set_row
+from tracker.plan.changes import PURSUIT_MOST_BPM
+from tracker.records.managed import Managed, managed_of
+
+FIGURES: dict[str, float | None] = {
+    "amplitude_deg": 13.0,
+    "amplitude_deg.right": 14.0,
+    "amplitude_deg.left": 12.2,
+    "tempo_bpm": 47.6,
+    "clear": 1.0,
+}
+ASKED = {"amplitude_deg": [15.0, 20.0], "tempo_bpm": 60.0}
+
+
+def offer(limit: float | None = None, session: Any = None, **changes: Any) -> Managed | None:
+    """What is offered of a baseline whose set differs from one that went well."""
+    figures = FIGURES | changes.pop("figures", {})
+    values: dict[str, Any] = {"figures": figures, "asked": ASKED, "rise": 1, "settle_minutes": 1.0}
+    done = set_row(**{**values, **changes})
+    rows = [row(0, sets=(done,), **{"baseline": True, **(session or {})}), row(1)]
+    return managed_of(rows, done.exercise, "turns", limit)
+
+
+def test_the_range_is_moved_to_where_both_sides_got_and_the_tempo_is_whole() -> None:
+    found = offer()
+    assert found is not None and found.day == START and found.why_not == ()
+    assert (found.swing_deg, found.measured_bpm, found.rise) == (12.2, 47.6, 1)
+    # Five degrees wide as what was asked for, about the side that went less far.
+    assert (found.amplitude_deg, found.tempo_bpm) == ((10.0, 15.0), 48.0)
+
+
+def test_never_beyond_the_neck_limit_nor_below_what_can_be_told() -> None:
+    near = offer(12.0)
+    assert near is not None and near.amplitude_deg == (7.0, 12.0)
+    small = offer(figures={"amplitude_deg.left": 5.0})
+    assert small is not None and small.amplitude_deg == (5.0, 8.0)
+
+
+@pytest.mark.parametrize(
+    ("why", "changes"),
+    [
+        ("rose", {"rise": 3}),
+        ("no_scores", {"rise": None}),
+        ("not_settled", {"session": {"not_settled": True}}),
+        ("ended", {"session": {"ended": "stopped_unwell"}}),
+        ("doubt", {"flags": {"dark": "light 0.05"}}),
+        ("fall", {"events": {"possible_fall": 1}}),
+        ("not_clear", {"figures": {"clear": 0.0}}),
+        ("clarity_not_asked", {"figures": {"clear": None}}),
+    ],
+)
+def test_what_was_not_managed_comfortably_is_not_offered(why: str, changes: dict[str, Any]) -> None:
+    found = offer(**changes)
+    assert found is not None and found.why_not == (why,)
+    assert found.amplitude_deg is None and found.tempo_bpm is None
+
+
+def test_what_was_not_measured_is_not_offered() -> None:
+    nothing = dict.fromkeys(FIGURES, None) | {"clear": 1.0}
+    found = offer(figures=nothing)
+    assert found is not None and found.why_not == ("not_measured",)
+
+
+def test_without_a_baseline_of_the_exercise_there_is_nothing() -> None:
+    assert offer(session={"baseline": False}) is None
+    assert managed_of([row(0, baseline=True)], "nods-on-target", None) is None
+    assert managed_of([], "turns-on-target", None) is None
+
+
+def test_the_newest_baseline_counts_and_the_entrys_own_set() -> None:
+    def of(tempo: float, entry: str) -> Any:
+        figures = FIGURES | {"tempo_bpm": tempo}
+        return set_row(figures, entry_id=entry, asked=ASKED, rise=0)
+
+    rows = [
+        row(0, sets=(of(40.0, "turns"),), baseline=True),
+        row(1, sets=(of(80.0, "other"), of(55.0, "turns")), baseline=True),
+        row(2, sets=(of(90.0, "turns"),)),
+    ]
+    found = managed_of(rows, "turns-on-target", "turns")
+    assert found is not None and found.tempo_bpm == 55.0
+
+
+def test_a_paused_set_is_taken_as_one() -> None:
+    parts = tuple(
+        set_row(FIGURES | {"tempo_bpm": t, "repetitions": 5.0}, asked=ASKED, rise=0)
+        for t in (40.0, 50.0)
+    )
+    found = managed_of([row(0, sets=parts, baseline=True)], "turns-on-target", "turns")
+    assert found is not None and found.tempo_bpm == 45.0
+
+
+def test_a_target_that_eyes_follow_is_never_offered_too_fast() -> None:
+    found = offer(exercise="follow-slowly", figures={"tempo_bpm": 55.0})
+    if found is None:
+        pytest.fail("there is no such exercise")
+    assert found.tempo_bpm == PURSUIT_MOST_BPM
+    # Their range is the target's own.
+    assert found.amplitude_deg is None

@@ -1,0 +1,315 @@
+"""The baseline together: how it is begun, seen on the desk, and offered to the plan."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from tests.records import made
+from tests.records.clinic import FIRST_DAY
+from tests.ui.editing import OpenEditor, choose, data_in, settle
+from tests.ui.fakes import FakeWorld, Make
+from tests.ui.patient import EYES, TURNS, Person, plan_of
+from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
+from tests.ui.test_desk import choose as choose_person
+from tests.ui.test_window import OUTPUT, cut_in
+from tracker.practice.tasks import AskGate
+from tracker.records.index import read_folder
+from tracker.records.people import people_of
+from tracker.records.rows import SessionRow, row_of
+from tracker.session.summary import Summary, load_summary, save_summary
+from ui import wiring
+from ui.cli import main
+from ui.desk import text as desk_text
+from ui.desk import together
+from ui.desk.session_table import session_cells
+from ui.desk.trend_table import TrendRow
+from ui.editor.baseline import TAKE
+from ui.editor.rows import PLAN
+from ui.editor.window import EditorWindow
+from ui.ports import Baseline
+
+pytestmark = pytest.mark.timeout(300)
+Begin = Callable[..., Person]
+
+
+# --- in the program ---
+
+
+def test_it_is_begun_from_the_tools_and_holds_for_one_session(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    person = Person(window, fake)
+    person.settle()
+    window.director.open_tools()
+    person.settle()
+    person.choose("For therapists: baseline together")
+    welcome = window.pages["welcome"]
+    assert window.stack.currentWidget() is welcome and welcome.together.isVisible()
+    assert welcome.practise.text() == "Begin the baseline"
+    person.choose("No baseline today")
+    assert not welcome.together.isVisible() and welcome.practise.text() == "Practise my plan"
+    window.expect_baseline(Baseline())
+    person.settle()
+    person.choose("Begin the baseline")
+    # The questions on safety come as ever.
+    assert isinstance(person.director.task, AskGate)
+    person.director.end_today()
+    person.settle()
+    (recording,) = fake.recordings
+    assert recording.save().summary["baseline"] is True
+    assert person.director.baseline is None
+
+
+def test_without_a_plan_it_is_not_offered(make: Make) -> None:
+    window = make()
+    window.director.open_tools()
+    assert not window.pages["tools"].baseline.isVisible()
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_nothing_is_cut_on_the_first_page(make: Make, percent: int) -> None:
+    window = make(percent=percent)
+    window.pages["welcome"].offer(plan_of(TURNS))
+    window.expect_baseline(Baseline())
+    for _ in range(3):
+        window.refresh()
+        QApplication.processEvents()
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    window.grab().save(str(OUTPUT / f"baseline-{percent}.png"))
+    assert cut_in(window) == []
+
+
+def test_the_real_recording_says_so_and_lies_where_it_was_wanted(tmp_path: Path) -> None:
+    wanted = tmp_path / "clinic" / "baseline-wren"
+    recording = wiring.make_planned(plan_of(TURNS), Baseline(wanted))
+    recording.finish("stopped")
+    saved = recording.save()
+    assert saved.folder == wanted and load_summary(wanted / "summary.json").baseline
+    plain = wiring.make_planned(plan_of(TURNS), None)
+    plain.finish("stopped")
+    saved = plain.save()
+    assert saved.summary["baseline"] is False and saved.folder.parent != wanted.parent
+
+
+# --- on the desk ---
+
+
+def session(day: int, amplitude: float, *, baseline: bool = False) -> Summary:
+    """A finished session some days after the first, with turns of one size."""
+    found = made.finished().model_dump()
+    (turns, *_) = found["exercises"]
+    figure = turns["head"]["amplitude_deg"]
+    figure |= {"median": amplitude}
+    for side in figure["by_side"].values():
+        side["median"] = amplitude
+    turns["symptoms"] = {"before": 2, "after": 3, "settled_minutes": 1.0, "reasons": {}}
+    turns["clarity"] = {"value": "clear", "reason": None}
+    when = FIRST_DAY + timedelta(days=day)
+    found |= {
+        "session_id": f"s{day}",
+        "person": "Wren",
+        "plan_id": "p1",
+        "started_at": f"{when}T09:00:00+01:00",
+        "exercises": [turns],
+        "baseline": baseline,
+    }
+    return Summary.model_validate(found)
+
+
+def sessions(count: int = 5) -> list[Summary]:
+    """A baseline at 12 degrees, and sessions at 18 after it."""
+    return [session(0, 12.0, baseline=True), *(session(k + 1, 18.0) for k in range(count))]
+
+
+def write_folder(root: Path) -> Path:
+    plan = plan_of(TURNS)
+    root.mkdir()
+    (root / "plan.json").write_text(
+        json.dumps(plan.model_dump(mode="json", exclude_none=True)), encoding="utf-8"
+    )
+    for k, one in enumerate(sessions()):
+        (root / f"s{k}").mkdir()
+        save_summary(root / f"s{k}" / "summary.json", one)
+    return root
+
+
+def test_the_desk_names_it_and_compares_with_it(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+) -> None:
+    window = open_desk(write_folder(tmp_path / "one"))
+    choose_person(window, "Wren")
+    page = window.person_page
+    assert "baseline of 28 Sep 2026" in page.about.text()
+    rows = [r for r in page.trends.trends.rows if isinstance(r, TrendRow)]
+    (row,) = [r for r in rows if r.series.figure == "amplitude_deg" and not r.series.side]
+    assert row.cells[1] == "◆ 12.0°" and row.verdict == "▲ rose"
+    model = page.trends.trends
+    spoken = model.index(model.rows.index(row), 0).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert "▲ rose, against the baseline of 28 Sep 2026" in spoken
+    told = [session_cells(r, {})[1] for r in page.sessions.sessions.rows]
+    assert told[-1] == "◆ baseline, finished" and not any("baseline" in t for t in told[:-1])
+    faults = look(window, "baseline-1366-100")
+    assert faults == []
+
+
+def test_the_text_without_a_window_names_it_too(tmp_path: Path) -> None:
+    records = read_folder(write_folder(tmp_path / "one"))
+    (person,) = people_of(records, FIRST_DAY + timedelta(days=7))
+    lines = list(desk_text.person_lines(person))
+    assert "  Baseline, taken together in the clinic: 28 Sep 2026" in lines
+    assert any("rose since the baseline of 28 Sep 2026" in line for line in lines)
+    assert any("28 Sep 2026: baseline, finished" in line for line in lines)
+    # One that was over before anything was practised is none.
+    empty = [r._replace(sets=()) for r in person.rows]
+    assert replace(person, rows=empty).baseline_day is None
+
+
+def test_the_desk_opens_the_program_with_the_persons_plan(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    root = write_folder(tmp_path / "one")
+    window = open_desk(root)
+    choose_person(window, "Wren")
+    called: list[tuple[str, ...]] = []
+    monkeypatch.setattr(together, "start", lambda words: called.append(words) or True)
+    assert window.person_page.baseline.isEnabled()
+    window.person_page.baseline.click()
+    assert "opens beside this window" in window.person_page.report.said.text()
+    (words,) = called
+    opened: list[Any] = []
+    monkeypatch.setattr(
+        "ui.commands.open.open_program",
+        lambda *, plan, baseline: opened.append((plan, baseline)) or 0,
+    )
+    assert main(list(words[words.index("practise") :])) == 0
+    ((plan, baseline),) = opened
+    assert plan == root / "plan.json" and baseline.folder.parent == root
+
+
+def test_the_program_that_is_called_is_really_there() -> None:
+    program = list(together.call(Path("none.json"), Path("out")))
+    done = subprocess.run(program, capture_output=True, text=True, timeout=60, check=False)
+    assert done.returncode == 2 and "none.json: can't be read" in done.stderr
+
+
+def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+) -> None:
+    root = write_folder(tmp_path / "one")
+    plan = plan_of(TURNS, person=None)
+    (root / "plan.json").write_text(plan.model_dump_json(exclude_none=True), encoding="utf-8")
+    window = open_desk(root)
+    choose_person(window, "Wren")
+    assert not window.person_page.baseline.isEnabled()
+    assert "Make one first" in window.person_page.baseline.toolTip()
+
+
+# --- in the plan editor ---
+
+
+def open_plan(open_editor: OpenEditor, tmp_path: Path, rows: list[SessionRow]) -> EditorWindow:
+    path = tmp_path / "plan.json"
+    plan = plan_of(TURNS, EYES)
+    path.write_text(plan.model_dump_json(exclude_none=True, exclude_unset=True), encoding="utf-8")
+    window = open_editor(path)
+    window.document.know_sessions("Wren", rows)
+    window.editing.refresh()
+    settle()
+    return window
+
+
+def rows_of(*found: Summary) -> list[SessionRow]:
+    return [row_of(s, f"s{k}/summary.json") for k, s in enumerate(found)]
+
+
+def acts(window: EditorWindow) -> list[str]:
+    return [v.row.act_text for v in window.editing.form.views if v.row.act == TAKE]
+
+
+def take(window: EditorWindow) -> None:
+    (button,) = [v.act for v in window.editing.form.views if v.row.act == TAKE]
+    assert button is not None
+    button.click()
+
+
+def test_ranges_are_taken_over_by_hand_and_undone(open_editor: OpenEditor, tmp_path: Path) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(*sessions(1)))
+    choose(window, ("entry", 0))
+    before = data_in(window)
+    (text,) = acts(window)
+    assert text.startswith("Take over: ") and "°" in text
+    assert data_in(window) == before
+    take(window)
+    settle()
+    entry = data_in(window)["entries"][0]
+    low, high = entry["amplitude_deg"]
+    assert low <= 12 <= high and high - low == 5
+    # There is nothing left to take over, and nothing wrong with the plan.
+    assert acts(window) == [] and window.document.state.plan is not None
+    window.editing.undo()
+    settle()
+    assert data_in(window) == before and len(acts(window)) == 1
+
+
+def test_all_are_taken_over_in_one_step(open_editor: OpenEditor, tmp_path: Path) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(*sessions(1)))
+    choose(window, PLAN)
+    before = data_in(window)
+    assert acts(window) == ["Take over for all exercises"]
+    take(window)
+    settle()
+    assert "amplitude_deg" in data_in(window)["entries"][0]
+    assert data_in(window)["entries"][1] == before["entries"][1]
+    window.editing.undo()
+    settle()
+    assert data_in(window) == before
+
+
+def test_what_was_not_comfortable_says_why_and_has_no_button(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    bad = session(0, 12.0, baseline=True)
+    bad.exercises[0].symptoms = {"before": 2, "after": 6, "reasons": {}}
+    window = open_plan(open_editor, tmp_path, rows_of(bad))
+    choose(window, ("entry", 0))
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert any("Not offered: symptoms rose by more than 2" in n for n in notes)
+    assert acts(window) == []
+
+
+def test_without_a_baseline_nothing_is_said_of_one(open_editor: OpenEditor, tmp_path: Path) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(session(0, 12.0)))
+    for item in (PLAN, ("entry", 0)):
+        choose(window, item)
+        assert acts(window) == []
+        assert not any("Baseline" in s.title for s in window.editing.sections())
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_the_offer_is_seen_whole(
+    open_editor: OpenEditor, tmp_path: Path, qtbot: QtBot, percent: int
+) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(*sessions(1)))
+    window.appearance.set_text(percent)
+    for name, item in (("plan", PLAN), ("entry", ("entry", 0))):
+        choose(window, item)
+        settle()
+        views = [v for v in window.editing.form.views if v.row.act == TAKE]
+        window.editing.form.ensureWidgetVisible(views[0])
+        faults = look(window, f"editor-baseline-{name}-{percent}")
+        assert not [f for f in faults if "Take over" in f or "beats" in f]

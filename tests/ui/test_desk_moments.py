@@ -1,0 +1,323 @@
+"""Pauses, marks and events of a session on its trace, in the cursor's words and in the list."""
+
+from __future__ import annotations
+
+import json
+from datetime import datetime
+from pathlib import Path
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from tests.records import made
+from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
+from tests.records.clinic import plan_for as plan_of_patient
+from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
+from tests.ui.test_window import OUTPUT
+from tracker.practice.conductor import Conductor
+from tracker.practice.tasks import DoSet, Task
+from tracker.session.engine import Engine
+from tracker.session.journal import FileJournal
+from tracker.session.live import SessionInfo
+from tracker.session.saving import save_session
+from tracker.session.stage import Step
+from ui.desk.moments import lines_of
+from ui.desk.session_data import SessionView, SetView, Span
+from ui.desk.trace_paint import lanes_of
+from ui.desk.window import DeskWindow
+
+pytestmark = pytest.mark.timeout(120)
+
+HERON = PATIENTS[0]
+PART_S, PAUSE_S = 8.0, 3.0
+#: Seconds after the beginning of the first exercise; the last lies after the second part.
+MARKS_S = (4.0, 9.5, 14.0, 19.5)
+
+
+class Pausing(Practising):
+    """Somebody who pauses the first exercise after eight seconds, while moments are marked."""
+
+    begun_s = float("nan")
+
+    def _do(self, conductor: Conductor, task: Task) -> None:
+        first = isinstance(task, DoSet) and self.sets == 0
+        if not first or task.asked is None:
+            super()._do(conductor, task)
+            return
+        self.sets, self.begun_s = 1, conductor.now_s
+        values = {"step": "exercise", "target_mm": NEAR_MM, **task.asked.step_values}
+        for start_s in (self.begun_s, self.begun_s + PART_S + PAUSE_S):
+            times = {"from_s": start_s, "to_s": start_s + PART_S}
+            step = Step.model_validate({**times, **values})
+            conductor.begin_set(step)
+            for sample in samples_of(step, self.form, self.rng):
+                self.engine.feed(sample)
+            if start_s == self.begun_s:
+                rest = {"from_s": step.to_s, "to_s": step.to_s + PAUSE_S, "step": "rest"}
+                conductor._begin(Step.model_validate(rest))
+        conductor.end_set(step.to_s)
+
+
+def write_session(root: Path, **form: float) -> Path:
+    plan = plan_of_patient(HERON, 10.0)
+    home = root / "heron"
+    target = home / "paused"
+    target.mkdir(parents=True)
+    (home / "plan.json").write_text(plan.model_dump_json(exclude_none=True), encoding="utf-8")
+    started = datetime.combine(FIRST_DAY, datetime.min.time(), ZONE).isoformat()
+    about = SessionInfo(
+        session_id="paused", person="heron", plan_id=plan.plan_id, started_at=started
+    )
+    person = Pausing(
+        form=Form(**{"away_left": 0.6, **form}), rng=np.random.default_rng(3), set_s=10.0
+    )
+    with FileJournal(target / "journal.jsonl") as kept:
+        person.engine = Engine(kept, about=about)
+        person.go_on(Conductor(plan, person.engine))
+        for after_s in MARKS_S:
+            kept.append({"kind": "mark", "name": "marked", "time_s": person.begun_s + after_s})
+    save_session(target)
+    return root
+
+
+@pytest.fixture
+def desk(open_desk: Open, qtbot: QtBot, tmp_path: Path) -> DeskWindow:  # noqa: F811
+    window = open_desk(write_session(tmp_path / "one"))
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None
+    window.open_session(person.rows[-1].place)
+    qtbot.waitUntil(lambda: not window.session_page.busy, timeout=30_000)
+    return window
+
+
+def test_the_parts_of_a_paused_set_are_numbered_and_list_all(desk: DeskWindow) -> None:
+    page = desk.session_page
+    names = [page.sets.itemText(k) for k in range(page.sets.count())]
+    assert names[:2] == ["x1 viewing, yaw (1 of 2)", "x1 viewing, yaw (2 of 2)"]
+    assert names[2] == "Quiet stance in a corner"
+    texts = [page.what.item(k).text() for k in range(page.what.count())]
+    assert sum("⚑ Marked while it went on" in t for t in texts) == 1
+    assert sum("⚑ Marked outside the exercise" in t for t in texts) == 1
+    assert sum("Paused for 3.0 s" in t for t in texts) == 1
+    assert any("! gaze off target" in t for t in texts)
+    page.sets.setCurrentIndex(1)
+    texts = [page.what.item(k).text() for k in range(page.what.count())]
+    assert "Paused for 3.0 s" in texts[0] and "⚑ Marked outside the exercise" in texts[-1]
+    assert sum("⚑" in t for t in texts) == 2
+
+
+def test_the_list_takes_the_cursor_to_a_mark_by_keys(desk: DeskWindow) -> None:
+    page = desk.session_page
+    pane, trace = page.panes[0], page.panes[0].trace
+    start_s = page.sets.itemData(0).from_s
+    page.what.setFocus()
+    rows = [k for k in range(page.what.count()) if "⚑" in page.what.item(k).text()]
+    for _ in range(rows[0] + 2):
+        if page.what.currentRow() < rows[0]:
+            QTest.keyClick(page.what, Qt.Key.Key_Down)
+    assert page.what.currentRow() == rows[0]
+    assert trace.cursor_s == pytest.approx(start_s + 4.0, abs=1e-3)
+    assert f"⚑ marked at {start_s + 4.0:.1f} s" in pane.values.text()
+    assert f"⚑ marked at {start_s + 4.0:.1f} s" in trace.accessibleName()
+    # A sample beside it the words stay, a second away they don't.
+    trace.step(1)
+    assert "⚑" in pane.values.text()
+    trace.go_to(trace.cursor_s + 1.0)
+    assert "⚑" not in pane.values.text()
+
+
+def test_the_cursor_says_pause_and_break(desk: DeskWindow) -> None:
+    page = desk.session_page
+    pane, trace = page.panes[0], page.panes[0].trace
+    start_s = page.sets.itemData(0).from_s
+    trace.zoom(4.0)
+    trace.go_to(start_s + PART_S + 1.0)
+    assert "paused" in pane.values.text()
+    trace.go_to(start_s + 2 * PART_S + PAUSE_S + 1.0)
+    assert "between exercises" in pane.values.text()
+    trace.go_to(start_s + 1.0)
+    assert "paused" not in pane.values.text() and "between" not in pane.values.text()
+
+
+def grey(desk: DeskWindow) -> QImage:
+    """The trace without its colours."""
+    return (
+        desk.session_page.panes[0]
+        .trace.grab()
+        .toImage()
+        .convertToFormat(QImage.Format.Format_Grayscale8)
+    )
+
+
+def test_a_mark_and_a_pause_are_seen_without_colour(desk: DeskWindow) -> None:
+    trace = desk.session_page.panes[0].trace
+    start_s = desk.session_page.sets.itemData(0).from_s
+    trace.zoom(1.6)
+    QApplication.processEvents()
+    OUTPUT.mkdir(parents=True, exist_ok=True)
+    desk.grab().save(str(OUTPUT / "desk-marks.png"))
+    box = trace._box
+    seconds = trace.to_s - trace.from_s
+
+    def column(image: QImage, time_s: float) -> list[int]:
+        x = round(box.left() + (time_s - trace.from_s) / seconds * box.width())
+        top, bottom = round(box.top()) + 2, round(box.bottom()) - 2
+        assert image.width() == trace.width()
+        return [image.pixelColor(QPoint(x, y)).lightness() for y in range(top, bottom)]
+
+    image = grey(desk)
+    at_mark = column(image, start_s + MARKS_S[0])
+    dark = sum(value < 120 for value in at_mark)
+    assert dark > 0.5 * len(at_mark)
+    # Where nothing was marked only the lines are dark.
+    assert sum(v < 120 for v in column(image, start_s + 2.0)) < 0.3 * len(at_mark)
+    # The pause has a pattern, the exercise beside it has not.
+    assert len(set(column(image, start_s + PART_S + 0.4))) > 1
+
+
+def test_an_older_summary_without_marks_opens(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    root = write_session(tmp_path / "one")
+    path = root / "heron" / "paused" / "summary.json"
+    data = json.loads(path.read_text())
+    assert [round(m["time_s"], 1) for m in data.pop("marks")]
+    path.write_text(json.dumps(data))
+    window = open_desk(root)
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None
+    window.open_session(person.rows[-1].place)
+    qtbot.waitUntil(lambda: not window.session_page.busy, timeout=30_000)
+    page = window.session_page
+    assert page.what.count() > 3
+    assert not any("⚑" in page.what.item(k).text() for k in range(page.what.count()))
+
+
+# --- two sessions, and what was not measured ---
+
+
+def test_two_sessions_are_zoomed_together_and_drawn_on_one_scale(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    root = write_session(tmp_path / "one")
+    write_session(tmp_path / "two", amplitude_deg=30.0)
+    (tmp_path / "two" / "heron" / "paused").rename(root / "heron" / "larger")
+    summary = root / "heron" / "larger" / "summary.json"
+    data = json.loads(summary.read_text()) | {"session_id": "larger"}
+    summary.write_text(json.dumps(data))
+    window = open_desk(root)
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None and len(person.rows) == 2
+    window.open_session(next(r.place for r in person.rows if "paused" in r.place))
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    above, below = (pane.trace for pane in page.panes)
+    alone = above._scale
+    page.beside.setCurrentIndex(1)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert above._scale == below._scale and above._scale[1] > alone[1] + 5
+    above.go_to(above.from_s + 3.0)
+    above.zoom(0.5)
+    for mine, its in ((above.from_s, below.from_s), (above.cursor_s, below.cursor_s)):
+        assert mine - above.shown.from_s == pytest.approx(its - below.shown.from_s)
+    assert below.to_s - below.from_s == pytest.approx(above.to_s - above.from_s)
+    assert f"{below.cursor_s:.2f} s" in page.panes[1].values.text()
+    below.zoom(0.5)
+    assert above.to_s - above.from_s == pytest.approx(below.to_s - below.from_s)
+    page.beside.setCurrentIndex(0)
+    assert above._scale == alone
+
+
+def test_stretches_without_measuring_and_in_the_dark_are_listed_with_the_reason(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+) -> None:
+    root = write_session(tmp_path / "one", light=0.1, lost=0.3)
+    window = open_desk(root)
+    choose(window, "heron")
+    person = window.person_page.person
+    assert person is not None
+    window.open_session(person.rows[-1].place)
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    texts = [page.what.item(k).text() for k in range(page.what.count())]
+    assert any("stretch not measured (no face in the picture), " in t for t in texts)
+    # Once is enough.
+    assert not any("▨" in t for t in texts)
+    dark = [t for t in texts if "? In doubt for" in t]
+    assert dark and all(t.endswith(": dark") for t in dark)
+    # What lies after the part has nothing to do with it.
+    assert all(float(t.split("In doubt for ")[1].split(" s")[0]) < PART_S for t in dark)
+    trace, values = page.panes[0].trace, page.panes[0].values
+    start_s = page.sets.itemData(0).from_s
+    trace.go_to(start_s + 0.5)
+    assert "head not measured" in values.text() and "no face in the picture" in values.text()
+    trace.go_to(start_s + 3.0)
+    assert "dark" in values.text() and "not measured" not in values.text()
+
+
+def test_a_gap_that_no_event_tells_of_is_listed_by_itself() -> None:
+    times = np.arange(0.0, 10.0, 0.1)
+    head = np.where((times > 4) & (times < 6), np.nan, 1.0)
+    columns = {
+        "head_yaw_deg": head,
+        "quality": np.where(times > 8, 0.4, 0.9),
+        "light": np.full(len(times), 0.5),
+    }
+    summary = made.finished()
+    exercise = summary.exercises[0].model_copy(update={"events": [], "repetitions_list": []})
+    shown = SetView(0, exercise, 0.0, 10.0, "yaw", {"head": "head_yaw_deg"}, [])
+    view = SessionView(summary, [shown], times, columns)
+    view.reasons = ["turned_too_far" if np.isnan(h) else "" for h in head]
+    texts = [line.text for line in lines_of(view, shown, frozenset())]
+    assert texts == [
+        "▨ Not measured for 1.9 s: head turned too far",
+        "? In doubt for 1.8 s: the face was hard to follow",
+    ]
+
+
+def test_events_at_once_lie_in_lanes() -> None:
+    spans = [
+        Span(0, 10, "a"),
+        Span(2, 4, "b"),
+        Span(3, 5, "c"),
+        Span(4.5, 6, "d"),
+        Span(4.6, 5, "e"),
+    ]
+    assert lanes_of(spans) == [0, 1, 2, 1, 2]
+
+
+@pytest.mark.parametrize(("size", "narrow"), [((1366, 768), True), ((1920, 1080), False)])
+def test_the_words_of_the_trends_are_in_sight_with_large_text(
+    open_desk: Open,  # noqa: F811
+    size: tuple[int, int],
+    narrow: bool,
+) -> None:
+    window = open_desk(percent=200, size=size)
+    choose(window, "finch")
+    for _ in range(3):
+        QApplication.processEvents()
+    table = window.person_page.trends
+    header = table.horizontalHeader()
+    ends = header.sectionPosition(3) + header.sectionSize(3)
+    assert ends <= table.viewport().width() + 1
+    row = next(
+        k
+        for k, r in enumerate(table.trends.rows)
+        if "affected" in str(table.trends.index(k, 0).data())
+    )
+    lines = table.rowHeight(row) / table.fontMetrics().height()
+    assert lines >= (2.0 if narrow else 1.0)

@@ -1,0 +1,42 @@
+"""Practice that no camera saw: what a plan asks for today, put down as done because one says so."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tracker.plan.asked import asked_of
+from tracker.plan.model import Entry, Plan
+from tracker.practice.asking import Recorder
+from tracker.practice.today import Openings, entries_of_today
+from tracker.session.stage import Step
+from tracker.session.summary import Summary
+
+
+def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:
+    """Entries that somebody does who practises the plan by themselves: those that are open.
+
+    Parameters
+    ----------
+    history
+        Earlier sessions with the plan, oldest first; they say what has opened.
+    """
+    openings = Openings(plan, history)
+    stages = [s.stage_id for s in plan.stages if openings.is_open(s.stage_id)]
+    today = entries_of_today(plan, stages[-1] if stages else None)
+    return [e for e in today if openings.entry_is_open(e)]
+
+
+def write_reported(recorder: Recorder, entries: Sequence[Entry], week: int) -> None:
+    """Put a step without length down for each entry: when it was done, nobody has measured.
+
+    Parameters
+    ----------
+    recorder
+        Of a session that carries the note :data:`tracker.session.flags.REPORTED`.
+    week
+        Week of the plan, for its ladders.
+    """
+    for entry in entries:
+        asked = asked_of(entry, week)
+        known = {"from_s": 0.0, "to_s": 0.0, "step": "exercise", **asked.step_values}
+        recorder.begin(Step.model_validate(known))

@@ -1,0 +1,133 @@
+"""What the baseline offers for the plan, in words, and taking it over. No widgets."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Any
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.draft import Data, value_at, with_value
+from tracker.plan.lines import Path
+from tracker.records.managed import Managed, managed_of
+from ui import words
+from ui.desk import trade
+from ui.editor.rows import Row, Section
+from ui.editor.state import State
+
+#: What the buttons do, to one entry and to all.
+TAKE = "take_baseline"
+
+
+def offered(state: State, index: int) -> Managed | None:
+    """What the baseline has of an entry; None where there is none."""
+    entry = state.data["entries"][index]
+    exercise = CATALOGUE.get(entry.get("exercise", ""))
+    if exercise is None or not state.rows:
+        return None
+    axis = "pitch" if exercise.channel == "head_pitch" else "yaw"
+    limit = _number(value_at(state.data, ("neck_limit_deg", axis)))
+    return managed_of(state.rows, exercise.id, entry.get("entry_id"), limit)
+
+
+def changes_of(state: State, index: int) -> dict[str, Any]:
+    """Fields of an entry that would become another, with what they would become.
+
+    A tempo that rises over the set is a ladder of its own and stays; so do the later weeks'.
+    """
+    found = offered(state, index)
+    if found is None:
+        return {}
+    entry = state.data["entries"][index]
+    exercise = CATALOGUE[entry["exercise"]]
+    made: dict[str, Any] = {}
+    now = entry.get("amplitude_deg") or exercise.amplitude_deg
+    wanted = found.amplitude_deg
+    if wanted is not None and (now is None or list(now) != list(wanted)):
+        made["amplitude_deg"] = list(wanted)
+    tempo = entry.get("tempo_bpm", exercise.tempo_bpm)
+    fixed = not isinstance(tempo, list | tuple)
+    if fixed and found.tempo_bpm is not None and tempo != found.tempo_bpm:
+        made["tempo_bpm"] = found.tempo_bpm
+    return made
+
+
+def take_over(state: State, path: Path) -> tuple[Data, Path]:
+    """Take over what the baseline offers, for one entry (its path) or for all (``entries``).
+
+    Returns
+    -------
+    data, path
+        And the field that gets the keys.
+    """
+    data = state.data
+    for index in [int(path[1])] if len(path) > 1 else range(len(data.get("entries", []))):
+        for field, value in changes_of(state, index).items():
+            data = with_value(data, ("entries", index, field), value)
+    return data, path
+
+
+def entry_section(state: State, index: int) -> list[Section]:
+    """What the baseline has of an entry; nothing where there is no baseline."""
+    found = offered(state, index)
+    if found is None:
+        return []
+    at: Path = ("entries", index)
+    title = words.say("edit.baseline", day=trade.day(found.day))
+    rows = [Row(at, "note", text=_told(found))]
+    changes = changes_of(state, index)
+    if changes:
+        text = words.say("edit.baseline.take", what=words.row_of(_change_words(changes)))
+        rows.append(Row(at, "button", act=TAKE, act_text=text))
+    return [Section(title, tuple(rows))]
+
+
+def plan_section(state: State) -> list[Section]:
+    """What the baseline offers for all entries, in a line each; nothing where there is none."""
+    entries = state.data.get("entries", [])
+    known = [(k, m) for k in range(len(entries)) if (m := offered(state, k)) is not None]
+    if not known:
+        return []
+    newest = max(m.day for _, m in known)
+    lines = list(_lines(state, known))
+    rows = [Row(("entries",), "note", text="\n".join(lines))]
+    if any(changes_of(state, k) for k, _ in known):
+        rows.append(
+            Row(("entries",), "button", act=TAKE, act_text=words.say("edit.baseline.take_all"))
+        )
+    return [Section(words.say("edit.baseline", day=trade.day(newest)), tuple(rows))]
+
+
+def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
+    for index, found in known:
+        name = str(state.data["entries"][index].get("entry_id", ""))
+        yield words.say("edit.baseline.line", entry=name, what=_told(found))
+
+
+def _told(found: Managed) -> str:
+    """What was managed, and whether it is offered."""
+    parts = []
+    if found.swing_deg is not None:
+        parts.append(words.say("edit.baseline.swing", deg=words.number(found.swing_deg, 1)))
+    if found.measured_bpm is not None:
+        parts.append(words.say("edit.baseline.bpm", tempo=words.number(found.measured_bpm)))
+    if found.rise is not None:
+        parts.append(words.say("edit.baseline.rise", points=words.number(found.rise)))
+    told = words.row_of(parts) or words.say("edit.baseline.nothing")
+    if not found.why_not:
+        return told
+    why = words.row_of(words.say(f"edit.baseline.why.{key}") for key in found.why_not)
+    return words.say("edit.baseline.not_offered", told=told, why=why)
+
+
+def _change_words(changes: dict[str, Any]) -> Iterator[str]:
+    pair = changes.get("amplitude_deg")
+    if pair is not None:
+        low, high = (words.number(v) for v in pair)
+        yield words.say("edit.baseline.range", low=low, high=high)
+    if "tempo_bpm" in changes:
+        yield words.say("edit.baseline.bpm", tempo=words.number(changes["tempo_bpm"]))
+
+
+def _number(value: Any) -> float | None:
+    known = isinstance(value, int | float) and not isinstance(value, bool)
+    return float(value) if known else None
