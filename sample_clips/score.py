@@ -47,6 +47,9 @@ CHIN_DEG, CHIN_S = 22.0, 0.5
 BOW_DEG = 25.0
 #: Shares of a rise's time: up, standing, down; the rest is sitting.
 UP, STANDING, DOWN = 0.3, 0.2, 0.3
+#: On the way up and down the trunk leans forward, the head with it, and the head is bowed a
+#: little (how far is this project's own choice).
+LEAN_MM, LEAN_BOW_DEG = 220.0, 8.0
 
 
 def saccade(time_s: float, start_s: float, size_deg: float) -> float:
@@ -261,7 +264,8 @@ class Score:
                 size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
                 size * 0.2 * np.sin(1.3 * u),
             )
-        helped, chin = self._help(t), self._chin(t) - BOW_DEG * self._bent(t)
+        helped = self._help(t)
+        chin = self._chin(t) - BOW_DEG * self._bent(t) - LEAN_BOW_DEG * self._leant(t)
         if self.scenario.movement.vertical:
             return 0.0, helped + chin, 0.0
         return helped, chin, 0.0
@@ -422,7 +426,7 @@ class Score:
             along = 0.6 * np.sin(1.3 * t + w[2]) + 0.4 * np.sin(2.6 * t + w[3])
             moved = soft * move.sway_mm * np.array([across, 0.0, along])
         if move.kind == "rise":
-            moved[1] += self._risen(t)
+            moved += np.array([0.0, self._risen(t), LEAN_MM * self._leant(t)])
         elif move.kind == "reach":
             moved += self._bent(t) * move.amplitude_mm * np.array([0.0, -1.0, 0.4])
         elif move.kind.startswith("sway_"):
@@ -441,6 +445,16 @@ class Score:
             u = (t - start) / lasts
             height += top * (smooth(u / UP) - smooth((u - UP - STANDING) / DOWN))
         return float(height)
+
+    def _leant(self, t: float) -> float:
+        """How far the trunk leans forward on the way up or down, 0 to 1."""
+        if self.scenario.movement.kind != "rise":
+            return 0.0
+        ways = [
+            (u / UP, (u - UP - STANDING) / DOWN)
+            for u in ((t - start) / lasts for start, lasts, _ in self.cycles)
+        ]
+        return float(sum(np.sin(np.pi * x) ** 2 for way in ways for x in way if 0 < x < 1))
 
     def _bent(self, t: float) -> float:
         """How far one is bent down, 0 upright to 1; after some bends one sits up half-way."""
