@@ -281,7 +281,7 @@ class ScoresPanel(QWidget):
 
 
 def _number(text: str) -> float | None:
-    """A number as the user's country writes it, or with a point, as it is kept; None where it is none."""
+    """A number as the country writes it or with a point, as it is kept; None where it is none."""
     value, good = QLocale().toDouble(text.strip())
     if not good:
         value, good = QLocale.c().toDouble(text.strip())
