@@ -48,14 +48,18 @@ def _not_met(item: Data) -> Data:
 
 
 def entries_in_order(data: Data) -> list[tuple[int | None, int]]:
-    """Entries as they are practised: number of the stage (None for none), of the entry."""
+    """Entries as they are practised: number of the stage (None for none), of the entry.
+
+    Each is there once: where several stages have one ID, or none, it is in the first of them.
+    """
     stages = _stage_ids(data)
-    found: list[tuple[int | None, int]] = []
-    entries = data.get("entries", [])
-    for s, stage_id in enumerate(stages):
-        found += [(s, k) for k, e in enumerate(entries) if e.get("stage") == stage_id]
-    known = {k for _, k in found}
-    return found + [(None, k) for k in range(len(entries)) if k not in known]
+    inside: list[list[int]] = [[] for _ in stages]
+    loose: list[int] = []
+    for k, entry in enumerate(data.get("entries", [])):
+        own = entry.get("stage")
+        (inside[stages.index(own)] if own in stages else loose).append(k)
+    found: list[tuple[int | None, int]] = [(s, k) for s, ks in enumerate(inside) for k in ks]
+    return found + [(None, k) for k in loose]
 
 
 def add_entry(data: Data, exercise_id: str, after: int | None = None) -> tuple[Data, int]:
@@ -118,7 +122,7 @@ def move_entry(data: Data, index: int, by: int) -> tuple[Data, int]:
         target = len(stages) - 1 if stage is None else stage + by
         if not 0 <= target < len(stages) or (stage is None and by > 0):
             return data, index
-        entries[at] = entries[at] | {"stage": stages[target]}
+        entries[at] = _in_stage(entries[at], stages[target])
         to = at
     return with_value(data, ("entries",), entries), to
 
@@ -151,8 +155,14 @@ def place_entry(
         return data, index
     entries = [data["entries"][k] for _, k in rest]
     entry = data["entries"][index]
-    entries.insert(to, entry if stage is None else entry | {"stage": _stage_ids(data)[stage]})
+    entries.insert(to, entry if stage is None else _in_stage(entry, _stage_ids(data)[stage]))
     return with_value(data, ("entries",), entries), to
+
+
+def _in_stage(entry: Data, stage_id: Any) -> Data:
+    """An entry in a stage; in one that has no ID yet it has none either."""
+    rest = {k: v for k, v in entry.items() if k != "stage"}
+    return rest if stage_id is None else entry | {"stage": stage_id}
 
 
 def remove_entry(data: Data, index: int) -> Data:
@@ -190,7 +200,7 @@ def remove_stage(data: Data, index: int) -> Data:
             if rest:
                 moved["stage"] = rest[max(index - 1, 0)]
             else:
-                del moved["stage"]
+                moved.pop("stage", None)
             if moved.get("unlock_after") is None:
                 waiting.append(k)
         entries.append(moved)
