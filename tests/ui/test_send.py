@@ -270,6 +270,39 @@ def test_the_token_goes_to_the_server_and_nowhere_else(
         assert TOKEN not in text
 
 
+LONG = "".join(f"{k:04d}'" for k in range(200))
+
+
+def each_with(status: str, bundle: dict[str, Any]) -> bytes:
+    entries = [{"response": {"status": status}}] * len(bundle["entry"])
+    answer = {"resourceType": "Bundle", "type": "transaction-response", "entry": entries}
+    return json.dumps(answer).encode()
+
+
+@pytest.mark.parametrize("before", [0, 190])
+def test_no_part_of_a_long_token_is_shown_where_words_are_cut(
+    before: int,
+    send: Run,
+    server: FhirServer,
+    clinic: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    (tmp_path / "token").write_text(LONG)
+    words = "x" * before + LONG
+    answers: list[Callable[[dict[str, Any]], Answer]] = [
+        lambda _: (400, outcome(words), {}),
+        lambda _: (200, outcome(words), {}),
+        lambda b: (200, each_with(LONG, b), {}),
+    ]
+    for answer in answers:
+        server.otherwise = answer
+        assert send("--token-file", str(tmp_path / "token")) == 1
+    said = capsys.readouterr()
+    assert "(token" in said.out
+    assert "0000" not in said.out + said.err + json.dumps(lines(clinic))
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [

@@ -113,12 +113,12 @@ class Server:
             kind = NoServerError if status in FOR_ALL else NotTakenError
             hint = "; is the token right?" if status in (401, 403) else ""
             hint = "; is this the FHIR base?" if status in (404, 405) else hint
-            words = words_of(body)
+            words = words_of(body, self._hidden)
             said = f"it answered {status}{hint}"
-            raise kind(self._hidden(f"{said}: {words}" if words else said))
-        fault = fault_in(body, entries)
+            raise kind(f"{said}: {words}" if words else said)
+        fault = fault_in(body, entries, self._hidden)
         if fault is not None:
-            raise NotTakenError(self._hidden(fault))
+            raise NotTakenError(fault)
 
     def _hidden(self, text: str) -> str:
         """Without the token, should a server repeat it."""
