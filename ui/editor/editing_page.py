@@ -189,8 +189,12 @@ class EditingPage(QWidget):
         self.refresh()
         self.form.focus_path(to)
 
-    def _do_to_list(self, data: draft.Data, key: str, item: Item) -> None:
-        self.document.do(data, words.say(f"edit.step.{key}"), (item, None))
+    def _do_to_list(
+        self, data: draft.Data, key: str, item: Item, before: Item | None = None
+    ) -> None:
+        # What is moved has another number before and after.
+        place, old = (item, None), (before or self._item, None)
+        self.document.do(data, words.say(f"edit.step.{key}"), place, old)
         self._item = item
         self.refresh()
 
@@ -246,7 +250,7 @@ class EditingPage(QWidget):
         self.commit()
         made = self._dropped(item, gap)
         if made is not None:
-            self._do_to_list(made[0], "move", made[1])
+            self._do_to_list(made[0], "move", made[1], item)
 
     def remove(self) -> None:
         """The chosen entry, or stage; undo brings it back."""
