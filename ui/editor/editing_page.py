@@ -361,7 +361,7 @@ class EditingPage(QWidget):
         if item[0] not in _OWN_IDS:
             return field or field_name(path)
         part, own = _OWN_IDS[item[0]]
-        place = str(self.document.data[part][item[1]].get(own, ""))
+        place = words.apart(str(self.document.data[part][item[1]].get(own, "")))
         return words.say("edit.finding.in", place=place, field=field) if field else place
 
     def _fit_findings(self) -> None:
