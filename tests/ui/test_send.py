@@ -16,6 +16,7 @@ import pytest
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.records.appended import MAX_FILE_BYTES
 from tracker.records.notes import NoteBook
 from tracker.session.saving import SUMMARY_NAME
 from ui.cli import main
@@ -430,6 +431,33 @@ def test_a_record_that_was_cut_off_costs_one_more_sending(
     assert send() == 0
     assert len(server.requests) == 3 and set(server.resources) == urls
     assert send() == 0 and len(server.requests) == 3
+
+
+def test_the_same_refusal_is_written_down_once(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    server.otherwise = lambda _: (400, outcome("bad unit"), {})
+    assert send() == 1
+    before = lines(clinic)
+    assert send() == 1 and lines(clinic) == before
+    server.otherwise = lambda _: (400, outcome("bad code"), {})
+    assert send() == 1 and len(lines(clinic)) == len(before) + 2
+
+
+def test_a_record_too_large_to_be_read_sends_nothing(
+    send: Run,
+    server: FhirServer,
+    clinic: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert send() == 0
+    (path,) = (clinic / "notes").glob("*.sent.jsonl")
+    with path.open("ab") as file:
+        file.truncate(MAX_FILE_BYTES + 1)
+    capsys.readouterr()
+    assert send() == 1 and len(server.requests) == 2
+    said = capsys.readouterr().err
+    assert "too large" in said and said.count("\n") == 1
 
 
 def test_what_can_not_be_written_down_is_said(
