@@ -180,9 +180,6 @@ FAULTS: dict[str, tuple[Callable[[dict[str, Any]], Answer], str]] = {
         "not a transaction-response",
     ),
     "an outcome": (lambda _: (200, outcome("not today"), {}), "not today"),
-    "a page": (lambda _: (200, b"<html>Welcome</html>", {}), "none to a FHIR transaction"),
-    "nothing": (lambda _: (204, b"", {}), "none to a FHIR transaction"),
-    "deep": (lambda _: (200, b'{"a":' * 100_000, {}), "none to a FHIR transaction"),
     "refused": (lambda _: (400, outcome("bad unit"), {}), "it answered 400: bad unit"),
     "broken": (lambda _: (500, b"oops", {}), "it answered 500"),
     "endless": (
@@ -209,6 +206,25 @@ def test_what_is_not_taken_is_a_failure_and_goes_with_the_next_call(
     assert send() == 0
     assert [line["kind"] for line in lines(clinic)[3:]] == ["sent", "sent"]
     assert everything(clinic) == before
+
+
+@pytest.mark.parametrize(
+    "answer",
+    [
+        (200, b"<html>Welcome</html>", {}),
+        (204, b"", {}),
+        (200, b'{"a":' * 100_000, {}),
+        (200, b'{"resourceType": "Patient"}', {}),
+    ],
+    ids=["page", "nothing", "deep", "other"],
+)
+def test_what_is_no_fhir_server_gets_no_second_session(
+    answer: Answer, send: Run, server: FhirServer, capsys: pytest.CaptureFixture[str]
+) -> None:
+    server.otherwise = lambda _: answer
+    assert send() == 1
+    assert "is this the FHIR base?" in capsys.readouterr().err
+    assert len(server.requests) == 1
 
 
 def test_one_that_is_never_taken_keeps_no_other_waiting(

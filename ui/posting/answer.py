@@ -33,6 +33,12 @@ def fault_in(body: bytes, entries: int, hide: Hide) -> str | None:
     return None
 
 
+def is_fhir(body: bytes) -> bool:
+    """Whether it is something that a FHIR server says to a transaction at all."""
+    content = _content(body)
+    return content is not None and content.get("resourceType") in ("Bundle", "OperationOutcome")
+
+
 def words_of(body: bytes, hide: Hide) -> str:
     """What an OperationOutcome says, in one line; empty if the body is none."""
     return _words(_content(body), hide)
