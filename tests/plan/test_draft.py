@@ -265,3 +265,14 @@ def paths_of(data: Any, at: tuple[str | int, ...] = ()) -> list[tuple[str | int,
         if isinstance(value, dict | list):
             found += paths_of(value, (*at, key))
     return found
+
+
+def test_a_stage_that_moves_takes_its_entries_along_in_the_file_too() -> None:
+    data = unfinished(["a", "b"], ["a", "b", "a"])
+    for k, by in ((0, 1), (1, -1)):
+        moved, at = arranging.move_stage(data, k, by)
+        assert [s["stage_id"] for s in moved["stages"]] == ["b", "a"] and at == k + by
+        assert [e["entry_id"] for e in moved["entries"]] == ["e1", "e0", "e2"]
+    for k, by in ((0, -1), (1, 1), (0, 0)):
+        assert arranging.move_stage(data, k, by) == (data, k)
+        assert arranging.move_stage(data, k, by)[0] is data

@@ -449,9 +449,7 @@ def test_a_record_that_was_cut_off_costs_one_more_sending(
     assert send() == 0 and len(server.requests) == 3
 
 
-def test_the_same_refusal_is_written_down_once(
-    send: Run, server: FhirServer, clinic: Path
-) -> None:
+def test_the_same_refusal_is_written_down_once(send: Run, server: FhirServer, clinic: Path) -> None:
     server.otherwise = lambda _: (400, outcome("bad unit"), {})
     assert send() == 1
     before = lines(clinic)

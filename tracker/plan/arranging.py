@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
+from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_moved, with_value, without
 from tracker.plan.lines import Path
 
 # --- the person ---
@@ -182,6 +182,23 @@ def add_stage(data: Data, name: str) -> tuple[Data, int]:
         inside = [e | {"stage": stage["stage_id"]} for e in data.get("entries", [])]
         data = with_value(data, ("entries",), inside)
     return data, len(stages)
+
+
+def move_stage(data: Data, index: int, by: int) -> tuple[Data, int]:
+    """A stage so many places up (below 0) or down; its entries go with it, in the file too.
+
+    A condition rests on what stands further up, so it is judged as the plan is practised now.
+
+    Returns
+    -------
+    data, index
+        And where the stage is now. Where it can't be moved, all is as it was.
+    """
+    made = with_moved(data, ("stages", index), by)
+    if made is data:
+        return data, index
+    entries = [made["entries"][k] for _, k in entries_in_order(made)]
+    return with_value(made, ("entries",), entries), index + by
 
 
 def remove_stage(data: Data, index: int) -> Data:

@@ -236,8 +236,7 @@ class EditingPage(QWidget):
         if kind == "entry":
             made, at = arranging.move_entry(data, k, by)
         elif kind == "stage":
-            made = draft.with_moved(data, ("stages", k), by)
-            at = k if made is data else k + by
+            made, at = arranging.move_stage(data, k, by)
         else:
             return
         self._do_to_list(made, "move", (kind, at))
