@@ -514,6 +514,13 @@ def test_without_the_extra_it_says_what_to_install(name: str) -> None:
     assert done.stderr.count("\n") == 1
 
 
+def test_the_help_says_whom_a_pseudonym_stands_for(capsys: pytest.CaptureFixture[str]) -> None:
+    with pytest.raises(SystemExit):
+        main(["send", "--help"])
+    said = " ".join(capsys.readouterr().out.split())
+    assert "One pseudonym is one patient on that server" in said
+
+
 def test_no_other_part_of_the_program_loads_it() -> None:
     code = (
         "import sys, importlib\nfrom ui.commands import COMMANDS\n"
