@@ -17,7 +17,7 @@ DESK_WORDS: dict[str, object] = {
     ),
     "desk.go_on": QT_TRANSLATE_NOOP("turnpost", "Read on"),
     "desk.failed": QT_TRANSLATE_NOOP("turnpost", "Not read: {why}"),
-    "desk.read": QT_TRANSLATE_NOOP("turnpost", "{people} people, {sessions} sessions"),
+    "desk.read": QT_TRANSLATE_NOOP("turnpost", "People: {people}, sessions: {sessions}"),
     "desk.unread": QT_TRANSLATE_NOOP("turnpost", "{count} files could not be read"),
     "desk.unread.name": QT_TRANSLATE_NOOP("turnpost", "Files that could not be read, and why"),
     "desk.unread.row": QT_TRANSLATE_NOOP("turnpost", "{path}: {why}"),

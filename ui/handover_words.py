@@ -62,7 +62,7 @@ HANDOVER_WORDS: dict[str, object] = {
         "one with everything again.",
     ),
     "handover.one_new": QT_TRANSLATE_NOOP("turnpost", "One session waits to be handed over."),
-    "handover.new": QT_TRANSLATE_NOOP("turnpost", "{count} sessions wait to be handed over."),
+    "handover.new": QT_TRANSLATE_NOOP("turnpost", "Sessions waiting to be handed over: {count}."),
     "handover.inside": QT_TRANSLATE_NOOP(
         "turnpost",
         "Turnpost puts them into one file. In it are your answers and what was measured. There is "

@@ -13,7 +13,7 @@ PLANNED_WORDS: dict[str, object] = {
     "plan.report": QT_TRANSLATE_NOOP("turnpost", "I practised without the laptop"),
     "plan.open": QT_TRANSLATE_NOOP("turnpost", "Open a plan"),
     "plan.files": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
-    "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan: {entries} exercises."),
+    "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan. Exercises: {entries}."),
     "plan.bad": QT_TRANSLATE_NOOP("turnpost", "This plan can't be used. {why}"),
     "plan.starter": QT_TRANSLATE_NOOP("turnpost", "Seated starter"),
     "plan.starter_named": QT_TRANSLATE_NOOP(

@@ -112,7 +112,7 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
     assert "% of bouts asked" in told[1]
     assert "head to the left" in told[2] and "can't be trusted" in told[3]
     assert "Then: condition met" in told[4]
-    assert window.state.text() == f"5 people, {sum(len(p.rows) for p in model.people)} sessions"
+    assert window.state.text() == f"People: 5, sessions: {sum(len(p.rows) for p in model.people)}"
 
 
 def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
@@ -338,7 +338,7 @@ def test_reading_is_shown_can_be_stopped_and_never_holds_the_window(
     assert "only a part" in window.state.text() and window.go_on.isVisible()
     monkeypatch.setattr(reading, "read_folder", read_folder)
     window.go_on.click()
-    qtbot.waitUntil(lambda: "5 people" in window.state.text(), timeout=30_000)
+    qtbot.waitUntil(lambda: "People: 5" in window.state.text(), timeout=30_000)
     assert not window.go_on.isVisible()
 
 
@@ -355,7 +355,7 @@ def test_an_empty_folder_says_so(open_desk: Open, tmp_path: Path) -> None:
     (tmp_path / "empty").mkdir()
     window = open_desk(tmp_path / "empty")
     assert "no sessions in this folder" in window.person_page.name.text()
-    assert window.state.text() == "0 people, 0 sessions"
+    assert window.state.text() == "People: 0, sessions: 0"
 
 
 def test_a_folder_that_goes_away_is_said(

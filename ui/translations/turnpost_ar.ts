@@ -4140,7 +4140,7 @@
             <translation>التمرن</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>
         </message>
@@ -7035,9 +7035,9 @@
             <translation>لم يتسع ملف واحد لكل شيء. أرسل هذه أيضًا: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>عدد الجلسات التي تنتظر التسليم: {count}.</translation>
+            <translation>الجلسات المنتظر تسليمها: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7430,9 +7430,9 @@
             <translation>الخطط (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>خطتك: عدد التمارين {entries}.</translation>
+            <translation>خطّتك. عدد التمارين: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>

@@ -4140,7 +4140,7 @@
             <translation>Üben</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personen: {people}, Sitzungen: {sessions}</translation>
         </message>
@@ -7035,9 +7035,9 @@
             <translation>Nicht alles passte in eine Datei. Senden Sie auch diese: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>{count} Sitzungen warten auf die Übergabe.</translation>
+            <translation>Sitzungen, die zur Übergabe bereitstehen: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7430,9 +7430,9 @@
             <translation>Pläne (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>Ihr Plan: {entries} Übungen.</translation>
+            <translation>Ihr Plan. Übungen: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>

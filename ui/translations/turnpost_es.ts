@@ -4140,7 +4140,7 @@
             <translation>Práctica</translation>
         </message>
         <message>
-            <source>{people} people, {sessions} sessions</source>
+            <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personas: {people}, sesiones: {sessions}</translation>
         </message>
@@ -7035,9 +7035,9 @@
             <translation>No todo cupo en un archivo. Envíe también estos: {names}</translation>
         </message>
         <message>
-            <source>{count} sessions wait to be handed over.</source>
+            <source>Sessions waiting to be handed over: {count}.</source>
             <comment>handover.new</comment>
-            <translation>{count} sesiones esperan para entregarse.</translation>
+            <translation>Sesiones por entregar: {count}.</translation>
         </message>
         <message>
             <source>You have handed over all you practised with this plan. If a file was lost, you can make one with everything again.</source>
@@ -7430,9 +7430,9 @@
             <translation>Planes (*.json)</translation>
         </message>
         <message>
-            <source>Your plan: {entries} exercises.</source>
+            <source>Your plan. Exercises: {entries}.</source>
             <comment>plan.named</comment>
-            <translation>Su plan: {entries} ejercicios.</translation>
+            <translation>Su plan. Ejercicios: {entries}.</translation>
         </message>
         <message>
             <source>Open a plan</source>
