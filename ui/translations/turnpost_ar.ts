@@ -191,17 +191,17 @@
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_from_datetime_parsing</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_parsing</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_type</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>no entry is in stage {name}</source>
@@ -5527,7 +5527,7 @@
         <message>
             <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
             <comment>edit.starts_on.how</comment>
-            <translation>يوم مثل 2026-01-31. تعدّ السلالم أسابيعها منه.</translation>
+            <translation>يوم مثل ⁦2026-01-31⁩. تعدّ السلالم أسابيعها منه.</translation>
         </message>
         <message>
             <source>{file}  ·  {saved}  ·  {found}</source>
