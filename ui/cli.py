@@ -83,10 +83,24 @@ def parse(words: Sequence[str]) -> argparse.Namespace:
     if named is None and not asks and DEFAULT in COMMANDS:
         words = [*words, DEFAULT]
         named = DEFAULT
-    args = build_parser(named).parse_args(words)
+    parser = build_parser(named)
+    args, beyond = parser.parse_known_args(words)
+    if beyond:
+        parser.error(f"unrecognized arguments: {' '.join(told(args, beyond))}")
     if not hasattr(args, "run"):
         raise WrongCallError("turnpost: no command was given\nSee 'turnpost --help'.")
     return args
+
+
+def told(args: argparse.Namespace, beyond: Sequence[str]) -> list[str]:
+    """Words of a call that no option takes, as they may be shown.
+
+    Where a command may be given secrets (``secret`` among its defaults), a misspelt option is
+    named without what was meant for it.
+    """
+    if not getattr(args, "secret", False):
+        return list(beyond)
+    return [word.partition("=")[0] if word.startswith("-") else "..." for word in beyond]
 
 
 def main(argv: Sequence[str] | None = None) -> int:

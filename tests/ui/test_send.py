@@ -138,10 +138,48 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
     other = clinic / "zz-other"
     other.mkdir()
     (other / SUMMARY_NAME).write_text(text + "\n", "utf-8")
+    # Nothing is amiss on the way there, so that a call by a timetable does not fail for ever.
     for _ in range(2):
-        assert send() == 1
+        assert send() == 0
         assert "zz-other/summary.json: not sent: another file" in capsys.readouterr().out
     assert len(server.requests) == 2
+    # Once more by will: the file that went goes, whichever comes first by its name.
+    first = clinic / "aa-other"
+    (clinic / "zz-other").rename(first)
+    went = json.dumps(server.resources, sort_keys=True)
+    assert send("--again") == 0
+    assert "aa-other/summary.json: not sent: another file" in capsys.readouterr().out
+    assert json.dumps(server.resources, sort_keys=True) == went and len(server.requests) == 4
+
+
+@pytest.mark.parametrize("person", ["", "  "])
+def test_an_empty_pseudonym_is_nobodys(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str], person: str
+) -> None:
+    path = clinic / "wren" / "one" / SUMMARY_NAME
+    held = json.loads(path.read_text("utf-8"))
+    path.write_text(json.dumps({**held, "person": person}), "utf-8")
+    assert send() == 0
+    assert "names no pseudonym" in capsys.readouterr().out
+    assert len(server.requests) == 1
+
+
+def test_a_damaged_file_that_may_have_been_a_session_is_told(
+    send: Run, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (clinic / "half-copied.json").write_text('{"format": "turnpost-summary", "per', "utf-8")
+    assert send() == 0
+    assert "half-copied.json: not sent: is not a whole JSON file" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("words", [["--bearer", "s3cret"], ["--bearer=s3cret"], ["s3cret"]])
+def test_what_was_meant_for_a_misspelt_option_is_not_shown(
+    clinic: Path, capsys: pytest.CaptureFixture[str], words: list[str]
+) -> None:
+    assert main(["send", str(clinic), "--to", "https://x.example", *words]) == 2
+    said = capsys.readouterr().err
+    assert "unrecognized arguments" in said and "s3cret" not in said
+    assert ("--bearer" in said) == (words[0] != "s3cret")
 
 
 FAULTS: dict[str, tuple[Callable[[dict[str, Any]], Answer], str]] = {

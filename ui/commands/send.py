@@ -49,7 +49,7 @@ def add_parser(sub: Any) -> None:
     parser.add_argument(
         "--again", action="store_true", help="send what went before, too, for a server that lost it"
     )
-    parser.set_defaults(run=run)
+    parser.set_defaults(run=run, secret=True)
 
 
 def run(args: argparse.Namespace) -> int:

@@ -62,13 +62,17 @@ def send_folder(
             # The same file twice is one session.
             waiting.setdefault(found.digest, found)
     # One that a server never takes must not keep the others waiting behind it.
-    for found in sorted(waiting.values(), key=lambda f: known.failed.get(f.digest, 0)):
+    # Of two files of a session the one that went before goes again.
+    order = sorted(
+        waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
+    )
+    for found in order:
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
             _leave_out(session, count, tell)
         elif seen.setdefault(session.stable_id, found.digest) != found.digest:
-            other = "another file of the same session, which went before"
-            _leave_out(LeftOut(found.path, other), count, tell)
+            other = "another file of a session that has one already; look which of them is right"
+            _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
         else:
             _send(found, session, server, (record, known), count, tell)
     return count

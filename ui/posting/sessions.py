@@ -44,8 +44,15 @@ def find_summaries(folder: Path) -> Iterator[Found | LeftOut]:
             yield LeftOut(place.path, place.why)
         elif place.kind == "journal":
             yield LeftOut(place.path, "broke off and has no summary yet", harmless=True)
-        elif place.kind == "summary" or isinstance(read_place(folder, place), SessionRow):
+        elif place.kind == "summary":
             yield _found(folder, place)
+        else:
+            read = read_place(folder, place)
+            if isinstance(read, SessionRow):
+                yield _found(folder, place)
+            elif isinstance(read, Unread):
+                # It may have been a session: that is said, but nobody can send it.
+                yield LeftOut(read.path, read.why, harmless=True)
 
 
 def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:
@@ -55,7 +62,7 @@ def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:
         record = record_of(load_summary(path))
     except InputError as error:
         return LeftOut(found.path, str(error).removeprefix(f"{path}: "))
-    if record.person_id is None:
+    if not (record.person_id or "").strip():
         return LeftOut(found.path, "names no pseudonym, so it belongs to nobody", harmless=True)
     return record
 
