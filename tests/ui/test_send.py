@@ -152,6 +152,27 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
     assert json.dumps(server.resources, sort_keys=True) == went and len(server.requests) == 4
 
 
+def test_practices_that_share_a_server_name_whose_pseudonyms_they_are(
+    send: Run, server: FhirServer
+) -> None:
+    assert send() == 0
+    assert send("--again", "--people", "https://clinic.example/people?of=7") == 0
+    known = [
+        r["identifier"][0] for r in server.resources.values() if r["resourceType"] == "Patient"
+    ]
+    systems = {"urn:turnpost:person", "https://clinic.example/people?of=7"}
+    assert len(known) == 4 and {k["system"] for k in known} == systems
+
+
+@pytest.mark.parametrize("people", ["clinic", "", "https://a b", "a:|b", "x:" + "y" * 300, "1:a"])
+def test_whose_pseudonyms_is_told_by_a_uri(
+    send: Run, server: FhirServer, capsys: pytest.CaptureFixture[str], people: str
+) -> None:
+    assert send("--people", people) == 2
+    assert "--people is no URI" in capsys.readouterr().err
+    assert not server.requests
+
+
 @pytest.mark.parametrize("person", ["", "  "])
 def test_an_empty_pseudonym_is_nobodys(
     send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str], person: str

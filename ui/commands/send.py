@@ -26,7 +26,8 @@ def add_parser(sub: Any) -> None:
         description="Sends each session below FOLDER that the server has not got yet, as a FHIR "
         "R4 transaction. What could not be sent stays and goes out with the next call; what is "
         "sent twice makes no doubles. What went where is written into FOLDER/notes. One pseudonym "
-        "is one patient on that server: practices that share it must not both have a P-07.",
+        "is one patient on that server: practices that share it name a system of their own each "
+        "(--people), or must not both have a P-07.",
         allow_abbrev=False,
     )
     parser.add_argument("folder", type=Path, metavar="FOLDER", help="holds the sessions")
@@ -47,6 +48,12 @@ def add_parser(sub: Any) -> None:
         help="trust this certificate alone (PEM), not those that the system trusts",
     )
     parser.add_argument(
+        "--people",
+        metavar="URI",
+        help="the system that the clinic's pseudonyms belong to on that server, if others "
+        "have some there, too; the same with every call",
+    )
+    parser.add_argument(
         "--again", action="store_true", help="send what went before, too, for a server that lost it"
     )
     parser.set_defaults(run=run, secret=True)
@@ -64,9 +71,10 @@ def run(args: argparse.Namespace) -> int:
         address.trust(args.certificate),
         address.token_of(args.token_file),
     )
+    people = {} if args.people is None else {"people": address.people_of(args.people)}
     book = record.SentRecord(args.folder, author_of_system())
     try:
-        count = send.send_folder(args.folder, server, book, _tell, again=args.again)
+        count = send.send_folder(args.folder, server, book, _tell, again=args.again, **people)
     except server_module.NoServerError as error:
         raise RunError(
             f"{server.address}: {error}. What was not sent stays and goes with the next call"

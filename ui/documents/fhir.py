@@ -47,11 +47,16 @@ _ABSENT_CODES = {NOT_ASKED: "not-asked", NOT_ANSWERED: "asked-declined"}
 Resource = dict[str, Any]
 
 
-def fhir_bundle(records: Sequence[SessionFigures], scores: Sequence[Score] = ()) -> str:
-    """The Bundle of one or more sessions and their people's questionnaire scores, as JSON."""
+def fhir_bundle(
+    records: Sequence[SessionFigures], scores: Sequence[Score] = (), people: str = PERSON
+) -> str:
+    """The Bundle of one or more sessions and their people's questionnaire scores, as JSON.
+
+    ``people`` is the system that pseudonyms belong to: two practices on one server need two.
+    """
     found: dict[str, Resource] = {}
     for record in records:
-        for resource in _resources(record):
+        for resource in _resources(record, people):
             found[resource["id"]] = resource
     for score in scores_for(records, scores):
         resource = _questionnaire(score)
@@ -73,7 +78,8 @@ def _how(resource: Resource) -> Resource:
     if kind != "Patient":
         return {"method": "PUT", "url": f"{kind}/{resource['id']}"}
     known = resource["identifier"][0]
-    token = f"{known['system']}|{_as_searched(known['value'])}"
+    system = "".join(c if c in ":/" else _in_url(c) for c in known["system"])
+    token = f"{system}|{_as_searched(known['value'])}"
     return {"method": "POST", "url": kind, "ifNoneExist": f"identifier={token}"}
 
 
@@ -92,12 +98,12 @@ def _id(*parts: str) -> str:
     return str(uuid.uuid5(_NAMESPACE, json.dumps(parts)))
 
 
-def _resources(r: SessionFigures) -> Iterator[Resource]:
+def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
     if r.person_id:
         yield {
             "resourceType": "Patient",
             "id": _id("person", r.person_id),
-            "identifier": [{"system": PERSON, "value": r.person_id}],
+            "identifier": [{"system": people, "value": r.person_id}],
         }
     members: list[Resource] = []
     for where, figures, e in _parts(r):

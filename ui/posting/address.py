@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import ssl
 from collections.abc import Mapping
 from pathlib import Path
@@ -15,6 +16,8 @@ from tracker.errors import InputError
 TOKEN_VARIABLE = "TURNPOST_SEND_TOKEN"
 #: Longer than the tokens that servers give out; own choice.
 MAX_TOKEN = 16_000
+#: Longest system of pseudonyms; own choice.
+MAX_URI = 200
 
 
 def address_of(text: str) -> str:
@@ -42,6 +45,23 @@ def address_of(text: str) -> str:
         raise InputError("--to has a ? or # in it; name only where the server's FHIR base is")
     port = "" if url.port in (None, 443) else f":{url.port}"
     return f"https://{url.host}{port}{(url.path or '').rstrip('/')}"
+
+
+def people_of(text: str) -> str:
+    """The system that a clinic's pseudonyms belong to: an absolute URI (RFC 3986), as typed.
+
+    Raises
+    ------
+    InputError
+        If it is none.
+    """
+    if len(text) > MAX_URI or not re.fullmatch(
+        r"[A-Za-z][A-Za-z0-9+.-]*:[!#-;=?-\[\]_a-z~]+", text
+    ):
+        raise InputError(
+            "--people is no URI; name one of the clinic's own, as in https://clinic.example/people"
+        )
+    return text
 
 
 def token_of(file: Path | None, environment: Mapping[str, str] = os.environ) -> str | None:

@@ -7,8 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.records.figures import SessionFigures
-from ui.documents.fhir import fhir_bundle
+from ui.documents.fhir import PERSON, fhir_bundle
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
 from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
@@ -31,6 +30,7 @@ def send_folder(
     tell: Callable[[str], None],
     *,
     again: bool = False,
+    people: str = PERSON,
 ) -> Count:
     """Send each session of a folder that the server has not got as it is now.
 
@@ -40,6 +40,8 @@ def send_folder(
         Gets a line for each session that was not sent.
     again
         Send those that went before, too.
+    people
+        The system that pseudonyms belong to there.
 
     Raises
     ------
@@ -74,7 +76,8 @@ def send_folder(
             other = "another file of a session that has one already; look which of them is right"
             _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
         else:
-            _send(found, session, server, (record, known), count, tell)
+            ready = (session.stable_id, fhir_bundle([session], people=people))
+            _send(found, ready, server, (record, known), count, tell)
     return count
 
 
@@ -88,24 +91,24 @@ def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None
 
 def _send(
     found: Found,
-    session: SessionFigures,
+    ready: tuple[str, str],
     server: Server,
     records: tuple[SentRecord, Sent],
     count: Count,
     tell: Callable[[str], None],
 ) -> None:
     record, known = records
-    bundle = fhir_bundle([session])
+    session, bundle = ready
     try:
         server.post(bundle, len(json.loads(bundle)["entry"]))
     except (NotTakenError, NoServerError) as error:
         # What is the last word on it already need not be said with every call.
         if known.why.get(found.digest) != str(error):
-            record.add(server.address, session.stable_id, found.digest, str(error))
+            record.add(server.address, session, found.digest, str(error))
         if isinstance(error, NoServerError):
             raise
         tell(f"{found.path}: not sent: {error}")
         count.failed += 1
     else:
-        record.add(server.address, session.stable_id, found.digest)
+        record.add(server.address, session, found.digest)
         count.sent += 1
