@@ -4505,6 +4505,11 @@
             <translation>شوهد سقوط محتمل</translation>
         </message>
         <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>عدد الاستدارات قليل جدًا</translation>
+        </message>
+        <message>
             <source>no score was given after it</source>
             <comment>edit.baseline.why.no_scores</comment>
             <translation>لم تُعطَ درجة بعده</translation>
@@ -4528,6 +4533,11 @@
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>زادت الأعراض بأكثر من 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>كانت الاستدارات صغيرة جدًا</translation>
         </message>
         <message>
             <source>Bouts a day</source>

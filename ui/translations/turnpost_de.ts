@@ -4505,6 +4505,11 @@
             <translation>ein möglicher Sturz wurde gesehen</translation>
         </message>
         <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>zu wenige Drehungen</translation>
+        </message>
+        <message>
             <source>no score was given after it</source>
             <comment>edit.baseline.why.no_scores</comment>
             <translation>danach wurde kein Wert angegeben</translation>
@@ -4528,6 +4533,11 @@
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>die Beschwerden stiegen um mehr als 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>die Drehungen waren zu klein</translation>
         </message>
         <message>
             <source>Bouts a day</source>

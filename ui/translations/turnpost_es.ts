@@ -4505,6 +4505,11 @@
             <translation>se vio una posible caída</translation>
         </message>
         <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>demasiado pocos giros</translation>
+        </message>
+        <message>
             <source>no score was given after it</source>
             <comment>edit.baseline.why.no_scores</comment>
             <translation>después no se dio ninguna puntuación</translation>
@@ -4528,6 +4533,11 @@
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>los síntomas subieron más de 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>los giros fueron demasiado pequeños</translation>
         </message>
         <message>
             <source>Bouts a day</source>
