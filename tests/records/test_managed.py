@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 
 import pytest
@@ -103,10 +104,33 @@ def test_what_was_not_measured_is_not_offered() -> None:
     assert found is not None and found.why_not == ("not_measured",)
 
 
-def test_without_a_baseline_of_the_exercise_there_is_nothing() -> None:
+def test_without_a_baseline_there_is_nothing() -> None:
     assert offer(session={"baseline": False}) is None
-    assert managed_of([row(0, baseline=True)], "nods-on-target", None) is None
     assert managed_of([], "turns-on-target", None) is None
+    # One that was over before anything was practised is none.
+    assert managed_of([row(0, baseline=True, sets=())], "turns-on-target", None) is None
+
+
+def test_an_older_visit_is_never_offered_in_the_place_of_the_newest() -> None:
+    done = set_row(FIGURES, asked=ASKED, rise=0)
+    nods = set_row(FIGURES, asked=ASKED, rise=0, exercise="nods-on-target", entry_id="nods")
+    rows = [row(0, sets=(done,), baseline=True), row(7, sets=(nods,), baseline=True)]
+    found = managed_of(rows, "turns-on-target", "turns")
+    assert found is not None and found.why_not == ("not_done",)
+    assert found.day == START + timedelta(days=7) and found.amplitude_deg is None
+    # Not even begun for a red flag: a visit, too.
+    rows[1] = row(7, sets=(), baseline=True, ended="red_flag")
+    found = managed_of(rows, "turns-on-target", "turns")
+    assert found is not None and found.why_not == ("not_done",)
+
+
+@pytest.mark.parametrize("first", [True, False])
+def test_after_any_session_of_the_day_that_ended_badly_nothing_is_offered(first: bool) -> None:
+    done = set_row(FIGURES, asked=ASKED, rise=0)
+    good = row(0, 9 if first else 11, sets=(done,), baseline=True)
+    bad = row(0, 10, sets=(), baseline=True, ended="symptom_rule")
+    found = managed_of(sorted([good, bad], key=lambda r: r.order), "turns-on-target", "turns")
+    assert found is not None and found.why_not == ("ended",) and found.tempo_bpm is None
 
 
 def test_the_newest_baseline_counts_and_the_entrys_own_set() -> None:

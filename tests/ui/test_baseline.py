@@ -292,6 +292,15 @@ def test_what_was_not_comfortable_says_why_and_has_no_button(
     assert acts(window) == []
 
 
+def test_each_entry_that_was_not_done_that_day_says_so(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(session(0, 12.0, baseline=True)))
+    choose(window, PLAN)
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert any(n.endswith("eyes: not done that day") for n in notes)
+
+
 def test_without_a_baseline_nothing_is_said_of_one(open_editor: OpenEditor, tmp_path: Path) -> None:
     window = open_plan(open_editor, tmp_path, rows_of(session(0, 12.0)))
     for item in (PLAN, ("entry", 0)):

@@ -28,7 +28,7 @@ WIDTH_DEG = 5.0
 LEAST_SHARE = 0.8
 #: Fewer repetitions have no median to speak of (own choice).
 LEAST_REPETITIONS = 3
-#: Endings after which nothing of a session is offered.
+#: Endings after which nothing of that day's baseline is offered.
 ENDED_BADLY = frozenset({"stopped_unwell", "symptom_rule", "red_flag", "possible_fall"})
 #: Why nothing is offered, in the order in which it is looked for.
 REASONS = (
@@ -42,6 +42,8 @@ REASONS = (
     "rose",
     "not_settled",
 )
+#: Of an entry that the newest baseline hasn't.
+NOT_DONE = "not_done"
 CLARITY_REASONS = ("clarity_not_asked", "not_clear")
 
 
@@ -63,7 +65,7 @@ class Managed:
         What is offered: a range as wide as the one that was asked for, that ends where the
         turns did, and the tempo in whole beats. None where nothing is.
     why_not
-        Why nothing is offered (:data:`REASONS`, :data:`CLARITY_REASONS`).
+        Why nothing is offered (:data:`REASONS`, :data:`CLARITY_REASONS`, :data:`NOT_DONE`).
     """
 
     day: date
@@ -81,7 +83,7 @@ def managed_of(
     entry_id: str | None,
     limit_deg: float | None = None,
 ) -> Managed | None:
-    """What the newest baseline with an exercise offers; None where there is none.
+    """What the newest baseline offers for an entry; None where there is none.
 
     Parameters
     ----------
@@ -93,14 +95,24 @@ def managed_of(
         The neck limit; what is offered stays within it. None where none is set.
     """
     exercise = CATALOGUE.get(exercise_id)
-    for row in reversed(rows):
-        if not row.baseline or row.day is None or exercise is None:
-            continue
+    visit = _newest_visit(rows)
+    if not visit or exercise is None:
+        return None
+    day, ended = visit[-1].day, any(r.ended in ENDED_BADLY for r in visit)
+    assert day is not None, "a visit has a day"
+    for row in reversed(visit):
         same = [s for s in whole_sets(row.sets) if s.exercise == exercise_id]
         done = next((s for s in same if s.entry_id == entry_id), same[0] if same else None)
         if done is not None:
-            return _offer(row, row.day, done, exercise, limit_deg)
-    return None
+            return _offer(row, day, done, exercise, limit_deg, ended=ended)
+    # What an older visit had says nothing of how it is now.
+    return Managed(day, None, None, None, why_not=(NOT_DONE,))
+
+
+def _newest_visit(rows: Sequence[SessionRow]) -> list[SessionRow]:
+    """The baselines of the newest day on which something was practised, or ended badly."""
+    known = [r for r in rows if r.baseline and r.day and (r.is_bout or r.ended in ENDED_BADLY)]
+    return [r for r in known if r.day == known[-1].day]
 
 
 def _offer(
@@ -109,11 +121,14 @@ def _offer(
     done: SetRow,
     exercise: Exercise,
     limit_deg: float | None,
+    *,
+    ended: bool,
 ) -> Managed:
     swing, tempo = _swing_deg(done), done.figures.get("tempo_bpm")
     by_head = exercise.channel.startswith("head")
     pair = _range(swing, done.asked, exercise, limit_deg) if by_head and swing is not None else None
     holds = _bars(row, done, swing, tempo) | {
+        "ended": ended,
         "few_turns": exercise.counted and _too_few(done),
         "too_small": by_head and swing is not None and pair is None,
     }
@@ -137,7 +152,6 @@ def _bars(
     clear = done.figures.get("clear")
     asked = "clear" in done.figures
     return {
-        "ended": row.ended in ENDED_BADLY,
         "not_measured": swing is None and tempo is None,
         "doubt": bool(done.doubts("tempo_bpm")),
         "fall": bool(done.events.get("possible_fall")),

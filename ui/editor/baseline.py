@@ -8,7 +8,7 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.draft import Data, value_at, with_value
 from tracker.plan.lines import Path
-from tracker.records.managed import Managed, managed_of
+from tracker.records.managed import NOT_DONE, Managed, managed_of
 from ui import words
 from ui.desk import trade
 from ui.editor.rows import Row, Section
@@ -87,7 +87,7 @@ def plan_section(state: State) -> list[Section]:
     known = [(k, m) for k in range(len(entries)) if (m := offered(state, k)) is not None]
     if not known:
         return []
-    newest = max(m.day for _, m in known)
+    newest = known[0][1].day
     lines = list(_lines(state, known))
     rows = [Row(("entries",), "note", text="\n".join(lines))]
     if any(changes_of(state, k) for k, _ in known):
@@ -116,6 +116,8 @@ def _told(found: Managed) -> str:
     if not found.why_not:
         return told
     why = words.row_of(words.say(f"edit.baseline.why.{key}") for key in found.why_not)
+    if found.why_not == (NOT_DONE,):
+        return why
     return words.say("edit.baseline.not_offered", told=told, why=why)
 
 

@@ -4495,9 +4495,9 @@
             <translation>القيم مشكوك فيها</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>قُطعت الجلسة</translation>
+            <translation>قُطعت إحدى جلسات ذلك اليوم</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
@@ -4518,6 +4518,11 @@
             <source>the target was not clear</source>
             <comment>edit.baseline.why.not_clear</comment>
             <translation>لم يكن الهدف واضحًا</translation>
+        </message>
+        <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>لم يُؤدَّ في ذلك اليوم</translation>
         </message>
         <message>
             <source>it was not measured</source>

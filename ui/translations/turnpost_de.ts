@@ -4495,9 +4495,9 @@
             <translation>die Werte sind fraglich</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>die Sitzung wurde abgebrochen</translation>
+            <translation>eine Sitzung dieses Tages wurde abgebrochen</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
@@ -4518,6 +4518,11 @@
             <source>the target was not clear</source>
             <comment>edit.baseline.why.not_clear</comment>
             <translation>das Ziel war nicht scharf</translation>
+        </message>
+        <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>an diesem Tag nicht gemacht</translation>
         </message>
         <message>
             <source>it was not measured</source>

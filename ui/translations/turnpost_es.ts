@@ -4495,9 +4495,9 @@
             <translation>los valores están en duda</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>la sesión se interrumpió</translation>
+            <translation>una sesión de ese día se interrumpió</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
@@ -4518,6 +4518,11 @@
             <source>the target was not clear</source>
             <comment>edit.baseline.why.not_clear</comment>
             <translation>el objetivo no se veía nítido</translation>
+        </message>
+        <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>no se hizo ese día</translation>
         </message>
         <message>
             <source>it was not measured</source>
