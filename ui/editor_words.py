@@ -289,6 +289,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.baseline.nothing": QT_TRANSLATE_NOOP("turnpost", "nothing measured"),
     "edit.baseline.line": QT_TRANSLATE_NOOP("turnpost", "{entry}: {what}"),
     "edit.baseline.take": QT_TRANSLATE_NOOP("turnpost", "Take over: {what}"),
+    "edit.baseline.takes": QT_TRANSLATE_NOOP("turnpost", "{told}. To take over: {what}"),
     "edit.baseline.take_all": QT_TRANSLATE_NOOP("turnpost", "Take over for all exercises"),
     "edit.baseline.not_offered": QT_TRANSLATE_NOOP("turnpost", "{told}. Not offered: {why}"),
     "edit.baseline.why.ended": QT_TRANSLATE_NOOP(

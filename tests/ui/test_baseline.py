@@ -23,6 +23,7 @@ from tests.ui.patient import EYES, TURNS, Person, plan_of
 from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
 from tests.ui.test_window import OUTPUT, cut_in
+from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
 from tracker.records.people import people_of
@@ -222,10 +223,13 @@ def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
 # --- in the plan editor ---
 
 
-def open_plan(open_editor: OpenEditor, tmp_path: Path, rows: list[SessionRow]) -> EditorWindow:
+def open_plan(
+    open_editor: OpenEditor, tmp_path: Path, rows: list[SessionRow], turns: Entry = TURNS
+) -> EditorWindow:
     path = tmp_path / "plan.json"
-    plan = plan_of(TURNS, EYES)
-    path.write_text(plan.model_dump_json(exclude_none=True, exclude_unset=True), encoding="utf-8")
+    plan = plan_of(turns, EYES)
+    # What stands there as null is asked for: nobody's beat.
+    path.write_text(plan.model_dump_json(exclude_unset=True), encoding="utf-8")
     window = open_editor(path)
     window.document.know_sessions("Wren", rows)
     window.editing.refresh()
@@ -271,6 +275,9 @@ def test_all_are_taken_over_in_one_step(open_editor: OpenEditor, tmp_path: Path)
     choose(window, PLAN)
     before = data_in(window)
     assert acts(window) == ["Take over for all exercises"]
+    # What it would change is listed beside it.
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert any("symptoms +1. To take over: 7 to 12°" in n for n in notes)
     take(window)
     settle()
     assert "amplitude_deg" in data_in(window)["entries"][0]
@@ -290,6 +297,25 @@ def test_what_was_not_comfortable_says_why_and_has_no_button(
     notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
     assert any("Not offered: symptoms rose by more than 2" in n for n in notes)
     assert acts(window) == []
+
+
+@pytest.mark.parametrize(
+    ("tempo", "takes"), [(40.0, True), (None, False), ((30.0, 50.0), False)], ids=str
+)
+def test_who_goes_at_their_own_pace_gets_no_beat(
+    open_editor: OpenEditor, tmp_path: Path, tempo: Any, takes: bool
+) -> None:
+    entry = Entry(entry_id="turns", exercise=TURNS.exercise, tempo_bpm=tempo, repetitions=3)
+    window = open_plan(open_editor, tmp_path, rows_of(*sessions(1)), entry)
+    choose(window, ("entry", 0))
+    before = data_in(window)["entries"][0]["tempo_bpm"]
+    (text,) = acts(window)
+    assert ("beats" in text) == takes
+    take(window)
+    settle()
+    after = data_in(window)["entries"][0]
+    assert "amplitude_deg" in after
+    assert after["tempo_bpm"] == (60.0 if takes else before)
 
 
 def test_each_entry_that_was_not_done_that_day_says_so(

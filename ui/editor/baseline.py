@@ -32,7 +32,8 @@ def offered(state: State, index: int) -> Managed | None:
 def changes_of(state: State, index: int) -> dict[str, Any]:
     """Fields of an entry that would become another, with what they would become.
 
-    A tempo that rises over the set is a ladder of its own and stays; so do the later weeks'.
+    Only a tempo that is a number becomes another: one that rises over the set is a ladder of its
+    own, and who goes at their own pace gets no beat. Those of the later weeks stay, too.
     """
     found = offered(state, index)
     if found is None:
@@ -45,7 +46,7 @@ def changes_of(state: State, index: int) -> dict[str, Any]:
     if wanted is not None and (now is None or list(now) != list(wanted)):
         made["amplitude_deg"] = list(wanted)
     tempo = entry.get("tempo_bpm", exercise.tempo_bpm)
-    fixed = not isinstance(tempo, list | tuple)
+    fixed = _number(tempo) is not None
     if fixed and found.tempo_bpm is not None and tempo != found.tempo_bpm:
         made["tempo_bpm"] = found.tempo_bpm
     return made
@@ -100,7 +101,11 @@ def plan_section(state: State) -> list[Section]:
 def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
     for index, found in known:
         name = str(state.data["entries"][index].get("entry_id", ""))
-        yield words.say("edit.baseline.line", entry=name, what=_told(found))
+        told, changes = _told(found), changes_of(state, index)
+        if changes:
+            takes = words.row_of(_change_words(changes))
+            told = words.say("edit.baseline.takes", told=told, what=takes)
+        yield words.say("edit.baseline.line", entry=name, what=told)
 
 
 def _told(found: Managed) -> str:

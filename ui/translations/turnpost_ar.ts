@@ -4485,6 +4485,11 @@
             <translation>خذها لكل التمارين</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. ما يمكن أخذه: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>لم يقل أحد هل كان الهدف واضحًا</translation>

@@ -4485,6 +4485,11 @@
             <translation>Für alle Übungen übernehmen</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. Zu übernehmen: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>niemand hat gesagt, ob das Ziel scharf war</translation>

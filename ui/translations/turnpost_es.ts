@@ -4485,6 +4485,11 @@
             <translation>Tomar para todos los ejercicios</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. Para tomar: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>nadie dijo si el objetivo se veía nítido</translation>
