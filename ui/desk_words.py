@@ -45,6 +45,9 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "The program opens beside this window. Once it is over, the session stands here by itself.",
     ),
+    "desk.together.open": QT_TRANSLATE_NOOP(
+        "turnpost", "The program is open already. Close its window first, then begin here again."
+    ),
     "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),

@@ -28,6 +28,8 @@ from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
 from tracker.records.people import people_of
 from tracker.records.rows import SessionRow, row_of
+from tracker.session.files import data_folder, make_private_folder
+from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.summary import Summary, load_summary, save_summary
 from ui import wiring
 from ui.cli import main
@@ -199,6 +201,28 @@ def test_the_desk_opens_the_program_with_the_persons_plan(
     assert main(list(words[words.index("practise") :])) == 0
     ((plan, baseline),) = opened
     assert plan == root / "plan.json" and baseline.folder.parent == root
+
+
+def test_while_the_program_is_open_the_desk_says_to_close_it_first(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    window = open_desk(write_folder(tmp_path / "one"))
+    choose_person(window, "Wren")
+    called: list[tuple[str, ...]] = []
+    monkeypatch.setattr(together, "start", lambda words: called.append(words) or True)
+    program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    assert program.mine
+    window.person_page.baseline.click()
+    assert called == [] and "Close its window first" in window.person_page.report.said.text()
+    program.close()
+    window.person_page.baseline.click()
+    assert len(called) == 1
+    # The desk has let the lock go again.
+    program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    assert program.mine
+    program.close()
 
 
 def test_the_program_that_is_called_is_really_there() -> None:

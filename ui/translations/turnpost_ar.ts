@@ -4300,6 +4300,11 @@
             <translation>لا توجد في هذا المجلد خطة بهذا الاسم المستعار. أنشئ خطة أولًا.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>البرنامج مفتوح بالفعل. أغلق نافذته أولًا ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>الرأس والنظر والهدف عبر الزمن</translation>

@@ -4300,6 +4300,11 @@
             <translation>In diesem Ordner ist kein Plan mit diesem Pseudonym. Legen Sie zuerst einen an.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>Das Programm ist schon geöffnet. Schließen Sie zuerst sein Fenster und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>

@@ -4300,6 +4300,11 @@
             <translation>En esta carpeta no hay ningún plan con este seudónimo. Haga uno primero.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>El programa ya está abierto. Cierre primero su ventana y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
