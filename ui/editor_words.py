@@ -299,6 +299,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.baseline.why.few_turns": QT_TRANSLATE_NOOP("turnpost", "too few turns"),
     "edit.baseline.why.too_small": QT_TRANSLATE_NOOP("turnpost", "the turns were too small"),
     "edit.baseline.why.not_done": QT_TRANSLATE_NOOP("turnpost", "not done that day"),
+    "edit.baseline.why.other": QT_TRANSLATE_NOOP("turnpost", "done as another exercise"),
     "edit.baseline.why.doubt": QT_TRANSLATE_NOOP("turnpost", "the figures are in doubt"),
     "edit.baseline.why.fall": QT_TRANSLATE_NOOP("turnpost", "a possible fall was seen"),
     "edit.baseline.why.no_scores": QT_TRANSLATE_NOOP("turnpost", "no score was given after it"),

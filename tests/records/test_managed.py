@@ -156,6 +156,41 @@ def test_a_paused_set_is_taken_as_one() -> None:
     assert found is not None and found.tempo_bpm == 45.0
 
 
+def test_what_was_felt_and_noticed_in_a_paused_set_counts_whatever_its_stretch() -> None:
+    half = FIGURES | {"repetitions": 10.0}
+    calm = set_row(half, asked=ASKED, rise=0)
+    for other, why in [
+        (set_row(half, asked=ASKED, rise=4), "rose"),
+        (set_row(half, asked=ASKED, rise=0, events={"possible_fall": 1}), "fall"),
+    ]:
+        for parts in ((calm, other), (other, calm)):
+            rows = [row(0, sets=parts, baseline=True)]
+            found = managed_of(rows, "turns-on-target", "turns")
+            assert found is not None and found.why_not == (why,)
+
+
+def test_another_form_of_an_exercise_is_another_exercise() -> None:
+    seated = set_row(FIGURES, asked=ASKED, rise=0)
+    rows = [row(0, sets=(seated,), baseline=True)]
+    # Under another entry's name it is the same still.
+    same = managed_of(rows, "turns-on-target", "again")
+    assert same is not None and same.why_not == ()
+    for entry in ("turns", "upright"):
+        other = managed_of(rows, "turns-on-target", entry, form="standing")
+        assert other is not None and other.why_not == ("other",)
+        assert other.tempo_bpm is None
+    swapped = managed_of(rows, "nods-on-target", "turns")
+    assert swapped is not None and swapped.why_not == ("other",)
+
+
+def test_the_entrys_own_set_counts_in_whichever_session_of_the_day() -> None:
+    own = set_row(FIGURES, asked=ASKED, rise=0)
+    other = own._replace(entry_id="other", figures=FIGURES | {"tempo_bpm": 90.0})
+    rows = [row(0, 9, sets=(own,), baseline=True), row(0, 10, sets=(other,), baseline=True)]
+    found = managed_of(rows, "turns-on-target", "turns")
+    assert found is not None and found.measured_bpm == 47.6
+
+
 def test_a_target_that_eyes_follow_is_never_offered_too_fast() -> None:
     found = offer(exercise="follow-slowly", figures={"tempo_bpm": 55.0})
     if found is None:

@@ -342,6 +342,17 @@ def test_who_goes_at_their_own_pace_gets_no_beat(
     assert after["tempo_bpm"] == (60.0 if takes else before)
 
 
+def test_what_was_done_sitting_is_not_offered_to_the_same_work_standing(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    standing = TURNS.model_copy(update={"posture": "standing"})
+    rows = rows_of(session(0, 12.0, baseline=True))
+    window = open_plan(open_editor, tmp_path, rows, standing)
+    choose(window, ("entry", 0))
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert "done as another exercise" in notes and acts(window) == []
+
+
 def test_each_entry_that_was_not_done_that_day_says_so(
     open_editor: OpenEditor, tmp_path: Path
 ) -> None:

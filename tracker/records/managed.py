@@ -42,8 +42,8 @@ REASONS = (
     "rose",
     "not_settled",
 )
-#: Of an entry that the newest baseline hasn't.
-NOT_DONE = "not_done"
+#: Of an entry that the newest baseline hasn't, or has in another form.
+NOT_DONE, OTHER = "not_done", "other"
 CLARITY_REASONS = ("clarity_not_asked", "not_clear")
 
 
@@ -65,7 +65,8 @@ class Managed:
         What is offered: a range as wide as the one that was asked for, that ends where the
         turns did, and the tempo in whole beats. None where nothing is.
     why_not
-        Why nothing is offered (:data:`REASONS`, :data:`CLARITY_REASONS`, :data:`NOT_DONE`).
+        Why nothing is offered (:data:`REASONS`, :data:`CLARITY_REASONS`, :data:`NOT_DONE`,
+        :data:`OTHER`).
     """
 
     day: date
@@ -82,6 +83,7 @@ def managed_of(
     exercise_id: str,
     entry_id: str | None,
     limit_deg: float | None = None,
+    form: str = "",
 ) -> Managed | None:
     """What the newest baseline offers for an entry; None where there is none.
 
@@ -91,6 +93,9 @@ def managed_of(
         Sessions of one person, oldest first.
     exercise_id, entry_id
         The entry of the plan; the same exercise under another entry's name will do.
+    form
+        What is not as usual in it (:func:`~tracker.records.rows.form_of`). Another form is
+        another exercise: what was managed sitting says nothing of standing.
     limit_deg
         The neck limit; what is offered stays within it. None where none is set.
     """
@@ -100,13 +105,15 @@ def managed_of(
         return None
     day, ended = visit[-1].day, any(r.ended in ENDED_BADLY for r in visit)
     assert day is not None, "a visit has a day"
-    for row in reversed(visit):
-        same = [s for s in whole_sets(row.sets) if s.exercise == exercise_id]
-        done = next((s for s in same if s.entry_id == entry_id), same[0] if same else None)
-        if done is not None:
-            return _offer(row, day, done, exercise, limit_deg, ended=ended)
+    sets = [(row, done) for row in reversed(visit) for done in whole_sets(row.sets)]
+    same = [(r, s) for r, s in sets if s.exercise == exercise_id and s.form == form]
+    own = [(r, s) for r, s in same if s.entry_id == entry_id]
+    if own or same:
+        row, done = (own or same)[0]
+        return _offer(row, day, done, exercise, limit_deg, ended=ended)
     # What an older visit had says nothing of how it is now.
-    return Managed(day, None, None, None, why_not=(NOT_DONE,))
+    other = any(exercise_id == s.exercise or entry_id == s.entry_id for _, s in sets)
+    return Managed(day, None, None, None, why_not=(OTHER if other else NOT_DONE,))
 
 
 def _newest_visit(rows: Sequence[SessionRow]) -> list[SessionRow]:

@@ -23,6 +23,7 @@ the person's own spread
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
@@ -356,8 +357,9 @@ def series_of(
 def whole_sets(sets: Iterable[SetRow]) -> list[SetRow]:
     """The sets of a session, one that was paused as one.
 
-    Repetitions and held time of its stretches are added up; of other figures the mean is
-    taken, each stretch with the weight of its repetitions.
+    Repetitions, held time and events of its stretches are added up, and the worst of their
+    rises and times to settle counts; of other figures the mean is taken, each stretch with the
+    weight of its repetitions.
     """
     stretches: dict[tuple[str, str | None, str], list[SetRow]] = {}
     for done in sets:
@@ -383,7 +385,19 @@ def _joined(parts: Sequence[SetRow]) -> SetRow:
         else:
             figures[name] = sum(value * weight for value, weight in known) / total
     flags = {flag: why for p in parts for flag, why in p.flags.items()}
-    return parts[0]._replace(figures=figures, flags=flags, asked=parts[0].asked)
+    events = Counter[str]()
+    for part in parts:
+        events.update(part.events)
+    return parts[0]._replace(
+        figures=figures,
+        flags=flags,
+        events=dict(events),
+        rise=max((p.rise for p in parts if p.rise is not None), default=None),
+        settle_minutes=max(
+            (p.settle_minutes for p in parts if p.settle_minutes is not None), default=None
+        ),
+        eased=any(p.eased for p in parts),
+    )
 
 
 def _of_session(row: SessionRow) -> dict[str, float | None]:

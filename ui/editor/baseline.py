@@ -8,7 +8,8 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.draft import Data, value_at, with_value
 from tracker.plan.lines import Path
-from tracker.records.managed import NOT_DONE, Managed, managed_of
+from tracker.records.managed import NOT_DONE, OTHER, Managed, managed_of
+from tracker.records.rows import form_of
 from ui import words
 from ui.desk import trade
 from ui.editor.rows import Row, Section
@@ -26,7 +27,8 @@ def offered(state: State, index: int) -> Managed | None:
         return None
     axis = "pitch" if exercise.channel == "head_pitch" else "yaw"
     limit = _number(value_at(state.data, ("neck_limit_deg", axis)))
-    return managed_of(state.rows, exercise.id, entry.get("entry_id"), limit)
+    form = form_of(exercise.id, entry)
+    return managed_of(state.rows, exercise.id, entry.get("entry_id"), limit, form)
 
 
 def changes_of(state: State, index: int) -> dict[str, Any]:
@@ -121,7 +123,7 @@ def _told(found: Managed) -> str:
     if not found.why_not:
         return told
     why = words.row_of(words.say(f"edit.baseline.why.{key}") for key in found.why_not)
-    if found.why_not == (NOT_DONE,):
+    if found.why_not in ((NOT_DONE,), (OTHER,)):
         return why
     return words.say("edit.baseline.not_offered", told=told, why=why)
 

@@ -4545,6 +4545,11 @@
             <translation>لم تهدأ الأعراض</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>أُدِّي كتمرين آخر</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>زادت الأعراض بأكثر من 2</translation>

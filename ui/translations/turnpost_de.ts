@@ -4545,6 +4545,11 @@
             <translation>die Beschwerden klangen nicht ab</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>als andere Übung gemacht</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>die Beschwerden stiegen um mehr als 2</translation>

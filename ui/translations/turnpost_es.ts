@@ -4545,6 +4545,11 @@
             <translation>los síntomas no se calmaron</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>se hizo como otro ejercicio</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>los síntomas subieron más de 2</translation>
