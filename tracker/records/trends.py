@@ -332,7 +332,7 @@ def series_of(
             waits = name == "settled_minutes" and value is None and row.not_settled
             doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
             session.setdefault(name, []).append(
-                Point(row.place, day, value, doubts, baseline=row.baseline)
+                Point(row.place, day, value, doubts, baseline=row.baseline and row.is_bout)
             )
         for done in whole_sets(row.sets):
             sets.setdefault((done.exercise, done.form), []).append(
