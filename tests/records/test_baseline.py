@@ -122,6 +122,13 @@ def test_a_baseline_in_which_nothing_was_practised_is_none() -> None:
     assert series.change.since is None and len(series.points) == 9
 
 
+@pytest.mark.parametrize("figure", ["rest_of_day", "next_morning"])
+def test_what_is_asked_of_the_session_before_has_no_baseline(figure: str) -> None:
+    rows = [row(k, since_last={figure: 6.0 if k == 0 else 2.0}, baseline=k == 0) for k in range(5)]
+    found = {s.figure: s.change for s in series_of(rows)}
+    assert found[figure].since is None and found["dizziness_before"].since == START
+
+
 # --- through the files ---
 
 

@@ -64,6 +64,8 @@ RESTS_ON = {
 #: Amplitudes that were asked are the same within this share of the larger (own choice; the
 #: smallest step of a change, 2 degrees, is more of any range of a plan up to 40 degrees).
 SAME_SHARE = 0.05
+#: What is asked before a session of the one before it: at a baseline it tells of no baseline.
+OF_BEFORE = ("rest_of_day", "next_morning")
 #: Figures of which the stretches of a paused set are added up.
 ADDED = ("repetitions", "held_s")
 
@@ -327,12 +329,12 @@ def series_of(
     session: dict[str, list[Point]] = {}
     sets: dict[tuple[str, str], list[_Done]] = {}
     for row in rows:
-        day = row.day
+        day, visit = row.day, row.baseline and row.is_bout
         for name, value in _of_session(row).items():
             waits = name == "settled_minutes" and value is None and row.not_settled
             doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
             session.setdefault(name, []).append(
-                Point(row.place, day, value, doubts, baseline=row.baseline and row.is_bout)
+                Point(row.place, day, value, doubts, baseline=name not in OF_BEFORE and visit)
             )
         for done in whole_sets(row.sets):
             sets.setdefault((done.exercise, done.form), []).append(
@@ -406,8 +408,7 @@ def _of_session(row: SessionRow) -> dict[str, float | None]:
         "dizziness_before": row.before,
         "dizziness_after": row.after,
         "settled_minutes": row.settled_minutes,
-        "rest_of_day": since.get("rest_of_day"),
-        "next_morning": since.get("next_morning"),
+        **{name: since.get(name) for name in OF_BEFORE},
     }
 
 
