@@ -161,7 +161,7 @@ class Change:
     left_out
         Sessions that were not measured well enough to be compared.
     asked_other
-        Whether something else was asked at the end than at the beginning (of
+        Whether something else was mostly asked at the end than at the beginning (of
         :data:`RESTS_ON`): a figure may have changed for that alone.
     since
         Day of the baseline that was compared with; None where there was none.
@@ -266,8 +266,21 @@ def _limits_allow(
 
 
 def _asked_other(first: Sequence[Any], last: Sequence[Any]) -> bool:
-    """Whether at the end nothing was asked as at the beginning."""
-    return not any(_asked_alike(a, b) for a in first for b in last)
+    """Whether no more than half of what was asked at the end was so asked at the beginning.
+
+    Of each dose the lesser of its shares at both ends is common to them: a few sessions with a
+    dose of the other end must not let a change of the dose pass for one of the person.
+    """
+    doses: list[Any] = []
+    for asked in (*first, *last):
+        if not any(_asked_alike(d, asked) for d in doses):
+            doses.append(asked)
+
+    def share(asked: Sequence[Any], dose: Any) -> float:
+        mine = [next(d for d in doses if _asked_alike(d, a)) is dose for a in asked]
+        return sum(mine) / len(mine)
+
+    return sum(min(share(first, d), share(last, d)) for d in doses) <= 0.5
 
 
 def _asked_alike(one: Any, other: Any) -> bool:
@@ -351,9 +364,35 @@ def series_of(
         for key in keys:
             name, _, side = key.partition(".")
             if name in SPECS and (only is None or only(name)):
-                points = tuple(_point(pair, key) for pair in pairs)
+                points = _one_a_dose([_point(pair, key) for pair in pairs])
                 out.append(Series(exercise, form, name, side, points))
     return out
+
+
+def _one_a_dose(points: Iterable[Point]) -> tuple[Point, ...]:
+    """Of sets that a session has of one dose the mean: they are no sessions of their own."""
+    found: list[list[Point]] = []
+    for point in points:
+        like = (p for p in found if p[0].place == point.place and _same_dose(p[0], point))
+        group = next(like, None)
+        if group is None:
+            found.append([point])
+        else:
+            group.append(point)
+    return tuple(_mean(group) for group in found)
+
+
+def _same_dose(one: Point, other: Point) -> bool:
+    alike = _asked_alike(one.asked_for, other.asked_for) and one.asked == other.asked
+    return alike and one.within_deg == other.within_deg
+
+
+def _mean(group: Sequence[Point]) -> Point:
+    """The mean of those that may be compared; where there is none, the first."""
+    values = [p.value for p in group if p.usable and p.value is not None]
+    if not values:
+        return group[0]
+    return next(p for p in group if p.usable)._replace(value=fmean(values))
 
 
 def whole_sets(sets: Iterable[SetRow]) -> list[SetRow]:
