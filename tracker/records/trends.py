@@ -373,7 +373,7 @@ def _one_a_dose(points: Iterable[Point]) -> tuple[Point, ...]:
     """Of sets that a session has of one dose the mean: they are no sessions of their own."""
     found: list[list[Point]] = []
     for point in points:
-        like = (p for p in found if p[0].place == point.place and _same_dose(p[0], point))
+        like = (p for p in found if p[0][:2] == point[:2] and _same_dose(p[0], point))
         group = next(like, None)
         if group is None:
             found.append([point])
