@@ -64,6 +64,8 @@ class Recording:
         plan: Plan | None = None,
         baseline: Baseline | None = None,
     ) -> None:
+        if baseline is not None and not baseline.is_of(plan):
+            baseline = None
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
         self.folder = session_folder(session_id)

@@ -80,6 +80,55 @@ def test_without_a_plan_it_is_not_offered(make: Make) -> None:
     assert not window.pages["tools"].baseline.isVisible()
 
 
+def test_of_a_plan_that_names_nobody_it_is_not_offered(make: Make) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS, person=None))
+    window.director.open_tools()
+    window.refresh()
+    assert not window.pages["tools"].baseline.isVisible()
+    window.director.stop()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    window.director.open_tools()
+    window.refresh()
+    assert window.pages["tools"].baseline.isVisible()
+
+
+def test_it_is_for_the_plan_at_hand_alone(make: Make) -> None:
+    window = make()
+    welcome, director = window.pages["welcome"], window.director
+    window.expect_baseline(Baseline())
+    assert director.baseline is None
+    own = plan_of(TURNS)
+    welcome.offer(own)
+    window.expect_baseline(Baseline(Path("new")))
+    kept = director.baseline
+    assert kept == Baseline(Path("new"), own.plan_id, "Wren")
+    # Opened once more it is the same; another plan, or another person's, takes it away.
+    welcome.offer(plan_of(TURNS))
+    assert director.baseline == kept
+    for other in ({"plan_id": "another"}, {"person": "Swift"}):
+        welcome.offer(own)
+        window.expect_baseline(kept)
+        welcome.offer(own.model_copy(update=other))
+        assert director.baseline is None
+        window.expect_baseline(kept)
+        assert director.baseline is None
+    # So does a plan whose words differed.
+    welcome.offer(own)
+    window.expect_baseline(kept)
+    window.handing_over.take(own)
+    window.handing_over._compared(False)
+    assert director.baseline is None
+
+
+def test_a_recording_of_another_plan_is_no_baseline(tmp_path: Path) -> None:
+    wanted = Baseline(tmp_path / "wanted").of(plan_of(TURNS, person="Swift"))
+    recording = wiring.make_planned(plan_of(TURNS), wanted)
+    recording.finish("stopped")
+    saved = recording.save()
+    assert saved.summary["baseline"] is False and saved.folder != tmp_path / "wanted"
+
+
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut_on_the_first_page(make: Make, percent: int) -> None:
     window = make(percent=percent)
@@ -245,6 +294,23 @@ def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
 
 
 # --- in the plan editor ---
+
+
+def test_sessions_of_nobody_offer_nothing(open_editor: OpenEditor, tmp_path: Path) -> None:
+    path = tmp_path / "plan.json"
+    path.write_text(plan_of(TURNS, person=None).model_dump_json(exclude_unset=True))
+    (tmp_path / "s0").mkdir()
+    one = session(0, 12.0, baseline=True).model_copy(update={"person": None})
+    save_summary(tmp_path / "s0" / "summary.json", one)
+    (nobody,) = people_of(read_folder(tmp_path), FIRST_DAY)
+    assert nobody.rows
+    window = open_editor(path)
+    window.open_for(nobody, tmp_path, path)
+    window.files.open(path)
+    settle()
+    choose(window, ("entry", 0))
+    assert acts(window) == []
+    assert not any("Baseline" in s.title for s in window.editing.sections())
 
 
 def open_plan(
