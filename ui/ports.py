@@ -325,7 +325,8 @@ class World:
     forget
         Deletes the folder of a session.
     history
-        Summaries of earlier sessions with a plan, oldest first.
+        Summaries of earlier sessions with a plan, oldest first; also of those that lie beside
+        the folder of the next one, where that is given.
     cameras
         The cameras there are.
     look
@@ -353,7 +354,7 @@ class World:
     make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     forget: Callable[[Path], None] = lambda _folder: None
-    history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
+    history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher

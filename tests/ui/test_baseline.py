@@ -154,6 +154,36 @@ def test_the_real_recording_says_so_and_lies_where_it_was_wanted(tmp_path: Path)
     assert saved.summary["baseline"] is False and saved.folder.parent != wanted.parent
 
 
+def test_in_the_clinic_what_was_done_at_home_is_known(
+    tmp_path: Path, private_data_folder: Path
+) -> None:
+    root = write_folder(tmp_path / "one")
+    other = session(9, 18.0).model_copy(update={"person": "Swift"})
+    for place, one in (
+        (root / "swift", other),
+        (private_data_folder / "sessions" / "twice", session(1, 18.0)),
+        (private_data_folder / "sessions" / "own", session(7, 18.0)),
+    ):
+        place.mkdir(parents=True)
+        save_summary(place / "summary.json", one)
+    plan = plan_of(TURNS)
+    assert [s.session_id for s in wiring.history_of(plan)] == ["s1", "s7"]
+    known = wiring.history_of(plan, root / "baseline-new")
+    assert [s.session_id for s in known] == ["s0", "s1", "s2", "s3", "s4", "s5", "s7"]
+
+
+def test_the_history_is_asked_for_with_the_baselines_folder(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    asked: list[Path | None] = []
+    window.director._world.history = lambda _plan, new: asked.append(new) or []
+    window.pages["welcome"].offer(plan_of(TURNS))
+    window.expect_baseline(Baseline(Path("there/new")))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Begin the baseline")
+    assert asked == [Path("there/new")]
+
+
 # --- on the desk ---
 
 
