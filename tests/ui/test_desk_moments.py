@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -19,6 +20,7 @@ from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Pract
 from tests.records.clinic import plan_for as plan_of_patient
 from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_window import OUTPUT
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import DoSet, Task
 from tracker.session.engine import Engine
@@ -26,9 +28,11 @@ from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
-from ui.desk.moments import lines_of
-from ui.desk.session_data import SessionView, SetView, Span
+from ui import words
+from ui.desk.moments import gaps_of, lines_of
+from ui.desk.session_data import SessionView, SetView, Span, lines_for
 from ui.desk.trace_paint import lanes_of
+from ui.desk.trace_view import TraceView
 from ui.desk.window import DeskWindow
 
 pytestmark = pytest.mark.timeout(120)
@@ -321,3 +325,48 @@ def test_the_words_of_the_trends_are_in_sight_with_large_text(
     )
     lines = table.rowHeight(row) / table.fontMetrics().height()
     assert lines >= (2.0 if narrow else 1.0)
+
+
+# --- what the lines are, and where they end ---
+
+
+@pytest.mark.parametrize(
+    ("exercise", "axis", "column"),
+    [
+        (next(e.id for e in CATALOGUE.values() if e.channel == "head_to_mark"), "yaw", "head_yaw"),
+        (next(e.id for e in CATALOGUE.values() if e.channel == "eye_vergence"), "vergence", "verg"),
+        ("turns-on-target", "yaw", "head_yaw"),
+        ("eyes-side-to-side", "yaw", "eye_yaw"),
+    ],
+)
+def test_the_first_line_is_what_is_counted(exercise: str, axis: str, column: str) -> None:
+    shown, columns = lines_for(exercise)
+    assert shown == axis and next(iter(columns.values())).startswith(column)
+    # All of it has words.
+    for key in (f"desk.axis.{axis}", *(f"desk.line.{name}" for name in columns)):
+        assert key in words.WORDS
+
+
+def made_view(times: list[float], repetitions: list[dict[str, Any]]) -> SessionView:
+    """A set of ten seconds with one line, 1 everywhere."""
+    found = made.finished()
+    columns = {"head": "head_yaw_deg"}
+    one = SetView(0, found.exercises[0], 0.0, 10.0, "yaw", columns, repetitions)
+    view = SessionView(found.model_copy(update={"marks": []}), [one])
+    view.times_s, view.reasons = np.array(times), [""] * len(times)
+    names = ("head_yaw_deg", "quality", "light")
+    view.columns = {n: np.ones(len(times)) for n in names}
+    return view
+
+
+def test_where_samples_are_missing_there_is_a_gap_and_no_value(qtbot: QtBot) -> None:
+    times = [k / 10 for k in range(100) if not 30 < k < 50]
+    view = made_view(times, [])
+    (gap,) = gaps_of(view, view.sets[0])
+    assert (gap.from_s, gap.to_s) == (3.0, 5.0)
+    trace = TraceView()
+    qtbot.addWidget(trace)
+    trace.show_set(view, view.sets[0])
+    for time_s, known in ((2.0, True), (3.4, True), (4.0, False), (4.6, True)):
+        trace.go_to(time_s)
+        assert [np.isfinite(v) for _, v in trace.values()] == [known]

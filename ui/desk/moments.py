@@ -17,7 +17,7 @@ from tracker.session.flags import LOW_LIGHT
 from tracker.session.summary import Summary
 from ui import words
 from ui.desk import trade
-from ui.desk.session_data import SessionView, SetView, Span
+from ui.desk.session_data import HOLE_S, SessionView, SetView, Span, nearest
 from ui.desk.session_words import repetition_words
 
 #: How near the cursor has to be to a mark, which has no length, to name it (own choice).
@@ -85,7 +85,13 @@ def gaps_of(view: SessionView, shown: SetView) -> list[Span]:
     for a, b in _runs(view, shown, lambda: ~np.isfinite(view.columns[first])):
         why = Counter(r for r in view.reasons[a:b] if r).most_common(1)
         found.append(_span(view, shown, a, b, why[0][0] if why else "gap"))
-    return found
+    times = view.times_s
+    for k in np.flatnonzero(np.diff(times) > HOLE_S):
+        inside = shown.from_s <= times[k] and times[k + 1] < shown.to_s
+        # What begins unmeasured lasts to the next sample already.
+        if inside and np.isfinite(view.columns[first][k]):
+            found.append(Span(float(times[k]), float(times[k + 1]), "gap"))
+    return sorted(found, key=lambda span: span.from_s)
 
 
 def doubts_of(view: SessionView, shown: SetView) -> list[Span]:
@@ -128,8 +134,9 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
         if s.from_s <= time_s < s.to_s
     ]
     told += [trade.event(s.text) for s in events_of(shown) if s.from_s <= time_s <= s.to_s]
-    if len(view.times_s):
-        why = view.reasons[int(np.argmin(np.abs(view.times_s - time_s)))]
+    at = nearest(view.times_s, time_s)
+    if at is not None:
+        why = view.reasons[at]
         told += [trade.reason(why)] if why else []
     doubts = [s for s in doubts_of(view, shown) if s.from_s <= time_s < s.to_s]
     told += [words.say(f"desk.doubt.{s.text}") for s in doubts]

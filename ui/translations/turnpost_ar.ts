@@ -3700,6 +3700,11 @@
             <translation>درجات، الأذن اليمنى منخفضة إلى أعلى</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>درجات، القريب إلى الأعلى</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>درجات، اليمين إلى أعلى</translation>
@@ -3988,6 +3993,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>الزاوية بين العينين</translation>
         </message>
         <message>
             <source>Reading the session ...</source>

@@ -3700,6 +3700,11 @@
             <translation>Grad, rechtes Ohr gesenkt ist oben</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>Grad, nah ist oben</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>Grad, rechts ist oben</translation>
@@ -3988,6 +3993,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>Winkel zwischen den Augen</translation>
         </message>
         <message>
             <source>Reading the session ...</source>

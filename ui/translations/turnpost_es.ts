@@ -3700,6 +3700,11 @@
             <translation>grados, oreja derecha abajo es arriba</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>grados, cerca es arriba</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>grados, derecha es arriba</translation>
@@ -3988,6 +3993,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>ángulo entre los ojos</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
