@@ -197,7 +197,9 @@ def test_two_sets_of_a_dose_in_a_session_are_one_point() -> None:
     assert [p.value for p in series.points] == [16.0, 16.0, 16.0]
     # Three sessions are too few, however many sets they had.
     assert series.change.verdict == "too_few"
-    rows = [row(0, sets=(of(14.0, "a", 60.0)._replace(asked={"amplitude_deg": [5.0, 9.0]}), sets[1]))]
+    rows = [
+        row(0, sets=(of(14.0, "a", 60.0)._replace(asked={"amplitude_deg": [5.0, 9.0]}), sets[1]))
+    ]
     (series,) = [s for s in series_of(rows) if s.figure == "amplitude_deg"]
     assert [p.value for p in series.points] == [14.0, 18.0]
 

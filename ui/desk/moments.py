@@ -40,11 +40,17 @@ class Line:
 
 def repetitions_of(shown: SetView) -> list[Span]:
     """Repetitions of a set."""
+    return [span for span, _ in _repetitions(shown)]
+
+
+def _repetitions(shown: SetView) -> list[tuple[Span, dict[str, Any]]]:
+    """Repetitions with the rows that they come from; rows that are damaged are left out."""
     found = []
     for row in shown.repetitions:
         number, start, end = row.get("repetition"), row.get("start_s"), row.get("end_s")
         if isinstance(number, int) and _is(start) and _is(end):
-            found.append(Span(float(start or 0), float(end or 0), str(number), number))
+            span = Span(float(start or 0), float(end or 0), str(number), number)
+            found.append((span, row))
     return found
 
 
@@ -152,7 +158,7 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
 def lines_of(view: SessionView, shown: SetView, not_valid: Set[int]) -> list[Line]:
     """What there is in a set, in the order of time; ``not_valid`` are repetitions."""
     lines = []
-    for span, row in zip(repetitions_of(shown), shown.repetitions, strict=False):
+    for span, row in _repetitions(shown):
         text = repetition_words(row)
         if span.number in not_valid:
             text = words.say("desk.rep.invalid", what=text)

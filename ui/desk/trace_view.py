@@ -136,7 +136,9 @@ class TraceView(QWidget):
             return []
         k = nearest(self._times, self.cursor_s)
         columns = self._view.columns
-        return [(n, nan if k is None else float(columns[c][k])) for n, c in self._set.columns.items()]
+        return [
+            (n, nan if k is None else float(columns[c][k])) for n, c in self._set.columns.items()
+        ]
 
     def told(self) -> list[str]:
         """What there is at the cursor, in words: repetition, events, pause, mark."""
