@@ -1,9 +1,10 @@
 """What a person managed comfortably at the baseline, as ranges that a plan could ask for.
 
 It is only offered: a plan changes by the therapist's hand alone. "Comfortably" means that the set
-was measured well and not stopped before its end, that nothing ended the session, that the scores rose by two at most and settled
-(common practice has a rise of two or three; the stricter one is taken), and that a target, where
-there was one, was said to be clear. What nobody has answered is never taken for a yes.
+was measured well and not stopped before its end, that nothing ended a session of that day, that
+the scores rose by two at most and settled (common practice has a rise of two or three; the
+stricter one is taken), and that a target, where there was one, was said to be clear. What nobody
+has answered is never taken for a yes.
 """
 
 from __future__ import annotations
@@ -195,7 +196,7 @@ def _range(
 
     None where less was managed than can be told from the head's own unrest.
     """
-    pair = asked.get("amplitude_deg") or exercise.amplitude_deg
+    pair: Any = asked.get("amplitude_deg") or exercise.amplitude_deg
     wide = isinstance(pair, list | tuple) and len(pair) == 2 and pair[1] > pair[0]
     width = float(pair[1] - pair[0]) if wide else WIDTH_DEG
     # Without a neck limit nobody has said that more than was asked for would do.
