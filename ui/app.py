@@ -203,7 +203,7 @@ class Window(QWidget):
                 self.open_review,
                 self.open_editor,
                 hand_over.open,
-                lambda: welcome.plan is not None,
+                lambda: welcome.plan,
             ),
             "same": hand_over.same,
             "handover": hand_over.page,
@@ -496,8 +496,15 @@ class Window(QWidget):
         return None if welcome.plan is None else welcome.plan.person
 
     def expect_baseline(self, baseline: Baseline | None) -> None:
-        """The next session with the plan at hand is the baseline, or none is."""
-        self.director.baseline = baseline
+        """The next session with the plan at hand is the baseline, or none is.
+
+        One that is for another plan is not taken, nor any where no plan is at hand.
+        """
+        welcome = self.pages["welcome"]
+        assert isinstance(welcome, WelcomePage)
+        plan = welcome.plan
+        fits = plan is not None and baseline is not None and baseline.is_of(plan)
+        self.director.baseline = baseline.of(plan) if plan and baseline and fits else None
         self.follow()
 
     def _remember_starter(self) -> None:

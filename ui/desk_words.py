@@ -45,6 +45,9 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "The program opens beside this window. Once it is over, the session stands here by itself.",
     ),
+    "desk.together.open": QT_TRANSLATE_NOOP(
+        "turnpost", "The program is open already. Close its window first, then begin here again."
+    ),
     "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
@@ -119,11 +122,13 @@ DESK_WORDS: dict[str, object] = {
     "desk.line.gaze": QT_TRANSLATE_NOOP("turnpost", "gaze"),
     "desk.line.target": QT_TRANSLATE_NOOP("turnpost", "target"),
     "desk.line.eye": QT_TRANSLATE_NOOP("turnpost", "eyes in the head"),
+    "desk.line.vergence": QT_TRANSLATE_NOOP("turnpost", "angle between the eyes"),
     "desk.line.sideways": QT_TRANSLATE_NOOP("turnpost", "neck sideways"),
     "desk.line.fore_aft": QT_TRANSLATE_NOOP("turnpost", "neck forward"),
     "desk.line.height": QT_TRANSLATE_NOOP("turnpost", "neck height"),
     "desk.axis.yaw": QT_TRANSLATE_NOOP("turnpost", "degrees, right is up"),
     "desk.axis.pitch": QT_TRANSLATE_NOOP("turnpost", "degrees, up is up"),
+    "desk.axis.vergence": QT_TRANSLATE_NOOP("turnpost", "degrees, near is up"),
     "desk.axis.roll": QT_TRANSLATE_NOOP("turnpost", "degrees, right ear down is up"),
     "desk.axis.mm": QT_TRANSLATE_NOOP("turnpost", "millimetres"),
     "desk.zoom_in": QT_TRANSLATE_NOOP("turnpost", "Zoom in"),

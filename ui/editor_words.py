@@ -289,10 +289,17 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.baseline.nothing": QT_TRANSLATE_NOOP("turnpost", "nothing measured"),
     "edit.baseline.line": QT_TRANSLATE_NOOP("turnpost", "{entry}: {what}"),
     "edit.baseline.take": QT_TRANSLATE_NOOP("turnpost", "Take over: {what}"),
+    "edit.baseline.takes": QT_TRANSLATE_NOOP("turnpost", "{told}. To take over: {what}"),
     "edit.baseline.take_all": QT_TRANSLATE_NOOP("turnpost", "Take over for all exercises"),
     "edit.baseline.not_offered": QT_TRANSLATE_NOOP("turnpost", "{told}. Not offered: {why}"),
-    "edit.baseline.why.ended": QT_TRANSLATE_NOOP("turnpost", "the session was broken off"),
+    "edit.baseline.why.ended": QT_TRANSLATE_NOOP(
+        "turnpost", "a session of that day was broken off"
+    ),
     "edit.baseline.why.not_measured": QT_TRANSLATE_NOOP("turnpost", "it was not measured"),
+    "edit.baseline.why.few_turns": QT_TRANSLATE_NOOP("turnpost", "too few turns"),
+    "edit.baseline.why.too_small": QT_TRANSLATE_NOOP("turnpost", "the turns were too small"),
+    "edit.baseline.why.not_done": QT_TRANSLATE_NOOP("turnpost", "not done that day"),
+    "edit.baseline.why.other": QT_TRANSLATE_NOOP("turnpost", "done as another exercise"),
     "edit.baseline.why.doubt": QT_TRANSLATE_NOOP("turnpost", "the figures are in doubt"),
     "edit.baseline.why.fall": QT_TRANSLATE_NOOP("turnpost", "a possible fall was seen"),
     "edit.baseline.why.no_scores": QT_TRANSLATE_NOOP("turnpost", "no score was given after it"),

@@ -6,7 +6,7 @@ The real ones are made in ``ui.wiring``; tests hand in their own.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -276,10 +276,23 @@ def _no_watcher(_camera: CameraChoice, _kind: str, _distance_mm: float | None) -
 class Baseline:
     """The next session is done together with the therapist, for later ones to be compared with.
 
-    ``folder`` is a new one for it; None for one beside the other sessions.
+    ``folder`` is a new one for it; None for one beside the other sessions. ``plan_id`` and
+    ``person`` are of the plan that it is for; without them it is for any.
     """
 
     folder: Path | None = None
+    plan_id: str | None = None
+    person: str | None = None
+
+    def of(self, plan: Plan) -> Baseline:
+        """It is for this plan alone."""
+        return replace(self, plan_id=plan.plan_id, person=plan.person)
+
+    def is_of(self, plan: Plan | None) -> bool:
+        """Whether a session of a plan may be it."""
+        if self.plan_id is None:
+            return True
+        return plan is not None and (plan.plan_id, plan.person) == (self.plan_id, self.person)
 
 
 @dataclass(slots=True)
@@ -312,7 +325,8 @@ class World:
     forget
         Deletes the folder of a session.
     history
-        Summaries of earlier sessions with a plan, oldest first.
+        Summaries of earlier sessions with a plan, oldest first; also of those that lie beside
+        the folder of the next one, where that is given.
     cameras
         The cameras there are.
     look
@@ -340,7 +354,7 @@ class World:
     make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     forget: Callable[[Path], None] = lambda _folder: None
-    history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
+    history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher

@@ -61,7 +61,8 @@ class PlannedPart(SetPart):
             return
         self.plan, self._lack_told = plan, False
         self.prepare_voice()
-        self._history = self._world.run(lambda: self._world.history(plan))
+        new = None if self.baseline is None else self.baseline.folder
+        self._history = self._world.run(lambda: self._world.history(plan, new))
         self._begin_plan()
 
     def _begin_plan(self) -> None:

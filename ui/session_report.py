@@ -25,7 +25,7 @@ class ReportPart(CallPart):
             return
         if self._read_before_report is None:
             self.plan = plan
-            self._read_before_report = self._world.run(lambda: self._world.history(plan))
+            self._read_before_report = self._world.run(lambda: self._world.history(plan, None))
             self._write_report()
 
     def start_plan(self, plan: Plan) -> None:

@@ -64,6 +64,8 @@ class Recording:
         plan: Plan | None = None,
         baseline: Baseline | None = None,
     ) -> None:
+        if baseline is not None and not baseline.is_of(plan):
+            baseline = None
         now = dt.datetime.now().astimezone()
         session_id = f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}"
         self.folder = session_folder(session_id)
@@ -201,9 +203,16 @@ def _notes_of(setup: Mapping[str, Any]) -> tuple[str, ...]:
     return tuple(n for n in setup.get("findings") or [] if n in SAID_IN_SUMMARY)
 
 
-def history_of(plan: Plan) -> list[Summary]:
-    """Summaries of earlier sessions with a plan; one that can't be read is left out."""
-    return load_history(data_folder() / "sessions", plan)[0]
+def history_of(plan: Plan, new: Path | None = None) -> list[Summary]:
+    """Summaries of earlier sessions with a plan; one that can't be read is left out.
+
+    ``new`` is the folder that the next session gets, if it is to lie elsewhere: those that lie
+    beside it count, too. In the clinic they are what is known of the practice at home.
+    """
+    folders = [data_folder() / "sessions", *([] if new is None else [new.parent])]
+    known = [s for folder in folders for s in load_history(folder, plan)[0]]
+    once = {s.session_id or id(s): s for s in known}
+    return sorted(once.values(), key=lambda s: s.started_at or "")
 
 
 def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:

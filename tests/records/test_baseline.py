@@ -115,6 +115,20 @@ def test_another_dose_than_at_the_baseline_is_said() -> None:
     assert said == "rose since the baseline of 2 Mar 2026 (another dose was asked)"
 
 
+def test_a_baseline_in_which_nothing_was_practised_is_none() -> None:
+    rows = [row(k, before=2.0) for k in range(5)]
+    rows += [row(5, before=8.0, sets=(), baseline=True), *(row(k, before=2.0) for k in range(6, 9))]
+    (series,) = [s for s in series_of(rows) if s.figure == "dizziness_before"]
+    assert series.change.since is None and len(series.points) == 9
+
+
+@pytest.mark.parametrize("figure", ["rest_of_day", "next_morning"])
+def test_what_is_asked_of_the_session_before_has_no_baseline(figure: str) -> None:
+    rows = [row(k, since_last={figure: 6.0 if k == 0 else 2.0}, baseline=k == 0) for k in range(5)]
+    found = {s.figure: s.change for s in series_of(rows)}
+    assert found[figure].since is None and found["dizziness_before"].since == START
+
+
 # --- through the files ---
 
 

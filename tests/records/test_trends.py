@@ -169,6 +169,41 @@ def test_a_change_under_another_dose_says_so() -> None:
     assert same.verdict == "rose" and not same.asked_other
 
 
+@pytest.mark.parametrize(
+    ("first", "last", "other"),
+    [("AAAAB", "BBBBB", True), ("AAAAA", "ABBBB", True), ("AAAAA", "AAABB", False),
+     ("AABBB", "BBBAA", False), ("AAABB", "CCCCC", True), ("AAA", "AAA", False)],
+)  # fmt: skip
+def test_a_few_sessions_of_the_other_dose_hide_no_change_of_it(
+    first: str, last: str, other: bool
+) -> None:
+    tempo = {"A": 60.0, "B": 100.0, "C": 140.0}
+    rows = [
+        row(k, sets=(set_row({"tempo_bpm": tempo[d]}, asked={"tempo_bpm": tempo[d]}),))
+        for k, d in enumerate(first + last)
+    ]
+    (series,) = [s for s in series_of(rows) if s.figure == "tempo_bpm"]
+    assert series.change.asked_other == other
+
+
+def test_two_sets_of_a_dose_in_a_session_are_one_point() -> None:
+    def of(value: float, entry: str, tempo: float, **changes: Any) -> Any:
+        asked = {"amplitude_deg": [15.0, 20.0], "tempo_bpm": tempo}
+        return set_row({"amplitude_deg": value}, entry_id=entry, asked=asked, **changes)
+
+    sets = (of(14.0, "a", 60.0), of(18.0, "b", 60.0), of(30.0, "c", 60.0, flags={"dark": "x"}))
+    rows = [row(k, sets=sets) for k in range(3)]
+    (series,) = [s for s in series_of(rows) if s.figure == "amplitude_deg"]
+    assert [p.value for p in series.points] == [16.0, 16.0, 16.0]
+    # Three sessions are too few, however many sets they had.
+    assert series.change.verdict == "too_few"
+    rows = [
+        row(0, sets=(of(14.0, "a", 60.0)._replace(asked={"amplitude_deg": [5.0, 9.0]}), sets[1]))
+    ]
+    (series,) = [s for s in series_of(rows) if s.figure == "amplitude_deg"]
+    assert [p.value for p in series.points] == [14.0, 18.0]
+
+
 def test_what_is_counted_from_the_eyes_is_doubted_with_them() -> None:
     eyes = {"flags": {"eyes_unlike": "40 % of the time"}, "exercise": "near-far"}
     assert change_of("vergence_change_deg", [6.0] * 10, **eyes).verdict == "too_few"

@@ -23,10 +23,13 @@ from tests.ui.patient import EYES, TURNS, Person, plan_of
 from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
 from tests.ui.test_window import OUTPUT, cut_in
+from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
 from tracker.records.people import people_of
 from tracker.records.rows import SessionRow, row_of
+from tracker.session.files import data_folder, make_private_folder
+from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.summary import Summary, load_summary, save_summary
 from ui import wiring
 from ui.cli import main
@@ -77,6 +80,55 @@ def test_without_a_plan_it_is_not_offered(make: Make) -> None:
     assert not window.pages["tools"].baseline.isVisible()
 
 
+def test_of_a_plan_that_names_nobody_it_is_not_offered(make: Make) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS, person=None))
+    window.director.open_tools()
+    window.refresh()
+    assert not window.pages["tools"].baseline.isVisible()
+    window.director.stop()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    window.director.open_tools()
+    window.refresh()
+    assert window.pages["tools"].baseline.isVisible()
+
+
+def test_it_is_for_the_plan_at_hand_alone(make: Make) -> None:
+    window = make()
+    welcome, director = window.pages["welcome"], window.director
+    window.expect_baseline(Baseline())
+    assert director.baseline is None
+    own = plan_of(TURNS)
+    welcome.offer(own)
+    window.expect_baseline(Baseline(Path("new")))
+    kept = director.baseline
+    assert kept == Baseline(Path("new"), own.plan_id, "Wren")
+    # Opened once more it is the same; another plan, or another person's, takes it away.
+    welcome.offer(plan_of(TURNS))
+    assert director.baseline == kept
+    for other in ({"plan_id": "another"}, {"person": "Swift"}):
+        welcome.offer(own)
+        window.expect_baseline(kept)
+        welcome.offer(own.model_copy(update=other))
+        assert director.baseline is None
+        window.expect_baseline(kept)
+        assert director.baseline is None
+    # So does a plan whose words differed.
+    welcome.offer(own)
+    window.expect_baseline(kept)
+    window.handing_over.take(own)
+    window.handing_over._compared(False)
+    assert director.baseline is None
+
+
+def test_a_recording_of_another_plan_is_no_baseline(tmp_path: Path) -> None:
+    wanted = Baseline(tmp_path / "wanted").of(plan_of(TURNS, person="Swift"))
+    recording = wiring.make_planned(plan_of(TURNS), wanted)
+    recording.finish("stopped")
+    saved = recording.save()
+    assert saved.summary["baseline"] is False and saved.folder != tmp_path / "wanted"
+
+
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut_on_the_first_page(make: Make, percent: int) -> None:
     window = make(percent=percent)
@@ -100,6 +152,36 @@ def test_the_real_recording_says_so_and_lies_where_it_was_wanted(tmp_path: Path)
     plain.finish("stopped")
     saved = plain.save()
     assert saved.summary["baseline"] is False and saved.folder.parent != wanted.parent
+
+
+def test_in_the_clinic_what_was_done_at_home_is_known(
+    tmp_path: Path, private_data_folder: Path
+) -> None:
+    root = write_folder(tmp_path / "one")
+    other = session(9, 18.0).model_copy(update={"person": "Swift"})
+    for place, one in (
+        (root / "swift", other),
+        (private_data_folder / "sessions" / "twice", session(1, 18.0)),
+        (private_data_folder / "sessions" / "own", session(7, 18.0)),
+    ):
+        place.mkdir(parents=True)
+        save_summary(place / "summary.json", one)
+    plan = plan_of(TURNS)
+    assert [s.session_id for s in wiring.history_of(plan)] == ["s1", "s7"]
+    known = wiring.history_of(plan, root / "baseline-new")
+    assert [s.session_id for s in known] == ["s0", "s1", "s2", "s3", "s4", "s5", "s7"]
+
+
+def test_the_history_is_asked_for_with_the_baselines_folder(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    asked: list[Path | None] = []
+    window.director._world.history = lambda _plan, new: asked.append(new) or []
+    window.pages["welcome"].offer(plan_of(TURNS))
+    window.expect_baseline(Baseline(Path("there/new")))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Begin the baseline")
+    assert asked == [Path("there/new")]
 
 
 # --- on the desk ---
@@ -200,6 +282,28 @@ def test_the_desk_opens_the_program_with_the_persons_plan(
     assert plan == root / "plan.json" and baseline.folder.parent == root
 
 
+def test_while_the_program_is_open_the_desk_says_to_close_it_first(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    window = open_desk(write_folder(tmp_path / "one"))
+    choose_person(window, "Wren")
+    called: list[tuple[str, ...]] = []
+    monkeypatch.setattr(together, "start", lambda words: called.append(words) or True)
+    program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    assert program.mine
+    window.person_page.baseline.click()
+    assert called == [] and "Close its window first" in window.person_page.report.said.text()
+    program.close()
+    window.person_page.baseline.click()
+    assert len(called) == 1
+    # The desk has let the lock go again.
+    program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    assert program.mine
+    program.close()
+
+
 def test_the_program_that_is_called_is_really_there() -> None:
     program = list(together.call(Path("none.json"), Path("out")))
     done = subprocess.run(program, capture_output=True, text=True, timeout=60, check=False)
@@ -222,10 +326,30 @@ def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
 # --- in the plan editor ---
 
 
-def open_plan(open_editor: OpenEditor, tmp_path: Path, rows: list[SessionRow]) -> EditorWindow:
+def test_sessions_of_nobody_offer_nothing(open_editor: OpenEditor, tmp_path: Path) -> None:
     path = tmp_path / "plan.json"
-    plan = plan_of(TURNS, EYES)
-    path.write_text(plan.model_dump_json(exclude_none=True, exclude_unset=True), encoding="utf-8")
+    path.write_text(plan_of(TURNS, person=None).model_dump_json(exclude_unset=True))
+    (tmp_path / "s0").mkdir()
+    one = session(0, 12.0, baseline=True).model_copy(update={"person": None})
+    save_summary(tmp_path / "s0" / "summary.json", one)
+    (nobody,) = people_of(read_folder(tmp_path), FIRST_DAY)
+    assert nobody.rows
+    window = open_editor(path)
+    window.open_for(nobody, tmp_path, path)
+    window.files.open(path)
+    settle()
+    choose(window, ("entry", 0))
+    assert acts(window) == []
+    assert not any("Baseline" in s.title for s in window.editing.sections())
+
+
+def open_plan(
+    open_editor: OpenEditor, tmp_path: Path, rows: list[SessionRow], turns: Entry = TURNS
+) -> EditorWindow:
+    path = tmp_path / "plan.json"
+    plan = plan_of(turns, EYES)
+    # What stands there as null is asked for: nobody's beat.
+    path.write_text(plan.model_dump_json(exclude_unset=True), encoding="utf-8")
     window = open_editor(path)
     window.document.know_sessions("Wren", rows)
     window.editing.refresh()
@@ -258,7 +382,7 @@ def test_ranges_are_taken_over_by_hand_and_undone(open_editor: OpenEditor, tmp_p
     settle()
     entry = data_in(window)["entries"][0]
     low, high = entry["amplitude_deg"]
-    assert low <= 12 <= high and high - low == 5
+    assert (low, high) == (7, 12)
     # There is nothing left to take over, and nothing wrong with the plan.
     assert acts(window) == [] and window.document.state.plan is not None
     window.editing.undo()
@@ -271,6 +395,9 @@ def test_all_are_taken_over_in_one_step(open_editor: OpenEditor, tmp_path: Path)
     choose(window, PLAN)
     before = data_in(window)
     assert acts(window) == ["Take over for all exercises"]
+    # What it would change is listed beside it.
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert any("symptoms +1. To take over: 7 to 12°" in n for n in notes)
     take(window)
     settle()
     assert "amplitude_deg" in data_in(window)["entries"][0]
@@ -290,6 +417,45 @@ def test_what_was_not_comfortable_says_why_and_has_no_button(
     notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
     assert any("Not offered: symptoms rose by more than 2" in n for n in notes)
     assert acts(window) == []
+
+
+@pytest.mark.parametrize(
+    ("tempo", "takes"), [(40.0, True), (None, False), ((30.0, 50.0), False)], ids=str
+)
+def test_who_goes_at_their_own_pace_gets_no_beat(
+    open_editor: OpenEditor, tmp_path: Path, tempo: Any, takes: bool
+) -> None:
+    entry = Entry(entry_id="turns", exercise=TURNS.exercise, tempo_bpm=tempo, repetitions=3)
+    window = open_plan(open_editor, tmp_path, rows_of(*sessions(1)), entry)
+    choose(window, ("entry", 0))
+    before = data_in(window)["entries"][0]["tempo_bpm"]
+    (text,) = acts(window)
+    assert ("beats" in text) == takes
+    take(window)
+    settle()
+    after = data_in(window)["entries"][0]
+    assert "amplitude_deg" in after
+    assert after["tempo_bpm"] == (60.0 if takes else before)
+
+
+def test_what_was_done_sitting_is_not_offered_to_the_same_work_standing(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    standing = TURNS.model_copy(update={"posture": "standing"})
+    rows = rows_of(session(0, 12.0, baseline=True))
+    window = open_plan(open_editor, tmp_path, rows, standing)
+    choose(window, ("entry", 0))
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert "done as another exercise" in notes and acts(window) == []
+
+
+def test_each_entry_that_was_not_done_that_day_says_so(
+    open_editor: OpenEditor, tmp_path: Path
+) -> None:
+    window = open_plan(open_editor, tmp_path, rows_of(session(0, 12.0, baseline=True)))
+    choose(window, PLAN)
+    notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
+    assert any(n.endswith("eyes: not done that day") for n in notes)
 
 
 def test_without_a_baseline_nothing_is_said_of_one(open_editor: OpenEditor, tmp_path: Path) -> None:

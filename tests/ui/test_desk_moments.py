@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -17,18 +19,24 @@ from pytestqt.qtbot import QtBot
 from tests.records import made
 from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
 from tests.records.clinic import plan_for as plan_of_patient
+from tests.records.rows import row
 from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_window import OUTPUT
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import DoSet, Task
+from tracker.records.notes import NoteBook
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
-from ui.desk.moments import lines_of
-from ui.desk.session_data import SessionView, SetView, Span
+from ui import words
+from ui.desk.moments import gaps_of, lines_of
+from ui.desk.session_data import SessionView, SetView, Span, lines_for
+from ui.desk.session_page import SessionPage
 from ui.desk.trace_paint import lanes_of
+from ui.desk.trace_view import TraceView
 from ui.desk.window import DeskWindow
 
 pytestmark = pytest.mark.timeout(120)
@@ -321,3 +329,78 @@ def test_the_words_of_the_trends_are_in_sight_with_large_text(
     )
     lines = table.rowHeight(row) / table.fontMetrics().height()
     assert lines >= (2.0 if narrow else 1.0)
+
+
+# --- what the lines are, and where they end ---
+
+
+@pytest.mark.parametrize(
+    ("exercise", "axis", "column"),
+    [
+        (next(e.id for e in CATALOGUE.values() if e.channel == "head_to_mark"), "yaw", "head_yaw"),
+        (next(e.id for e in CATALOGUE.values() if e.channel == "eye_vergence"), "vergence", "verg"),
+        ("turns-on-target", "yaw", "head_yaw"),
+        ("eyes-side-to-side", "yaw", "eye_yaw"),
+    ],
+)
+def test_the_first_line_is_what_is_counted(exercise: str, axis: str, column: str) -> None:
+    shown, columns = lines_for(exercise)
+    assert shown == axis and next(iter(columns.values())).startswith(column)
+    # All of it has words.
+    for key in (f"desk.axis.{axis}", *(f"desk.line.{name}" for name in columns)):
+        assert key in words.WORDS
+
+
+def made_view(times: list[float], repetitions: list[dict[str, Any]]) -> SessionView:
+    """A set of ten seconds with one line, 1 everywhere."""
+    found = made.finished()
+    columns = {"head": "head_yaw_deg"}
+    one = SetView(0, found.exercises[0], 0.0, 10.0, "yaw", columns, repetitions)
+    view = SessionView(found.model_copy(update={"marks": []}), [one])
+    view.times_s, view.reasons = np.array(times), [""] * len(times)
+    names = ("head_yaw_deg", "quality", "light")
+    view.columns = {n: np.ones(len(times)) for n in names}
+    return view
+
+
+def test_where_samples_are_missing_there_is_a_gap_and_no_value(qtbot: QtBot) -> None:
+    times = [k / 10 for k in range(100) if not 30 < k < 50]
+    view = made_view(times, [])
+    (gap,) = gaps_of(view, view.sets[0])
+    assert (gap.from_s, gap.to_s) == (3.0, 5.0)
+    trace = TraceView()
+    qtbot.addWidget(trace)
+    trace.show_set(view, view.sets[0])
+    for time_s, known in ((2.0, True), (3.4, True), (4.0, False), (4.6, True)):
+        trace.go_to(time_s)
+        assert [np.isfinite(v) for _, v in trace.values()] == [known]
+
+
+def test_a_damaged_repetition_moves_no_words_of_the_others() -> None:
+    rows: list[dict[str, Any]] = [
+        {"repetition": k, "start_s": 2.0 * k, "end_s": 2.0 * k + 1.0} for k in (1, 2, 3)
+    ]
+    rows[0]["start_s"] = None
+    view = made_view([k / 10 for k in range(100)], rows)
+    told = [ln for ln in lines_of(view, view.sets[0], frozenset({2})) if ln.number is not None]
+    assert [ln.number for ln in told] == [2, 3]
+    assert ["2" in told[0].text, "3" in told[1].text] == [True, True]
+    assert told[0].text != words.say("desk.rep", number=2), "it is marked as not valid"
+    assert told[1].text == words.say("desk.rep", number=3)
+
+
+@pytest.mark.parametrize("first_s", [10.0, 6.0])
+def test_two_sessions_of_unlike_length_are_both_seen_whole(
+    qtbot: QtBot, tmp_path: Path, first_s: float
+) -> None:
+    page = SessionPage(NoteBook(tmp_path, "tester"))
+    qtbot.addWidget(page)
+    for slot, length in enumerate((first_s, 16.0 - first_s)):
+        view = made_view([k / 10 for k in range(100)], [])
+        view.sets[0] = replace(view.sets[0], to_s=length)
+        page.rows[slot], page.views[slot] = row(), view
+        if slot == 0:
+            page._offer_sets()
+        page._show_set()
+    for pane in page.panes:
+        assert (pane.trace.from_s, pane.trace.to_s) == (0.0, 10.0)

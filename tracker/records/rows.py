@@ -254,7 +254,7 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
     return SetRow(
         exercise=found.exercise,
         entry_id=found.entry_id,
-        form=_form(found),
+        form=form_of(found.exercise, found.prescribed),
         figures=figures,
         asked=_asked(found.prescribed),
         flags={f.flag: f.reason for f in found.quality},
@@ -337,10 +337,16 @@ def _stands(found: ExerciseSummary) -> bool:
     return posture == "standing" and exercise is not None and exercise.channel == "held"
 
 
-def _form(found: ExerciseSummary) -> str:
-    """What is not as usual, so that unlike sets are not compared."""
-    usual = CATALOGUE.get(found.exercise)
-    asked = found.prescribed
+def form_of(exercise_id: str, asked: Mapping[str, Any]) -> str:
+    """What is not as usual in an exercise, so that unlike sets are not compared.
+
+    Parameters
+    ----------
+    asked
+        ``eyes``, ``posture``, ``surface``, ``head_shake``, of a step or of a plan's entry; what
+        is missing is as usual.
+    """
+    usual = CATALOGUE.get(exercise_id)
     parts = []
     for name, words in (("eyes", "eyes {}"), ("posture", "{}"), ("surface", "{} surface")):
         value = asked.get(name)

@@ -23,6 +23,7 @@ the person's own spread
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
@@ -63,6 +64,8 @@ RESTS_ON = {
 #: Amplitudes that were asked are the same within this share of the larger (own choice; the
 #: smallest step of a change, 2 degrees, is more of any range of a plan up to 40 degrees).
 SAME_SHARE = 0.05
+#: What is asked before a session of the one before it: at a baseline it tells of no baseline.
+OF_BEFORE = ("rest_of_day", "next_morning")
 #: Figures of which the stretches of a paused set are added up.
 ADDED = ("repetitions", "held_s")
 
@@ -158,7 +161,7 @@ class Change:
     left_out
         Sessions that were not measured well enough to be compared.
     asked_other
-        Whether something else was asked at the end than at the beginning (of
+        Whether something else was mostly asked at the end than at the beginning (of
         :data:`RESTS_ON`): a figure may have changed for that alone.
     since
         Day of the baseline that was compared with; None where there was none.
@@ -263,8 +266,21 @@ def _limits_allow(
 
 
 def _asked_other(first: Sequence[Any], last: Sequence[Any]) -> bool:
-    """Whether at the end nothing was asked as at the beginning."""
-    return not any(_asked_alike(a, b) for a in first for b in last)
+    """Whether no more than half of what was asked at the end was so asked at the beginning.
+
+    Of each dose the lesser of its shares at both ends is common to them: a few sessions with a
+    dose of the other end must not let a change of the dose pass for one of the person.
+    """
+    doses: list[Any] = []
+    for asked in (*first, *last):
+        if not any(_asked_alike(d, asked) for d in doses):
+            doses.append(asked)
+
+    def share(asked: Sequence[Any], dose: Any) -> float:
+        mine = [next(d for d in doses if _asked_alike(d, a)) is dose for a in asked]
+        return sum(mine) / len(mine)
+
+    return sum(min(share(first, d), share(last, d)) for d in doses) <= 0.5
 
 
 def _asked_alike(one: Any, other: Any) -> bool:
@@ -326,12 +342,12 @@ def series_of(
     session: dict[str, list[Point]] = {}
     sets: dict[tuple[str, str], list[_Done]] = {}
     for row in rows:
-        day = row.day
+        day, visit = row.day, row.baseline and row.is_bout
         for name, value in _of_session(row).items():
             waits = name == "settled_minutes" and value is None and row.not_settled
             doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
             session.setdefault(name, []).append(
-                Point(row.place, day, value, doubts, baseline=row.baseline)
+                Point(row.place, day, value, doubts, baseline=name not in OF_BEFORE and visit)
             )
         for done in whole_sets(row.sets):
             sets.setdefault((done.exercise, done.form), []).append(
@@ -348,16 +364,43 @@ def series_of(
         for key in keys:
             name, _, side = key.partition(".")
             if name in SPECS and (only is None or only(name)):
-                points = tuple(_point(pair, key) for pair in pairs)
+                points = _one_a_dose([_point(pair, key) for pair in pairs])
                 out.append(Series(exercise, form, name, side, points))
     return out
+
+
+def _one_a_dose(points: Iterable[Point]) -> tuple[Point, ...]:
+    """Of sets that a session has of one dose the mean: they are no sessions of their own."""
+    found: list[list[Point]] = []
+    for point in points:
+        like = (p for p in found if p[0][:2] == point[:2] and _same_dose(p[0], point))
+        group = next(like, None)
+        if group is None:
+            found.append([point])
+        else:
+            group.append(point)
+    return tuple(_mean(group) for group in found)
+
+
+def _same_dose(one: Point, other: Point) -> bool:
+    alike = _asked_alike(one.asked_for, other.asked_for) and one.asked == other.asked
+    return alike and one.within_deg == other.within_deg
+
+
+def _mean(group: Sequence[Point]) -> Point:
+    """The mean of those that may be compared; where there is none, the first."""
+    values = [p.value for p in group if p.usable and p.value is not None]
+    if not values:
+        return group[0]
+    return next(p for p in group if p.usable)._replace(value=fmean(values))
 
 
 def whole_sets(sets: Iterable[SetRow]) -> list[SetRow]:
     """The sets of a session, one that was paused as one.
 
-    Repetitions and held time of its stretches are added up; of other figures the mean is
-    taken, each stretch with the weight of its repetitions.
+    Repetitions, held time and events of its stretches are added up, and the worst of their
+    rises and times to settle counts; of other figures the mean is taken, each stretch with the
+    weight of its repetitions.
     """
     stretches: dict[tuple[str, str | None, str], list[SetRow]] = {}
     for done in sets:
@@ -383,7 +426,19 @@ def _joined(parts: Sequence[SetRow]) -> SetRow:
         else:
             figures[name] = sum(value * weight for value, weight in known) / total
     flags = {flag: why for p in parts for flag, why in p.flags.items()}
-    return parts[0]._replace(figures=figures, flags=flags, asked=parts[0].asked)
+    events = Counter[str]()
+    for part in parts:
+        events.update(part.events)
+    return parts[0]._replace(
+        figures=figures,
+        flags=flags,
+        events=dict(events),
+        rise=max((p.rise for p in parts if p.rise is not None), default=None),
+        settle_minutes=max(
+            (p.settle_minutes for p in parts if p.settle_minutes is not None), default=None
+        ),
+        eased=any(p.eased for p in parts),
+    )
 
 
 def _of_session(row: SessionRow) -> dict[str, float | None]:
@@ -392,8 +447,7 @@ def _of_session(row: SessionRow) -> dict[str, float | None]:
         "dizziness_before": row.before,
         "dizziness_after": row.after,
         "settled_minutes": row.settled_minutes,
-        "rest_of_day": since.get("rest_of_day"),
-        "next_morning": since.get("next_morning"),
+        **{name: since.get(name) for name in OF_BEFORE},
     }
 
 

@@ -14,6 +14,8 @@ from pathlib import Path
 _FAR_BYTE = 2**31 - 2
 #: Files are opened so: as bytes on Windows too.
 BINARY = getattr(os, "O_BINARY", 0)
+#: In the data folder; the program holds it while its window is open.
+LOCK_NAME = "open.lock"
 
 
 def lock(handle: int) -> bool | None:

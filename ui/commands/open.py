@@ -25,10 +25,10 @@ def run(args: argparse.Namespace) -> int:  # noqa: ARG001
 def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) -> int:
     """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import data_folder, make_private_folder
-    from tracker.session.lock import OnlyCopy
+    from tracker.session.lock import LOCK_NAME, OnlyCopy
     from ui.opening import open_note, open_window
 
-    only = OnlyCopy(make_private_folder(data_folder()) / "open.lock")
+    only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
     try:
         if not only.mine:
             app, _note = open_note()

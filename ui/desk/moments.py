@@ -17,7 +17,7 @@ from tracker.session.flags import LOW_LIGHT
 from tracker.session.summary import Summary
 from ui import words
 from ui.desk import trade
-from ui.desk.session_data import SessionView, SetView, Span
+from ui.desk.session_data import HOLE_S, SessionView, SetView, Span, nearest
 from ui.desk.session_words import repetition_words
 
 #: How near the cursor has to be to a mark, which has no length, to name it (own choice).
@@ -40,11 +40,17 @@ class Line:
 
 def repetitions_of(shown: SetView) -> list[Span]:
     """Repetitions of a set."""
+    return [span for span, _ in _repetitions(shown)]
+
+
+def _repetitions(shown: SetView) -> list[tuple[Span, dict[str, Any]]]:
+    """Repetitions with the rows that they come from; rows that are damaged are left out."""
     found = []
     for row in shown.repetitions:
         number, start, end = row.get("repetition"), row.get("start_s"), row.get("end_s")
         if isinstance(number, int) and _is(start) and _is(end):
-            found.append(Span(float(start or 0), float(end or 0), str(number), number))
+            span = Span(float(start or 0), float(end or 0), str(number), number)
+            found.append((span, row))
     return found
 
 
@@ -85,7 +91,13 @@ def gaps_of(view: SessionView, shown: SetView) -> list[Span]:
     for a, b in _runs(view, shown, lambda: ~np.isfinite(view.columns[first])):
         why = Counter(r for r in view.reasons[a:b] if r).most_common(1)
         found.append(_span(view, shown, a, b, why[0][0] if why else "gap"))
-    return found
+    times = view.times_s
+    for k in np.flatnonzero(np.diff(times) > HOLE_S):
+        inside = shown.from_s <= times[k] and times[k + 1] < shown.to_s
+        # What begins unmeasured lasts to the next sample already.
+        if inside and np.isfinite(view.columns[first][k]):
+            found.append(Span(float(times[k]), float(times[k + 1]), "gap"))
+    return sorted(found, key=lambda span: span.from_s)
 
 
 def doubts_of(view: SessionView, shown: SetView) -> list[Span]:
@@ -128,8 +140,9 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
         if s.from_s <= time_s < s.to_s
     ]
     told += [trade.event(s.text) for s in events_of(shown) if s.from_s <= time_s <= s.to_s]
-    if len(view.times_s):
-        why = view.reasons[int(np.argmin(np.abs(view.times_s - time_s)))]
+    at = nearest(view.times_s, time_s)
+    if at is not None:
+        why = view.reasons[at]
         told += [trade.reason(why)] if why else []
     doubts = [s for s in doubts_of(view, shown) if s.from_s <= time_s < s.to_s]
     told += [words.say(f"desk.doubt.{s.text}") for s in doubts]
@@ -145,7 +158,7 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
 def lines_of(view: SessionView, shown: SetView, not_valid: Set[int]) -> list[Line]:
     """What there is in a set, in the order of time; ``not_valid`` are repetitions."""
     lines = []
-    for span, row in zip(repetitions_of(shown), shown.repetitions, strict=False):
+    for span, row in _repetitions(shown):
         text = repetition_words(row)
         if span.number in not_valid:
             text = words.say("desk.rep.invalid", what=text)

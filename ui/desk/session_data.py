@@ -38,6 +38,9 @@ _EYES = {
     axis: {"eye": f"eye_{axis}_deg", "head": f"head_{axis}_deg", "target": f"target_{axis}_deg"}
     for axis in ("yaw", "pitch")
 }
+_VERGENCE = {"vergence": "vergence_deg"}
+#: Nothing is known between samples that are further apart (s; what a line bridges).
+HOLE_S = 0.5
 #: Read with every set: how far its samples are to be trusted.
 QUALITY = {"quality", "light"}
 _BODY = {"sideways": "neck_x_mm", "fore_aft": "neck_z_mm", "height": "neck_y_mm"}
@@ -64,6 +67,14 @@ class SetView:
     axis: str
     columns: dict[str, str]
     repetitions: list[dict[str, Any]]
+
+
+def nearest(times_s: Array, time_s: float) -> int | None:
+    """Number of the sample at a time; None where the nearest is too far away to tell of it."""
+    if not len(times_s):
+        return None
+    k = int(np.argmin(np.abs(times_s - time_s)))
+    return k if abs(float(times_s[k]) - time_s) <= HOLE_S else None
 
 
 @dataclass(slots=True)
@@ -148,6 +159,10 @@ def lines_for(exercise_id: str) -> tuple[str, dict[str, str]]:
     exercise = CATALOGUE.get(exercise_id)
     channel = exercise.channel if exercise is not None else ""
     axis = "pitch" if channel.endswith("pitch") else "yaw"
+    if channel == "eye_vergence":
+        return "vergence", _VERGENCE
+    if channel == "head_to_mark":
+        return "yaw", _ANGLES["yaw"]
     if channel.startswith("eye"):
         return axis, _EYES[axis]
     if channel == "head_roll":

@@ -54,6 +54,7 @@ class SessionPage(QWidget):
         self.rows: list[SessionRow | None] = [None, None]
         self.views: list[SessionView | None] = [None, None]
         self._jobs: list[tuple[int, Job]] = []
+        self._filling = False
         self.back = small_button(words.say("desk.back"))
         self.title = desk_words(bold=True)
         self.sets, self.beside = QComboBox(), QComboBox()
@@ -253,6 +254,8 @@ class SessionPage(QWidget):
 
     def _show_set(self) -> None:
         chosen = self.chosen
+        # One that is filled shows all of its set: that's no wish for the other to show no more.
+        self._filling = True
         for slot, view in enumerate(self.views):
             row = self.rows[slot]
             if view is None or row is None:
@@ -264,6 +267,7 @@ class SessionPage(QWidget):
                 title = f"{title} {words.say('desk.no_trace', why=why)}".strip()
             self.panes[slot].show_set(title, view, one)
             self.panes[slot].title.setVisible(bool(title))
+        self._filling = False
         self._compare()
         flags = [] if chosen is None else chosen.exercise.quality
         why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
@@ -280,7 +284,7 @@ class SessionPage(QWidget):
 
     def _lead(self, leader: TraceView, other: TraceView) -> None:
         """What is zoomed and pointed at in one is so in the other."""
-        if self._compared:
+        if self._compared and not self._filling:
             other.follow(leader)
 
     def _compare(self) -> None:
@@ -289,7 +293,10 @@ class SessionPage(QWidget):
         above.share_scale(below if self._compared else None)
         if self._compared:
             below.share_scale(above)
-            below.follow(above)
+            # The longer one leads, so that none is cut.
+            longer = above.to_s - above.from_s >= below.to_s - below.from_s
+            leader, other = (above, below) if longer else (below, above)
+            other.follow(leader)
 
     def _fill_list(self) -> None:
         """Repetitions, events, pauses and marks in the order of time."""

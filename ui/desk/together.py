@@ -10,6 +10,8 @@ from PySide6.QtCore import QProcess
 
 from tracker.records.index import Records
 from tracker.records.people import Person
+from tracker.session.files import data_folder, make_private_folder
+from tracker.session.lock import LOCK_NAME, OnlyCopy
 
 
 def plan_path(person: Person, records: Records) -> Path | None:
@@ -34,6 +36,15 @@ def call(plan: Path, out: Path) -> tuple[str, ...]:
     frozen = getattr(sys, "frozen", False)
     program = (sys.executable,) if frozen else (sys.executable, "-P", "-m", "ui.cli")
     return (*program, "practise", "--plan", str(plan), "--baseline", "--out", str(out))
+
+
+def is_open() -> bool:
+    """Whether the program's window is open already; there may be one, and a second says so only."""
+    only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    try:
+        return not only.mine
+    finally:
+        only.close()
 
 
 def start(words: tuple[str, ...]) -> bool:

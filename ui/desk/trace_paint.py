@@ -13,7 +13,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.moments import all_marks_of, doubts_of, events_of, gaps_of, repetitions_of
-from ui.desk.session_data import Array, SessionView, SetView, Span
+from ui.desk.session_data import HOLE_S, Array, SessionView, SetView, Span
 
 #: Bars of events that go on at once lie above each other.
 LANES, LANE_PX = 3, 6
@@ -234,7 +234,7 @@ def line_pen(palette: QPalette, number: int) -> QPen:
 def _unbroken(x: Array, y: Array, times: Array) -> Sequence[QPolygonF]:
     """Stretches without a hole, thinned where there are many samples to a pixel."""
     good = np.isfinite(y)
-    joins = good[1:] & good[:-1] & (np.diff(times) < 0.5)
+    joins = good[1:] & good[:-1] & (np.diff(times) <= HOLE_S)
     starts = np.flatnonzero(np.concatenate([[True], ~joins]))
     parts = []
     for a, b in zip(starts, [*starts[1:], len(x)], strict=True):

@@ -4,6 +4,8 @@
 
 from __future__ import annotations
 
+from math import nan
+
 import numpy as np
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPalette, QWheelEvent
@@ -11,7 +13,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from ui import theme, words
 from ui.desk.moments import marks_of, told_at
-from ui.desk.session_data import Array, SessionView, SetView
+from ui.desk.session_data import Array, SessionView, SetView, nearest
 from ui.desk.trace_paint import LANE_PX, LANES, TracePainter, scale_of
 from ui.widgets.basic import draw_focus
 
@@ -132,8 +134,11 @@ class TraceView(QWidget):
         """Names and values of the lines at the cursor, NaN where not measured."""
         if self._set is None or self._view is None or not len(self._times):
             return []
-        k = int(np.argmin(np.abs(self._times - self.cursor_s)))
-        return [(n, float(self._view.columns[c][k])) for n, c in self._set.columns.items()]
+        k = nearest(self._times, self.cursor_s)
+        columns = self._view.columns
+        return [
+            (n, nan if k is None else float(columns[c][k])) for n, c in self._set.columns.items()
+        ]
 
     def told(self) -> list[str]:
         """What there is at the cursor, in words: repetition, events, pause, mark."""

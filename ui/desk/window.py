@@ -304,6 +304,9 @@ class DeskWindow(QWidget):
         path = None if person is None or found is None else plan_path(person, found.records)
         if person is None or path is None:
             return
+        if together.is_open():
+            self.person_page.report.say(words.say("desk.together.open"))
+            return
         out = new_session_folder(self.reading.folder, person, datetime.now())
         begun = together.start(together.call(path, out))
         key = "desk.together.begun" if begun else "desk.together.failed"

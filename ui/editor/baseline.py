@@ -8,7 +8,8 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.draft import Data, value_at, with_value
 from tracker.plan.lines import Path
-from tracker.records.managed import Managed, managed_of
+from tracker.records.managed import NOT_DONE, OTHER, Managed, managed_of
+from tracker.records.rows import form_of
 from ui import words
 from ui.desk import trade
 from ui.editor.rows import Row, Section
@@ -26,13 +27,15 @@ def offered(state: State, index: int) -> Managed | None:
         return None
     axis = "pitch" if exercise.channel == "head_pitch" else "yaw"
     limit = _number(value_at(state.data, ("neck_limit_deg", axis)))
-    return managed_of(state.rows, exercise.id, entry.get("entry_id"), limit)
+    form = form_of(exercise.id, entry)
+    return managed_of(state.rows, exercise.id, entry.get("entry_id"), limit, form)
 
 
 def changes_of(state: State, index: int) -> dict[str, Any]:
     """Fields of an entry that would become another, with what they would become.
 
-    A tempo that rises over the set is a ladder of its own and stays; so do the later weeks'.
+    Only a tempo that is a number becomes another: one that rises over the set is a ladder of its
+    own, and who goes at their own pace gets no beat. Those of the later weeks stay, too.
     """
     found = offered(state, index)
     if found is None:
@@ -45,7 +48,7 @@ def changes_of(state: State, index: int) -> dict[str, Any]:
     if wanted is not None and (now is None or list(now) != list(wanted)):
         made["amplitude_deg"] = list(wanted)
     tempo = entry.get("tempo_bpm", exercise.tempo_bpm)
-    fixed = not isinstance(tempo, list | tuple)
+    fixed = _number(tempo) is not None
     if fixed and found.tempo_bpm is not None and tempo != found.tempo_bpm:
         made["tempo_bpm"] = found.tempo_bpm
     return made
@@ -87,7 +90,7 @@ def plan_section(state: State) -> list[Section]:
     known = [(k, m) for k in range(len(entries)) if (m := offered(state, k)) is not None]
     if not known:
         return []
-    newest = max(m.day for _, m in known)
+    newest = known[0][1].day
     lines = list(_lines(state, known))
     rows = [Row(("entries",), "note", text="\n".join(lines))]
     if any(changes_of(state, k) for k, _ in known):
@@ -100,7 +103,11 @@ def plan_section(state: State) -> list[Section]:
 def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
     for index, found in known:
         name = str(state.data["entries"][index].get("entry_id", ""))
-        yield words.say("edit.baseline.line", entry=name, what=_told(found))
+        told, changes = _told(found), changes_of(state, index)
+        if changes:
+            takes = words.row_of(_change_words(changes))
+            told = words.say("edit.baseline.takes", told=told, what=takes)
+        yield words.say("edit.baseline.line", entry=name, what=told)
 
 
 def _told(found: Managed) -> str:
@@ -116,6 +123,8 @@ def _told(found: Managed) -> str:
     if not found.why_not:
         return told
     why = words.row_of(words.say(f"edit.baseline.why.{key}") for key in found.why_not)
+    if found.why_not in ((NOT_DONE,), (OTHER,)):
+        return why
     return words.say("edit.baseline.not_offered", told=told, why=why)
 
 

@@ -198,7 +198,9 @@ class EditorWindow(QWidget):
         """
         self.files.folder = folder
         self._person = None if person.name == NO_NAME else person.name
-        self.document.know_sessions(self._person, person.rows)
+        # Those without a pseudonym may be of many people.
+        rows = [] if self._person is None else person.rows
+        self.document.know_sessions(self._person, rows)
         self._last = None if person.plan is None else (person.plan, path)
         self.start.offer_last(None if person.plan is None else person)
         self.start.enter()

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QWidget
 
+from tracker.plan.model import Plan
 from ui import theme, words
 from ui.geometry import ScreenGeometry
 from ui.pages.screen import say_screen
@@ -39,10 +40,10 @@ class ToolsPage(Page):
         review: Callable[[], None],
         edit: Callable[[], None],
         hand_over: Callable[[], None],
-        has_plan: Callable[[], bool],
+        plan: Callable[[], Plan | None],
     ) -> None:
         super().__init__()
-        self._director, self._geometry, self._has_plan = director, geometry, has_plan
+        self._director, self._geometry, self._plan = director, geometry, plan
         self.camera, self.screen_size = Words(), Words()
         self.body.addWidget(Words(words.say("tools.title"), "title"))
         self.body.addWidget(Words(words.say("tools.why"), "lead"))
@@ -80,7 +81,10 @@ class ToolsPage(Page):
 
     def _begin_baseline(self) -> None:
         """Back to the first page, which says what the next session is to be."""
-        self._director.baseline = Baseline()
+        plan = self._plan()
+        if plan is None:
+            return
+        self._director.baseline = Baseline().of(plan)
         self._director.stop()
 
     def refresh(self) -> None:
@@ -92,7 +96,10 @@ class ToolsPage(Page):
             if button.isHidden() != sharing:
                 # Whoever is in the call need not see who else practises.
                 button.setVisible(not sharing)
-        offered = self._has_plan() and self._director.clip is None
+        plan = self._plan()
+        # One of nobody's plan would be nobody's: nothing could be compared with it.
+        own = plan is not None and plan.person is not None
+        offered = own and self._director.clip is None
         if self.baseline.isHidden() == offered:
             self.baseline.setVisible(offered)
         without_camera = self._director.clip is not None

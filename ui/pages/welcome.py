@@ -83,6 +83,9 @@ class WelcomePage(Page):
     def offer(self, plan: Plan) -> None:
         """A plan can be practised."""
         self.plan, self._why = plan, ""
+        baseline = self._director.baseline
+        if baseline is not None and not baseline.is_of(plan):
+            self._director.baseline = None
         starter = self._is_starter
         key = "plan.starter_named" if starter else "plan.named"
         self._say(words.say(key, entries=len(plan.entries)))
@@ -103,7 +106,7 @@ class WelcomePage(Page):
 
     def refuse(self, why: str) -> None:
         """A plan's file can't be used."""
-        self.plan = None
+        self.plan, self._director.baseline = None, None
         self._why = why
         self.refresh()
 

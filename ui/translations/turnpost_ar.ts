@@ -3710,6 +3710,11 @@
             <translation>درجات، الأذن اليمنى منخفضة إلى أعلى</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>درجات، القريب إلى الأعلى</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>درجات، اليمين إلى أعلى</translation>
@@ -3998,6 +4003,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>الزاوية بين العينين</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
@@ -4310,6 +4320,11 @@
             <translation>لا توجد في هذا المجلد خطة بهذا الاسم المستعار. أنشئ خطة أولًا.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>البرنامج مفتوح بالفعل. أغلق نافذته أولًا ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>الرأس والنظر والهدف عبر الزمن</translation>
@@ -4495,6 +4510,11 @@
             <translation>خذها لكل التمارين</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. ما يمكن أخذه: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>لم يقل أحد هل كان الهدف واضحًا</translation>
@@ -4505,14 +4525,19 @@
             <translation>القيم مشكوك فيها</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>قُطعت الجلسة</translation>
+            <translation>قُطعت إحدى جلسات ذلك اليوم</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
             <comment>edit.baseline.why.fall</comment>
             <translation>شوهد سقوط محتمل</translation>
+        </message>
+        <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>عدد الاستدارات قليل جدًا</translation>
         </message>
         <message>
             <source>no score was given after it</source>
@@ -4525,6 +4550,11 @@
             <translation>لم يكن الهدف واضحًا</translation>
         </message>
         <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>لم يُؤدَّ في ذلك اليوم</translation>
+        </message>
+        <message>
             <source>it was not measured</source>
             <comment>edit.baseline.why.not_measured</comment>
             <translation>لم يُقس</translation>
@@ -4535,9 +4565,19 @@
             <translation>لم تهدأ الأعراض</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>أُدِّي كتمرين آخر</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>زادت الأعراض بأكثر من 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>كانت الاستدارات صغيرة جدًا</translation>
         </message>
         <message>
             <source>Bouts a day</source>

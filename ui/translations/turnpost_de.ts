@@ -3710,6 +3710,11 @@
             <translation>Grad, rechtes Ohr gesenkt ist oben</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>Grad, nah ist oben</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>Grad, rechts ist oben</translation>
@@ -3998,6 +4003,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>Winkel zwischen den Augen</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
@@ -4310,6 +4320,11 @@
             <translation>In diesem Ordner ist kein Plan mit diesem Pseudonym. Legen Sie zuerst einen an.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>Das Programm ist schon geöffnet. Schließen Sie zuerst sein Fenster und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>
@@ -4495,6 +4510,11 @@
             <translation>Für alle Übungen übernehmen</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. Zu übernehmen: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>niemand hat gesagt, ob das Ziel scharf war</translation>
@@ -4505,14 +4525,19 @@
             <translation>die Werte sind fraglich</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>die Sitzung wurde abgebrochen</translation>
+            <translation>eine Sitzung dieses Tages wurde abgebrochen</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
             <comment>edit.baseline.why.fall</comment>
             <translation>ein möglicher Sturz wurde gesehen</translation>
+        </message>
+        <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>zu wenige Drehungen</translation>
         </message>
         <message>
             <source>no score was given after it</source>
@@ -4525,6 +4550,11 @@
             <translation>das Ziel war nicht scharf</translation>
         </message>
         <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>an diesem Tag nicht gemacht</translation>
+        </message>
+        <message>
             <source>it was not measured</source>
             <comment>edit.baseline.why.not_measured</comment>
             <translation>es wurde nicht gemessen</translation>
@@ -4535,9 +4565,19 @@
             <translation>die Beschwerden klangen nicht ab</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>als andere Übung gemacht</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>die Beschwerden stiegen um mehr als 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>die Drehungen waren zu klein</translation>
         </message>
         <message>
             <source>Bouts a day</source>

@@ -3710,6 +3710,11 @@
             <translation>grados, oreja derecha abajo es arriba</translation>
         </message>
         <message>
+            <source>degrees, near is up</source>
+            <comment>desk.axis.vergence</comment>
+            <translation>grados, cerca es arriba</translation>
+        </message>
+        <message>
             <source>degrees, right is up</source>
             <comment>desk.axis.yaw</comment>
             <translation>grados, derecha es arriba</translation>
@@ -3998,6 +4003,11 @@
             <source>{line} {value}</source>
             <comment>desk.line.value</comment>
             <translation>{line} {value}</translation>
+        </message>
+        <message>
+            <source>angle between the eyes</source>
+            <comment>desk.line.vergence</comment>
+            <translation>ángulo entre los ojos</translation>
         </message>
         <message>
             <source>Reading the session ...</source>
@@ -4310,6 +4320,11 @@
             <translation>En esta carpeta no hay ningún plan con este seudónimo. Haga uno primero.</translation>
         </message>
         <message>
+            <source>The program is open already. Close its window first, then begin here again.</source>
+            <comment>desk.together.open</comment>
+            <translation>El programa ya está abierto. Cierre primero su ventana y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
@@ -4495,6 +4510,11 @@
             <translation>Tomar para todos los ejercicios</translation>
         </message>
         <message>
+            <source>{told}. To take over: {what}</source>
+            <comment>edit.baseline.takes</comment>
+            <translation>{told}. Para tomar: {what}</translation>
+        </message>
+        <message>
             <source>nobody said whether the target was clear</source>
             <comment>edit.baseline.why.clarity_not_asked</comment>
             <translation>nadie dijo si el objetivo se veía nítido</translation>
@@ -4505,14 +4525,19 @@
             <translation>los valores están en duda</translation>
         </message>
         <message>
-            <source>the session was broken off</source>
+            <source>a session of that day was broken off</source>
             <comment>edit.baseline.why.ended</comment>
-            <translation>la sesión se interrumpió</translation>
+            <translation>una sesión de ese día se interrumpió</translation>
         </message>
         <message>
             <source>a possible fall was seen</source>
             <comment>edit.baseline.why.fall</comment>
             <translation>se vio una posible caída</translation>
+        </message>
+        <message>
+            <source>too few turns</source>
+            <comment>edit.baseline.why.few_turns</comment>
+            <translation>demasiado pocos giros</translation>
         </message>
         <message>
             <source>no score was given after it</source>
@@ -4525,6 +4550,11 @@
             <translation>el objetivo no se veía nítido</translation>
         </message>
         <message>
+            <source>not done that day</source>
+            <comment>edit.baseline.why.not_done</comment>
+            <translation>no se hizo ese día</translation>
+        </message>
+        <message>
             <source>it was not measured</source>
             <comment>edit.baseline.why.not_measured</comment>
             <translation>no se midió</translation>
@@ -4535,9 +4565,19 @@
             <translation>los síntomas no se calmaron</translation>
         </message>
         <message>
+            <source>done as another exercise</source>
+            <comment>edit.baseline.why.other</comment>
+            <translation>se hizo como otro ejercicio</translation>
+        </message>
+        <message>
             <source>symptoms rose by more than 2</source>
             <comment>edit.baseline.why.rose</comment>
             <translation>los síntomas subieron más de 2</translation>
+        </message>
+        <message>
+            <source>the turns were too small</source>
+            <comment>edit.baseline.why.too_small</comment>
+            <translation>los giros fueron demasiado pequeños</translation>
         </message>
         <message>
             <source>Bouts a day</source>
