@@ -6815,6 +6815,11 @@
             <translation>تأتي أولًا بعض الأسئلة عن اليوم. ثم تتعرف عليك الكاميرا، ويستغرق ذلك نحو دقيقة. ثم تدير رأسك برفق نصف دقيقة.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>خطتك تسمح بإدارة الرأس قليلًا فقط، وهذا لا يكفي لهذه التجربة. اتركها، واسأل معالجك كيف تبدأ.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>

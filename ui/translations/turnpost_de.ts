@@ -6815,6 +6815,11 @@
             <translation>Zuerst kommen ein paar Fragen zu heute. Dann lernt die Kamera Sie kennen, das dauert etwa eine Minute. Dann drehen Sie den Kopf eine halbe Minute lang sanft.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>Ihr Plan lässt nur kleine Drehungen des Kopfes zu, zu kleine für diesen Versuch. Lassen Sie ihn weg, und fragen Sie in der Therapie, wie Sie anfangen.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>

@@ -6815,6 +6815,11 @@
             <translation>Primero vienen unas preguntas sobre hoy. Después la cámara le conoce, que tarda más o menos un minuto. Después gira la cabeza suavemente durante medio minuto.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>Su plan permite girar la cabeza solo un poco, demasiado poco para esta prueba. Déjela, y pregunte a su terapeuta cómo empezar.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
