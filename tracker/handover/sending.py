@@ -130,8 +130,9 @@ def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> 
         elif name not in sent:
             unsent += 1
     own.sort(key=lambda f: f[:2])
-    plans = {plan.plan_id, *([TRY_ID] if plan.person is not None else [])}
-    plans |= {p for _, name, _, p in own if name in done and p != TRY_ID}
+    plans = {plan.plan_id, *(p for _, name, _, p in own if name in done and p != TRY_ID)}
+    if plan.person is not None:
+        plans.add(TRY_ID)
     strange = Counter(p or "" for _, name, _, p in own if p not in plans and name not in done)
     every = [f for _, name, f, p in own if foreign or p in plans or name in done]
     return Offer(
