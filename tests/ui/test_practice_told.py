@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import FakeWorld, Make
@@ -56,6 +59,23 @@ def test_a_second_press_takes_it_back(make: Make, fake: FakeWorld) -> None:
     assert not person.window.pages["summary"].take_back.isVisible()
     person.director.take_report_back()
     assert fake.forgotten == [folder]
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space])
+def test_a_key_that_is_held_presses_no_further_button(
+    make: Make, fake: FakeWorld, key: Qt.Key
+) -> None:
+    person = offered(make, fake)
+    button = person.window.pages["welcome"].practise
+    button.setFocus()
+    for _ in range(3):
+        for kind in (QEvent.Type.KeyPress, QEvent.Type.KeyRelease):
+            held = QKeyEvent(kind, key, Qt.KeyboardModifier.NoModifier, "", True)
+            QApplication.sendEvent(button, held)
+    person.settle()
+    assert person.director.phase == Phase.welcome
+    person.press(key)
+    assert person.director.phase == Phase.asking
 
 
 def test_only_who_has_a_plan_can_tell(make: Make, fake: FakeWorld) -> None:
