@@ -6,7 +6,7 @@ The real ones are made in ``ui.wiring``; tests hand in their own.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -280,6 +280,14 @@ class Baseline:
     """
 
     folder: Path | None = None
+
+    def anew(self) -> Baseline:
+        """The same for one more session: where a folder was used, another one beside it."""
+        folder, number = self.folder, 1
+        while folder is not None and self.folder is not None and folder.exists():
+            number += 1
+            folder = self.folder.with_name(f"{self.folder.name}-{number}")
+        return replace(self, folder=folder)
 
 
 @dataclass(slots=True)
