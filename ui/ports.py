@@ -318,7 +318,9 @@ class World:
     make_reported
         From a plan to the recording of practice that no camera saw.
     forget
-        Deletes the folder of a session.
+        Deletes the folder of a session; raises RunError where it can't.
+    was_sent
+        Whether the session in a folder was handed over to anybody.
     history
         Summaries of earlier sessions with a plan, oldest first.
     cameras
@@ -348,6 +350,7 @@ class World:
     make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     forget: Callable[[Path], None] = lambda _folder: None
+    was_sent: Callable[[Path], bool] = lambda _folder: False
     history: Callable[[Plan], Sequence[Summary]] = lambda _plan: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

@@ -3655,7 +3655,7 @@
             <translation>أبطأ قليلًا</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>أقل اتساعًا قليلًا</translation>
         </message>
@@ -3665,7 +3665,7 @@
             <translation>أسرع قليلًا</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
         </message>
@@ -7440,6 +7440,11 @@
             <translation>خطّتك. عدد التمارين: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>سُجّل اليوم بالفعل، في {time}. لا تسجّله مرة أخرى إلا إذا تمرّنت مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>فتح خطة</translation>
@@ -7448,6 +7453,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>تمرنت من دون الحاسوب</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>تمرّنتُ مرة أخرى</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8865,6 +8875,11 @@
             <translation>ما فعلته ما زال هنا. أفسح مكانًا، أو اختر مكانًا آخر، قبل أن تغلق هذه النافذة.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>تعذّر التراجع عنه، لذلك ما زال محسوبًا. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>لا شيء يُذكر</translation>
@@ -8958,6 +8973,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>كان هذا للتجربة فقط: لا يُحسب تمرينًا.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>انتهى. ما فعلته محفوظ.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>

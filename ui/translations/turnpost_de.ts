@@ -3655,7 +3655,7 @@
             <translation>Ein wenig langsamer</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>Etwas kleiner bewegen</translation>
         </message>
@@ -3665,7 +3665,7 @@
             <translation>Ein wenig schneller</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Etwas größer bewegen</translation>
         </message>
@@ -7440,6 +7440,11 @@
             <translation>Ihr Plan. Übungen: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>Heute um {time} schon eingetragen. Tragen Sie es nur noch einmal ein, wenn Sie noch einmal geübt haben.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Einen Plan öffnen</translation>
@@ -7448,6 +7453,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>Ohne den Laptop geübt</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>Ich habe noch einmal geübt</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8865,6 +8875,11 @@
             <translation>Was Sie gemacht haben, ist noch hier. Schaffen Sie Platz oder wählen Sie einen anderen Ort, bevor Sie dieses Fenster schließen.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>Es ließ sich nicht zurücknehmen und zählt deshalb noch. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nichts Besonderes</translation>
@@ -8958,6 +8973,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>Das war nur zum Ausprobieren: Es zählt nicht als Übung.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>

@@ -3655,7 +3655,7 @@
             <translation>Un poco más despacio</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>Un poco menos amplio</translation>
         </message>
@@ -3665,7 +3665,7 @@
             <translation>Un poco más rápido</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
         </message>
@@ -7440,6 +7440,11 @@
             <translation>Su plan. Ejercicios: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>Ya está anotado hoy, a las {time}. Anótelo otra vez solo si practicó otra vez.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Abrir un plan</translation>
@@ -7448,6 +7453,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>He practicado sin el ordenador</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>He practicado otra vez</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8865,6 +8875,11 @@
             <translation>Lo que hizo sigue aquí. Haga sitio, o elija otro lugar, antes de cerrar esta ventana.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>No se pudo retirar, así que sigue contando. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nada especial</translation>
@@ -8958,6 +8973,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>Esto era solo para probar: no cuenta como práctica.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>Terminado. Lo que hizo está guardado.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
