@@ -31,6 +31,10 @@ PLANNED_WORDS: dict[str, object] = {
         "Baseline: do the next session together with your therapist. Later ones are compared "
         "with it.",
     ),
+    "baseline.ask": QT_TRANSLATE_NOOP(
+        "turnpost", "Later sessions are compared with this one. Is your therapist with you now?"
+    ),
+    "baseline.ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes, we do it together"),
     "baseline.start": QT_TRANSLATE_NOOP("turnpost", "Begin the baseline"),
     "baseline.not": QT_TRANSLATE_NOOP("turnpost", "No baseline today"),
     "baseline.kept": QT_TRANSLATE_NOOP("turnpost", "It is kept as your baseline."),

@@ -53,7 +53,14 @@ def test_it_is_begun_from_the_tools_and_holds_for_one_session(make: Make, fake: 
     person.settle()
     window.director.open_tools()
     person.settle()
+    tools = window.pages["tools"]
     person.choose("For therapists: baseline together")
+    # Who is alone, or presses twice, changes nothing.
+    assert tools.ask.isVisible() and tools.no.hasFocus()
+    person.press(ENTER)
+    assert person.director.baseline is None and not tools.ask.isVisible()
+    person.choose("For therapists: baseline together")
+    person.choose("Yes, we do it together")
     welcome = window.pages["welcome"]
     assert window.stack.currentWidget() is welcome and welcome.together.isVisible()
     assert welcome.practise.text() == "Begin the baseline"

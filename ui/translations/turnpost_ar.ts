@@ -3185,6 +3185,16 @@
             <translation>نعم</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>تُقارن الجلسات اللاحقة بهذه الجلسة. هل معالجك معك الآن؟</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>نعم، نقوم به معًا</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>حُفظت كقياسك المرجعي.</translation>
@@ -9147,7 +9157,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>للمعالجين: قياس مرجعي</translation>
+            <translation>للمعالجين: قياس مرجعي معًا</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

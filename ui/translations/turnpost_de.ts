@@ -3185,6 +3185,16 @@
             <translation>Ja</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>Spätere Sitzungen werden mit dieser verglichen. Ist Ihre Therapeutin oder Ihr Therapeut jetzt bei Ihnen?</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>Ja, wir machen es gemeinsam</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>Sie ist als Ihre Ausgangsmessung gespeichert.</translation>
@@ -9147,7 +9157,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>Für Therapiepraxen: Ausgangsmessung</translation>
+            <translation>Für Therapiepraxen: Ausgangsmessung gemeinsam</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

@@ -3185,6 +3185,16 @@
             <translation>Sí</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>Las sesiones siguientes se comparan con esta. ¿Está su terapeuta con usted ahora?</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>Sí, lo hacemos juntos</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>Se guarda como su sesión de referencia.</translation>
@@ -9147,7 +9157,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>Para terapeutas: sesión de referencia</translation>
+            <translation>Para terapeutas: sesión de referencia juntos</translation>
         </message>
         <message>
             <source>For therapists: plan</source>
