@@ -24,6 +24,12 @@ from tracker.head.template import Template
 
 #: Frames that the depth of the face is fitted on.
 DEPTH_FRAMES = 48
+#: Depth is told by how a face shifts in itself as it turns. Pictures of a still head tell
+#: nothing of it, and the wander of their poses reads as a face that is flat: on a rendered head
+#: filmed still for a second the fit took nine tenths of the relief away, and 6 cm aside then
+#: read as 8 degrees of yaw. So this many pictures have to be turned so far from rest: far beyond
+#: that wander (.3 degrees) and short of any set-up's turn (this project's own choice).
+TURNED_LEAST_DEG, TURNED_LEAST = 8.0, 8
 #: The look is averaged over at most 60 pictures in which the head is this near to rest
 #: and the patches are this much alike: sixty leave an eighth of the noise, and within
 #: 6 degrees the skin hardly looks different.
@@ -63,6 +69,8 @@ def own_template(
 ) -> Template:
     """Template of a person from the rest picture and the set-up's other pictures.
 
+    Where the head did not turn in them the depths stay those of the generic face.
+
     Parameters
     ----------
     surface
@@ -83,11 +91,24 @@ def own_template(
     pixels = body_pixels(surface, np.zeros(len(surface.depth_mm)), view, rest_mm)
     look = Template.cut(rest_crop, camera, rest_mm, pixels, surface.normals)
     picked = [(v.crop, v.pose) for v in _spread(views, DEPTH_FRAMES)]
+    if not _turned(look, camera, picked):
+        return _averaged(look, camera, views)
     first = fit_depth(surface, look, view, camera, picked)
     frames = [(crop, pose) for (crop, _), pose in zip(picked, first.poses, strict=True)]
     look = _averaged(first.template, camera, views)
     second = fit_depth(surface, look, view, camera, frames, change_mm=first.change_mm)
     return _averaged(second.template, camera, views)
+
+
+def _turned(look: Template, camera: Pinhole, frames: Sequence[tuple[GreyCrop, Pose]]) -> bool:
+    """Whether the head turned or nodded far enough to tell its depth."""
+    angles = [_angle_deg(align(look, crop, camera, pose).pose) for crop, pose in frames]
+    return sum(angle >= TURNED_LEAST_DEG for angle in angles) >= TURNED_LEAST
+
+
+def _angle_deg(pose: Pose) -> float:
+    """How far a head is turned from rest, in any direction."""
+    return float(np.degrees(np.linalg.norm(vector_of_rotation(pose.rotation))))
 
 
 def _averaged(template: Template, camera: Pinhole, views: Sequence[View]) -> Template:
@@ -104,8 +125,7 @@ def _near_rest(
     near = []
     for view in views:
         found = align(template, view.crop, camera, view.pose)
-        turned = float(np.degrees(np.linalg.norm(vector_of_rotation(found.pose.rotation))))
-        if turned < AVERAGE_WITHIN_DEG and found.likeness > AVERAGE_ALIKE:
+        if _angle_deg(found.pose) < AVERAGE_WITHIN_DEG and found.likeness > AVERAGE_ALIKE:
             near.append((view.crop, found.pose))
     picks = np.linspace(0, len(near) - 1, min(len(near), AVERAGE_MOST)).astype(int)
     return [near[k] for k in picks]

@@ -16,6 +16,7 @@ import numpy as np
 from sample_clips.angles import Array, direction, turned, yaw_pitch
 from sample_clips.bodies import Arm
 from sample_clips.body_score import BODY_KINDS, arms_at
+from sample_clips.face_score import blinks_of, jaw_at, shut_at, sunk
 from sample_clips.heads import Attitude, Head
 from sample_clips.scenario import Scenario
 from sample_clips.target_score import (
@@ -31,6 +32,7 @@ from sample_clips.target_score import (
     stepped,
     target_angles,
 )
+from sample_clips.trunk_score import TRUNK_KINDS, bowed_deg, trunk_mm
 
 #: A saccade starts this long after its target has moved (100-300 ms is usual).
 LATENCY_S = 0.19
@@ -43,10 +45,6 @@ JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
 #: A chin that sinks, and how fast.
 CHIN_DEG, CHIN_S = 22.0, 0.5
-#: A head bows so far in a bend to the floor.
-BOW_DEG = 25.0
-#: Shares of a rise's time: up, standing, down; the rest is sitting.
-UP, STANDING, DOWN = 0.3, 0.2, 0.3
 
 
 def saccade(time_s: float, start_s: float, size_deg: float) -> float:
@@ -73,7 +71,7 @@ class Score:
         rng = np.random.default_rng(self.scenario.seed)
         self._waves = rng.uniform(0.0, 6.28, 6)
         self._lay_out(rng)
-        self._lay_blinks(rng)
+        self.blinks = blinks_of(self.scenario, self.steps, (self.start_s, self.end_s), rng)
         self._knots = self._lay_knots()
         self._lag = self._lag_of_the_eyes()
 
@@ -204,25 +202,6 @@ class Score:
         times = np.arange(self.start_s, end_s + ROW_S, ROW_S)
         return followed_rows([(float(t), self._swept(float(t))) for t in times])
 
-    def _lay_blinks(self, rng: np.random.Generator) -> None:
-        if not self.scenario.blinks:
-            return
-        now = 1.2
-        while now < self.end_s - 1:
-            lasts = rng.uniform(0.18, 0.3)
-            spans = [(g.at_s, g.lasts_s) for g in self.scenario.glances]
-            spans += [(s.at_s, s.lasts_s) for s in (*self.scenario.shut, *self.scenario.opens)]
-            free = all(
-                now + lasts < self.start_s + at - 0.3 or now > self.start_s + at + long + 0.3
-                for at, long in spans
-            )
-            looking = any(
-                s["step"] == "look" and 0.0 <= now - s["from_s"] < 0.5 for s in self.steps
-            )
-            if free and not looking:
-                self.blinks.append((round(now, 3), round(now + lasts, 3)))
-            now += rng.uniform(3.0, 6.0)
-
     # -- what happens at a time ----------------------------------------------
 
     def head_angles(self, t: float) -> tuple[float, float, float]:
@@ -261,7 +240,8 @@ class Score:
                 size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
                 size * 0.2 * np.sin(1.3 * u),
             )
-        helped, chin = self._help(t), self._chin(t) - BOW_DEG * self._bent(t)
+        helped = self._help(t)
+        chin = self._chin(t) - bowed_deg(t, self.scenario.movement, self.cycles)
         if self.scenario.movement.vertical:
             return 0.0, helped + chin, 0.0
         return helped, chin, 0.0
@@ -362,45 +342,6 @@ class Score:
             float(np.interp(t, times[1:], table[:, 1])),
         )
 
-    def shut(self, t: float) -> float:
-        """How far the lids are closed."""
-        closed = 0.0
-        for start, end in self.blinks:
-            u = (t - start) / (end - start)
-            if 0 <= u < 1:
-                closed = max(closed, min(1.0, u / 0.35) if u < 0.55 else (1 - u) / 0.45)
-        for span in self.scenario.shut:
-            start = self.start_s + span.at_s
-            closed = max(
-                closed,
-                smooth((t - start) / 0.12) * (1 - smooth((t - start - span.lasts_s) / 0.15)),
-            )
-        if self.scenario.eyes == "closed" and t > self.start_s:
-            closed = max(closed, self._shut_as_asked(t))
-        return closed
-
-    def _shut_as_asked(self, t: float) -> float:
-        """Shut from soon after the start to the end, but for looks in between."""
-        shut = smooth((t - self.start_s - 0.3) / 0.15) * (1 - smooth((t - self.end_s) / 0.15))
-        for span in self.scenario.opens:
-            start = self.start_s + span.at_s
-            shut -= smooth((t - start) / 0.12) - smooth((t - start - span.lasts_s) / 0.15)
-        return float(max(shut, 0.0))
-
-    def _sunk(self, t: float) -> float:
-        """How much lower the lids hang than in the set-up."""
-        return self.scenario.lids_sink * smooth((t - self.start_s) / 0.5)
-
-    def jaw(self, t: float) -> float:
-        """How far the mouth is open: about four syllables a second while talking."""
-        opened = 0.0
-        for span in self.scenario.talks:
-            u = t - self.start_s - span.at_s
-            edges = smooth(u / 0.2) * (1 - smooth((u - span.lasts_s + 0.2) / 0.2))
-            syllables = 0.5 - 0.5 * np.cos(2 * np.pi * 4.0 * u)
-            opened += 0.35 * edges * syllables * (0.7 + 0.3 * np.sin(3.7 * u))
-        return float(opened)
-
     def shift(self, t: float) -> Array:
         """Sway of the neck point in mm, and the way out of the picture and back."""
         w = self._waves
@@ -421,39 +362,14 @@ class Score:
             across = 0.7 * np.sin(1.9 * t + w[0]) + 0.3 * np.sin(0.8 * t + w[1])
             along = 0.6 * np.sin(1.3 * t + w[2]) + 0.4 * np.sin(2.6 * t + w[3])
             moved = soft * move.sway_mm * np.array([across, 0.0, along])
-        if move.kind == "rise":
-            moved[1] += self._risen(t)
-        elif move.kind == "reach":
-            moved += self._bent(t) * move.amplitude_mm * np.array([0.0, -1.0, 0.4])
+        if move.kind in TRUNK_KINDS:
+            moved += trunk_mm(t, move, self.cycles)
         elif move.kind.startswith("sway_"):
             axis = 0 if move.kind == "sway_sideways" else 2
             # The knots are in degrees of the amplitude; here they stand for millimetres.
             share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
             moved[axis] += move.amplitude_mm * share
         return moved
-
-    def _risen(self, t: float) -> float:
-        """Height above sitting."""
-        move, height = self.scenario.movement, 0.0
-        for number, (start, lasts, size) in enumerate(self.cycles):
-            top = move.amplitude_mm * size / max(move.amplitude_deg, 1e-9)
-            top *= 0.5 if number in move.half else 1.0
-            u = (t - start) / lasts
-            height += top * (smooth(u / UP) - smooth((u - UP - STANDING) / DOWN))
-        return float(height)
-
-    def _bent(self, t: float) -> float:
-        """How far one is bent down, 0 upright to 1; after some bends one sits up half-way."""
-        move = self.scenario.movement
-        if move.kind != "reach":
-            return 0.0
-        level = 0.0
-        for number, (start, lasts, _) in enumerate(self.cycles):
-            u = (t - start) / lasts
-            up_to = 0.5 if number in move.half else 0.0
-            level += (1.0 - level) * smooth(u / UP)
-            level += (up_to - level) * smooth((u - UP - STANDING) / DOWN)
-        return float(level)
 
     def attitude(self, t: float) -> Attitude:
         """Everything the head does at a time."""
@@ -477,9 +393,11 @@ class Score:
             roll,
             shift,
             look,
-            shut=self.shut(t),
-            low=self.scenario.low_lids + self.head.spec.hooded + self._sunk(t),
-            jaw=self.jaw(t),
+            shut=shut_at(t, self.scenario, self.blinks, (self.start_s, self.end_s)),
+            low=self.scenario.low_lids
+            + self.head.spec.hooded
+            + sunk(t, self.scenario, self.start_s),
+            jaw=jaw_at(t, self.scenario, self.start_s),
             glasses=self.scenario.glasses,
             arms=self._arms(t),
         )

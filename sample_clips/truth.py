@@ -12,8 +12,9 @@ import numpy as np
 from sample_clips.angles import Array, yaw_pitch
 from sample_clips.bodies import ELBOW, SHOULDER, WRIST, Body
 from sample_clips.heads import Attitude
-from sample_clips.score import DOWN, HELP_RISE_S, STANDING, UP, Score
+from sample_clips.score import HELP_RISE_S, Score
 from sample_clips.target_score import order, wrong_throughout
+from sample_clips.trunk_score import DOWN, STANDING, UP
 
 #: The columns of a trace, restated: this package knows none of the others.
 COLUMNS = (

@@ -295,6 +295,9 @@ def _over(task: Over, plan: Plan) -> Card:
         lines = [words.say("gate.outcome.sit_and_stop")]
     elif set(task.because) & set(CALL):
         lines = [words.say("gate.outcome.call_therapist")]
+        if "fall" in task.because:
+            # It may have been told at the end of another day, and called for only now.
+            lines.append(words.say("over.fall"))
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
     return Card(words.say("over.title"), tuple(lines), options=(show,), leave=False)

@@ -199,6 +199,9 @@ PLANNED_WORDS: dict[str, object] = {
         "You stopped because you felt unwell. That was right. Sit down and rest. If it does not "
         "get better, get help.",
     ),
+    "over.fall": QT_TRANSLATE_NOOP(
+        "turnpost", "You told of a fall. Your therapist should know before you go on."
+    ),
     "over.possible_fall": QT_TRANSLATE_NOOP(
         "turnpost",
         "The camera saw a sudden drop of your head. If you fell or are hurt, get help now.",

@@ -260,7 +260,7 @@ class PlannedPart(SetPart):
     def _finish(self, ended: str) -> None:
         if self.conductor is not None and not isinstance(self.conductor.task, Over):
             self._rest_from_now()
-            self.conductor.stop(ended)
+            self.conductor.stop(ended, shown=False)
         if self.conductor is not None:
             self._hush()
             # The plan is through; its steps stay with the recording.

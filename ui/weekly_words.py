@@ -50,8 +50,14 @@ WEEKLY_WORDS: dict[str, object] = {
         "Only the score is kept, not the questions. How much a score varies by itself, and which "
         "end is the better one, is not known here.",
     ),
-    "scores.added": QT_TRANSLATE_NOOP("turnpost", "Kept: {name}, {score}, {day}."),
+    "scores.added": QT_TRANSLATE_NOOP(
+        "turnpost", "Kept: {name}, {score} ({least} to {most}), {day}."
+    ),
     "scores.undone": QT_TRANSLATE_NOOP("turnpost", "Taken back: {name}, {score}, {day}."),
+    "scores.older": QT_TRANSLATE_NOOP(
+        "turnpost", "Entered some time ago and still there: {name}, {score}, {day}."
+    ),
+    "scores.sure": QT_TRANSLATE_NOOP("turnpost", "Take this old score back"),
     "scores.no_undo": QT_TRANSLATE_NOOP("turnpost", "There is no score of yours to take back."),
     "scores.no_person": QT_TRANSLATE_NOOP(
         "turnpost", "These sessions name nobody: a score would be nobody's."

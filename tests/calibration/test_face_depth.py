@@ -5,6 +5,7 @@ import pytest
 
 from calibration.face_depth import body_pixels, fit_depth
 from calibration.face_surface import Surface
+from calibration.face_template import View, own_template
 from tests.head.ellipsoid import CENTRE_MM, RADII_MM, Ellipsoid, about_neck
 from tracker.head.alignment import align
 from tracker.head.perspective import Pinhole, Pose, rotation_of_vector, vector_of_rotation
@@ -102,3 +103,36 @@ def test_the_mean_look_of_noisy_pictures_is_nearer_to_the_skin_than_one_of_them(
             for t in (one, mean)
         ]
         assert off[1] < 0.5 * off[0], name
+
+
+def own(surface, rest_crop, angles):
+    """A template from pictures at some yaws and pitches, whose poses are known to a degree."""
+    views = []
+    for k, (yaw, pitch) in enumerate(angles):
+        pose = turn(yaw, pitch)
+        start = pose.moved(np.radians([0.6, -0.8, 0.3, 0, 0, 0]))
+        views.append(View(HEAD.picture(CAMERA, pose, noise=2.0, seed=k), start, True))
+    return own_template(surface, rest_crop, CAMERA, REST_MM, views)
+
+
+def test_a_head_that_keeps_still_leaves_the_generic_depth(rest_crop):
+    surface = surface_of(HEAD)
+    wander = np.random.default_rng(3).normal(0, 0.3, (24, 2))
+    template = own(surface, rest_crop, wander)
+    # A step aside is no turn.
+    aside = Pose(np.eye(3), REST_MM + np.array([60.0, 0, 0]))
+    found = align(template, HEAD.picture(CAMERA, aside, noise=2.0), CAMERA, aside)
+    assert np.abs(angle_deg(found.pose, aside)).max() < 0.3
+    generic = body_pixels(surface, np.zeros(len(surface.depth_mm)), CAMERA, REST_MM)
+    assert np.abs(template.pixels_mm - generic).max() < 1e-6
+
+
+def test_a_head_that_turns_gives_its_own_depth(rest_crop):
+    flat = Ellipsoid(RADII_MM * [1.0, 1.0, 0.75], CENTRE_MM - [0, 0, 0.25 * RADII_MM[2]])
+    waves = np.sin(np.linspace(0, 2 * np.pi, 16))
+    template = own(
+        surface_of(flat), rest_crop, [(22 * w, 0.5) for w in waves] + [(0.3, 13 * w) for w in waves]
+    )
+    truth = turn(20, 0)
+    found = align(template, HEAD.picture(CAMERA, truth), CAMERA, truth)
+    assert np.degrees(vector_of_rotation(found.pose.rotation))[1] == pytest.approx(20, rel=0.03)

@@ -7,7 +7,7 @@ import json
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.plan.examples import TEXT
@@ -35,6 +35,7 @@ def test_data_and_plan_are_one_and_the_same(seed: int) -> None:
     assert again == plan and format_plan(again) == format_plan(plan)
 
 
+@settings(deadline=None)
 @given(SEEDS, st.integers(0, 2**32))
 def test_no_step_changes_what_it_was_given(seed: int, choice: int) -> None:
     data = made_up(seed)
@@ -72,6 +73,43 @@ def test_moving_keeps_every_entry_and_can_be_walked_back(seed: int, k: int, by: 
         return [(s, d["entries"][n]["entry_id"]) for s, n in arranging.entries_in_order(d)]
 
     assert moved is data or order(back) == order(data)
+
+
+#: The ID of a stage, also one that is there twice, or missing; what an entry says of its own.
+STAGES = st.lists(st.sampled_from(["a", "b", None]), max_size=4)
+OWN = st.lists(st.sampled_from(["a", "b", "gone", None]), min_size=1, max_size=5)
+
+
+def unfinished(stages: list[str | None], own: list[str | None]) -> dict[str, Any]:
+    """A plan in the midst of being written, whose stages need not have IDs of their own."""
+    return {
+        "stages": [{"name": "S"} | ({} if i is None else {"stage_id": i}) for i in stages],
+        "entries": [
+            {"entry_id": f"e{k}"} | ({} if i is None else {"stage": i}) for k, i in enumerate(own)
+        ],
+    }
+
+
+@settings(deadline=None)
+@given(STAGES, OWN)
+def test_entries_stay_the_same_ones_whatever_their_stages_are_called(
+    stages: list[str | None], own: list[str | None]
+) -> None:
+    data = unfinished(stages, own)
+    names = [e["entry_id"] for e in data["entries"]]
+    order = arranging.entries_in_order(data)
+    assert sorted(k for _, k in order) == list(range(len(names)))
+    for k, name in enumerate(names):
+        places: list[tuple[int | None, int | None]] = [(s, n) for s, n in order if n != k]
+        places += [(s, None) for s in range(len(stages))] or [(None, None)]
+        made = [arranging.place_entry(data, k, *place) for place in places]
+        made += [arranging.move_entry(data, k, by) for by in (-1, 1)]
+        for moved, at in made:
+            assert sorted(e["entry_id"] for e in moved["entries"]) == names
+            assert moved["entries"][at]["entry_id"] == name
+    for s in range(len(stages)):
+        gone = arranging.remove_stage(data, s)
+        assert [e["entry_id"] for e in gone["entries"]] == names
 
 
 def test_a_value_is_set_left_out_and_made_where_its_part_is_missing() -> None:
@@ -227,3 +265,14 @@ def paths_of(data: Any, at: tuple[str | int, ...] = ()) -> list[tuple[str | int,
         if isinstance(value, dict | list):
             found += paths_of(value, (*at, key))
     return found
+
+
+def test_a_stage_that_moves_takes_its_entries_along_in_the_file_too() -> None:
+    data = unfinished(["a", "b"], ["a", "b", "a"])
+    for k, by in ((0, 1), (1, -1)):
+        moved, at = arranging.move_stage(data, k, by)
+        assert [s["stage_id"] for s in moved["stages"]] == ["b", "a"] and at == k + by
+        assert [e["entry_id"] for e in moved["entries"]] == ["e1", "e0", "e2"]
+    for k, by in ((0, -1), (1, 1), (0, 0)):
+        assert arranging.move_stage(data, k, by) == (data, k)
+        assert arranging.move_stage(data, k, by)[0] is data

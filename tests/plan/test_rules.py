@@ -9,7 +9,7 @@ import pytest
 
 from tests.plan.examples import TEXT, changed
 from tracker.errors import InputError
-from tracker.exercises.catalogue import CATALOGUE, permission
+from tracker.exercises.catalogue import CATALOGUE, OPTIONS, PERMISSIONS, Option, permission
 from tracker.plan.asked import asked_of, least_support
 from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.lines import field_name
@@ -108,6 +108,37 @@ LET_THROUGH: list[dict[str, Any]] = [
 @pytest.mark.parametrize("fields", LET_THROUGH, ids=lambda v: str(v)[:60])
 def test_let_through(fields: dict[str, Any]) -> None:
     assert len(parse_plan(with_entry(**fields)).entries) == 5
+
+
+#: How a plan asks for an option.
+ASKED_AS: dict[Option, dict[str, Any]] = {
+    "eyes_closed": {"eyes": "closed"},
+    "head_shake": {"head_shake": True},
+    "sitting": {"posture": "sitting"},
+    "standing": {"posture": "standing"},
+    "walking": {"posture": "walking"},
+    "soft_surface": {"surface": "soft"},
+}
+
+
+@pytest.mark.parametrize("option", OPTIONS)
+@pytest.mark.parametrize("exercise", PERMISSIONS)
+def test_a_plan_gets_what_the_table_gives(exercise: str, option: Option) -> None:
+    def plan_with(support: str) -> Plan:
+        note = "For the way to work."
+        fields = {"exercise": exercise, "note": note, "support": support, **ASKED_AS[option]}
+        return parse_plan(with_entry(**fields))
+
+    given = permission(exercise, option)
+    if given == "never":
+        # Not even with a helper.
+        with pytest.raises(InputError, match=f"{next(iter(ASKED_AS[option]))}: {exercise} .* not"):
+            plan_with("helper")
+        return
+    assert plan_with("helper").entries[4].exercise == exercise
+    if given == "helper":
+        with pytest.raises(InputError, match="needs the support 'helper'"):
+            plan_with("corner_and_chair")
 
 
 @pytest.mark.parametrize(

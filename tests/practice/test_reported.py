@@ -76,8 +76,7 @@ def test_it_is_no_doubt_about_the_figures_and_no_low_share(plan: Plan) -> None:
     done = summary.exercises[0].done.model_copy(update={"measured_fraction": 0.0})
     low = Flag(flag="little_measured", reason="0 % of the time")
     old = [
-        e.model_copy(update={"done": done, "quality": [*e.quality, low]})
-        for e in summary.exercises
+        e.model_copy(update={"done": done, "quality": [*e.quality, low]}) for e in summary.exercises
     ]
     rows = [row_of(summary.model_copy(update={"exercises": old}), f"s{k}") for k in range(3)]
     found = reasons_of(rows, adherence_of(rows, plan, date(2026, 11, 26)), series_of(rows))

@@ -15,12 +15,16 @@ from tracker.practice.conductor import Conductor
 from tracker.practice.history import load_history
 from tracker.practice.tasks import AskGate, AskScores, AskWeekly, Over
 from tracker.practice.week import Week, week_before
+from tracker.records.adherence import adherence_of
+from tracker.records.attention import reasons_of
 from tracker.records.figure import shown
 from tracker.records.figures import record_of
+from tracker.records.rows import row_of
 from tracker.session.said import NOT_ASKED
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary import Summary, save_summary
-from tracker.session.weekly import NO_FALL, NOT_ANSWERED, QUESTIONS
+from tracker.session.weekly import NO_FALL, NOT_ANSWERED, QUESTIONS, names_of_yes
+from ui.commands.practise import table
 
 DAY = date(2026, 3, 2)
 PLAN = plan_of(SEATED)
@@ -80,7 +84,7 @@ def test_an_odd_summary_stops_no_session(odd: dict[str, Any]) -> None:
     first = session(0)
     strange = first.model_copy(update={"weekly": odd, "gate": {"put_first": "fall"}})
     week = week_before([first, strange], DAY + timedelta(days=7))
-    assert week == Week(due=True, fall_told=False)
+    assert week == Week(due=True, medicines_due=True)
 
 
 def test_a_try_asks_nothing_and_counts_for_nothing() -> None:
@@ -142,9 +146,79 @@ def test_a_fall_that_the_gate_has_heard_of_stops_nobody_again() -> None:
     assert asked(person) == ["falls", "hurt", "medicines_changed"]
     assert third.ended == "finished" and third.weekly is not None
     assert third.weekly["falls"] == "once"
-    # Told longer ago than a week, it says nothing of a fall in the last one.
-    later = session(12, told(falls="once", hurt=False), [first, second])
-    assert later.ended == "red_flag"
+    # Told longer ago than that, it says nothing of a fall in the last week.
+    for day in (11, 12):
+        later = session(day, told(falls="once", hurt=False), [first, second])
+        assert later.ended == "red_flag"
+    # Of more than one fall at most one was told.
+    assert session(8, told(falls="more"), [first, second]).ended == "red_flag"
+
+
+def test_a_fall_each_week_ends_the_day_each_week() -> None:
+    history = [session(0)]
+    for day in (7, 14, 21):
+        found = session(day, told(falls="once", hurt=False), history)
+        assert found.ended == "red_flag", day
+        history.append(found)
+    # Called for, it stops nobody on the next day.
+    assert session(22, None, history).ended == "finished"
+
+
+@pytest.mark.parametrize("question", ["hurt", "medicines_changed"])
+def test_who_ends_after_telling_of_a_fall_is_still_told_to_call(question: str) -> None:
+    person = told(falls="once")
+    first, day = session(0), DAY + timedelta(days=7)
+    conductor = person.practise(PLAN, until=AskWeekly, history=[first], today=day)
+    conductor.answer("once")
+    if question != "hurt":
+        conductor.answer(True)
+    assert conductor.task == AskWeekly(question=question)
+    conductor.stop()
+    assert conductor.task == Over(ended="red_flag", because=("fall",))
+    found = person.summary.model_copy(update={"started_at": f"{day}"})
+    assert found.ended == "red_flag" and found.gate is not None
+    assert found.gate["put_first"] == ["fall"]
+    week = week_before([first, found], day + timedelta(days=1))
+    assert (week.due, week.medicines_due, week.fall_open) == (False, True, False)
+    person = told(medicines_changed=True)
+    again = session(8, person, [first, found])
+    assert asked(person) == ["medicines_changed"] and again.ended == "finished"
+    assert again.weekly is not None and again.weekly["reasons"]["falls"] == NOT_ASKED
+    # Asked on the eighth day, medicines are due a day later than falls.
+    week = week_before([first, found, again], DAY + timedelta(days=14))
+    assert (week.due, week.medicines_due) == (True, False)
+
+
+@pytest.mark.parametrize("how", ["closed", "killed", "unwell", "drop"])
+def test_a_told_fall_that_nobody_was_called_for_stops_the_next_start(how: str) -> None:
+    person = told(falls="once")
+    first, day = session(0), DAY + timedelta(days=7)
+    conductor = person.practise(PLAN, until=AskWeekly, history=[first], today=day)
+    conductor.answer("once")
+    if how == "closed":
+        conductor.stop(shown=False)
+    elif how == "drop":
+        conductor.stop("possible_fall")
+    elif how == "unwell":
+        conductor.unwell()
+        person.go_on(conductor)
+    left = person.summary.model_copy(update={"started_at": f"{day}"})
+    assert left.gate is not None and left.gate["put_first"] == []
+    for later in (7, 8, 14):
+        patient = Person()
+        found = session(later, patient, [first, left])
+        assert patient.kinds() == ["AskGate", "Over"]
+        assert found.ended == "red_flag" and found.ended_because == ["fall"]
+        # Told once, it is not said again.
+        assert session(later, Person(), [first, left, found]).ended == "finished"
+
+
+def test_a_fall_that_was_heard_of_in_time_stays_closed() -> None:
+    first = session(0)
+    second = session(4, Person(gate=ALL_NO | {"fall": True}), [first])
+    third = session(8, told(falls="once", hurt=False), [first, second])
+    assert third.ended == "finished"
+    assert session(9, Person(), [first, second, third]).ended == "finished"
 
 
 def test_a_fall_at_the_gate_is_not_asked_about_again() -> None:
@@ -155,6 +229,43 @@ def test_a_fall_at_the_gate_is_not_asked_about_again() -> None:
     assert week_before([session(0), found], DAY + timedelta(days=8)).due
 
 
+def test_a_fall_told_weekly_is_not_worded_as_an_answer_at_the_gate() -> None:
+    said = "a fall, told in the question of the week"
+    first = session(0)
+    found = session(7, told(falls="once", hurt=False), [first])
+    figures = record_of(found)
+    safety = figures.find("safety")
+    assert safety is not None and shown(safety) == f"yes to: {said}"
+    assert figures.alert[:2] == (
+        f"Answered yes: {said}",
+        "Told of falls in the last week: one fall, not hurt",
+    )
+    row = row_of(found, "a/summary.json")
+    assert [r.text for r in reasons_of([row], adherence_of([row], PLAN, DAY), [])][:1] == [
+        f"answered yes: {said}"
+    ]
+    assert (
+        "safety questions             call therapist (a fall, told in the question of the week)"
+        in (table(found))
+    )
+    # At the gate itself it is a fall since the last session, also where it was told twice.
+    gate = session(7, Person(gate=ALL_NO | {"fall": True}), [first])
+    assert record_of(gate).alert[0] == "Answered yes: fall since the last session"
+    assert "safety questions             call therapist" in table(gate)
+    both = dict(found.gate or {})
+    both["asked_again"] = [
+        *both["asked_again"],
+        {"answers": {"fall": True}, "asked_because": "unwell"},
+    ]
+    assert row_of(found.model_copy(update={"gate": both}), "a").put_first == ("fall",)
+
+
+@pytest.mark.parametrize("odd", [None, [], {"put_first": "fall"}, {"put_first": None}])
+def test_an_odd_gate_names_nothing(odd: Any) -> None:
+    assert names_of_yes(odd) == []
+    assert names_of_yes({"put_first": ["fall"], "asked_again": [3, {"answers": []}]}) == ["fall"]
+
+
 def test_what_was_answered_before_one_ended_is_kept() -> None:
     person = told(falls="once")
     conductor = person.practise(
@@ -162,7 +273,7 @@ def test_what_was_answered_before_one_ended_is_kept() -> None:
     )
     conductor.answer("more")
     assert conductor.task == AskWeekly(question="hurt")
-    conductor.stop()
+    conductor.stop(shown=False)
     assert isinstance(conductor.task, Over)
     weekly = person.summary.weekly
     assert weekly is not None and weekly["falls"] == "more" and weekly["hurt"] is None

@@ -10,10 +10,12 @@ import pytest
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row, rows_with, set_row
 from tracker.plan.gate import CALL, EMERGENCY
+from tracker.records import telling
 from tracker.records.adherence import adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.rows import SessionRow
 from tracker.records.trends import series_of
+from ui.desk.text import dated
 
 PLAN = plan_of(SEATED, bouts_a_day=1, days_a_week=7, starts_on=START.isoformat())
 
@@ -76,6 +78,32 @@ def test_one_session_is_enough(changes: dict[str, Any], kind: Kind) -> None:
 def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str) -> None:
     (found,) = reasons([*CALM, row(10, weekly=weekly)])
     assert found.text == text
+
+
+ONCE, HURT = {"falls": "once", "hurt": False}, {"falls": "once", "hurt": True}
+MORE = {"falls": "more", "hurt": False}
+
+
+@pytest.mark.parametrize(
+    ("told", "shown"),
+    [
+        ([HURT, ONCE], 0),
+        ([MORE, ONCE], 0),
+        ([HURT, MORE, ONCE], 0),
+        ([ONCE, HURT, HURT], 2),
+        ([ONCE, {"falls": "once"}], 1),
+    ],
+)
+def test_of_several_tellings_the_gravest_is_said(told: list[Any], shown: int) -> None:
+    rows = [row(7 * k, weekly=weekly) for k, weekly in enumerate(told)]
+    (found,) = [r for r in reasons(rows) if r.kind == Kind.fell]
+    assert found.text == telling.fell(told[shown])
+    assert (found.day, found.place) == (rows[shown].day, rows[shown].place)
+    # Who fell last still comes first.
+    assert found.times == len(told) and found.last_day == rows[-1].day
+    which = "last" if shown == len(told) - 1 else "gravest"
+    assert dated(found).endswith(f"({len(told)} sessions, the {which} one shown)")
+    assert urgency([found], 1.0, "a")[1] == -(START + timedelta(days=7 * len(told) - 7)).toordinal()
 
 
 @pytest.mark.parametrize("weekly", [{}, {"falls": "none", "medicines_changed": False}])

@@ -100,9 +100,29 @@ def test_an_author_names_no_other_place(tmp_path: Path, name: str) -> None:
 
 
 def test_the_systems_name_always_serves(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    for name in ("Kim Müller", "DOMAIN\\kim", "...", ""):
+    for name in ("Kim Müller", "DOMAIN\\kim", "...", "", "_kim", "-_ü"):
         monkeypatch.setattr("getpass.getuser", lambda name=name: name)
         NoteBook(tmp_path, author_of_system()).add("note", "s", "fine")
+
+
+def test_two_logins_never_share_a_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    logins = ["سارة", "أحمد", "Ольга", "Müller", "Möller", "a" * 50 + "b", "a" * 50 + "c"]
+    names = set()
+    for login in logins:
+        monkeypatch.setattr("getpass.getuser", lambda login=login: login)
+        book = NoteBook(tmp_path, author_of_system())
+        book.add("note", "s", login)
+        names.add(book.author)
+    assert len(names) == len(logins)
+    undone = book.undo()
+    assert undone is not None and undone.text == logins[-1] and book.undo() is None
+    # The same login is the same author, whichever way its letters are written.
+    for login in ("M\u00fcller", "Mu\u0308ller"):
+        monkeypatch.setattr("getpass.getuser", lambda login=login: login)
+        assert author_of_system() in names
+    # What was written under a plain login stays one's own.
+    monkeypatch.setattr("getpass.getuser", lambda: "DOMAIN\\kim.m")
+    assert author_of_system() == "DOMAIN-kim.m"
 
 
 @pytest.mark.parametrize("left", [b'{"format": "turnp', b"\x00\x00\x00", b"\n"])

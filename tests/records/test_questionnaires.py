@@ -18,8 +18,8 @@ from tracker.records.questionnaires import (
     add_score,
     courses_of,
     known_scales,
+    last_own_score,
     scores_of,
-    undo_score,
 )
 
 DAY = date(2026, 3, 2)
@@ -33,6 +33,13 @@ def book(tmp_path: Path) -> NoteBook:
 def add(book: NoteBook, score: float = 48.0, **changes: Any) -> Score:
     values: dict[str, Any] = {"person": "Wren", "name": "Balance A", "day": DAY, "ends": (0, 100)}
     return add_score(book, score=score, **{**values, **changes})
+
+
+def undo_score(book: NoteBook, person: str) -> Score | None:
+    last = last_own_score(book, person)
+    if last is not None:
+        book.withdraw(last.id)
+    return last
 
 
 def test_a_score_is_read_again_as_it_was_entered(book: NoteBook) -> None:
@@ -81,6 +88,7 @@ def test_undo_takes_ones_own_last_of_that_person(book: NoteBook) -> None:
         ({"score": -1}, "between 0 and 100"),
         ({"ends": (5, 5)}, "below the most"),
         ({"ends": (9, 5)}, "below the most"),
+        ({"score": 0.002, "ends": (0.001, 0.004)}, "below the most"),
         ({"score": nan}, "numbers must lie"),
         ({"ends": (0, inf)}, "numbers must lie"),
         ({"ends": (0, 1e9)}, "numbers must lie"),
@@ -92,6 +100,12 @@ def test_what_makes_no_sense_is_refused_and_not_written(
     with pytest.raises(InputError, match=says):
         add(book, **changes)
     assert not book.path.exists()
+
+
+def test_a_score_at_an_end_stays_there_when_it_is_rounded(book: NoteBook) -> None:
+    made = add(book, 2.6749, ends=(1.001, 2.6701))
+    assert (made.score, made.least, made.most) == (2.67, 1.0, 2.67)
+    assert scores_of(book) == [made]
 
 
 def test_what_can_not_be_written_is_said(tmp_path: Path) -> None:

@@ -1,8 +1,8 @@
 """The rows of the home programme: for each a clip done well, and one or more done badly.
 
 Rows 1 to 18; the last of the programme (walking, stairs, turning with a partner) is guided
-and not measured. Clips of the folder ``sample_clips/scenarios`` are shipped as films,
-those of ``body`` and ``eyes`` beside this file are judged from their exact truth
+and not measured. Clips of the folder ``sample_clips/scenarios`` that belong to rows are shipped as
+films, those of ``body`` and ``eyes`` beside this file are judged from their exact truth
 (``test_body_logic.py``), and as films with ``--rows`` (``test_rendered_rows.py``).
 """
 
@@ -70,4 +70,18 @@ ROWS = (
     ),
     Row(17, "stand-head-shake", ("shake-good",), {"shake-eyes-opening": "eyes_opened"}),
     Row(18, "weight-shift", ("shift-good",), {"shift-eyes-shutting": "eyes_closed"}),
+)
+
+#: Beyond the rows: targets that move, or what is behind them.
+MOVING = (
+    Row(0, "turns-x2", ("turns-x2-good",), {"turns-x2-with-target": "head_with_target"}),
+    Row(0, "nods-x2", ("nods-x2-good",), {"nods-x2-with-target": "head_with_target"}),
+    Row(0, "follow-slowly", ("follow-good",), {"follow-head-helps": "head_moved"}),
+    Row(0, "eyes-then-head", ("marks-eyes-first",), {"marks-head-first": "head_first"}),
+    Row(
+        0,
+        "moving-background",
+        ("background-good",),
+        {"background-looks-away": "gaze_off_target"},
+    ),
 )

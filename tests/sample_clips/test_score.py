@@ -221,7 +221,7 @@ def test_truth_can_be_had_again_and_differs_between_clips() -> None:
 
 
 class TestBody:
-    def test_rises_reach_their_height_with_the_head_upright(self) -> None:
+    def test_rises_reach_their_height_and_lean_forward_on_the_way(self) -> None:
         score = make_score(
             scenario(
                 exercise="sit-to-stand",
@@ -243,7 +243,12 @@ class TestBody:
         third_s = score.cycles[2][0]
         third = (rows["time_s"] > third_s) & (rows["time_s"] < third_s + 3)
         assert rows["neck_y_mm"][third].max() == pytest.approx(185, abs=1)
-        assert np.abs(rows["head_pitch_deg"]).max() < 1
+        # Bowed and forward half-way up, upright and back in place at the top.
+        assert rows["neck_z_mm"].max() == pytest.approx(220, abs=3)
+        assert rows["head_pitch_deg"].min() == pytest.approx(-8, abs=1)
+        top = rows["neck_y_mm"] > 369.9
+        assert np.abs(rows["head_pitch_deg"][top]).max() < 1
+        assert np.abs(rows["neck_z_mm"][top]).max() < 6
         (event,) = events(score)["events"]
         assert event["code"] == "not_upright"
         assert event["end_s"] - event["start_s"] == pytest.approx(3.0, abs=0.01)

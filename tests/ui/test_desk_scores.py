@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import shutil
 from collections.abc import Callable
 from datetime import timedelta
 from pathlib import Path
@@ -17,8 +18,8 @@ from pytestqt.qtbot import QtBot
 
 from tests.records.clinic import TODAY
 from tests.ui.test_desk import choose, folder, open_desk  # noqa: F401 - fixtures
-from tracker.records.notes import NoteBook
-from tracker.records.questionnaires import scores_of
+from tracker.records.notes import NoteBook, author_of_system
+from tracker.records.questionnaires import add_score, scores_of
 from ui.cli import main
 from ui.desk.scores_panel import ScoresPanel, _number
 from ui.desk.window import DeskWindow
@@ -80,6 +81,7 @@ def test_scores_are_entered_by_keys_and_stand_there_with_their_trend(
         (("A", "", "0", "10"), "“Score” needs a number", "score"),
         (("A", "5", "0", "ten"), "“Most possible” needs a number", "most"),
         (("A", "5", "10", "0"), "must be below the most", "least"),
+        (("A", "0", "0.001", "0.004"), "must be below the most", "least"),
         (("A", "11", "0", "10"), "between 0 and 10", "score"),
     ],
 )
@@ -124,6 +126,85 @@ def test_undo_by_button_and_key_takes_ones_own_back(
     window.person_page.tabs.setCurrentIndex(0)
     QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert len(scores_of(NoteBook(folder, "x"))) == 1
+
+
+def test_a_corrected_name_takes_the_range_of_another_away(
+    open_desk: Open,  # noqa: F811
+) -> None:
+    panel = panel_of(open_desk())
+    type_in(panel, "Balance", "60", "0", "100")
+    type_in(panel, "Steps", "5", "-4", "24")
+
+    def name(text: str) -> list[str]:
+        panel.name.setFocus()
+        panel.name.clear()
+        QTest.keyClicks(panel.name, text)
+        panel.numbers["score"].setFocus()
+        return [panel.numbers[key].text() for key in ("least", "most")]
+
+    assert name("Balance") == ["0", "100"]
+    assert name("Steps") == ["-4", "24"]
+    assert name("Unheard of") == ["", ""]
+    assert name("Balance") == ["0", "100"]
+    # What was typed stays, whatever the name.
+    panel.numbers["most"].clear()
+    QTest.keyClicks(panel.numbers["most"], "50")
+    assert name("Steps") == ["-4", "50"]
+    assert name("Unheard of") == ["", "50"]
+    QTest.keyClicks(panel.numbers["score"], "7")
+    QTest.keyClicks(panel.numbers["least"], "1")
+    QTest.keyClick(panel.name, ENTER)
+    assert "Kept: Unheard of, 7 (1 to 50)" in panel.said.text()
+
+
+def test_a_score_of_an_earlier_sitting_is_asked_for_first(
+    open_desk: Open,  # noqa: F811
+    folder: Path,  # noqa: F811
+) -> None:
+    old = add_score(NoteBook(folder, author_of_system()), "teal", "A", TODAY, 3, (0, 10))
+    window = open_desk()
+    panel = panel_of(window)
+    type_in(panel, "A", "5")
+    for _ in range(4):
+        QTest.keyClick(window, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert scores_of(NoteBook(folder, "x")) == [old]
+    assert "still there: A, 3" in panel.said.text() and panel.sure.isVisible()
+    # Whoever goes on has thought better of it.
+    type_in(panel, "A", "6")
+    assert not panel.sure.isVisible()
+    panel.undo.click()
+    panel.undo.click()
+    panel_of(window, "wren")
+    assert not panel.sure.isVisible()
+    panel.undo_older()
+    panel_of(window, "teal")
+    panel.undo.click()
+    panel.sure.click()
+    assert "Taken back: A, 3" in panel.said.text() and not panel.sure.isVisible()
+    assert scores_of(NoteBook(folder, "x")) == []
+
+
+def test_another_folder_takes_nothing_that_was_typed_for_the_one_before(
+    open_desk: Open,  # noqa: F811
+    folder: Path,  # noqa: F811
+    tmp_path: Path,
+    qtbot: QtBot,
+) -> None:
+    window = open_desk()
+    panel = panel_of(window)
+    QTest.keyClicks(panel.name, "A")
+    QTest.keyClicks(panel.numbers["score"], "5")
+    other = tmp_path / "another clinic"
+    shutil.copytree(folder, other)
+    window.open_folder(other)
+    # Before a line of it is read nobody is shown, nobody can be chosen, nothing can be added.
+    assert window.person_page.person is None and window.people.current is None
+    assert not panel.add.isEnabled() and panel.name.text() == ""
+    panel.add_typed()
+    qtbot.waitUntil(lambda: window.found is not None, timeout=30_000)
+    panel = panel_of(window)
+    assert panel.add.isEnabled() and [panel.name.text(), panel.numbers["score"].text()] == ["", ""]
+    assert not (folder / "notes").exists() and not (other / "notes").exists()
 
 
 def test_a_score_that_can_not_be_kept_is_said(open_desk: Open, folder: Path) -> None:  # noqa: F811
@@ -181,7 +262,15 @@ def test_nothing_is_cut(open_desk: Open, percent: int, size: tuple[int, int]) ->
 
 @pytest.mark.parametrize(
     ("text", "value"),
-    [("47.5", 47.5), (" 5 ", 5.0), ("-3", -3.0), ("", None), ("1e9", None), ("nan", None)],
+    [
+        ("47.5", 47.5),
+        (" 5 ", 5.0),
+        ("-3", -3.0),
+        ("0.004", 0.0),
+        ("", None),
+        ("1e9", None),
+        ("nan", None),
+    ],
 )
 def test_numbers_are_read_as_typed(text: str, value: float | None) -> None:
     assert _number(text) == value

@@ -317,3 +317,33 @@ def test_what_comes_from_elsewhere_is_not_taken(window: EditorWindow) -> None:
     settle()
     assert not event.isAccepted()
     assert data_in(window) is before and outline.count() == 9
+
+
+@pytest.mark.parametrize(
+    ("item", "gap", "name"), [(("entry", 0), 8, "a"), (("stage", 0), 9, "stage-0")]
+)
+def test_what_was_moved_stays_chosen_after_undo_and_redo(
+    window: EditorWindow, item: Item, gap: int, name: str
+) -> None:
+    page = window.editing
+    page.choose(item)
+    page.drop(item, gap)
+    after = data_in(window)
+    for _ in range(2):
+        assert page.chosen_name == name
+        page.undo()
+        assert data_in(window) is not after and page.chosen_name == name
+        page.redo()
+        assert data_in(window) is after
+    page.undo()
+    page.remove()
+    names = {i for stage in shape(data_in(window)) for i in (stage[0], *stage[1])}
+    assert name not in names and {"c", "stage-2"} <= names
+
+
+def test_what_was_removed_is_chosen_when_it_is_back(window: EditorWindow) -> None:
+    page = window.editing
+    page.choose(("entry", 2))
+    page.remove()
+    page.undo()
+    assert page.chosen_name == "c"

@@ -16,6 +16,7 @@ from tests.ui.editing import OpenEditor
 from tests.ui.test_desk import look
 from tests.ui.test_every_page import editor_pages
 from tests.ui.test_languages import TRANSLATED
+from tracker.plan.findings import Finding
 from tracker.plan.starter import SEATED_ID, seated_starter
 from tracker.practice.tasks import Over
 from ui import words
@@ -23,6 +24,7 @@ from ui.cards import card_of
 from ui.documents.sheet import sheet_of
 from ui.documents.sheet_html import sheet_html
 from ui.documents.sheet_pdf import sheet_pdf
+from ui.editor.telling import told
 
 
 @pytest.mark.slow
@@ -56,11 +58,11 @@ def test_the_sheet_is_in_the_language_and_reads_its_way(
     sheet = sheet_of(seated_starter())
     page = sheet_html(sheet, paper)
     assert f'lang="{code}" dir="{"rtl" if code == "ar" else "ltr"}"' in page
-    told = re.sub(r"<[^>]*>", " ", page[page.index("<main>") :])
-    assert words.say("how.near-far.paper") in told and words.say("gate.chest_pain") in told
+    shown = re.sub(r"<[^>]*>", " ", page[page.index("<main>") :])
+    assert words.say("how.near-far.paper") in shown and words.say("gate.chest_pain") in shown
     if code == "ar":
         # The plan's ID stays as it is.
-        assert not re.search(r"[A-Za-z]{3}", told.replace(SEATED_ID, ""))
+        assert not re.search(r"[A-Za-z]{3}", shown.replace(SEATED_ID, ""))
     file = pypdfium2.PdfDocument(sheet_pdf(sheet, paper))
     try:
         text = file[0].get_textpage()
@@ -94,11 +96,28 @@ def test_a_telephone_number_keeps_its_order_among_arabic_words(spoken: Any) -> N
     number = "+44 20 7946 0018"
     plan = seated_starter().model_copy(update={"emergency_number": number})
     over = Over(ended="red_flag", because=("chest_pain",))
-    told = [sheet_of(plan).emergency.title, card_of(over, plan).lines[0]]
-    for text in told:
+    for text in (sheet_of(plan).emergency.title, card_of(over, plan).lines[0]):
         places = places_of(number, text)
         assert places == sorted(places), text
     page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan)))[0].get_textpage()
     found = [page.search(group).get_next() for group in ("44", "7946", "0018")]
     lefts = [page.get_charbox(at[0])[0] for at in found if at is not None]
     assert len(lefts) == 3 and lefts == sorted(lefts)
+
+
+@pytest.mark.parametrize(
+    ("finding", "part"),
+    [
+        (Finding.of(("starts_on",), "date_parsing"), "2026-01-31"),
+        (Finding.of(("starts_on",), "date_from_datetime_parsing"), "2026-01-31"),
+        (Finding.of(("starts_on",), "date_type"), "2026-01-31"),
+        (Finding.of(("stages", 0), "empty_stage", name="2-on-foot"), "2-on-foot"),
+    ],
+)
+def test_days_and_names_in_findings_keep_their_order_among_arabic_words(
+    spoken: Any, finding: Finding, part: str
+) -> None:
+    spoken("ar")
+    text = told(finding)
+    places = places_of(part, text)
+    assert places == sorted(places), text

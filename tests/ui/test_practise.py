@@ -122,6 +122,23 @@ def test_answers_at_the_gate_end_it(
     assert load_summary(tmp_path / "s" / "summary.json").ended == "red_flag"
 
 
+def test_answers_of_the_week_out_of_their_time_are_said(
+    plan: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    answers = tmp_path / "a.json"
+    data = {"format": "turnpost-answers", "format_version": 1}
+    answers.write_text(
+        json.dumps({**data, "weekly": {"falls": "once", "medicines_changed": False}})
+    )
+    words = ["--plan", str(plan), "--no-window", "--answers", str(answers)]
+    assert main(["practise", *words, "--out", str(tmp_path / "s")]) == 0
+    left = "answers that nothing asked for in this session: weekly falls, medicines_changed"
+    assert left in capsys.readouterr().err
+    answers.write_text(json.dumps(data))
+    assert main(["practise", *words, "--out", str(tmp_path / "t")]) == 0
+    assert "nothing asked for" not in capsys.readouterr().err
+
+
 def test_neither_qt_nor_opencv_is_imported_without_need(plan: Path, tmp_path: Path) -> None:
     code = (
         "import sys; from ui.cli import main; "

@@ -16,6 +16,7 @@ import pytest
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.records.appended import MAX_FILE_BYTES
 from tracker.records.notes import NoteBook
 from tracker.session.saving import SUMMARY_NAME
 from ui.cli import main
@@ -179,9 +180,6 @@ FAULTS: dict[str, tuple[Callable[[dict[str, Any]], Answer], str]] = {
         "not a transaction-response",
     ),
     "an outcome": (lambda _: (200, outcome("not today"), {}), "not today"),
-    "a page": (lambda _: (200, b"<html>Welcome</html>", {}), "none to a FHIR transaction"),
-    "nothing": (lambda _: (204, b"", {}), "none to a FHIR transaction"),
-    "deep": (lambda _: (200, b'{"a":' * 100_000, {}), "none to a FHIR transaction"),
     "refused": (lambda _: (400, outcome("bad unit"), {}), "it answered 400: bad unit"),
     "broken": (lambda _: (500, b"oops", {}), "it answered 500"),
     "endless": (
@@ -208,6 +206,25 @@ def test_what_is_not_taken_is_a_failure_and_goes_with_the_next_call(
     assert send() == 0
     assert [line["kind"] for line in lines(clinic)[3:]] == ["sent", "sent"]
     assert everything(clinic) == before
+
+
+@pytest.mark.parametrize(
+    "answer",
+    [
+        (200, b"<html>Welcome</html>", {}),
+        (204, b"", {}),
+        (200, b'{"a":' * 100_000, {}),
+        (200, b'{"resourceType": "Patient"}', {}),
+    ],
+    ids=["page", "nothing", "deep", "other"],
+)
+def test_what_is_no_fhir_server_gets_no_second_session(
+    answer: Answer, send: Run, server: FhirServer, capsys: pytest.CaptureFixture[str]
+) -> None:
+    server.otherwise = lambda _: answer
+    assert send() == 1
+    assert "is this the FHIR base?" in capsys.readouterr().err
+    assert len(server.requests) == 1
 
 
 def test_one_that_is_never_taken_keeps_no_other_waiting(
@@ -268,6 +285,39 @@ def test_the_token_goes_to_the_server_and_nowhere_else(
     assert "is the token right?" in said.err and "(token) is old" in said.err
     for text in (said.out, said.err, caplog.text, json.dumps(lines(clinic))):
         assert TOKEN not in text
+
+
+LONG = "".join(f"{k:04d}'" for k in range(200))
+
+
+def each_with(status: str, bundle: dict[str, Any]) -> bytes:
+    entries = [{"response": {"status": status}}] * len(bundle["entry"])
+    answer = {"resourceType": "Bundle", "type": "transaction-response", "entry": entries}
+    return json.dumps(answer).encode()
+
+
+@pytest.mark.parametrize("before", [0, 190])
+def test_no_part_of_a_long_token_is_shown_where_words_are_cut(
+    before: int,
+    send: Run,
+    server: FhirServer,
+    clinic: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    (tmp_path / "token").write_text(LONG)
+    words = "x" * before + LONG
+    answers: list[Callable[[dict[str, Any]], Answer]] = [
+        lambda _: (400, outcome(words), {}),
+        lambda _: (200, outcome(words), {}),
+        lambda b: (200, each_with(LONG, b), {}),
+    ]
+    for answer in answers:
+        server.otherwise = answer
+        assert send("--token-file", str(tmp_path / "token")) == 1
+    said = capsys.readouterr()
+    assert "(token" in said.out
+    assert "0000" not in said.out + said.err + json.dumps(lines(clinic))
 
 
 @pytest.mark.parametrize(
@@ -399,6 +449,31 @@ def test_a_record_that_was_cut_off_costs_one_more_sending(
     assert send() == 0 and len(server.requests) == 3
 
 
+def test_the_same_refusal_is_written_down_once(send: Run, server: FhirServer, clinic: Path) -> None:
+    server.otherwise = lambda _: (400, outcome("bad unit"), {})
+    assert send() == 1
+    before = lines(clinic)
+    assert send() == 1 and lines(clinic) == before
+    server.otherwise = lambda _: (400, outcome("bad code"), {})
+    assert send() == 1 and len(lines(clinic)) == len(before) + 2
+
+
+def test_a_record_too_large_to_be_read_sends_nothing(
+    send: Run,
+    server: FhirServer,
+    clinic: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert send() == 0
+    (path,) = (clinic / "notes").glob("*.sent.jsonl")
+    with path.open("ab") as file:
+        file.truncate(MAX_FILE_BYTES + 1)
+    capsys.readouterr()
+    assert send() == 1 and len(server.requests) == 2
+    said = capsys.readouterr().err
+    assert "too large" in said and said.count("\n") == 1
+
+
 def test_what_can_not_be_written_down_is_said(
     send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -437,6 +512,12 @@ def test_without_the_extra_it_says_what_to_install(name: str) -> None:
     done = subprocess.run(code, cwd=ROOT, capture_output=True, text=True, check=False)
     assert done.returncode == 2 and "pip install 'turnpost[send]'" in done.stderr
     assert done.stderr.count("\n") == 1
+
+
+def test_the_help_says_whom_a_pseudonym_stands_for(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["send", "--help"]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert "One pseudonym is one patient on that server" in said
 
 
 def test_no_other_part_of_the_program_loads_it() -> None:

@@ -8,9 +8,10 @@ from typing import Any
 import pytest
 
 from tests.ui.fakes import FakeWorld, Make
-from tests.ui.patient import ENTER, TURNS, Person, plan_of, week_ago
+from tests.ui.patient import ENTER, SPACE, TAB, TURNS, Person, plan_of, week_ago
 from tests.ui.test_planned_pages import offered, said
 from tracker.practice.tasks import AskScores, AskSinceLast, AskWeekly, Over
+from tracker.session.said import NOT_ASKED
 
 
 @pytest.fixture
@@ -51,9 +52,54 @@ def test_no_fall_leads_on_to_the_medicines_and_the_session(asked: Person) -> Non
 
 
 def test_by_keys_alone_nothing_is_told_by_chance(asked: Person) -> None:
-    """Enter takes what has the keys: the first answer, in sight, and one at a time."""
-    asked.press(ENTER)
+    """A second Enter at "None of these", or one before the next question is read."""
+    asked.press(ENTER, SPACE)
+    assert asked.director.task == AskWeekly(question="falls")
+    asked.choose("Yes, once")
+    asked.press(ENTER, SPACE)
+    assert asked.director.task == AskWeekly(question="hurt")
+    # One Tab is the first answer.
+    asked.press(TAB, ENTER, ENTER)
     assert asked.director.task == AskWeekly(question="medicines_changed")
+    asked.choose("I would rather not say")
+    asked.choose("Show what I did")
+    found = saved(asked)["weekly"]
+    assert (found["falls"], found["hurt"], found["medicines_changed"]) == ("once", True, None)
+
+
+def test_who_ends_after_telling_of_a_fall_reads_whom_to_call(asked: Person) -> None:
+    asked.choose("Yes, once")
+    asked.choose("End for today")
+    assert isinstance(asked.director.task, Over)
+    assert "Call your therapist first" in said(asked) and "You told of a fall" in said(asked)
+    asked.choose("Show what I did")
+    assert saved(asked)["gate"]["put_first"] == ["fall"]
+
+
+def test_a_fall_told_before_the_window_closed_is_called_for_at_the_next_start(
+    make: Make, fake: FakeWorld
+) -> None:
+    fake.history.append(week_ago("p1"))
+    told = {"falls": "once", "hurt": None, "medicines_changed": None}
+    told["reasons"] = dict.fromkeys(("hurt", "medicines_changed"), NOT_ASKED)  # type: ignore[assignment]
+    today = {"started_at": f"{date.today()}T08:00:00", "weekly": told, "ended": "stopped"}
+    fake.history.append(week_ago("p1").model_copy(update=today))
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    person = Person(window, fake)
+    person.settle()
+    person.choose("Practise my plan")
+    person.none_of_these()
+    assert isinstance(person.director.task, Over)
+    assert "Call your therapist first" in said(person) and "You told of a fall" in said(person)
+
+
+def test_closing_the_window_calls_for_nothing_that_nobody_saw(asked: Person) -> None:
+    asked.choose("Yes, once")
+    asked.window.close()
+    found = saved(asked)
+    assert found["ended"] == "stopped" and found["gate"]["put_first"] == []
+    assert found["weekly"]["falls"] == "once"
 
 
 def test_a_fall_ends_the_day_with_what_to_do(asked: Person) -> None:

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_value, without
+from tracker.plan.draft import UNSET, Data, value_at, with_inserted, with_moved, with_value, without
 from tracker.plan.lines import Path
 
 # --- the person ---
@@ -48,14 +48,18 @@ def _not_met(item: Data) -> Data:
 
 
 def entries_in_order(data: Data) -> list[tuple[int | None, int]]:
-    """Entries as they are practised: number of the stage (None for none), of the entry."""
+    """Entries as they are practised: number of the stage (None for none), of the entry.
+
+    Each is there once: where several stages have one ID, or none, it is in the first of them.
+    """
     stages = _stage_ids(data)
-    found: list[tuple[int | None, int]] = []
-    entries = data.get("entries", [])
-    for s, stage_id in enumerate(stages):
-        found += [(s, k) for k, e in enumerate(entries) if e.get("stage") == stage_id]
-    known = {k for _, k in found}
-    return found + [(None, k) for k in range(len(entries)) if k not in known]
+    inside: list[list[int]] = [[] for _ in stages]
+    loose: list[int] = []
+    for k, entry in enumerate(data.get("entries", [])):
+        own = entry.get("stage")
+        (inside[stages.index(own)] if own in stages else loose).append(k)
+    found: list[tuple[int | None, int]] = [(s, k) for s, ks in enumerate(inside) for k in ks]
+    return found + [(None, k) for k in loose]
 
 
 def add_entry(data: Data, exercise_id: str, after: int | None = None) -> tuple[Data, int]:
@@ -118,7 +122,7 @@ def move_entry(data: Data, index: int, by: int) -> tuple[Data, int]:
         target = len(stages) - 1 if stage is None else stage + by
         if not 0 <= target < len(stages) or (stage is None and by > 0):
             return data, index
-        entries[at] = entries[at] | {"stage": stages[target]}
+        entries[at] = _in_stage(entries[at], stages[target])
         to = at
     return with_value(data, ("entries",), entries), to
 
@@ -151,8 +155,14 @@ def place_entry(
         return data, index
     entries = [data["entries"][k] for _, k in rest]
     entry = data["entries"][index]
-    entries.insert(to, entry if stage is None else entry | {"stage": _stage_ids(data)[stage]})
+    entries.insert(to, entry if stage is None else _in_stage(entry, _stage_ids(data)[stage]))
     return with_value(data, ("entries",), entries), to
+
+
+def _in_stage(entry: Data, stage_id: Any) -> Data:
+    """An entry in a stage; in one that has no ID yet it has none either."""
+    rest = {k: v for k, v in entry.items() if k != "stage"}
+    return rest if stage_id is None else entry | {"stage": stage_id}
 
 
 def remove_entry(data: Data, index: int) -> Data:
@@ -174,6 +184,23 @@ def add_stage(data: Data, name: str) -> tuple[Data, int]:
     return data, len(stages)
 
 
+def move_stage(data: Data, index: int, by: int) -> tuple[Data, int]:
+    """A stage so many places up (below 0) or down; its entries go with it, in the file too.
+
+    A condition rests on what stands further up, so it is judged as the plan is practised now.
+
+    Returns
+    -------
+    data, index
+        And where the stage is now. Where it can't be moved, all is as it was.
+    """
+    made = with_moved(data, ("stages", index), by)
+    if made is data:
+        return data, index
+    entries = [made["entries"][k] for _, k in entries_in_order(made)]
+    return with_value(made, ("entries",), entries), index + by
+
+
 def remove_stage(data: Data, index: int) -> Data:
     """The same without a stage; its entries go to the one before it, or after it.
 
@@ -190,7 +217,7 @@ def remove_stage(data: Data, index: int) -> Data:
             if rest:
                 moved["stage"] = rest[max(index - 1, 0)]
             else:
-                del moved["stage"]
+                moved.pop("stage", None)
             if moved.get("unlock_after") is None:
                 waiting.append(k)
         entries.append(moved)

@@ -61,11 +61,11 @@ class Recorder(Protocol):
 
 
 class End(Exception):  # noqa: N818
-    """The session ends here."""
+    """The session ends here; ``shown`` is whether somebody still sees why."""
 
-    def __init__(self, ended: str, because: Sequence[str] = ()) -> None:
+    def __init__(self, ended: str, because: Sequence[str] = (), *, shown: bool = True) -> None:
         super().__init__(ended)
-        self.ended, self.because = ended, tuple(because)
+        self.ended, self.because, self.shown = ended, tuple(because), shown
 
 
 class CantBegin(Exception):  # noqa: N818
@@ -176,20 +176,36 @@ class Asking:
         """Falls and medicines, where it is their time; each answer is kept at once.
 
         Who has told of no fall at the gate and does here is treated as if it had been told
-        there, unless the therapist was to be called for a fall within the week.
+        there, also who ends the session at the next question: see :meth:`Week.stops`. Where
+        nobody was left to see that, the next session begins with it.
         """
-        if not self._last_week.due:
-            return
+        last_week = self._last_week
+        if last_week.fall_open:
+            self._tell_of_fall()
         given: dict[str, Any] = {}
-        for question in weekly.QUESTIONS:
-            if question == "hurt" and given["falls"] not in weekly.FELL:
-                continue
-            given[question] = yield AskWeekly(question=question)
-            kept = {"answers": dict(given), "attended": self._attended}
-            self._recorder.answer("weekly", kept)
-        if given["falls"] in weekly.FELL and not self._last_week.fall_told:
-            answers = {"fall": True}
-            self._pass_gate(judge_answers(answers, self._plan), answers, "weekly")
+        try:
+            for question in weekly.QUESTIONS:
+                if not self._is_due(question, given.get("falls")):
+                    continue
+                given[question] = yield AskWeekly(question=question)
+                kept = {"answers": dict(given), "attended": self._attended}
+                self._recorder.answer("weekly", kept)
+        except End as end:
+            if end.shown and end.ended == "stopped" and last_week.stops(given.get("falls")):
+                self._tell_of_fall()
+            raise
+        if last_week.stops(given.get("falls")):
+            self._tell_of_fall()
+
+    def _is_due(self, question: weekly.Question, falls: object) -> bool:
+        if question == "hurt":
+            return falls in weekly.FELL
+        return self._last_week.due if question == "falls" else self._last_week.medicines_due
+
+    def _tell_of_fall(self) -> None:
+        """End the session as the safety questions do after a fall."""
+        answers = {"fall": True}
+        self._pass_gate(judge_answers(answers, self._plan), answers, "weekly")
 
     def _ask_since_last(self) -> Flow:
         given = yield AskSinceLast()

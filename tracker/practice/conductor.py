@@ -181,10 +181,13 @@ class Conductor:
         self._flow.now_s = max(self._flow.now_s, time_s)
         self._go_on(None)
 
-    def stop(self, ended: str = "stopped") -> None:
-        """Stop at once, whatever is being done: ``stopped``, ``possible_fall``, ..."""
+    def stop(self, ended: str = "stopped", *, shown: bool = True) -> None:
+        """Stop at once, whatever is being done: ``stopped``, ``possible_fall``, ...
+
+        ``shown`` is False where the window closes: nobody sees what :class:`Over` says.
+        """
         if not isinstance(self._task, Over):
-            self._task = self._going.throw(End(ended))
+            self._task = self._going.throw(End(ended, shown=shown))
 
     def unwell(self) -> None:
         """The patient feels unwell: everything stops, and the safety questions come."""

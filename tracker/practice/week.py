@@ -9,8 +9,10 @@ from datetime import date
 from tracker.plan.starter import TRY_ID
 from tracker.session.said import NOT_ASKED
 from tracker.session.summary import Summary
+from tracker.session.weekly import FELL
 
 EVERY_DAYS = 7
+_Dated = tuple[date, Summary]
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,15 +21,27 @@ class Week:
 
     Attributes
     ----------
-    due
-        Whether the questions of the week are to be asked.
+    due, medicines_due
+        Whether it is time to ask about falls, and about medicines.
     fall_told
-        Whether the safety questions have heard of a fall within the week, so that the
-        therapist was to be called then.
+        Whether the safety questions have heard of a fall since falls were asked about last
+        and within the week, so that the therapist was to be called then.
+    fall_open
+        Whether a fall was told when falls were asked about last, and nobody was told yet
+        to call the therapist for it: the session ended before.
     """
 
     due: bool = False
+    medicines_due: bool = False
     fall_told: bool = False
+    fall_open: bool = False
+
+    def stops(self, falls: object) -> bool:
+        """Whether an answer about falls is a reason to call the therapist now.
+
+        More than one fall always is: at most one of them was heard of before.
+        """
+        return falls in FELL and not (falls == "once" and self.fall_told)
 
 
 def week_before(history: Sequence[Summary], today: date) -> Week:
@@ -36,7 +50,7 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     Parameters
     ----------
     history
-        Summaries of the person's earlier sessions, of whatever plan.
+        Summaries of the person's earlier sessions, of whatever plan, oldest first.
     today
         The day on the person's calendar.
 
@@ -49,13 +63,44 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     the program, which must not take the place of a session in which falls are asked about.
     """
     real = [s for s in history if s.plan_id != TRY_ID]
-    days = [(day, s) for s in real if (day := _day(s)) is not None and day <= today]
-    asked = [day for day, s in days if _was_asked(s)]
-    since = max(asked) if asked else min((day for day, _ in days), default=None)
+    dated = [(day, s) for s in real if (day := _day(s)) is not None and day <= today]
+    # Sorting is stable: sessions of one day stay in their order.
+    past = sorted(dated, key=lambda d: d[0])
     return Week(
-        due=since is not None and (today - since).days >= EVERY_DAYS,
-        fall_told=any(_told_a_fall(s) for day, s in days if (today - day).days <= EVERY_DAYS),
+        due=_is_due(past, today, "falls"),
+        medicines_due=_is_due(past, today, "medicines_changed"),
+        fall_told=_heard_of(past, today),
+        fall_open=_left_open(past),
     )
+
+
+def _is_due(past: Sequence[_Dated], today: date, question: str) -> bool:
+    asked = [day for day, s in past if _was_asked(s, question)]
+    since = max(asked) if asked else min((day for day, _ in past), default=None)
+    return since is not None and (today - since).days >= EVERY_DAYS
+
+
+def _heard_of(past: Sequence[_Dated], today: date) -> bool:
+    """Whether the safety questions heard of a fall that was not asked about since."""
+    since = past[_last_asked(past) + 1 :]
+    # A fall of seven days ago belongs to the week before: that one ends with its last question.
+    return any(_told_a_fall(s) for day, s in since if (today - day).days < EVERY_DAYS)
+
+
+def _left_open(past: Sequence[_Dated]) -> bool:
+    last = _last_asked(past)
+    if last < 0:
+        return False
+    day, summary = past[last]
+    week = Week(fall_told=_heard_of(past[:last], day))
+    told = (summary.weekly or {}).get("falls")
+    stopped = week.stops(told if isinstance(told, str) else None)
+    return stopped and not any(_told_a_fall(s) for _, s in past[last:])
+
+
+def _last_asked(past: Sequence[_Dated]) -> int:
+    """Place of the last session that asked about falls; -1 without one."""
+    return max((k for k, (_, s) in enumerate(past) if _was_asked(s, "falls")), default=-1)
 
 
 def _day(summary: Summary) -> date | None:
@@ -65,12 +110,12 @@ def _day(summary: Summary) -> date | None:
         return None
 
 
-def _was_asked(summary: Summary) -> bool:
+def _was_asked(summary: Summary, question: str) -> bool:
     weekly = summary.weekly
     if weekly is None:
         return False
     reasons = weekly.get("reasons")
-    why = reasons.get("falls") if isinstance(reasons, Mapping) else None
+    why = reasons.get(question) if isinstance(reasons, Mapping) else None
     return bool(why != NOT_ASKED)
 
 

@@ -21,7 +21,7 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.trends import Series
 from tracker.session.flags import REPORTED
-from tracker.session.weekly import FELL
+from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
 #: counts from their last session and not from today: who stopped after a red flag and
@@ -55,13 +55,22 @@ FIRST = frozenset(kind for kind in Kind if kind <= Kind.not_settled)
 
 @dataclass(frozen=True, slots=True)
 class Reason:
-    """One reason to look: a short line, the newest day it was so, and that session."""
+    """One reason to look: a short line, the day of which it tells, and that session.
+
+    That is the newest where all are alike, else the gravest; ``newest`` is the newest then.
+    """
 
     kind: Kind
     text: str
     day: date | None = None
     place: str | None = None
     times: int = 1
+    newest: date | None = None
+
+    @property
+    def last_day(self) -> date | None:
+        """The newest day it was so."""
+        return self.newest or self.day
 
 
 def reasons_of(
@@ -84,7 +93,7 @@ def reasons_of(
     recent = _recent(rows, adherence.to_day)
     found = [
         _from_sessions(Kind.red_flag, recent, _red_flag),
-        _from_sessions(Kind.fell, recent, _fell),
+        _from_sessions(Kind.fell, recent, _fell, _how_grave),
         _from_sessions(Kind.possible_fall, recent, _fall),
         _from_sessions(Kind.unwell, recent, _unwell),
         _from_sessions(Kind.spin, recent, _spin),
@@ -102,7 +111,8 @@ def reasons_of(
 def urgency(reasons: Sequence[Reason], share: float | None, name: str) -> tuple[object, ...]:
     """Key that puts people in order: kind by kind, then the newer, then who practised less."""
     kinds = tuple(r.kind for r in reasons[:1]) or (99,)
-    newest = [-(r.day.toordinal()) if r.day else 0 for r in reasons[:1]] or [0]
+    days = [r.last_day for r in reasons[:1]]
+    newest = [-day.toordinal() if day else 0 for day in days] or [0]
     return (kinds, newest[0] if kinds[0] <= Kind.not_settled else 0, _or_one(share), name)
 
 
@@ -121,18 +131,22 @@ def _recent(rows: Sequence[SessionRow], to_day: date) -> list[SessionRow]:
 
 
 def _from_sessions(
-    kind: Kind, rows: Sequence[SessionRow], what: Callable[[SessionRow], str]
+    kind: Kind,
+    rows: Sequence[SessionRow],
+    what: Callable[[SessionRow], str],
+    grave: Callable[[SessionRow], tuple[bool, ...]] = lambda _: (),
 ) -> Reason | None:
-    """One line for all sessions of which something is so; the newest is told."""
+    """One line for all sessions of which something is so; of the gravest the newest is told."""
     told = [(r, text) for r in rows if (text := what(r))]
     if not told:
         return None
-    row, text = told[-1]
-    return Reason(kind, text, row.day, row.place, len(told))
+    most = max(grave(r) for r, _ in told)
+    row, text = next((r, text) for r, text in reversed(told) if grave(r) == most)
+    return Reason(kind, text, row.day, row.place, len(told), told[-1][0].day)
 
 
 def _red_flag(row: SessionRow) -> str:
-    asked = [q for q in row.put_first if q in EMERGENCY or q in CALL]
+    asked = [q for q in row.put_first if q in (*EMERGENCY, *CALL, TOLD_WEEKLY)]
     if asked:
         return f"answered yes: {telling.listed(telling.question(q) for q in asked)}"
     return "ended by a safety question" if row.ended == "red_flag" else ""
@@ -143,6 +157,11 @@ def _fell(row: SessionRow) -> str:
     if row.weekly.get("falls") not in FELL:
         return ""
     return telling.fell(row.weekly)
+
+
+def _how_grave(row: SessionRow) -> tuple[bool, ...]:
+    """A fall that hurt comes before several that did not."""
+    return row.weekly.get("hurt") is True, row.weekly.get("falls") == "more"
 
 
 def _medicines(row: SessionRow) -> str:

@@ -191,7 +191,7 @@ def _ended_words(place: Place, ended: str) -> str:
 
 def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> Iterator[str]:
     """What needs eyes first, one line a thing."""
-    first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
+    first = put_first(place)
     if first:
         yield clean(f"Answered yes: {'; '.join(first)}", 3 * 120)
     told = place.at("weekly")

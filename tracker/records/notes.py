@@ -11,7 +11,9 @@ The measured data is never touched; a mark only stands beside it.
 from __future__ import annotations
 
 import getpass
+import hashlib
 import re
+import unicodedata
 import uuid
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
@@ -27,6 +29,7 @@ FORMAT_VERSION = 1
 FOLDER_NAME = "notes"
 SUFFIX = ".notes.jsonl"
 MAX_TEXT = 2000
+MAX_AUTHOR = 40
 
 Kind = Literal["note", "not_valid"]
 
@@ -50,12 +53,21 @@ class Note:
 
 
 def author_of_system() -> str:
-    """A name for the notes of who is logged in."""
+    """A name for the notes of who is logged in.
+
+    Where letters can't stand in a file's name, or the name is cut, a few digits made of the
+    whole login tell two people apart.
+    """
     try:
-        name = getpass.getuser()
+        # Systems write the same letter in two ways.
+        name = unicodedata.normalize("NFC", getpass.getuser())
     except (OSError, KeyError, ImportError):
         name = ""
-    return re.sub(r"[^A-Za-z0-9._-]+", "-", name).strip("-.")[:40] or "therapist"
+    plain = re.sub(r"[^A-Za-z0-9._-]+", "-", name).strip("-.").lstrip("-._")
+    if name.isascii() and len(plain) <= MAX_AUTHOR:
+        return plain or "therapist"
+    digits = hashlib.sha256(name.encode("utf-8", "replace")).hexdigest()[:8]
+    return f"{plain[: MAX_AUTHOR - 1 - len(digits)] or 'therapist'}-{digits}"
 
 
 class NoteBook:
@@ -68,7 +80,7 @@ class NoteBook:
     """
 
     def __init__(self, folder: Path, author: str) -> None:
-        if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}", author):
+        if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]*", author) or len(author) > MAX_AUTHOR:
             raise InputError(f"{author!r} can't name a file of notes; use letters and digits")
         self.folder, self.author = folder / FOLDER_NAME, author
         self.path = self.folder / f"{author}{SUFFIX}"

@@ -9,12 +9,15 @@ from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
 from tracker.records.of_exercise import gaze_at_setup, symptom_figures
 from tracker.records.places import Place, clean
-from tracker.session.weekly import FELL
+from tracker.session.weekly import FELL, names_of_yes
 
 
-def put_first(place: Place) -> list[Place]:
-    """What the gate put first: questions that were answered with yes."""
-    return list(place.at("gate").at("put_first").rows())
+def put_first(place: Place) -> list[str]:
+    """What the gate put first in words: questions that were answered with yes."""
+    gate = place.at("gate")
+    keys = [p.text() or "?" for p in gate.at("put_first").rows()]
+    names = names_of_yes(gate.value) if keys else []
+    return [terms.word(terms.BECAUSE, str(name)) for name in names or keys]
 
 
 def session_figures(place: Place) -> Iterator[Figure]:
@@ -82,7 +85,7 @@ def _gate(place: Place) -> Figure:
     outcome = gate.at("outcome").text()
     if gate.value is None or outcome in (None, "not_asked"):
         return make.of(None, NOT_ASKED)
-    first = [terms.word(terms.BECAUSE, p.text() or "?") for p in put_first(place)]
+    first = put_first(place)
     return make.of(clean(f"yes to: {'; '.join(first)}", 3 * 120) if first else "all answered no")
 
 

@@ -110,6 +110,8 @@ def add_score(
         raise InputError("type the name of the questionnaire")
     if not all(isfinite(v) and abs(v) <= LARGEST for v in (score, least, most)):
         raise InputError(f"the numbers must lie between -{LARGEST:.0f} and {LARGEST:.0f}")
+    # As they are kept: ends that differ by less are one.
+    score, least, most = (round(v, DECIMALS) for v in (score, least, most))
     if not least < most:
         raise InputError("the least possible score must be below the most")
     if not least <= score <= most:
@@ -118,24 +120,21 @@ def add_score(
         "person": person,
         "name": name,
         "day": day.isoformat(),
-        "score": round(score, DECIMALS),
-        "least": round(least, DECIMALS),
-        "most": round(most, DECIMALS),
+        "score": score,
+        "least": least,
+        "most": most,
     }
     found = _score(book.write_line(KIND, values))
     assert found is not None
     return found
 
 
-def undo_score(book: NoteBook, person: str) -> Score | None:
-    """Withdraw the author's own newest score of a person that holds; None without one."""
+def last_own_score(book: NoteBook, person: str) -> Score | None:
+    """The author's own newest score of a person that holds, to withdraw it; None without one."""
     # By place in the file and not by clock: a clock may be set back.
     held = _scores(book.held_lines(KIND))
     own = [s for s in held if s.author == book.author and s.person == clean(person, None)]
-    if not own:
-        return None
-    book.withdraw(own[-1].id)
-    return own[-1]
+    return own[-1] if own else None
 
 
 def scores_of(

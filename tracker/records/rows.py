@@ -15,8 +15,8 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
-from tracker.session.said import NOT_SETTLED
 from tracker.session.flags import REPORTED
+from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN, ExerciseSummary, Summary
 
 Figures = dict[str, float | None]
@@ -150,7 +150,6 @@ def row_of(summary: Summary, place: str) -> SessionRow:
     reasons = symptoms.get("reasons")
     why = reasons.get("settled_minutes") if isinstance(reasons, Mapping) else None
     since = gate.get("since_last")
-    put_first = gate.get("put_first")
     return SessionRow(
         place=place,
         session_id=summary.session_id,
@@ -159,7 +158,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         started_at=summary.started_at,
         duration_s=summary.duration_s,
         ended=summary.ended,
-        put_first=tuple(str(q) for q in put_first) if isinstance(put_first, list) else (),
+        put_first=tuple(str(q) for q in weekly.names_of_yes(gate)),
         before=number(symptoms.get("before")),
         after=number(symptoms.get("after")),
         settled_minutes=number(symptoms.get("settled_minutes")),

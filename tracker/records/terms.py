@@ -28,6 +28,7 @@ BECAUSE: dict[str, str] = {
     "neck_pain": "neck pain",
     "tingling_arm": "tingling arm",
     "fall": "fall since the last session",
+    "fall_weekly": "a fall, told in the question of the week",
     "unlike_usual": "dizziness unlike the usual",
     "positional_spin": "positional spin on bending, looking up or tilting",
     "score_above": "symptom score above the limit of the plan",

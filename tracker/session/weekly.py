@@ -24,6 +24,9 @@ FELL = ("once", "more")
 NOT_ANSWERED = "not answered"
 NO_FALL = "no fall was told"
 
+#: Stands in place of ``fall`` where no safety question was answered with yes.
+TOLD_WEEKLY = "fall_weekly"
+
 
 def usable(question: str, answer: Any) -> bool:
     """Whether an answer makes sense; None (not answered) always does."""
@@ -54,3 +57,26 @@ def weekly_of(record: SessionRecord) -> dict[str, Any] | None:
     if found["falls"] == "none":
         why["hurt"] = NO_FALL
     return {**found, "reasons": {q: why[q] for q in QUESTIONS if found[q] is None}}
+
+
+def names_of_yes(gate: Any) -> list[Any]:
+    """What a summary's gate puts first, where a fall was told in the question of the week too.
+
+    Returns
+    -------
+    list
+        ``put_first``, with :data:`TOLD_WEEKLY` in place of a ``fall`` that the safety questions
+        themselves have not heard of.
+    """
+    if not isinstance(gate, Mapping) or not isinstance(gate.get("put_first"), list):
+        return []
+    again = gate.get("asked_again")
+    times = [gate, *(again if isinstance(again, list) else [])]
+    heard = [t.get("asked_because") for t in times if isinstance(t, Mapping) and _has_fall(t)]
+    weekly_alone = bool(heard) and set(heard) == {"weekly"}
+    return [TOLD_WEEKLY if weekly_alone and q == "fall" else q for q in gate["put_first"]]
+
+
+def _has_fall(asked: Mapping[str, Any]) -> bool:
+    answers = asked.get("answers")
+    return isinstance(answers, Mapping) and answers.get("fall") is True

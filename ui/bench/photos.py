@@ -7,7 +7,7 @@ pixels, and, for comparison, ``matrix`` ``(n, 4, 4)``, the library's own transfo
 
 Labels of photos are themselves fitted to pictures, and err. How much of an error is theirs
 shows the row of a regression that is taught the very labels it is judged by, on other
-photos of the same file: what it leaves, the landmarks do not tell.
+photos of the same file: how much this one regression leaves. Another might leave less.
 """
 
 from __future__ import annotations
@@ -87,7 +87,7 @@ def _facing(shape: FaceShape, landmarks: Array, sizes: Array) -> Array:
 def _taught(landmarks: Array, truth: Array, sizes: Array) -> Array:
     """Angles ``(n, 3)`` that a ridge regression reads, taught the labels of the other photos.
 
-    Not a way to measure: a bound for what the landmarks tell of these labels.
+    Not a way to measure: it shows how well this regression gets at these labels.
     """
     scale = np.column_stack([sizes[:, 1], sizes[:, 0], sizes[:, 1]])
     points = landmarks[:, :468] * scale[:, None]

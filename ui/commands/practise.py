@@ -115,6 +115,9 @@ def run(args: argparse.Namespace) -> int:
     stage_id = args.stage_id or next(iter(stages), None)
     about = _about(plan, baseline=args.baseline)
     summary, folder = _session(args.out, about, plan, matched, answers, stage_id)
+    left = _not_asked(summary, answers)
+    if left:
+        _say(f"answers that nothing asked for in this session: weekly {left}")
     print("\n".join(table(summary)))
     print(folder / "summary.json")
     return 0
@@ -240,8 +243,20 @@ def table(summary: Summary) -> list[str]:
 
 
 def _gate(summary: Summary) -> str:
-    outcome = str((summary.gate or {}).get("outcome", "not_asked"))
-    return outcome.replace("_", " ")
+    """What the safety questions led to when they were asked last."""
+    gate = summary.gate or {}
+    last = (gate.get("asked_again") or [gate])[-1]
+    outcome = str(last.get("outcome", "not_asked")).replace("_", " ")
+    because = last.get("asked_because")
+    return (
+        f"{outcome} (a fall, told in the question of the week)" if because == "weekly" else outcome
+    )
+
+
+def _not_asked(summary: Summary, answers: Answers) -> str:
+    """Answers to questions of the week that it was not the time for."""
+    given, taken = answers.weekly.model_dump(), summary.weekly or {}
+    return ", ".join(q for q, v in given.items() if v is not None and taken.get(q) is None)
 
 
 def _done(e: ExerciseSummary) -> str:

@@ -25,7 +25,8 @@ def add_parser(sub: Any) -> None:
         help="therapist: send sessions to the clinic's FHIR server (an extra for clinics)",
         description="Sends each session below FOLDER that the server has not got yet, as a FHIR "
         "R4 transaction. What could not be sent stays and goes out with the next call; what is "
-        "sent twice makes no doubles. What went where is written into FOLDER/notes.",
+        "sent twice makes no doubles. What went where is written into FOLDER/notes. One pseudonym "
+        "is one patient on that server: practices that share it must not both have a P-07.",
         allow_abbrev=False,
     )
     parser.add_argument("folder", type=Path, metavar="FOLDER", help="holds the sessions")

@@ -22,14 +22,15 @@ from tracker.records.notes import NoteBook
 from tracker.records.people import NO_NAME
 from tracker.records.places import clean
 from tracker.records.questionnaires import (
+    DECIMALS,
     LARGEST,
     MAX_NAME,
     Score,
     add_score,
     courses_of,
     known_scales,
+    last_own_score,
     scores_of,
-    undo_score,
 )
 from ui import theme, words
 from ui.desk import trade
@@ -59,11 +60,17 @@ class ScoresPanel(QWidget):
         self._book, self._today = book, today
         self.person = ""
         self._scales: dict[str, tuple[float, float]] = {}
+        #: Ends of a range as they were filled in, until somebody types another.
+        self._filled: dict[str, str] = {}
+        #: Scores that were entered since the desk was opened, which need no second thought.
+        self._entered: set[str] = set()
+        self._older: Score | None = None
         self.table = ScoreTable()
         self.name, self.day = QLineEdit(), QDateEdit()
         self.numbers = {key: QLineEdit() for key in NUMBERS}
         self.add = small_button(words.say("scores.add"))
         self.undo = small_button(words.say("scores.undo"))
+        self.sure = small_button(words.say("scores.sure"))
         self.said = desk_words(bold=True)
         self._fields: dict[str, QWidget] = {"name": self.name, "day": self.day, **self.numbers}
         self._labels = {key: QLabel(words.say(f"scores.{key}")) for key in self._fields}
@@ -72,7 +79,8 @@ class ScoresPanel(QWidget):
         self._arrange()
         self.add.clicked.connect(self.add_typed)
         self.undo.clicked.connect(self.undo_last)
-        self.name.editingFinished.connect(self._take_scale)
+        self.sure.clicked.connect(self.undo_older)
+        self.name.textChanged.connect(self._take_scale)
         for line in (self.name, *self.numbers.values()):
             line.returnPressed.connect(self.add_typed)
         self.say("")
@@ -91,7 +99,7 @@ class ScoresPanel(QWidget):
             inside.addWidget(label)
             inside.addWidget(field)
             flow.addWidget(pair)
-        for button in (self.add, self.undo):
+        for button in (self.add, self.undo, self.sure):
             flow.addWidget(button)
         self.name.setMaxLength(MAX_NAME)
         self.name.setCompleter(self._completer)
@@ -155,7 +163,9 @@ class ScoresPanel(QWidget):
             self.name.setCompleter(self._completer)
 
     def say(self, text: str) -> None:
-        """Say how it went; empty takes it back."""
+        """Say how it went; empty takes it back, and what was asked with it."""
+        self._older = None
+        self.sure.hide()
         self.said.setText(text)
         self.said.setVisible(bool(text))
 
@@ -181,28 +191,49 @@ class ScoresPanel(QWidget):
             self.say(words.say("scores.failed", why=str(error)))
             return
         self._empty("name", *NUMBERS)
+        self._entered.add(kept.id)
         self._tell("scores.added", kept)
         self.name.setFocus()
 
     def undo_last(self) -> None:
-        """Take back one's own last score of this person."""
+        """Take back one's own last score of this person; one of an earlier sitting is asked for.
+
+        One press too many must not take a true score of months ago.
+        """
         if not self._named:
             return
+        last = last_own_score(self._book(), self.person)
+        if last is None:
+            self.say(words.say("scores.no_undo"))
+        elif last.id in self._entered:
+            self._take_back(last)
+        else:
+            self.say(self._words_of("scores.older", last))
+            self._older = last
+            self.sure.show()
+
+    def undo_older(self) -> None:
+        """Take back the score that was asked for."""
+        if self._older is not None:
+            self._take_back(self._older)
+
+    def _take_back(self, score: Score) -> None:
         try:
-            undone = undo_score(self._book(), self.person)
+            self._book().withdraw(score.id)
         except TurnpostError as error:
             self.say(words.say("scores.failed", why=str(error)))
             return
-        if undone is None:
-            self.say(words.say("scores.no_undo"))
-        else:
-            self._tell("scores.undone", undone)
+        self._tell("scores.undone", score)
 
     def _tell(self, key: str, score: Score) -> None:
-        shown, day = number_words(score.score), trade.day(score.day)
-        self.say(words.say(key, name=score.name, score=shown, day=day))
+        self.say(self._words_of(key, score))
         self.fill()
         self.changed.emit()
+
+    def _words_of(self, key: str, score: Score) -> str:
+        values = (score.score, score.least, score.most)
+        numbers = dict(zip(NUMBERS, map(number_words, values), strict=True))
+        return words.say(key, name=score.name, day=trade.day(score.day), **numbers)
 
     @property
     def _chosen_day(self) -> date:
@@ -210,11 +241,17 @@ class ScoresPanel(QWidget):
         return date(chosen.year(), chosen.month(), chosen.day())
 
     def _take_scale(self) -> None:
-        """The range that this questionnaire had before, where none is typed yet."""
+        """The range that this questionnaire had before, where none is typed.
+
+        One that was filled in for another name goes when the name is corrected.
+        """
         ends = self._scales.get(self.name.text().strip().casefold())
-        for key, value in zip(("least", "most"), ends or (), strict=False):
-            if not self.numbers[key].text().strip():
-                self.numbers[key].setText(number_words(value))
+        known = dict(zip(("least", "most"), map(number_words, ends or ()), strict=False))
+        for key in ("least", "most"):
+            field = self.numbers[key]
+            if not field.text().strip() or field.text() == self._filled.get(key):
+                self._filled[key] = known.get(key, "")
+                field.setText(self._filled[key])
 
     def _fault(self) -> tuple[str, QWidget]:
         """What is wrong with what was typed, and where; empty if nothing is."""
@@ -244,8 +281,8 @@ class ScoresPanel(QWidget):
 
 
 def _number(text: str) -> float | None:
-    """A number as the user's country writes it, or with a point; None where it is none."""
+    """A number as the country writes it or with a point, as it is kept; None where it is none."""
     value, good = QLocale().toDouble(text.strip())
     if not good:
         value, good = QLocale.c().toDouble(text.strip())
-    return value if good and isfinite(value) and abs(value) <= LARGEST else None
+    return round(value, DECIMALS) if good and isfinite(value) and abs(value) <= LARGEST else None

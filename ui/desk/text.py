@@ -43,7 +43,8 @@ def reason_line(reason: Reason) -> str:
 
 def dated(reason: Reason) -> str:
     """A reason's words after its day."""
-    often = f" ({reason.times} sessions, the last one shown)" if reason.times > 1 else ""
+    which = "the last" if reason.day == reason.last_day else "the gravest"
+    often = f" ({reason.times} sessions, {which} one shown)" if reason.times > 1 else ""
     when = f"{telling.day(reason.day)}: " if reason.day else ""
     return f"{when}{reason.text}{often}"
 

@@ -45,6 +45,7 @@ _SENTENCES = (
     "condition met: {what}",
     "{count} plan files differ and start on the same day: the newest file is taken",
     "{text} ({count} sessions, the last one shown)",
+    "{text} ({count} sessions, the gravest one shown)",
     # practice
     "no day to count yet",
     "no bouts",

@@ -185,6 +185,9 @@ class DeskWindow(QWidget):
         self._book = NoteBook(folder, self._book.author)
         self.session_page.notes.book = self._book
         self.found = None
+        # A score typed for somebody of the folder before must not go into this one.
+        self.people.show_people([])
+        self.person_page.name.setText("")
         self.folder_name.setText(words.say("desk.folder", folder=shown_path(folder)))
         self.setWindowTitle(f"{words.say('program')} - {words.say('desk.title')}: {folder.name}")
         self.show_people()

@@ -263,8 +263,7 @@ def _answer(figure: Figure) -> Resource:
 
 def _questionnaire(score: Score) -> Resource:
     """The score of a questionnaire under its typed name; the code is local, as it may be any."""
-    ends = (("least", "Least possible", score.least), ("most", "Most possible", score.most))
-    return {
+    out: Resource = {
         "resourceType": "Observation",
         "id": _id("questionnaire", score.id),
         "identifier": [{"system": FIGURES, "value": f"questionnaire/{score.id}"}],
@@ -274,6 +273,12 @@ def _questionnaire(score: Score) -> Resource:
         "code": {**_code("questionnaire_score", "Questionnaire score"), "text": score.name},
         "subject": {"reference": f"urn:uuid:{_id('person', score.person)}"},
         "effectiveDateTime": score.day.isoformat(),
+    }
+    if score.withdrawn:
+        # Its id is enough to take it back: what was wrong is not told once more.
+        return out
+    ends = (("least", "Least possible", score.least), ("most", "Most possible", score.most))
+    return out | {
         "performer": [{"display": score.author}],
         "valueQuantity": _bare_score(score.score),
         "component": [

@@ -17,24 +17,28 @@ from tracker.session.files import write_atomically
 from ui.editor.rows import PLAN, Item
 from ui.editor.state import State
 
+#: Item and field.
+Place = tuple[Item, Path | None]
+
 
 class _Step(QUndoCommand):
-    """One step: the data before and after it, and where it was done."""
+    """One step: the data before and after it, and where it was done, as called before and after."""
 
     def __init__(
-        self, document: Document, data: Data, text: str, place: tuple[Item, Path | None]
+        self, document: Document, data: Data, text: str, place: Place, before: Place
     ) -> None:
         super().__init__(text)
-        self._document, self._place = document, place
-        self._before, self._after = document.data, data
+        self._document = document
+        self._before, self._place_before = document.data, before
+        self._after, self._place_after = data, place
 
     def undo(self) -> None:
         """Back."""
-        self._document._set(self._before, self._place)
+        self._document._set(self._before, self._place_before)
 
     def redo(self) -> None:
         """Forth."""
-        self._document._set(self._after, self._place)
+        self._document._set(self._after, self._place_after)
 
 
 class Document(QObject):
@@ -45,7 +49,7 @@ class Document(QObject):
     path
         Its file; None while it has none.
     place
-        Item and field of the last step, to be shown after an undo.
+        Item and field of the last step, to be shown after an undo or a redo.
     """
 
     changed = Signal()
@@ -55,7 +59,7 @@ class Document(QObject):
         self._today = today
         self.data: Data = empty_data()
         self.path: FilePath | None = None
-        self.place: tuple[Item, Path | None] = (PLAN, None)
+        self.place: Place = (PLAN, None)
         self.stack = QUndoStack(self)
         #: What this window has written itself: that may be replaced without asking.
         self._written: dict[FilePath, bytes] = {}
@@ -90,12 +94,20 @@ class Document(QObject):
         """Whether there is something that no file has."""
         return not self.stack.isClean()
 
-    def do(self, data: Data, text: str, place: tuple[Item, Path | None]) -> None:
-        """Take a step, named by ``text``; none where nothing changes."""
-        if data is not self.data:
-            self.stack.push(_Step(self, data, text, place))
+    def do(self, data: Data, text: str, place: Place, before: Place | None = None) -> None:
+        """Take a step, named by ``text``; none where nothing changes.
 
-    def _set(self, data: Data, place: tuple[Item, Path | None]) -> None:
+        Parameters
+        ----------
+        place
+            Where it is done; to be shown after a redo.
+        before
+            To be shown after an undo, where it isn't the same place.
+        """
+        if data is not self.data:
+            self.stack.push(_Step(self, data, text, place, before or place))
+
+    def _set(self, data: Data, place: Place) -> None:
         self.data, self.place, self._state = data, place, None
         self.changed.emit()
 

@@ -37,7 +37,8 @@ def dropped(
     if kind == "stage":
         before = sum(what == "stage" for what, _ in above)
         by = (before if before <= k else before - 1) - k
-        return draft.with_moved(data, ("stages", k), by), ("stage", k + by)
+        made, at = arranging.move_stage(data, k, by)
+        return made, ("stage", at)
     if kind != "entry":
         return None
     stages = {n: s for s, n in arranging.entries_in_order(data)}

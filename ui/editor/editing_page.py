@@ -189,8 +189,12 @@ class EditingPage(QWidget):
         self.refresh()
         self.form.focus_path(to)
 
-    def _do_to_list(self, data: draft.Data, key: str, item: Item) -> None:
-        self.document.do(data, words.say(f"edit.step.{key}"), (item, None))
+    def _do_to_list(
+        self, data: draft.Data, key: str, item: Item, before: Item | None = None
+    ) -> None:
+        # What is moved has another number before and after.
+        place, old = (item, None), (before or self._item, None)
+        self.document.do(data, words.say(f"edit.step.{key}"), place, old)
         self._item = item
         self.refresh()
 
@@ -232,8 +236,7 @@ class EditingPage(QWidget):
         if kind == "entry":
             made, at = arranging.move_entry(data, k, by)
         elif kind == "stage":
-            made = draft.with_moved(data, ("stages", k), by)
-            at = k if made is data else k + by
+            made, at = arranging.move_stage(data, k, by)
         else:
             return
         self._do_to_list(made, "move", (kind, at))
@@ -246,7 +249,7 @@ class EditingPage(QWidget):
         self.commit()
         made = self._dropped(item, gap)
         if made is not None:
-            self._do_to_list(made[0], "move", made[1])
+            self._do_to_list(made[0], "move", made[1], item)
 
     def remove(self) -> None:
         """The chosen entry, or stage; undo brings it back."""
@@ -357,7 +360,7 @@ class EditingPage(QWidget):
         if item[0] not in _OWN_IDS:
             return field or field_name(path)
         part, own = _OWN_IDS[item[0]]
-        place = str(self.document.data[part][item[1]].get(own, ""))
+        place = words.apart(str(self.document.data[part][item[1]].get(own, "")))
         return words.say("edit.finding.in", place=place, field=field) if field else place
 
     def _fit_findings(self) -> None:

@@ -48,9 +48,10 @@ def _looked_up(key: str) -> str:
 
 def _put(value: Value) -> str:
     if isinstance(value, tuple):
-        return words.row_of(phrase(part) for part in value)
+        return words.row_of(_put(part) for part in value)
     if isinstance(value, str):
-        return phrase(value)
+        # A name of the plan's own keeps its order, also one that begins with a digit.
+        return phrase(value) if value in PLAN_TEXTS else words.apart(value)
     # As many decimals as it has, and as the country writes them.
     text = f"{value:g}"
     return words.number(value, len(text.partition(".")[2]))

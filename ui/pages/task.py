@@ -14,7 +14,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
-from tracker.practice.tasks import AskAfterSet, AskSound, AskSupport, Prepare, Task
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskSound,
+    AskSupport,
+    AskWeekly,
+    Prepare,
+    Task,
+)
 from ui import theme, words
 from ui.cards import Card, Option, after_set_card, card_of, left_out_words
 from ui.session_flow import Director
@@ -111,15 +118,16 @@ class TaskPage(Page):
     def enter(self) -> None:
         """The main answer gets the keys, or the first; where none is asked for, nothing does.
 
-        A key that is pressed while one waits must not end the session, nor a rest.
+        A key that is pressed while one waits must not end the session, nor a rest; and a
+        second Enter at the safety questions must not say that nobody fell.
         """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
             self.count.setFocus()
             return
         main = [b for b in self._options if b.kind == "main"]
-        waits = isfinite(self.card.until_s)
-        (*main, *([] if waits else self._options), self)[0].setFocus()
+        unseen = isfinite(self.card.until_s) or isinstance(self._task, AskWeekly)
+        (*main, *([] if unseen else self._options), self)[0].setFocus()
 
     def refresh(self) -> None:
         """The time that is left, or a set's figure, in whole seconds."""

@@ -4,17 +4,20 @@ from __future__ import annotations
 
 import json
 import re
+from collections.abc import Callable
 from typing import Any
 
 #: Longest part of a server's own words that is shown; own choice.
 MAX_WORDS = 200
+#: Takes what must not be shown out of a text, while that is still whole.
+Hide = Callable[[str], str]
 
 
-def fault_in(body: bytes, entries: int) -> str | None:
+def fault_in(body: bytes, entries: int, hide: Hide) -> str | None:
     """What is wrong with the answer to a transaction of so many entries; None if nothing is."""
     content = _content(body)
     if content is None or content.get("resourceType") != "Bundle":
-        return _with_words("the answer is none to a FHIR transaction", content)
+        return _with_words("the answer is none to a FHIR transaction", content, hide)
     if content.get("type") != "transaction-response":
         return "the answer is not a transaction-response"
     answers = content.get("entry")
@@ -25,13 +28,20 @@ def fault_in(body: bytes, entries: int) -> str | None:
         status = response.get("status") if isinstance(response, dict) else None
         if not isinstance(status, str) or not re.match(r"2\d\d\b", status):
             outcome = response.get("outcome") if isinstance(response, dict) else None
-            return _with_words(f"one entry was answered {str(status)[:40]!r}", outcome)
+            said = hide(str(status))[:40]
+            return _with_words(f"one entry was answered {said!r}", outcome, hide)
     return None
 
 
-def words_of(body: bytes) -> str:
+def is_fhir(body: bytes) -> bool:
+    """Whether it is something that a FHIR server says to a transaction at all."""
+    content = _content(body)
+    return content is not None and content.get("resourceType") in ("Bundle", "OperationOutcome")
+
+
+def words_of(body: bytes, hide: Hide) -> str:
     """What an OperationOutcome says, in one line; empty if the body is none."""
-    return _words(_content(body))
+    return _words(_content(body), hide)
 
 
 def _content(body: bytes) -> dict[str, Any] | None:
@@ -42,12 +52,12 @@ def _content(body: bytes) -> dict[str, Any] | None:
     return content if isinstance(content, dict) else None
 
 
-def _with_words(fault: str, outcome: Any) -> str:
-    words = _words(outcome)
+def _with_words(fault: str, outcome: Any, hide: Hide) -> str:
+    words = _words(outcome, hide)
     return f"{fault}: {words}" if words else fault
 
 
-def _words(outcome: Any) -> str:
+def _words(outcome: Any, hide: Hide) -> str:
     if not isinstance(outcome, dict) or outcome.get("resourceType") != "OperationOutcome":
         return ""
     issues = outcome.get("issue")
@@ -56,9 +66,8 @@ def _words(outcome: Any) -> str:
         if not isinstance(issue, dict) or issue.get("severity") not in ("error", "fatal"):
             continue
         details = issue.get("details")
-        text = issue.get("diagnostics") or (
-            details.get("text") if isinstance(details, dict) else None
-        )
-        found.append(str(text or issue.get("code") or ""))
-    line = " ".join("; ".join(filter(None, found)).split())
+        told = details.get("text") if isinstance(details, dict) else None
+        texts = (issue.get("diagnostics"), told, issue.get("code"))
+        found.append(next((t for t in texts if t and isinstance(t, str)), ""))
+    line = hide(" ".join("; ".join(filter(None, found)).split()))
     return line if len(line) <= MAX_WORDS else line[: MAX_WORDS - 1] + "…"

@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.errors import RunError
-from tracker.records.appended import append_line, read_lines
+from tracker.records.appended import MAX_FILE_BYTES, append_line, read_lines
 from tracker.records.notes import FOLDER_NAME
 
 FORMAT = "turnpost-sent"
@@ -29,11 +29,14 @@ class Sent:
     went
         sha256 of a summary that was sent -> the session's ID.
     failed
-        sha256 of a summary -> how often it was not taken.
+        sha256 of a summary -> how often it was not taken, each time for another reason.
+    why
+        sha256 of a summary that was not taken last time -> the reason.
     """
 
     went: dict[str, str]
     failed: dict[str, int]
+    why: dict[str, str]
 
 
 class SentRecord:
@@ -45,15 +48,28 @@ class SentRecord:
         self.path = self.folder / f"{author}{SUFFIX}"
 
     def of(self, address: str) -> Sent:
-        """What was sent to an address; a line that can't be read only means a second sending."""
-        sent = Sent({}, {})
+        """What was sent to an address; a line that can't be read only means a second sending.
+
+        Raises
+        ------
+        RunError
+            If the author's own record is larger than is read; it would be taken for empty.
+        """
+        if self.path.is_file() and self.path.stat().st_size > MAX_FILE_BYTES:
+            raise RunError(
+                f"{self.path}: the record of what was sent has become too large to be read; move "
+                "it elsewhere and send again: what went before goes once more, nothing is doubled"
+            )
+        sent = Sent({}, {}, {})
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 if line["to"] != address:
                     continue
                 if line["kind"] == "sent":
                     sent.went[line["summary"]] = line["session"]
+                    sent.why.pop(line["summary"], None)
                 else:
+                    sent.why[line["summary"]] = str(line.get("why"))
                     sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
         return sent
 

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from tracker.records.figures import SessionFigures
 from ui.documents.fhir import fhir_bundle
-from ui.posting.record import SentRecord
+from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
 from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
 
@@ -70,7 +70,7 @@ def send_folder(
             other = "another file of the same session, which went before"
             _leave_out(LeftOut(found.path, other), count, tell)
         else:
-            _send(found, session, server, record, count, tell)
+            _send(found, session, server, (record, known), count, tell)
     return count
 
 
@@ -86,15 +86,18 @@ def _send(
     found: Found,
     session: SessionFigures,
     server: Server,
-    record: SentRecord,
+    records: tuple[SentRecord, Sent],
     count: Count,
     tell: Callable[[str], None],
 ) -> None:
+    record, known = records
     bundle = fhir_bundle([session])
     try:
         server.post(bundle, len(json.loads(bundle)["entry"]))
     except (NotTakenError, NoServerError) as error:
-        record.add(server.address, session.stable_id, found.digest, str(error))
+        # What is the last word on it already need not be said with every call.
+        if known.why.get(found.digest) != str(error):
+            record.add(server.address, session.stable_id, found.digest, str(error))
         if isinstance(error, NoServerError):
             raise
         tell(f"{found.path}: not sent: {error}")

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from urllib3 import BaseHTTPResponse, PoolManager, Timeout, exceptions
 
 from tracker.errors import RunError
-from ui.posting.answer import fault_in, words_of
+from ui.posting.answer import fault_in, is_fhir, words_of
 
 #: Own choices: a hospital's server may take its time, and nobody waits longer than this.
 CONNECT_S, SILENT_S, ANSWER_S = 10.0, 60.0, 120.0
@@ -113,12 +113,15 @@ class Server:
             kind = NoServerError if status in FOR_ALL else NotTakenError
             hint = "; is the token right?" if status in (401, 403) else ""
             hint = "; is this the FHIR base?" if status in (404, 405) else hint
-            words = words_of(body)
+            words = words_of(body, self._hidden)
             said = f"it answered {status}{hint}"
-            raise kind(self._hidden(f"{said}: {words}" if words else said))
-        fault = fault_in(body, entries)
+            raise kind(f"{said}: {words}" if words else said)
+        if not is_fhir(body):
+            # A login page, say: it would be handed everybody's sessions.
+            raise NoServerError("it gave no answer of a FHIR server; is this the FHIR base?")
+        fault = fault_in(body, entries, self._hidden)
         if fault is not None:
-            raise NotTakenError(self._hidden(fault))
+            raise NotTakenError(fault)
 
     def _hidden(self, text: str) -> str:
         """Without the token, should a server repeat it."""

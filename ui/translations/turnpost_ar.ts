@@ -191,17 +191,17 @@
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_from_datetime_parsing</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_parsing</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>must be a day as in 2026-01-31</source>
             <comment>finding.date_type</comment>
-            <translation>يجب أن يكون يومًا مثل 2026-01-31</translation>
+            <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
             <source>no entry is in stage {name}</source>
@@ -1085,6 +1085,11 @@
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
             <comment>a camera's frame rate can't carry the speed of an eye jump</comment>
             <translation>معدل صور الكاميرا لا يكفي لسرعة قفزة العين</translation>
+        </message>
+        <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>سقوط ذُكر في السؤال الأسبوعي</translation>
         </message>
         <message>
             <source>a set was made easier than the plan has it</source>
@@ -2675,6 +2680,11 @@
             <source>{share} % of the time the eyes went beyond the set-up's range</source>
             <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
             <translation>{share} % من الوقت تجاوزت العينان مدى الإعداد</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} (عدد الجلسات {count}، تُعرض الأخطر)</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -5527,7 +5537,7 @@
         <message>
             <source>A day as in 2026-01-31. Ladders count their weeks from it.</source>
             <comment>edit.starts_on.how</comment>
-            <translation>يوم مثل 2026-01-31. تعدّ السلالم أسابيعها منه.</translation>
+            <translation>يوم مثل ⁦2026-01-31⁩. تعدّ السلالم أسابيعها منه.</translation>
         </message>
         <message>
             <source>{file}  ·  {saved}  ·  {found}</source>
@@ -7410,6 +7420,11 @@
             <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>ذكرت أنك سقطت. ينبغي أن يعرف معالجك بذلك قبل أن تواصل.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. إذا سقطت أو أُصبت، فاطلب المساعدة الآن.</translation>
@@ -8040,9 +8055,9 @@
             <translation>أضف الدرجة</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>حُفظ: {name}، {score}، {day}.</translation>
+            <translation>حُفظ: {name}، {score} (من {least} إلى {most})، {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8145,6 +8160,11 @@
             <translation>لا توجد درجة لك يمكن التراجع عنها.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>سُجّلت منذ مدة وما زالت موجودة: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}، {day}</translation>
@@ -8168,6 +8188,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>الدرجة</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>التراجع عن هذه الدرجة القديمة</translation>
         </message>
         <message>
             <source>Questionnaires</source>

@@ -1087,6 +1087,11 @@
             <translation>die Bildrate einer Kamera reicht für die Geschwindigkeit eines Augensprungs nicht</translation>
         </message>
         <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>ein Sturz, in der wöchentlichen Frage berichtet</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>ein Durchgang wurde leichter gemacht, als der Plan ihn vorsieht</translation>
@@ -2675,6 +2680,11 @@
             <source>{share} % of the time the eyes went beyond the set-up's range</source>
             <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
             <translation>{share} % der Zeit waren die Augen außerhalb des Bereichs der Einrichtung</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} ({count} Sitzungen, die schwerste gezeigt)</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -7410,6 +7420,11 @@
             <translation>Wird Ihr Kopf richtig gemessen?</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>Sie haben von einem Sturz berichtet. Ihre Therapiepraxis sollte davon wissen, bevor Sie weitermachen.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>
@@ -8040,9 +8055,9 @@
             <translation>Wert eintragen</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>Eingetragen: {name}, {score}, {day}.</translation>
+            <translation>Eingetragen: {name}, {score} ({least} bis {most}), {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8145,6 +8160,11 @@
             <translation>Von Ihnen gibt es keinen Wert, der sich zurücknehmen lässt.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>Schon vor einiger Zeit eingetragen und noch da: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}, {day}</translation>
@@ -8168,6 +8188,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>Diesen alten Wert zurücknehmen</translation>
         </message>
         <message>
             <source>Questionnaires</source>

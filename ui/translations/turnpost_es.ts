@@ -1087,6 +1087,11 @@
             <translation>la frecuencia de imagen de una cámara no alcanza para la velocidad de un salto del ojo</translation>
         </message>
         <message>
+            <source>a fall, told in the question of the week</source>
+            <comment>a fall, told in the question of the week</comment>
+            <translation>una caída, contada en la pregunta semanal</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>una serie se hizo más fácil de lo que indica el plan</translation>
@@ -2675,6 +2680,11 @@
             <source>{share} % of the time the eyes went beyond the set-up's range</source>
             <comment>{share} % of the time the eyes went beyond the set-up's range</comment>
             <translation>{share} % del tiempo los ojos salieron del margen de la preparación</translation>
+        </message>
+        <message>
+            <source>{text} ({count} sessions, the gravest one shown)</source>
+            <comment>{text} ({count} sessions, the gravest one shown)</comment>
+            <translation>{text} ({count} sesiones, se muestra la más grave)</translation>
         </message>
         <message>
             <source>{text} ({count} sessions, the last one shown)</source>
@@ -7410,6 +7420,11 @@
             <translation>¿Se mide bien su cabeza?</translation>
         </message>
         <message>
+            <source>You told of a fall. Your therapist should know before you go on.</source>
+            <comment>over.fall</comment>
+            <translation>Ha contado que se cayó. Su terapeuta debe saberlo antes de que siga.</translation>
+        </message>
+        <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>
             <comment>over.possible_fall</comment>
             <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
@@ -8040,9 +8055,9 @@
             <translation>Añadir la puntuación</translation>
         </message>
         <message>
-            <source>Kept: {name}, {score}, {day}.</source>
+            <source>Kept: {name}, {score} ({least} to {most}), {day}.</source>
             <comment>scores.added</comment>
-            <translation>Guardado: {name}, {score}, {day}.</translation>
+            <translation>Guardado: {name}, {score} (de {least} a {most}), {day}.</translation>
         </message>
         <message>
             <source>That day is still to come.</source>
@@ -8145,6 +8160,11 @@
             <translation>No hay ninguna puntuación suya que deshacer.</translation>
         </message>
         <message>
+            <source>Entered some time ago and still there: {name}, {score}, {day}.</source>
+            <comment>scores.older</comment>
+            <translation>Se guardó hace tiempo y sigue ahí: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>{score}, {day}</source>
             <comment>scores.on</comment>
             <translation>{score}, {day}</translation>
@@ -8168,6 +8188,11 @@
             <source>Score</source>
             <comment>scores.score</comment>
             <translation>Puntuación</translation>
+        </message>
+        <message>
+            <source>Take this old score back</source>
+            <comment>scores.sure</comment>
+            <translation>Deshacer esta puntuación antigua</translation>
         </message>
         <message>
             <source>Questionnaires</source>
