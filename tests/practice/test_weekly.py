@@ -95,7 +95,9 @@ def test_a_try_asks_nothing_and_counts_for_nothing() -> None:
     assert not asked(person) and person.summary.weekly is None
     fallen = session(8, Person(gate=ALL_NO | {"fall": True}), [first])
     tried = [session(7, history=[first]).model_copy(update=a_try), fallen.model_copy(update=a_try)]
-    assert week_before([first, *tried], DAY + timedelta(days=8)) == Week(due=True)
+    assert week_before([first, *tried], DAY + timedelta(days=8)) == Week(
+        due=True, medicines_due=True
+    )
     assert week_before(tried, DAY + timedelta(days=20)) == Week()
 
 
