@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLa
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
+from tracker.plan.model import Plan
 from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
 from tracker.session.files import data_folder
 from ui import words
@@ -123,7 +124,7 @@ class Window(QWidget):
         self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
-        self.director.person = self._person
+        self.director.plan_at_hand = self._plan_at_hand
         self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
             self, settings, drawn=self._drawn_percent, also=self._field_text
@@ -489,20 +490,18 @@ class Window(QWidget):
         self.settings.plan, self.settings.starter = path, False
         self.handing_over.take(plan)
 
-    def _person(self) -> str | None:
-        """Pseudonym of the plan that is offered."""
+    def _plan_at_hand(self) -> Plan | None:
+        """The plan that is offered."""
         welcome = self.pages["welcome"]
         assert isinstance(welcome, WelcomePage)
-        return None if welcome.plan is None else welcome.plan.person
+        return welcome.plan
 
     def expect_baseline(self, baseline: Baseline | None) -> None:
         """The next session with the plan at hand is the baseline, or none is.
 
         One that is for another plan is not taken, nor any where no plan is at hand.
         """
-        welcome = self.pages["welcome"]
-        assert isinstance(welcome, WelcomePage)
-        plan = welcome.plan
+        plan = self._plan_at_hand()
         fits = plan is not None and baseline is not None and baseline.is_of(plan)
         self.director.baseline = baseline.of(plan) if plan and baseline and fits else None
         self.follow()

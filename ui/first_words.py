@@ -101,5 +101,10 @@ FIRST_WORDS: dict[str, object] = {
     "first.try.care": QT_TRANSLATE_NOOP(
         "turnpost", "Leave it out if you were not told that you may turn your head."
     ),
+    "first.try.none": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your plan lets the head turn only a little, too little for this try. Leave it out, "
+        "and ask your therapist how you begin.",
+    ),
     "first.try.begin": QT_TRANSLATE_NOOP("turnpost", "Try it now"),
 }

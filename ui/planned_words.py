@@ -11,6 +11,10 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 PLANNED_WORDS: dict[str, object] = {
     "plan.start": QT_TRANSLATE_NOOP("turnpost", "Practise my plan"),
     "plan.report": QT_TRANSLATE_NOOP("turnpost", "I practised without the laptop"),
+    "plan.noted_today": QT_TRANSLATE_NOOP(
+        "turnpost", "Already noted today, at {time}. Note it again only if you practised again."
+    ),
+    "plan.report_again": QT_TRANSLATE_NOOP("turnpost", "I practised once more"),
     "plan.open": QT_TRANSLATE_NOOP("turnpost", "Open a plan"),
     "plan.files": QT_TRANSLATE_NOOP("turnpost", "Plans (*.json)"),
     "plan.named": QT_TRANSLATE_NOOP("turnpost", "Your plan. Exercises: {entries}."),
@@ -27,6 +31,10 @@ PLANNED_WORDS: dict[str, object] = {
         "Baseline: do the next session together with your therapist. Later ones are compared "
         "with it.",
     ),
+    "baseline.ask": QT_TRANSLATE_NOOP(
+        "turnpost", "Later sessions are compared with this one. Is your therapist with you now?"
+    ),
+    "baseline.ask.yes": QT_TRANSLATE_NOOP("turnpost", "Yes, we do it together"),
     "baseline.start": QT_TRANSLATE_NOOP("turnpost", "Begin the baseline"),
     "baseline.not": QT_TRANSLATE_NOOP("turnpost", "No baseline today"),
     "baseline.kept": QT_TRANSLATE_NOOP("turnpost", "It is kept as your baseline."),

@@ -294,6 +294,14 @@ class Baseline:
             return True
         return plan is not None and (plan.plan_id, plan.person) == (self.plan_id, self.person)
 
+    def anew(self) -> Baseline:
+        """The same for one more session: where a folder was used, another one beside it."""
+        folder, number = self.folder, 1
+        while folder is not None and self.folder is not None and folder.exists():
+            number += 1
+            folder = self.folder.with_name(f"{self.folder.name}-{number}")
+        return replace(self, folder=folder)
+
 
 @dataclass(slots=True)
 class World:
@@ -323,7 +331,9 @@ class World:
     make_reported
         From a plan to the recording of practice that no camera saw.
     forget
-        Deletes the folder of a session.
+        Deletes the folder of a session; raises RunError where it can't.
+    was_sent
+        Whether the session in a folder was handed over to anybody.
     history
         Summaries of earlier sessions with a plan, oldest first; also of those that lie beside
         the folder of the next one, where that is given.
@@ -354,6 +364,7 @@ class World:
     make_reported: Callable[[Plan], RecordingLike]
     look: Callable[[CameraChoice], tuple[SourceState, str] | None] = lambda _camera: None
     forget: Callable[[Path], None] = lambda _folder: None
+    was_sent: Callable[[Path], bool] = lambda _folder: False
     history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None

@@ -135,7 +135,8 @@ def _repetitions(done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:
 def _share_of(done: Any, goal: Any) -> tuple[float, float] | None:
     if not isinstance(done, int | float) or not isinstance(goal, int | float) or goal <= 0:
         return None
-    return float(done), float(goal)
+    # As the text beside it says it.
+    return float(round(done)), float(max(round(goal), 1))
 
 
 def _sides(amplitude: Mapping[str, Any], asked_deg: Any) -> list[Row]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
+from tracker.plan.model import Plan
 from ui.first_try import try_plan
 from ui.session_state import Phase
 from ui.session_tools import ToolsPart
@@ -24,19 +25,24 @@ class FirstPart(ToolsPart):
         self.first_step = ""
         #: Whether they were gone through or left once.
         self.first_over = False
-        #: Gives the pseudonym of the plan at hand.
-        self.person: Callable[[], str | None] = lambda: None
+        #: Gives the plan at hand.
+        self.plan_at_hand: Callable[[], Plan | None] = lambda: None
 
     @property
     def looking(self) -> bool:
         """Whether the camera is tried out, and no set-up follows."""
         return self.first_step == "camera"
 
+    @property
+    def can_try(self) -> bool:
+        """Whether the plan at hand lets the head turn far enough for the try."""
+        return try_plan(self.plan_at_hand()) is not None
+
     def open_first(self, step: str = STEPS[0]) -> None:
         """Take a step, or see all of them: from the welcome or the page of tools."""
         if self.phase not in (Phase.welcome, Phase.tools, Phase.first) or self.clip is not None:
             return
-        if self._history is not None:
+        if self._history is not None or self.reading_report:
             return
         self._go_to(step)
 
@@ -65,9 +71,10 @@ class FirstPart(ToolsPart):
 
     def begin_try(self) -> None:
         """Half a minute of one exercise, with everything that goes before it."""
-        if self.first_step == "try":
+        plan = try_plan(self.plan_at_hand())
+        if self.first_step == "try" and plan is not None:
             self.leave_first()
-            self.start_plan(try_plan(self.person()))
+            self.start_plan(plan)
 
     def _go_to(self, step: str) -> None:
         self._let_camera_go()

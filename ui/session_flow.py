@@ -50,7 +50,7 @@ class Director(FirstPart):
 
     def start(self) -> None:
         """From the welcome on: the clip's set-up, or the choice of the camera."""
-        if self.phase != Phase.welcome:
+        if self.phase != Phase.welcome or self.reading_report:
             return
         if self.clip is not None:
             self._open(self.clip.path)

@@ -12,6 +12,7 @@ from typing import Any
 
 from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
     AskGate,
@@ -25,7 +26,7 @@ from tracker.practice.tasks import (
     Task,
 )
 from ui.asked import needs_moving_target
-from ui.ports import Job
+from ui.ports import Baseline, Job
 from ui.session_place import SETTING_UP
 from ui.session_set import SetPart
 from ui.session_state import COUNTDOWN_S, Phase
@@ -49,6 +50,8 @@ class PlannedPart(SetPart):
     #: Week of the plan, for its ladders.
     week = 1
     _history: Job | None = None
+    #: What the session that goes on is known as, if it is the baseline.
+    _as_baseline: Baseline | None = None
     _unwell_s = -inf
     #: Entries that were passed over and that the patient knows of.
     _told: frozenset[str] = frozenset()
@@ -76,9 +79,12 @@ class PlannedPart(SetPart):
         # The day on the person's calendar is meant, wherever they are.
         today = date.today()
         self.week = week_of(self.plan, today)
-        recording = self._world.make_planned(self.plan, self.baseline)
-        # One session is the baseline, and not all that come after it.
-        self.baseline = None
+        a_try = self.plan.plan_id == TRY_ID
+        self._as_baseline = None if a_try else self.baseline
+        recording = self._world.make_planned(self.plan, self._as_baseline)
+        if not a_try:
+            # One session is the baseline, and not all that come after it.
+            self.baseline = None
         self._recording = recording
         self.conductor = Conductor(
             self.plan,
@@ -262,6 +268,16 @@ class PlannedPart(SetPart):
             self.conductor = None
             self._asked, self._begun, self._offset_s = [], 0, 0.0
         super()._finish(ended)
+
+    def _collect_saved(self) -> None:
+        super()._collect_saved()
+        wanted = self._as_baseline
+        if self.saved is None or wanted is None:
+            return
+        self._as_baseline = None
+        if not self.saved.summary.get("exercises"):
+            # It ended before anything was done: the next session is still to be the baseline.
+            self.baseline = wanted.anew()
 
     # --- time ---
 

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
+from tracker.errors import RunError
 from tracker.plan.asked import week_of
 from tracker.plan.model import Plan
 from tracker.practice.reported import reported_entries, write_reported
+from tracker.session.flags import REPORTED
+from tracker.session.summary import Summary
 from ui.ports import Job
 from ui.session_call import CallPart
 from ui.session_state import Phase
@@ -17,6 +21,10 @@ class ReportPart(CallPart):
 
     #: Whether the session that was just saved is one that was told.
     reported = False
+    #: Time of day at which one was noted today, while it is asked whether another is meant.
+    noted_today = ""
+    #: Why the last one could not be taken back; empty where it was not tried.
+    take_back_error = ""
     _read_before_report: Job | None = None
 
     def report_practice(self, plan: Plan) -> None:
@@ -26,7 +34,13 @@ class ReportPart(CallPart):
         if self._read_before_report is None:
             self.plan = plan
             self._read_before_report = self._world.run(lambda: self._world.history(plan, None))
+            self._changed()
             self._write_report()
+
+    @property
+    def reading_report(self) -> bool:
+        """Whether what was done before is read; nothing else begins meanwhile."""
+        return self._read_before_report is not None
 
     def start_plan(self, plan: Plan) -> None:
         """Not while one is put down."""
@@ -35,10 +49,22 @@ class ReportPart(CallPart):
 
     def take_report_back(self) -> None:
         """From the summary: it was a mistake, and is as if it had not been told."""
-        if self.phase != Phase.summary or not self.reported or self.saved is None:
+        if self.phase != Phase.summary or self.saved is None or not self.can_take_back:
+            self._changed()
             return
-        self._world.forget(self.saved.folder)
+        try:
+            self._world.forget(self.saved.folder)
+        except RunError as error:
+            self.take_back_error = str(error)
+            self._changed()
+            return
         self.again()
+
+    @property
+    def can_take_back(self) -> bool:
+        """Whether the session was told of, and nobody has got it yet."""
+        saved = self.saved
+        return self.reported and saved is not None and not self._world.was_sent(saved.folder)
 
     def _write_report(self) -> None:
         """Once what was done before has been read."""
@@ -48,6 +74,13 @@ class ReportPart(CallPart):
         self._read_before_report = None
         if self.phase != Phase.welcome:
             return
+        told = _told_on(date.today(), plan, job.result or [])
+        if told and not self.noted_today:
+            # A second one is meant only if the person says so.
+            self.noted_today, self.plan = told, None
+            self._changed()
+            return
+        self.noted_today = ""
         self._forget_session()
         recording = self._recording = self._world.make_reported(plan)
         write_reported(
@@ -58,8 +91,20 @@ class ReportPart(CallPart):
 
     def _forget_session(self) -> None:
         super()._forget_session()
-        self.reported = False
+        self.noted_today = ""
+        self.reported, self.take_back_error = False, ""
 
     def _advance_plan(self) -> None:
         self._write_report()
         super()._advance_plan()
+
+
+def _told_on(day: date, plan: Plan, history: Sequence[Summary]) -> str:
+    """Time of the last one that was told of on a day with a plan; empty where there is none."""
+    told = ""
+    for summary in history:
+        at = summary.started_at or ""
+        flags = {f.flag for f in summary.quality}
+        if summary.plan_id == plan.plan_id and REPORTED in flags and at[:10] == day.isoformat():
+            told = at[11:16]
+    return told

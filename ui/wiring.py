@@ -15,6 +15,7 @@ from typing import Any
 
 from calibration.mark import MarkFound
 from tracker.errors import RunError
+from tracker.handover.sent import record
 from tracker.lens import Lens
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
@@ -188,8 +189,25 @@ def make_reported(plan: Plan) -> Recording:
 
 
 def forget_session(folder: Path) -> None:
-    """Delete a session that was only told of, and by mistake."""
-    shutil.rmtree(folder, ignore_errors=True)
+    """Delete a session that was only told of, and by mistake.
+
+    Raises
+    ------
+    RunError
+        If it can't be moved out of the sessions; it counts as before then.
+    """
+    # Half of a folder must not be left where sessions are looked for.
+    gone = folder.parent.parent / f"taken-back-{folder.name}"
+    try:
+        folder.rename(gone)
+    except OSError as error:
+        raise RunError(f"{folder}: can't be deleted ({error.strerror})") from error
+    shutil.rmtree(gone, ignore_errors=True)
+
+
+def was_sent(folder: Path) -> bool:
+    """Whether a session went into a file for anybody."""
+    return any(folder.name in sessions for sessions in record(data_folder()).values())
 
 
 #: What a set-up found that limits the figures.
@@ -329,6 +347,7 @@ def make_world(
         make_planned=make_planned,
         make_reported=make_reported,
         forget=forget_session,
+        was_sent=was_sent,
         history=history_of,
         kept_profile=kept_profile,
         keep_profile=keep_profile,

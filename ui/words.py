@@ -261,8 +261,8 @@ WORDS: dict[str, object] = {
     "cue.head_with_target": QT_TRANSLATE_NOOP("turnpost", "Turn the other way than the target"),
     "cue.head_first": QT_TRANSLATE_NOOP("turnpost", "Eyes first, then let your head come"),
     "cue.moved_together": QT_TRANSLATE_NOOP("turnpost", "Nearly: let your eyes get there first"),
-    "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A bigger movement"),
-    "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A smaller movement"),
+    "cue.too_small": QT_TRANSLATE_NOOP("turnpost", "A little bigger"),
+    "cue.too_large": QT_TRANSLATE_NOOP("turnpost", "A little smaller"),
     "cue.too_slow": QT_TRANSLATE_NOOP("turnpost", "A little faster"),
     "cue.too_fast": QT_TRANSLATE_NOOP("turnpost", "A little slower"),
     "cue.chin_down": QT_TRANSLATE_NOOP("turnpost", "Chin up a little"),
@@ -305,6 +305,10 @@ WORDS: dict[str, object] = {
     ),
     "summary.reported": QT_TRANSLATE_NOOP("turnpost", "done, as you say"),
     "summary.take_back": QT_TRANSLATE_NOOP("turnpost", "Take it back"),
+    "summary.not_taken_back": QT_TRANSLATE_NOOP(
+        "turnpost", "It could not be taken back, so it still counts. {why}"
+    ),
+    "summary.try_stopped": QT_TRANSLATE_NOOP("turnpost", "Stopped. What you did is saved."),
     "summary.try": QT_TRANSLATE_NOOP(
         "turnpost", "This was only to try it out: it is not counted as practice."
     ),

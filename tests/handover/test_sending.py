@@ -22,7 +22,9 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.handover import container, crypt, sending, sent
 from tracker.handover.sending import file_name, hand_over, hand_over_all, offer_of
 from tracker.plan.model import Plan
-from tracker.session.saving import MOVED_NAME
+from tracker.plan.starter import TRY_ID
+from tracker.session.saving import MOVED_NAME, SUMMARY_NAME
+from tracker.session.summary import load_summary, save_summary
 
 
 @pytest.fixture
@@ -222,6 +224,34 @@ def test_sessions_of_a_plan_that_the_clinic_does_not_know_are_asked_for(
     # Once something of a plan has gone there, the rest may follow.
     hand_over(other, taken.new[:1], tmp_path / "one")
     assert len(offer_of(other).new) == 2 and offer_of(other).foreign == ()
+
+
+@pytest.mark.parametrize(
+    ("ended", "first", "goes"),
+    [("finished", [], False), ("stopped", ["fall"], True), ("symptom_rule", [], True)],
+)
+def test_a_try_goes_out_only_with_what_the_therapist_should_read(
+    private_data_folder: Path, tmp_path: Path, plan: Plan, ended: str, first: list[str], goes: bool
+) -> None:
+    def a_try(person: str | None, day: str) -> Path:
+        folder = write_session(private_data_folder, day, person=person)
+        summary = load_summary(folder / SUMMARY_NAME)
+        told = {"plan_id": TRY_ID, "ended": ended, "gate": {"put_first": first}}
+        save_summary(folder / SUMMARY_NAME, summary.model_copy(update=told))
+        return folder
+
+    mine = a_try(plan.person, "2026-11-23")
+    assert offer_of(plan).new == ((mine,) if goes else ())
+    # A try that names nobody may be anybody's: its owner is asked, and it goes once.
+    nobodys, unnamed = a_try(None, "2026-11-24"), plan.model_copy(update={"person": None})
+    offer = offer_of(unnamed)
+    assert offer.new == () and offer.foreign == (((TRY_ID, 1),) if goes else ())
+    if goes:
+        hand_over(unnamed, offer_of(unnamed, foreign=True).new, tmp_path / "one")
+        assert offer_of(unnamed).new == () == offer_of(unnamed).foreign
+        a_try(None, "2026-11-25")
+        assert offer_of(unnamed).foreign == ((TRY_ID, 1),)
+        assert names(offer_of(unnamed).all) == [nobodys.name]
 
 
 def test_clinics_without_keys_are_told_apart_by_their_plans(

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from tests.practice.person import ALL_NO, SEATED, Person, done_ids, plan_of
+from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
 from tracker.practice.history import load_history
 from tracker.practice.tasks import AskGate, AskScores, AskWeekly, Over
@@ -84,6 +85,20 @@ def test_an_odd_summary_stops_no_session(odd: dict[str, Any]) -> None:
     strange = first.model_copy(update={"weekly": odd, "gate": {"put_first": "fall"}})
     week = week_before([first, strange], DAY + timedelta(days=7))
     assert week == Week(due=True, medicines_due=True)
+
+
+def test_a_try_asks_nothing_and_counts_for_nothing() -> None:
+    first, a_try = session(0), {"plan_id": TRY_ID}
+    person = Person()
+    today = DAY + timedelta(days=7)
+    person.practise(PLAN.model_copy(update=a_try), history=[first], today=today)
+    assert not asked(person) and person.summary.weekly is None
+    fallen = session(8, Person(gate=ALL_NO | {"fall": True}), [first])
+    tried = [session(7, history=[first]).model_copy(update=a_try), fallen.model_copy(update=a_try)]
+    assert week_before([first, *tried], DAY + timedelta(days=8)) == Week(
+        due=True, medicines_due=True
+    )
+    assert week_before(tried, DAY + timedelta(days=20)) == Week()
 
 
 def test_what_was_answered_is_kept() -> None:

@@ -18,8 +18,8 @@ from pytestqt.qtbot import QtBot
 from tests.records import made
 from tests.records.clinic import FIRST_DAY
 from tests.ui.editing import OpenEditor, choose, data_in, settle
-from tests.ui.fakes import FakeWorld, Make
-from tests.ui.patient import EYES, TURNS, Person, plan_of
+from tests.ui.fakes import FakeWorld, Make, seen
+from tests.ui.patient import ENTER, EYES, TURNS, Person, plan_of
 from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
 from tests.ui.test_window import OUTPUT, cut_in
@@ -56,7 +56,14 @@ def test_it_is_begun_from_the_tools_and_holds_for_one_session(make: Make, fake: 
     person.settle()
     window.director.open_tools()
     person.settle()
+    tools = window.pages["tools"]
     person.choose("For therapists: baseline together")
+    # Who is alone, or presses twice, changes nothing.
+    assert tools.ask.isVisible() and tools.no.hasFocus()
+    person.press(ENTER)
+    assert person.director.baseline is None and not tools.ask.isVisible()
+    person.choose("For therapists: baseline together")
+    person.choose("Yes, we do it together")
     welcome = window.pages["welcome"]
     assert window.stack.currentWidget() is welcome and welcome.together.isVisible()
     assert welcome.practise.text() == "Begin the baseline"
@@ -71,7 +78,49 @@ def test_it_is_begun_from_the_tools_and_holds_for_one_session(make: Make, fake: 
     person.settle()
     (recording,) = fake.recordings
     assert recording.save().summary["baseline"] is True
+    # It ended before anything was done, so that the next one is still to be it.
+    assert person.director.baseline == Baseline()
+    person.choose("Practise again")
+    assert welcome.together.isVisible()
+    person.choose("Begin the baseline")
+    begin_and_turn(person)
+    person.director.end_today()
+    person.settle()
+    assert fake.recordings[-1].save().summary["baseline"] is True
     assert person.director.baseline is None
+
+
+def begin_and_turn(person: Person) -> None:
+    person.none_of_these()
+    person.press("0", ENTER)
+    person.choose("Begin")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(8.0, seen)
+
+
+def test_a_try_is_no_baseline_and_uses_none_up(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    window.pages["welcome"].offer(plan_of(TURNS))
+    person = Person(window, fake)
+    person.settle()
+    window.expect_baseline(Baseline())
+    window.director.open_first("try")
+    person.settle()
+    person.choose("Try it now")
+    assert isinstance(person.director.task, AskGate)
+    person.director.end_today()
+    person.settle()
+    assert fake.recordings[-1].save().summary["baseline"] is not True
+    assert person.director.baseline == Baseline()
+
+
+def test_the_next_baseline_has_a_folder_of_its_own(tmp_path: Path) -> None:
+    first = Baseline(tmp_path / "b")
+    assert first.anew() == first and Baseline().anew() == Baseline()
+    (tmp_path / "b").mkdir()
+    (tmp_path / "b-2").mkdir()
+    assert first.anew() == Baseline(tmp_path / "b-3")
 
 
 def test_without_a_plan_it_is_not_offered(make: Make) -> None:

@@ -16,6 +16,8 @@ from tests.ui.fakes import PLAN, FakeWorld, Make, grey_picture, seen, turning
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_window import OUTPUT, cut_in
 from tracker.handover.sending import offer_of
+from tracker.plan.files import format_plan, parse_plan
+from tracker.plan.model import NeckLimit, Plan, SymptomRules
 from tracker.plan.starter import TRY_ID
 from tracker.practice.reported import write_reported
 from tracker.practice.tasks import AskGate, DoSet, Prepare
@@ -32,6 +34,7 @@ from ui.languages import LANGUAGES
 from ui.pages import first as first_page
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
+from ui.widgets.basic import Words
 from ui.wiring import make_planned
 
 GO_ON = words.say("first.next")
@@ -245,14 +248,63 @@ def test_the_try_asks_for_safety_first_and_lasts_half_a_minute(make: Make, fake:
     assert not isinstance(person.director.task, DoSet)
     person.director.end_today()
     assert person.director.phase == Phase.summary
-    assert words.say("summary.try") in person.window.pages["summary"].said.text()
+    said = person.window.pages["summary"].said.text()
+    # Not that it counts, and in the same breath that it does not.
+    assert said == f"{words.say('summary.try_stopped')} {words.say('summary.try')}"
     person.choose("Practise again")
     assert person.director.phase == Phase.welcome
     assert make(first=None).director.phase == Phase.welcome
 
 
+def a_try(at_hand: Plan | None = None) -> Plan:
+    plan = try_plan(at_hand)
+    assert plan is not None
+    return plan
+
+
+def test_the_try_keeps_to_the_safety_part_of_the_plan_at_hand(make: Make, fake: FakeWorld) -> None:
+    rules = SymptomRules(score_most=3, settle_minutes_most=2.0, also_ask=["nausea"])
+    careful = plan_of(TURNS).model_copy(
+        update={
+            "emergency_number": "999",
+            "symptom_rules": rules,
+            "neck_limit_deg": NeckLimit(yaw=11, pitch=40),
+        }
+    )
+    person = begin(make, fake)
+    person.window.pages["welcome"].offer(careful)
+    person.director.open_first("try")
+    person.settle()
+    person.choose("Try it now")
+    plan = person.director.plan
+    assert plan is not None and plan.plan_id == TRY_ID
+    assert (plan.emergency_number, plan.symptom_rules) == ("999", rules)
+    assert plan.neck_limit_deg == careful.neck_limit_deg
+    assert plan.entries[0].amplitude_deg == (7, 11)
+    assert parse_plan(format_plan(plan)) == plan
+
+
+def test_there_is_no_try_where_the_neck_limit_leaves_no_room_for_it(
+    make: Make, fake: FakeWorld
+) -> None:
+    person = begin(make, fake)
+    person.director.open_first("try")
+    person.settle()
+    page = person.window.pages["first"]
+    assert page.begin.isVisible()
+    person.director.leave_first()
+    narrow = plan_of(TURNS).model_copy(update={"neck_limit_deg": NeckLimit(yaw=8, pitch=40)})
+    person.window.pages["welcome"].offer(narrow)
+    person.director.open_first("try")
+    person.settle()
+    assert not page.begin.isVisible() and page.finish.hasFocus()
+    assert [w.findChild(Words).text() for w in page._made] == [words.say("first.try.none")]
+    person.director.begin_try()
+    assert person.director.task is None and shown(person) == "try"
+
+
 def test_the_try_is_gentler_than_the_exercise() -> None:
-    (entry,) = try_plan().entries
+    (entry,) = a_try().entries
     assert entry.seconds == 30 and entry.tempo_bpm == 40
     assert entry.amplitude_deg is not None and max(entry.amplitude_deg) <= 15
 
@@ -279,8 +331,9 @@ def holding(row: SessionRow) -> Records:
 def test_a_try_is_no_bout_but_what_it_tells_of_danger_stays(
     person: str | None, private_data_folder: Path
 ) -> None:
-    recording = make_planned(try_plan(person))
-    write_reported(recording, try_plan(person).entries, week=1)
+    plan = a_try(plan_of(TURNS).model_copy(update={"person": person}))
+    recording = make_planned(plan)
+    write_reported(recording, plan.entries, week=1)
     recording.finish("finished")
     folder = recording.save().folder
     summary = load_summary(folder / SUMMARY_NAME)

@@ -77,7 +77,7 @@ def damaged(way: str) -> dict[str, Any]:
     elif way == "foreign":
         data = {"format": "something-else", "values": [1, 2]}
     elif way == "place":
-        data["exercises"][0]["done"]["measured_fraction"] = None
+        data["exercises"][0]["done"]["measured_fraction"] = "much"
     elif way == "deep":
         data["exercises"][0]["head"]["amplitude_deg"] = "wide"
     return data

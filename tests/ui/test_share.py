@@ -39,7 +39,7 @@ FULL = Board(
     second=("Left", "19 degrees", "96 a second"),
     tempo="58 beats a minute",
     asked="asked: 15–20°, 60 beats a minute",
-    cue="A bigger movement",
+    cue="A little bigger",
     name="Turn your head, eyes on the target",
     symptoms="Before: dizziness 2, nausea 0, unsteadiness 1",
 )
@@ -456,7 +456,7 @@ def cut_out(frame: Any, window: Any, board: Any, box: QRect) -> Any:
 
 
 def test_the_reader_of_pictures_counts_wrong_characters() -> None:
-    assert call.wrong_characters("A bigger movement", "A biger movement") == 1
+    assert call.wrong_characters("A little bigger", "A little biger") == 1
     assert call.wrong_characters("17 °", "17°") == 0
     assert call.wrong_characters("104 a second", "") == 10
 

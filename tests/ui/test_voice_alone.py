@@ -123,7 +123,7 @@ def test_a_cue_of_an_exercise_alone_is_spoken(make: Make, fake: FakeWorld, voice
     window = make()
     start_s = to_exercise(window, fake)
     feed(fake.service, window.director, start_s + 8.0, lambda t: turning(t, start_s, 8.0))
-    assert "A bigger movement." in voice.texts
+    assert "A little bigger." in voice.texts
     window.director.stop()
     assert voice.texts[-1] == "Stopped."
 

@@ -462,7 +462,7 @@ def test_a_cue_holds_and_goes(make: Make, fake: FakeWorld) -> None:
         if not shown or shown[-1][1] != page.cue.text():
             shown.append((fake.service.time_s, page.cue.text()))
     said = [text for _, text in shown]
-    assert "A bigger movement" in said
+    assert "A little bigger" in said
     for (from_s, text), (to_s, _) in pairwise(shown):
         if text:
             assert to_s - from_s >= 2.0 - 0.2, shown

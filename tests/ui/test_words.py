@@ -114,6 +114,8 @@ def test_a_hold_and_stands_read_in_plain_words() -> None:
     }
     rows = {r.label: r for r in rows_of(held)}
     assert rows["Held"].value == "28 seconds" and rows["Held"].asked == "asked: 30 seconds"
+    # The posts are of the numbers that stand beside them.
+    assert rows["Held"].share == (28.0, 30.0)
     assert "Repetitions" not in rows and "To the left" not in rows
     stands = {
         "prescribed": {"repetitions": 20},

@@ -15,6 +15,7 @@ from tracker.handover import container, crypt
 from tracker.handover.sent import receiver, record, remember
 from tracker.plan.model import HandOver, Plan
 from tracker.plan.starter import TRY_ID
+from tracker.practice.tries import is_quiet_try
 from tracker.session.files import data_folder, write_atomically
 from tracker.session.recovery import interrupted_sessions, moved_sessions
 from tracker.session.saving import SUMMARY_NAME
@@ -115,21 +116,25 @@ def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> 
         except InputError as error:
             unread.append(str(error))
             continue
-        if summary.plan_id == TRY_ID:
+        first = (summary.gate or {}).get("put_first")
+        if is_quiet_try(summary.plan_id, summary.ended, first if isinstance(first, list) else ()):
             continue
         name = path.parent.name
         if summary.session_id != name or not container.is_safe_session(name):
             continue
         # Without pseudonyms two people on one computer are told apart by their plans alone.
-        known = plan.person is not None or summary.plan_id == plan.plan_id
+        # What was told in a try can't be told apart so: it is asked for, and not left out.
+        known = plan.person is not None or summary.plan_id in (plan.plan_id, TRY_ID)
         if summary.person == plan.person and known:
             own.append((summary.started_at or "", name, path.parent, summary.plan_id))
         elif name not in sent:
             unsent += 1
     own.sort(key=lambda f: f[:2])
-    plans = {plan.plan_id, *(p for _, name, _, p in own if name in done)}
-    strange = Counter(p or "" for _, _, _, p in own if p not in plans)
-    every = [folder for _, _, folder, p in own if foreign or p in plans]
+    plans = {plan.plan_id, *(p for _, name, _, p in own if name in done and p != TRY_ID)}
+    if plan.person is not None:
+        plans.add(TRY_ID)
+    strange = Counter(p or "" for _, name, _, p in own if p not in plans and name not in done)
+    every = [f for _, name, f, p in own if foreign or p in plans or name in done]
     return Offer(
         tuple(f for f in every if f.name not in done),
         tuple(every),

@@ -22,6 +22,7 @@ from typing import Any, Literal
 
 from tracker.plan.asked import Asked
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.practice.asking import CantBegin, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
 from tracker.practice.flow import SessionFlow
@@ -65,7 +66,8 @@ class Conductor:
     history
         Summaries of the person's earlier sessions, oldest first.
     today
-        The day on the person's calendar; without one nothing is asked once a week.
+        The day on the person's calendar; without one nothing is asked once a week, nor in
+        a try of the program.
     week
         Week of the plan, for its ladders.
     stage_id
@@ -94,6 +96,7 @@ class Conductor:
     ) -> None:
         if stage_id is not None:
             entries_of_today(plan, stage_id)
+        a_try = plan.plan_id == TRY_ID
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(
@@ -105,7 +108,7 @@ class Conductor:
             absent=dict(absent or {}),
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
-            last_week=Week() if today is None else week_before(history, today),
+            last_week=Week() if today is None or a_try else week_before(history, today),
         )
         self._going = self._flow.session()
         self._task: Task = next(self._going)

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Plan
+from tracker.plan.rules import is_cleared
 from tracker.practice.asking import Recorder
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
@@ -15,6 +16,9 @@ from tracker.session.summary import Summary
 def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:
     """Entries that somebody does who practises the plan by themselves: those that are open.
 
+    Without the clearance that is seated work only, as in a session that is watched; then it
+    is the furthest stage that has any.
+
     Parameters
     ----------
     history
@@ -22,8 +26,14 @@ def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:
     """
     openings = Openings(plan, history)
     stages = [s.stage_id for s in plan.stages if openings.is_open(s.stage_id)]
-    today = entries_of_today(plan, stages[-1] if stages else None)
-    return [e for e in today if openings.entry_is_open(e)]
+    furthest_first: list[str | None] = [*reversed(stages)] or [None]
+    cleared = is_cleared(plan)
+    for stage_id in furthest_first:
+        today = [e for e in entries_of_today(plan, stage_id) if openings.entry_is_open(e)]
+        allowed = [e for e in today if cleared or asked_of(e).posture == "sitting"]
+        if allowed:
+            return allowed
+    return []
 
 
 def write_reported(recorder: Recorder, entries: Sequence[Entry], week: int) -> None:

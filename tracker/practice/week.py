@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from tracker.plan.starter import TRY_ID
 from tracker.session.said import NOT_ASKED
 from tracker.session.summary import Summary
 from tracker.session.weekly import FELL
@@ -58,9 +59,11 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     Seven days count from the last time that somebody was asked, answered or not, and
     before there was one from the first session: with the therapist, before it, falls and
     medicines were talked about (common practice), and "changed" needs a day since when.
-    Sessions dated ahead, by a clock that was wrong, count for nothing.
+    Sessions dated ahead, by a clock that was wrong, count for nothing; nor does a try of
+    the program, which must not take the place of a session in which falls are asked about.
     """
-    dated = [(day, s) for s in history if (day := _day(s)) is not None and day <= today]
+    real = [s for s in history if s.plan_id != TRY_ID]
+    dated = [(day, s) for s in real if (day := _day(s)) is not None and day <= today]
     # Sorting is stable: sessions of one day stay in their order.
     past = sorted(dated, key=lambda d: d[0])
     return Week(

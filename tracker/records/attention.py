@@ -20,6 +20,7 @@ from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.trends import Series
+from tracker.session.flags import REPORTED
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -250,7 +251,9 @@ def _doubts(done: SetRow) -> tuple[str, ...]:
 
 def _doubt(rows: Sequence[SessionRow]) -> Reason | None:
     """Whether the figures of late can't be trusted, and why."""
-    last = [(r, s) for r in rows for s in r.sets][-LAST_SETS:]
+    # What was only told of was never to be measured.
+    watched = [(r, s) for r in rows for s in r.sets if REPORTED not in s.flags]
+    last = watched[-LAST_SETS:]
     bad = [(r, s) for r, s in last if _doubts(s)]
     if not last or len(bad) < DOUBT_SHARE * len(last):
         return None

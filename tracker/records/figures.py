@@ -16,6 +16,7 @@ from tracker.records.figure import Figure
 from tracker.records.of_exercise import exercise_figures, repetition_rows
 from tracker.records.of_session import put_first, session_figures
 from tracker.records.places import Place, clean
+from tracker.session.flags import REPORTED
 from tracker.session.summary import Summary
 from tracker.session.weekly import FELL
 
@@ -202,7 +203,8 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
     if falls:
         yield f"Possible fall seen by the camera: {falls:.0f}"
     watched = [e for e in exercises if e.exercise in CATALOGUE and CATALOGUE[e.exercise].needs]
-    if watched and all(_count(e, "measured") == 0.0 for e in watched):
+    told_of = any(f.at("flag").text() == REPORTED for f in place.at("quality").rows())
+    if watched and not told_of and all(_count(e, "measured") == 0.0 for e in watched):
         yield "Nothing was measured in this session"
     settled = place.at("symptoms").at("reasons").at("settled_minutes").text() or ""
     if settled.startswith("not back"):

@@ -253,7 +253,7 @@ def _events(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
     total = Making("events", "events", "Noticed, in all", u.COUNT)
     if not rows and (exercise is None or not exercise.watchers):
         yield total.of(None, "nothing is watched for in this exercise")
-    elif not rows and place.at("done").at("measured_fraction").number() == 0.0:
+    elif not rows and not place.at("done").at("measured_fraction").number():
         yield total.of(None, "nothing was measured")
     else:
         yield total.of(float(len(rows)))

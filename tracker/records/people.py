@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from tracker.plan.model import Plan
-from tracker.plan.starter import TRY_ID
+from tracker.practice.tries import is_quiet_try
 from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
@@ -84,8 +84,7 @@ def people_of(records: Records, today: date) -> list[Person]:
 
 def _says_nothing(row: SessionRow) -> bool:
     """Whether it is a nameless try of the program in which nothing happened."""
-    quiet = row.ended in ("finished", "stopped") and not row.put_first
-    return row.plan_id == TRY_ID and row.person is None and quiet
+    return row.person is None and is_quiet_try(row.plan_id, row.ended, row.put_first)
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:

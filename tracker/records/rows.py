@@ -15,6 +15,7 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
+from tracker.session.flags import REPORTED
 from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN, ExerciseSummary, Summary
 
@@ -247,7 +248,8 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         figures["sway_mm"] = number(found.sway.get("value"))
     figures["dizziness_before"] = number(symptoms.get("before"))
     figures["dizziness_after"] = number(symptoms.get("after"))
-    figures["measured"] = number(done.measured_fraction)
+    if not any(f.flag == REPORTED for f in found.quality):
+        figures["measured"] = number(done.measured_fraction)
     events: dict[str, int] = {}
     for event in found.events:
         events[event.code] = events.get(event.code, 0) + 1

@@ -73,7 +73,7 @@ def flags_of(samples: Sequence[Sample], fraction: float, notes: Sequence[str]) -
     rate = figures.frame_rate_hz(samples)
     if rate is not None and rate < LOW_FRAME_RATE_HZ:
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
-    if fraction < LOW_MEASURED:
+    if fraction < LOW_MEASURED and REPORTED not in notes:
         flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
     for flag, what in _EYES.items():
         share = figures.reason_fraction(samples, flag)

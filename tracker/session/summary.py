@@ -76,12 +76,15 @@ class EventRow(_Part):
 
 
 class Done(_Part):
-    """What was really done; the counts are null, with a reason, where nothing is counted."""
+    """What was really done; the counts are null, with a reason, where nothing is counted.
+
+    ``measured_fraction`` is null where nobody tried to measure: practice that was told of.
+    """
 
     repetitions: int | None
     turns: int | None
     duration_s: float
-    measured_fraction: float
+    measured_fraction: float | None
     held_s: float | None = None
     held_longest_s: float | None = None
     reason: str | None = None
@@ -260,7 +263,7 @@ def exercise_summary(
             repetitions=None if not_counted else len(turns) // channel.turns_each,
             turns=None if not_counted else len(turns),
             duration_s=round(span_s, 3),
-            measured_fraction=fraction,
+            measured_fraction=None if told else fraction,
             **({} if told else _held(record, exercise)),
             reason=not_counted,
         ),

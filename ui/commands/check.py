@@ -137,7 +137,10 @@ def _rows(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         yield "repetitions", f"not counted: {e.done.reason}"
     else:
         yield "repetitions", f"{e.done.repetitions}   ({e.done.turns} turns)"
-    yield "measured", f"{100 * e.done.measured_fraction:.0f} % of {e.done.duration_s:.1f} s"
+    yield (
+        "measured",
+        f"{100 * (e.done.measured_fraction or 0.0):.0f} % of {e.done.duration_s:.1f} s",
+    )
     movement = e.head or e.eyes
     if movement is not None:
         yield from _movement(movement)

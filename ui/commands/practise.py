@@ -264,7 +264,7 @@ def _done(e: ExerciseSummary) -> str:
     shown = [
         count,
         f"{e.done.duration_s:.1f} s",
-        f"{100 * e.done.measured_fraction:.0f} % measured",
+        f"{100 * (e.done.measured_fraction or 0.0):.0f} % measured",
     ]
     symptoms = e.symptoms or {}
     for name, value in (

@@ -22,6 +22,8 @@ from ui.widgets.choices import Choices, Stepper
 from ui.widgets.flow import FlowRow
 from ui.widgets.moving import Beside, MovementBox
 
+#: Lines of the try where the plan at hand leaves no room for it.
+_NO_TRY = "no_try"
 #: What is read at each step; a mark in front says that it is a caution.
 _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
     OVERVIEW: (("first.overview.how", False),),
@@ -45,6 +47,7 @@ _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
         ("first.standing.helper", True),
     ),
     "try": (("first.try.how", False), ("first.try.care", True)),
+    _NO_TRY: (("first.try.none", True),),
 }
 _COLOURS = ("light", "dark")
 _MOTIONS = ("moving", "still")
@@ -215,22 +218,25 @@ class FirstPage(Page):
         if self.shown == OVERVIEW:
             # None of its buttons is the main one.
             self.steps[0].setFocus()
+        elif self.shown == _NO_TRY:
+            self.finish.setFocus()
 
     def refresh(self) -> None:
         """Show the step."""
         step = self._director.first_step or OVERVIEW
-        if step in _LINES and step != self.shown:
-            self._show(step)
+        lines = _NO_TRY if step == "try" and not self._director.can_try else step
+        if lines in _LINES and lines != self.shown:
+            self._show(step, lines)
         if step == "text":
             self.looks.refresh()
 
-    def _show(self, step: str) -> None:
-        self.shown = step
+    def _show(self, step: str, lines: str) -> None:
+        self.shown = lines
         at = STEPS.index(step) + 1 if step in STEPS else 0
         self.progress.setText(progress_words(step))
         self.progress.setVisible(bool(at))
         self.title.setText(words.say(f"first.{step}"))
-        self._show_lines(step)
+        self._show_lines(lines)
         self.looks.setVisible(step == "text")
         self._all.setVisible(step == OVERVIEW)
         place = PLACES.get(step)
@@ -240,7 +246,7 @@ class FirstPage(Page):
         self.place.setVisible(place is not None)
         last = step == STEPS[-1]
         for button, on in (
-            (self.begin, last),
+            (self.begin, last and lines != _NO_TRY),
             (self.next, bool(at) and not last),
             (self.before, at > 1),
             (self.leave, bool(at) and not last),
@@ -251,12 +257,12 @@ class FirstPage(Page):
         if self.isVisible():
             self.enter()
 
-    def _show_lines(self, step: str) -> None:
+    def _show_lines(self, lines: str) -> None:
         for part in self._made:
             part.hide()
             part.deleteLater()
         self._made = []
-        for key, cared in _LINES[step]:
+        for key, cared in _LINES[lines]:
             # Little is said at a time, so it can be large.
             label = Words(words.say(key), "lead")
             label.set_percent(self._percent)

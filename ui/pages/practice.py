@@ -94,7 +94,7 @@ class PracticePage(QWidget):
             for k in words.WORDS
             if k.startswith("reason.")
         ]
-        others = [words.say("practice.paused"), words.say("practice.disk")]
+        others = [words.say(f"practice.{k}") for k in ("paused", "disk", "busy")]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
         count = words.say("practice.of", done=20, goal=20)

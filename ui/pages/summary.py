@@ -92,6 +92,12 @@ class SummaryPage(Page):
             self.buttons.addWidget(button)
         self._rows: list[Row] = []
 
+    def enter(self) -> None:
+        """What was only told of is not told once more by a key that is pressed twice."""
+        super().enter()
+        if self._director.reported:
+            self.setFocus()
+
     def refresh(self) -> None:
         """Show what was saved."""
         director = self._director
@@ -100,13 +106,16 @@ class SummaryPage(Page):
             (self.hand_over, self._can_hand_over()),
             (self.place, director.unsaved and not director.sharing),
             (self.retry, director.unsaved),
-            (self.take_back, director.reported and not director.unsaved),
+            (self.take_back, director.can_take_back),
         ):
             if button.isHidden() == on:
                 button.setVisible(on)
         why = director.keep_error
-        self.kept.setText(words.say("summary.not_kept", why=why) if why else "")
-        self.kept.setVisible(bool(why))
+        said = words.say("summary.not_kept", why=why) if why else ""
+        if director.take_back_error:
+            said = words.say("summary.not_taken_back", why=director.take_back_error)
+        self.kept.setText(said)
+        self.kept.setVisible(bool(said))
         said = words.say(self._how_it_ended())
         found = {} if director.saved is None else director.saved.summary
         if found.get("baseline") is True and found.get("exercises"):
@@ -145,7 +154,8 @@ class SummaryPage(Page):
         if director.reported:
             return "summary.finished_reported"
         if director.ended != "finished":
-            return "summary.stopped"
+            a_try = director.plan is not None and director.plan.plan_id == TRY_ID
+            return "summary.try_stopped" if a_try else "summary.stopped"
         return "summary.finished" if director.plan is None else "summary.finished_plan"
 
     def _is_to_be_brought(self) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QWidget
 
 from tracker.plan.model import Plan
@@ -64,7 +65,12 @@ class ToolsPage(Page):
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
         self.baseline = Button(words.say("tools.baseline"))
-        self.baseline.clicked.connect(self._begin_baseline)
+        self.baseline.clicked.connect(self._ask_baseline)
+        self.ask = Words(words.say("baseline.ask"), "lead", bold=True)
+        self.no = Button(words.say("call.ask.no"))
+        self.no.clicked.connect(self._leave_baseline)
+        self.yes = Button(words.say("baseline.ask.yes"))
+        self.yes.clicked.connect(self._begin_baseline)
         # What is seldom needed may lie below; the way back has to be in sight.
         seldom = QWidget()
         row = FlowRow(seldom)
@@ -75,9 +81,33 @@ class ToolsPage(Page):
         seldom.setSizePolicy(policy)
         self.body.addSpacing(theme.S)
         self.body.addWidget(seldom)
+        self.body.addWidget(self.ask)
         self.body.addStretch(1)
-        for button in (self.lens, self.measure_screen, self.hand_over, self.back):
+        usual = (self.lens, self.measure_screen, self.hand_over, self.back)
+        for button in (self.no, self.yes, *usual):
             self.buttons.addWidget(button)
+        for part in (self.ask, self.no, self.yes):
+            part.hide()
+
+    def enter(self) -> None:
+        """The page comes to the front; nothing is asked any more."""
+        self._show_question(on=False)
+        super().enter()
+
+    def _ask_baseline(self) -> None:
+        """Who is alone must not put another session in the place of the reference."""
+        self._show_question(on=True)
+        self.no.setFocus()
+        bar = self.scroll.verticalScrollBar()
+        QTimer.singleShot(0, self, lambda: bar.setValue(bar.maximum()))
+
+    def _leave_baseline(self) -> None:
+        self._show_question(on=False)
+        self.baseline.setFocus()
+
+    def _show_question(self, *, on: bool) -> None:
+        for part in (self.ask, self.no, self.yes):
+            part.setVisible(on)
 
     def _begin_baseline(self) -> None:
         """Back to the first page, which says what the next session is to be."""

@@ -32,6 +32,7 @@ class WelcomePage(Page):
         self._open_plan = open_plan
         self._starter_chosen = starter_chosen
         self.plan: Plan | None = None
+        self._noted_at = ""
         #: What is wrong with a plan's file.
         self._why = ""
         self._what = Words(role="lead")
@@ -55,6 +56,9 @@ class WelcomePage(Page):
         # Not among the ways on: what is read before practising must have its room.
         self.report = Button(words.say("plan.report"))
         self.report.clicked.connect(self._report)
+        self.noted = Words(bold=True)
+        self.noted.hide()
+        self.body.addWidget(self.noted)
         self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
         self.practise = Button(words.say("plan.start"), "main")
@@ -140,6 +144,20 @@ class WelcomePage(Page):
         if name:
             self._open_plan(Path(name))
 
+    def _show_noted(self) -> None:
+        """Ask before practice is noted a second time on one day."""
+        at = self._director.noted_today
+        relabel(self.report, words.say("plan.report_again" if at else "plan.report"))
+        self.report.setEnabled(not self._director.reading_report)
+        if at == self._noted_at:
+            return
+        self._noted_at = at
+        self.noted.setText(words.say("plan.noted_today", time=at) if at else "")
+        self.noted.setVisible(bool(at))
+        if at:
+            # The same key pressed twice must not answer it.
+            self.practise.setFocus()
+
     def refresh(self) -> None:
         """Words for a clip, for a camera or for a plan, and for sessions that broke off."""
         self.note.named = not self._director.sharing
@@ -160,6 +178,7 @@ class WelcomePage(Page):
         if self.start.kind != ("plain" if planned else "main"):
             self.start.kind = "plain" if planned else "main"
             self.start.update()
+        self._show_noted()
         together = planned and self._director.baseline is not None
         start = "plan.starter_begin" if self._is_starter else "plan.start"
         relabel(self.practise, words.say("baseline.start" if together else start))

@@ -3195,6 +3195,16 @@
             <translation>نعم</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>تُقارن الجلسات اللاحقة بهذه الجلسة. هل معالجك معك الآن؟</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>نعم، نقوم به معًا</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>حُفظت كقياسك المرجعي.</translation>
@@ -3665,7 +3675,7 @@
             <translation>أبطأ قليلًا</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>أقل اتساعًا قليلًا</translation>
         </message>
@@ -3675,7 +3685,7 @@
             <translation>أسرع قليلًا</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
         </message>
@@ -6865,6 +6875,11 @@
             <translation>تأتي أولًا بعض الأسئلة عن اليوم. ثم تتعرف عليك الكاميرا، ويستغرق ذلك نحو دقيقة. ثم تدير رأسك برفق نصف دقيقة.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>خطتك تسمح بإدارة الرأس قليلًا فقط، وهذا لا يكفي لهذه التجربة. اتركها، واسأل معالجك كيف تبدأ.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
@@ -7490,6 +7505,11 @@
             <translation>خطّتك. عدد التمارين: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>سُجّل اليوم بالفعل، في {time}. لا تسجّله مرة أخرى إلا إذا تمرّنت مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>فتح خطة</translation>
@@ -7498,6 +7518,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>تمرنت من دون الحاسوب</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>تمرّنتُ مرة أخرى</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8925,6 +8950,11 @@
             <translation>ما فعلته ما زال هنا. أفسح مكانًا، أو اختر مكانًا آخر، قبل أن تغلق هذه النافذة.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>تعذّر التراجع عنه، لذلك ما زال محسوبًا. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>لا شيء يُذكر</translation>
@@ -9018,6 +9048,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>كان هذا للتجربة فقط: لا يُحسب تمرينًا.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>انتهى. ما فعلته محفوظ.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9187,7 +9222,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>للمعالجين: قياس مرجعي</translation>
+            <translation>للمعالجين: قياس مرجعي معًا</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

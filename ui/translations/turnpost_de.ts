@@ -3195,6 +3195,16 @@
             <translation>Ja</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>Spätere Sitzungen werden mit dieser verglichen. Ist Ihre Therapeutin oder Ihr Therapeut jetzt bei Ihnen?</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>Ja, wir machen es gemeinsam</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>Sie ist als Ihre Ausgangsmessung gespeichert.</translation>
@@ -3665,7 +3675,7 @@
             <translation>Ein wenig langsamer</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>Etwas kleiner bewegen</translation>
         </message>
@@ -3675,7 +3685,7 @@
             <translation>Ein wenig schneller</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Etwas größer bewegen</translation>
         </message>
@@ -6865,6 +6875,11 @@
             <translation>Zuerst kommen ein paar Fragen zu heute. Dann lernt die Kamera Sie kennen, das dauert etwa eine Minute. Dann drehen Sie den Kopf eine halbe Minute lang sanft.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>Ihr Plan lässt nur kleine Drehungen des Kopfes zu, zu kleine für diesen Versuch. Lassen Sie ihn weg, und fragen Sie in der Therapie, wie Sie anfangen.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
@@ -7490,6 +7505,11 @@
             <translation>Ihr Plan. Übungen: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>Heute um {time} schon eingetragen. Tragen Sie es nur noch einmal ein, wenn Sie noch einmal geübt haben.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Einen Plan öffnen</translation>
@@ -7498,6 +7518,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>Ohne den Laptop geübt</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>Ich habe noch einmal geübt</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8925,6 +8950,11 @@
             <translation>Was Sie gemacht haben, ist noch hier. Schaffen Sie Platz oder wählen Sie einen anderen Ort, bevor Sie dieses Fenster schließen.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>Es ließ sich nicht zurücknehmen und zählt deshalb noch. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nichts Besonderes</translation>
@@ -9018,6 +9048,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>Das war nur zum Ausprobieren: Es zählt nicht als Übung.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9187,7 +9222,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>Für Therapiepraxen: Ausgangsmessung</translation>
+            <translation>Für Therapiepraxen: Ausgangsmessung gemeinsam</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

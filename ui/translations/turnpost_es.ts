@@ -3195,6 +3195,16 @@
             <translation>Sí</translation>
         </message>
         <message>
+            <source>Later sessions are compared with this one. Is your therapist with you now?</source>
+            <comment>baseline.ask</comment>
+            <translation>Las sesiones siguientes se comparan con esta. ¿Está su terapeuta con usted ahora?</translation>
+        </message>
+        <message>
+            <source>Yes, we do it together</source>
+            <comment>baseline.ask.yes</comment>
+            <translation>Sí, lo hacemos juntos</translation>
+        </message>
+        <message>
             <source>It is kept as your baseline.</source>
             <comment>baseline.kept</comment>
             <translation>Se guarda como su sesión de referencia.</translation>
@@ -3665,7 +3675,7 @@
             <translation>Un poco más despacio</translation>
         </message>
         <message>
-            <source>A smaller movement</source>
+            <source>A little smaller</source>
             <comment>cue.too_large</comment>
             <translation>Un poco menos amplio</translation>
         </message>
@@ -3675,7 +3685,7 @@
             <translation>Un poco más rápido</translation>
         </message>
         <message>
-            <source>A bigger movement</source>
+            <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
         </message>
@@ -6865,6 +6875,11 @@
             <translation>Primero vienen unas preguntas sobre hoy. Después la cámara le conoce, que tarda más o menos un minuto. Después gira la cabeza suavemente durante medio minuto.</translation>
         </message>
         <message>
+            <source>Your plan lets the head turn only a little, too little for this try. Leave it out, and ask your therapist how you begin.</source>
+            <comment>first.try.none</comment>
+            <translation>Su plan permite girar la cabeza solo un poco, demasiado poco para esta prueba. Déjela, y pregunte a su terapeuta cómo empezar.</translation>
+        </message>
+        <message>
             <source>Is any of this new since last time?</source>
             <comment>gate.ask</comment>
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
@@ -7490,6 +7505,11 @@
             <translation>Su plan. Ejercicios: {entries}.</translation>
         </message>
         <message>
+            <source>Already noted today, at {time}. Note it again only if you practised again.</source>
+            <comment>plan.noted_today</comment>
+            <translation>Ya está anotado hoy, a las {time}. Anótelo otra vez solo si practicó otra vez.</translation>
+        </message>
+        <message>
             <source>Open a plan</source>
             <comment>plan.open</comment>
             <translation>Abrir un plan</translation>
@@ -7498,6 +7518,11 @@
             <source>I practised without the laptop</source>
             <comment>plan.report</comment>
             <translation>He practicado sin el ordenador</translation>
+        </message>
+        <message>
+            <source>I practised once more</source>
+            <comment>plan.report_again</comment>
+            <translation>He practicado otra vez</translation>
         </message>
         <message>
             <source>Practise my plan</source>
@@ -8925,6 +8950,11 @@
             <translation>Lo que hizo sigue aquí. Haga sitio, o elija otro lugar, antes de cerrar esta ventana.</translation>
         </message>
         <message>
+            <source>It could not be taken back, so it still counts. {why}</source>
+            <comment>summary.not_taken_back</comment>
+            <translation>No se pudo retirar, así que sigue contando. {why}</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nada especial</translation>
@@ -9018,6 +9048,11 @@
             <source>This was only to try it out: it is not counted as practice.</source>
             <comment>summary.try</comment>
             <translation>Esto era solo para probar: no cuenta como práctica.</translation>
+        </message>
+        <message>
+            <source>Stopped. What you did is saved.</source>
+            <comment>summary.try_stopped</comment>
+            <translation>Terminado. Lo que hizo está guardado.</translation>
         </message>
         <message>
             <source>How far your eyes turned in</source>
@@ -9187,7 +9222,7 @@
         <message>
             <source>For therapists: baseline together</source>
             <comment>tools.baseline</comment>
-            <translation>Para terapeutas: sesión de referencia</translation>
+            <translation>Para terapeutas: sesión de referencia juntos</translation>
         </message>
         <message>
             <source>For therapists: plan</source>

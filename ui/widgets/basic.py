@@ -76,6 +76,9 @@ def keep_room(label: Words, texts: Sequence[str], width: int) -> None:
     label.setFixedHeight(max([*heights, metrics.height()]) + 4)
 
 
+_PRESSING = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space)
+
+
 class Button(QPushButton):
     """A button with its own calm look: filled if it is the page's main action.
 
@@ -132,6 +135,13 @@ class Button(QPushButton):
         room = QRect(0, 0, width - 2 * edge, 10_000)
         needs = self.fontMetrics().boundingRect(room, flags, self.text()).height()
         return QSize(width, max(size.height(), needs + theme.M))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """A key that is held presses once, and not what comes to stand under it."""
+        if event.isAutoRepeat() and event.key() in _PRESSING:
+            event.accept()
+            return
+        super().keyPressEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
