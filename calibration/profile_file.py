@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import io
 import json
+import tokenize
 import zipfile
 import zlib
 from dataclasses import dataclass
@@ -59,7 +60,7 @@ _RIDGE: dict[str, tuple[int | str, ...]] = {
     "usual": (),
 }
 #: What reading damaged or hostile bytes raises: arrays that claim to be vast, headers
-#: nested without end, members that are locked or packed in an unknown way.
+#: nested without end or never closed, members that are locked or packed in an unknown way.
 _DAMAGED = (
     ValueError,
     TypeError,
@@ -68,6 +69,7 @@ _DAMAGED = (
     AttributeError,
     MemoryError,
     RuntimeError,
+    tokenize.TokenError,
     zipfile.BadZipFile,
     zlib.error,
 )

@@ -12,6 +12,7 @@ photos of the same file: how much this one regression leaves. Another might leav
 
 from __future__ import annotations
 
+import tokenize
 import zipfile
 import zlib
 from collections.abc import Iterable
@@ -27,6 +28,17 @@ from tracker.rotation import angles_from_matrix
 from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
 
 Array = NDArray[np.float64]
+#: What reading damaged arrays raises; a header that is never closed fails in the tokenizer.
+_DAMAGED = (
+    ValueError,
+    TypeError,
+    EOFError,
+    MemoryError,
+    RuntimeError,
+    tokenize.TokenError,
+    zipfile.BadZipFile,
+    zlib.error,
+)
 #: Photos within these angles are counted: the envelope of the accuracy statement.
 MOST_DEG = np.array([45.0, 35.0, 35.0])
 MAX_UNPACKED_BYTES = 1_000_000_000
@@ -124,7 +136,7 @@ def _read(path: Path) -> tuple[Array, Array, Array, Array | None]:
             held = {name: np.asarray(file[name], dtype=np.float64) for name in file.files}
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror or error})") from error
-    except (ValueError, TypeError, EOFError, zipfile.BadZipFile, zlib.error) as error:
+    except _DAMAGED as error:
         raise InputError(f"{path}: is no file of landmarks of photos") from error
     wanted = {"landmarks": (478, 3), "truth_yaw_pitch_roll_deg": (3,), "image_size": (2,)}
     count = len(held.get("landmarks", ()))
