@@ -234,5 +234,5 @@ def test_an_array_whose_header_is_never_closed_is_refused(tmp_path: Path, read: 
     path = tmp_path / "some.npz"
     with zipfile.ZipFile(path, "w") as packed:
         packed.writestr("header.npy", array)
-    with pytest.raises(InputError, match="some.npz"):
+    with pytest.raises(InputError, match=r"some\.npz"):
         read(path)
