@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from math import inf
 
 from tracker.errors import RunError
 from tracker.plan.asked import week_of
@@ -14,6 +15,9 @@ from tracker.session.summary import Summary
 from ui.ports import Job
 from ui.session_call import CallPart
 from ui.session_state import Phase
+
+#: How often it is looked whether a session was handed over meanwhile.
+LOOK_EVERY_S = 1.0
 
 
 class ReportPart(CallPart):
@@ -26,6 +30,8 @@ class ReportPart(CallPart):
     #: Why the last one could not be taken back; empty where it was not tried.
     take_back_error = ""
     _read_before_report: Job | None = None
+    _looked_s = -inf
+    _was_sent = False
 
     def report_practice(self, plan: Plan) -> None:
         """From the welcome: what the plan asks for today was done elsewhere."""
@@ -49,6 +55,7 @@ class ReportPart(CallPart):
 
     def take_report_back(self) -> None:
         """From the summary: it was a mistake, and is as if it had not been told."""
+        self._looked_s = -inf
         if self.phase != Phase.summary or self.saved is None or not self.can_take_back:
             self._changed()
             return
@@ -63,8 +70,14 @@ class ReportPart(CallPart):
     @property
     def can_take_back(self) -> bool:
         """Whether the session was told of, and nobody has got it yet."""
-        saved = self.saved
-        return self.reported and saved is not None and not self._world.was_sent(saved.folder)
+        if not self.reported or self.saved is None:
+            return False
+        # The page asks many times a second, and the answer stands on the disk.
+        now_s = self.clock()
+        if now_s - self._looked_s >= LOOK_EVERY_S:
+            self._looked_s = now_s
+            self._was_sent = self._world.was_sent(self.saved.folder)
+        return not self._was_sent
 
     def _write_report(self) -> None:
         """Once what was done before has been read."""
@@ -93,6 +106,7 @@ class ReportPart(CallPart):
         super()._forget_session()
         self.noted_today = ""
         self.reported, self.take_back_error = False, ""
+        self._looked_s = -inf
 
     def _advance_plan(self) -> None:
         self._write_report()
