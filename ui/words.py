@@ -244,7 +244,7 @@ WORDS: dict[str, object] = {
     ),
     "practice.busy": QT_TRANSLATE_NOOP(
         "turnpost",
-        "This computer is busy and measures fewer pictures. Carry on; close other programs later.",
+        "This computer is busy and measures fewer pictures. Carry on.",
     ),
     "practice.saving": QT_TRANSLATE_NOOP("turnpost", "Saving your session ..."),
     "field.name": QT_TRANSLATE_NOOP("turnpost", "Target with repetition count"),

@@ -79,7 +79,7 @@ def test_it_is_begun_from_the_tools_and_holds_for_one_session(make: Make, fake: 
     (recording,) = fake.recordings
     assert recording.save().summary["baseline"] is True
     # It ended before anything was done, so that the next one is still to be it.
-    assert person.director.baseline == Baseline()
+    assert person.director.baseline == Baseline().of(plan_of(TURNS))
     person.choose("Practise again")
     assert welcome.together.isVisible()
     person.choose("Begin the baseline")
@@ -112,7 +112,7 @@ def test_a_try_is_no_baseline_and_uses_none_up(make: Make, fake: FakeWorld) -> N
     person.director.end_today()
     person.settle()
     assert fake.recordings[-1].save().summary["baseline"] is not True
-    assert person.director.baseline == Baseline()
+    assert person.director.baseline == Baseline().of(plan_of(TURNS))
 
 
 def test_the_next_baseline_has_a_folder_of_its_own(tmp_path: Path) -> None:

@@ -17,7 +17,7 @@ def put_first(place: Place) -> list[str]:
     gate = place.at("gate")
     keys = [p.text() or "?" for p in gate.at("put_first").rows()]
     names = names_of_yes(gate.value) if keys else []
-    return [terms.word(terms.BECAUSE, str(name)) for name in names or keys]
+    return [terms.word(terms.BECAUSE, clean(str(name))) for name in names or keys]
 
 
 def session_figures(place: Place) -> Iterator[Figure]:

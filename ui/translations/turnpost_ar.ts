@@ -7575,9 +7575,9 @@
             <translation>{tempo} نقرة في الدقيقة</translation>
         </message>
         <message>
-            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <source>This computer is busy and measures fewer pictures. Carry on.</source>
             <comment>practice.busy</comment>
-            <translation>الحاسوب مشغول ويقيس صورًا أقلّ. واصِل، وأغلِق البرامج الأخرى لاحقًا.</translation>
+            <translation>الحاسوب مشغول ويقيس صورًا أقلّ. تابع.</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>

@@ -7575,9 +7575,9 @@
             <translation>{tempo} Taktschläge pro Minute</translation>
         </message>
         <message>
-            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <source>This computer is busy and measures fewer pictures. Carry on.</source>
             <comment>practice.busy</comment>
-            <translation>Der Computer hat viel zu tun und misst weniger Bilder. Machen Sie weiter; schließen Sie andere Programme danach.</translation>
+            <translation>Der Computer ist ausgelastet und misst weniger Bilder. Machen Sie weiter.</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>

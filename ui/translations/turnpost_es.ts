@@ -7575,9 +7575,9 @@
             <translation>{tempo} golpes por minuto</translation>
         </message>
         <message>
-            <source>This computer is busy and measures fewer pictures. Carry on; close other programs later.</source>
+            <source>This computer is busy and measures fewer pictures. Carry on.</source>
             <comment>practice.busy</comment>
-            <translation>El ordenador está muy ocupado y mide menos imágenes. Siga; cierre otros programas después.</translation>
+            <translation>El ordenador está ocupado y mide menos imágenes. Siga.</translation>
         </message>
         <message>
             <source>Starting in {seconds}</source>
