@@ -1,14 +1,12 @@
 """Questionnaire scores of one person: a row a questionnaire, first against last, all as a chart."""
 
-# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
-
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView
 
 from tracker.records.questionnaires import Course, Score, decimals_of
@@ -17,9 +15,8 @@ from ui import words
 from ui.desk import trade
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
+from ui.desk.table_model import RowsModel
 from ui.desk.trend_table import CHART_COLUMN, POINTS_ROLE, ChartDelegate
-
-KEYS = ("name", "first", "last", "change", "trend")
 
 
 @dataclass(frozen=True)
@@ -69,8 +66,11 @@ def number_words(value: float) -> str:
     return words.number(value, decimals_of(value))
 
 
-class ScoreModel(QAbstractTableModel):
+class ScoreModel(RowsModel):
     """The questionnaires of one person."""
+
+    columns = ("name", "first", "last", "change", "trend")
+    heads = "scores.col"
 
     def __init__(self) -> None:
         super().__init__()
@@ -81,25 +81,6 @@ class ScoreModel(QAbstractTableModel):
         self.beginResetModel()
         self.rows = [CourseRow(c) for c in courses]
         self.endResetModel()
-
-    def rowCount(self, parent: Index | None = None) -> int:
-        """How many."""
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: Index | None = None) -> int:
-        """Name, first, last, change, chart."""
-        return len(KEYS)
-
-    def headerData(
-        self,
-        section: int,
-        orientation: Qt.Orientation,
-        role: int = int(Qt.ItemDataRole.DisplayRole),
-    ) -> Any:
-        """Names of the columns."""
-        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return words.say(f"scores.col.{KEYS[section]}")
 
     def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
         """Words, points, and what a screen reader says."""

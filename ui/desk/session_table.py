@@ -1,13 +1,11 @@
 """The sessions of one person, the newest first."""
 
-# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
-
 from __future__ import annotations
 
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView
 
 from tracker.records.rows import SessionRow
@@ -16,12 +14,14 @@ from ui.desk import trade
 from ui.desk.session_words import ended_words
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
+from ui.desk.table_model import RowsModel
 
 
-class SessionModel(QAbstractTableModel):
+class SessionModel(RowsModel):
     """Sessions, the newest first."""
 
-    KEYS = ("when", "ended", "done", "dizzy", "doubt", "notes")
+    columns = ("when", "ended", "done", "dizzy", "doubt", "notes")
+    heads = "desk.scol"
 
     def __init__(self) -> None:
         super().__init__()
@@ -33,25 +33,6 @@ class SessionModel(QAbstractTableModel):
         self.beginResetModel()
         self.rows, self.notes = list(reversed(rows)), notes
         self.endResetModel()
-
-    def rowCount(self, parent: Index | None = None) -> int:
-        """How many."""
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: Index | None = None) -> int:
-        """When, how it ended, exercises, dizziness, doubts, notes."""
-        return len(self.KEYS)
-
-    def headerData(
-        self,
-        section: int,
-        orientation: Qt.Orientation,
-        role: int = int(Qt.ItemDataRole.DisplayRole),
-    ) -> Any:
-        """Names of the columns."""
-        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        return words.say(f"desk.scol.{self.KEYS[section]}")
 
     def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
         """Words."""

@@ -1,14 +1,12 @@
 """The trends of one person: a row a figure, under the name of its exercise."""
 
-# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
-
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QRectF, Qt
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
@@ -18,6 +16,7 @@ from ui.desk import trade
 from ui.desk.chart import draw_chart
 from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
+from ui.desk.table_model import RowsModel
 
 POINTS_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 #: Last, so that with large text it is the chart and not the words that is out of sight.
@@ -149,8 +148,11 @@ def _order(exercises: Sequence[tuple[str, str]], one: Series) -> tuple[int, int]
     return at, ORDER.index(one.figure) if one.figure in ORDER else len(ORDER)
 
 
-class TrendModel(QAbstractTableModel):
+class TrendModel(RowsModel):
     """The trends."""
+
+    columns = ("figure", "first", "last", "change", "trend")
+    heads = "desk.col"
 
     def __init__(self) -> None:
         super().__init__()
@@ -162,26 +164,6 @@ class TrendModel(QAbstractTableModel):
         self.beginResetModel()
         self.rows = list(rows)
         self.endResetModel()
-
-    def rowCount(self, parent: Index | None = None) -> int:
-        """How many."""
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def columnCount(self, parent: Index | None = None) -> int:
-        """Figure, first, last, change, chart."""
-        return 5
-
-    def headerData(
-        self,
-        section: int,
-        orientation: Qt.Orientation,
-        role: int = int(Qt.ItemDataRole.DisplayRole),
-    ) -> Any:
-        """Names of the columns."""
-        if orientation != Qt.Orientation.Horizontal or role != Qt.ItemDataRole.DisplayRole:
-            return None
-        keys = ("figure", "first", "last", "change", "trend")
-        return words.say(f"desk.col.{keys[section]}")
 
     def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
         """Words, points, and what a screen reader says."""
