@@ -13,7 +13,7 @@ from typing import Any
 
 import numpy as np
 
-from sample_clips.scenario import Scenario
+from sample_clips.scenario import CameraSpec, Movement, Scenario
 
 #: What is done, in turns: a matrix of nine clips has one of each.
 KINDS = (
@@ -27,6 +27,8 @@ KINDS = (
     "turns-light-changed",
     "near-far",
 )
+#: Who stands back from the camera and shakes the head: a lot of its own (:func:`standing`).
+STANDING = "standing"
 #: Rate factors of the film: little loss, as from a camera, and a small file, which in dim
 #: light keeps hardly more than outlines of what moves.
 FINE, COARSE = 18, 27
@@ -81,6 +83,54 @@ def drawn(
     words = [seen, f"light {light:g}", *(["glasses"] if worn else [])]
     words += ["filmed coarsely"] if quality == COARSE else []
     return Drawn(made, kind, ", ".join(words), quality)
+
+
+def standing(number: int, seed: int = 0) -> Drawn:
+    """Scenario of somebody who stands 0.9 to 1.5 m away and shakes the head.
+
+    Before the widest usual lens, 720 lines and 55 degrees of height: the face is 50 to 100
+    pixels wide. The set-up is made there, and the mark is on the wall beyond the camera.
+
+    Parameters
+    ----------
+    number, seed
+        The same two give the same scenario.
+    """
+    rng = np.random.default_rng([seed, number, len(STANDING)])
+    # Every other one stands where the table of the accuracy aims.
+    away = round(900.0 if number % 2 == 0 else float(rng.uniform(1000, 1500)), 0)
+    up = round(float(rng.uniform(-250, 100)), 0)
+    hz = float(rng.uniform(0.4, 1.0))
+    light = float(rng.choice([0.7, 1.0, 1.2]))
+    made = Scenario(
+        name=f"{STANDING}-{seed}-{number}",
+        head=f"random-{int(rng.integers(10_000, 10_000_000))}",
+        seed=int(rng.integers(1_000_000)),
+        exercise="stand-head-shake",
+        posture="standing",
+        surface="soft",
+        camera=CameraSpec(
+            width_px=1280,
+            height_px=720,
+            vertical_fov_deg=55.0,
+            position_mm=(round(float(rng.uniform(-150, 150)), 0), up, away),
+            tilt_deg=round(float(np.degrees(np.arctan2(up, away)) * rng.uniform(0.5, 1.0)), 1),
+            noise=round(float(rng.uniform(1.0, 4.0)), 1),
+        ),
+        light=light,
+        light_from=(float(rng.uniform(-0.7, 0.7)), 0.6, 0.75),
+        target_distance_mm=away + round(float(rng.uniform(0, 1500)), 0),
+        target_height_mm=0.0,
+        movement=Movement(
+            kind="turns",
+            amplitude_deg=round(float(rng.uniform(13, 18)), 1),
+            tempo_bpm=round(120.0 * hz, 1),
+            repetitions=max(5, round(LASTS_S * hz)),
+            sway_mm=round(float(rng.choice([0.0, rng.uniform(5, 25)])), 1),
+        ),
+    )
+    seen = f"{away / 10:.0f} cm, camera {'below' if up < 0 else 'above'}, light {light:g}"
+    return Drawn(made, STANDING, seen, FINE)
 
 
 #: Nearest and farthest in millimetres, and the fewest pictures a second.

@@ -7,7 +7,7 @@ import pytest
 from scipy.signal import find_peaks
 
 from sample_clips.heads import make_head
-from sample_clips.matrix import FINE, KINDS, drawn
+from sample_clips.matrix import FINE, KINDS, drawn, standing
 from sample_clips.people import HEADS, find_head, random_head
 from sample_clips.scenario import Scenario
 from sample_clips.score import Score
@@ -46,6 +46,21 @@ def test_a_lot_within_the_aims_keeps_to_them() -> None:
         assert 500 <= scenario.camera.position_mm[2] <= 750
         assert scenario.camera.rate_hz >= 30 and not scenario.glasses
     assert drawn(3, 2, within=True).scenario.name != drawn(3, 2).scenario.name
+
+
+def test_those_who_stand_are_seen_whole_by_a_wide_lens() -> None:
+    lot = [standing(k, 2) for k in range(60)]
+    assert standing(7, 2) == lot[7] and len({one.scenario.head for one in lot}) == 60
+    for number, one in enumerate(lot):
+        camera = one.scenario.camera
+        x, y, away = camera.position_mm
+        assert (camera.width_px, camera.height_px, camera.vertical_fov_deg) == (1280, 720, 55.0)
+        assert away == 900 if number % 2 == 0 else 1000 <= away <= 1500
+        # The head, 15 cm up and down from the eyes, in a picture half of which is 27.5 degrees.
+        up = np.degrees(np.arctan2(-y, away)) + camera.tilt_deg
+        assert abs(up) + np.degrees(np.arctan2(150, away)) < 27.5
+        assert abs(x) + 100 < away * np.tan(np.radians(27.5)) * 16 / 9
+        assert one.scenario.posture == "standing"
 
 
 @pytest.mark.parametrize("number", range(4))

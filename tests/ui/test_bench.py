@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from sample_clips import shipped_clip
-from sample_clips.matrix import FINE, drawn
+from sample_clips.matrix import FINE, drawn, standing
 from tracker.records.index import Records, read_folder
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.clip_run import run_samples
@@ -62,6 +62,34 @@ def test_a_head_read_a_tenth_too_far_shows_as_a_tenth() -> None:
     assert good.derived["eye yaw for each degree of head yaw"] < 0.01
 
 
+@pytest.mark.parametrize("late_s", [0.0, 0.012, -0.012, 0.03])
+def test_what_is_read_late_is_told_by_how_much(late_s: float) -> None:
+    of = load_truth(shipped_clip("turns-good")).columns
+
+    def spoil(s: Sample) -> Sample:
+        names = ("head_yaw_deg", "head_yaw_speed_deg_s")
+        then = {n: float(np.interp(s.time_s - late_s, of["time_s"], of[n])) for n in names}
+        # A scale that is off is no delay.
+        return replace(s, **{n: 1.04 * v for n, v in then.items()})
+
+    derived = judged("turns-good", spoil).derived
+    for what in ("angle", "speed"):
+        read = derived[f"delay of the head's {what}, ms"]
+        assert read == pytest.approx(1000 * abs(late_s), abs=0.5 + 100 * abs(late_s)), what
+
+
+def test_a_neck_point_that_goes_along_with_the_head_strays() -> None:
+    def spoil(s: Sample) -> Sample:
+        # As far as if the head turned about a point 50 mm behind the neck's.
+        aside = 50.0 * float(np.sin(np.radians(s.head_yaw_deg)))
+        return replace(s, neck_x_mm=s.neck_x_mm + aside + 30.0)
+
+    name = "neck point, head moves in yaw, mm"
+    assert judged("turns-good").derived[name] < 0.01
+    # Most of the time it is less than at the ends of 18 degrees: 50 sin 18 = 15.5.
+    assert judged("turns-good", spoil).derived[name] == pytest.approx(15.0, abs=1.2)
+
+
 def test_a_glance_read_at_half_its_size_is_half_off() -> None:
     def spoil(s: Sample) -> Sample:
         return replace(
@@ -79,7 +107,7 @@ def test_the_matrix_takes_clips_that_are_there_and_names_the_worst(
     results = iter([judged("turns-good"), judged("turns-gaze-drops")])
     monkeypatch.setattr("ui.bench.matrix._render", lambda one, _: Path(one.scenario.name))
     monkeypatch.setattr("ui.bench.matrix.compare_clip", lambda _: next(results))
-    lines = list(matrix_table(2, 7, tmp_path))
+    lines = list(matrix_table([drawn(k, 7) for k in range(2)], 7, tmp_path))
     table = {line[:44].strip(): line[44:].split() for line in lines}
     aimed = [row for name, row in table.items() if name.removesuffix(", beyond") == "head yaw"]
     assert sum(int(row[0]) for row in aimed) == 2
@@ -97,7 +125,7 @@ def test_the_table_says_how_many_clips_keep_an_aim(
     results = iter([judged("turns-good"), judged("turns-good", off)])
     monkeypatch.setattr("ui.bench.matrix._render", lambda one, _: Path(one.scenario.name))
     monkeypatch.setattr("ui.bench.matrix.compare_clip", lambda _: next(results))
-    lines = list(matrix_table(2, 7, tmp_path, within=True))
+    lines = list(matrix_table([drawn(k, 7, within=True) for k in range(2)], 7, tmp_path))
     row = next(line for line in lines if line.startswith("head roll"))
     clips, _, worst, aim, kept, *where = row[44:].split()
     assert (clips, worst, aim, kept) == ("2", "0.500", "0.25", "1/2")
@@ -126,9 +154,22 @@ def test_aims_hold_for_what_they_are_meant_for() -> None:
     assert aim_of("not measured, % of the frames", wide[0]) is None
 
 
-def test_within_needs_a_matrix(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["bench", "accuracy", "--within"]) == 2
-    assert "--within goes with --matrix" in capsys.readouterr().err
+@pytest.mark.parametrize("what", ["--within", "--standing"])
+def test_within_and_standing_need_a_matrix(what: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["bench", "accuracy", what]) == 2
+    assert "go with --matrix" in capsys.readouterr().err
+
+
+def test_within_and_standing_draw_different_clips(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["bench", "accuracy", "--matrix", "1", "--within", "--standing"]) == 2
+    assert "take one of them" in capsys.readouterr().err
+
+
+def test_who_stands_is_aimed_at_where_they_stand_near() -> None:
+    near, far = standing(0, 3), standing(1, 3)
+    assert [aim_of("head yaw", one) for one in (near, far)] == [0.5, None]
+    assert aim_of("not measured, % of the frames", near) == 1.0
+    assert aim_of("gaze yaw while turning", near) is None
 
 
 @pytest.mark.parametrize("words", [["speed", "--matrix", "2"], ["accuracy", "--matrix", "0"]])

@@ -8,7 +8,8 @@ old skin in its place while the head turns, and shows the turn too small.
 
 from __future__ import annotations
 
-from sample_clips.matrix import FINE, Drawn
+from sample_clips.matrix import FINE, STANDING, Drawn
+from tracker.motion.speed import LOOK_AHEAD_S
 
 #: Distances in millimetres between which the aims hold.
 NEAREST_MM, FARTHEST_MM = 500.0, 750.0
@@ -39,11 +40,20 @@ _AIMS = {
     "amplitude in pitch, %": 5.0,
     "peak speed in yaw, %": 4.0,
     "peak speed in pitch, %": 6.0,
+    "neck point, head moves in yaw, mm": 5.0,
+    "delay of the head's speed, ms": 1000.0 * LOOK_AHEAD_S,
     "vergence change, %": 25.0,
     "vergence, wrong ways": 0.0,
 }
 #: Stricter where the picture has 720 lines.
 _FINE_PICTURE = {"gaze yaw while turning": 0.9}
+#: Of somebody who stands, and how far away at most.
+_STANDING_AIMS = {
+    "head yaw": 0.5,
+    "not measured, % of the frames": 1.0,
+    "neck point, head moves in yaw, mm": 5.0,
+}
+STANDING_AT_MM = 900.0
 #: Movements a second between which a row is aimed at.
 _TEMPO_HZ = {
     "counter-turn ratio": (0.5, 1.5),
@@ -67,6 +77,9 @@ def is_within(one: Drawn) -> bool:
 
 def aim_of(name: str, one: Drawn) -> float | None:
     """Largest value aimed at for a row of the table on a clip; None if there is none."""
+    if one.kind == STANDING:
+        there = one.scenario.camera.position_mm[2] <= STANDING_AT_MM
+        return _STANDING_AIMS.get(name) if there else None
     movement = one.scenario.movement
     low, high = _TEMPO_HZ.get(name, (0.0, float("inf")))
     # Two strokes of the beat are one movement there and back.
@@ -74,5 +87,8 @@ def aim_of(name: str, one: Drawn) -> float | None:
         return None
     if movement.amplitude_deg < _FROM_DEG.get(name, 0.0):
         return None
+    if name == "delay of the head's angle, ms":
+        # Half a picture.
+        return 500.0 / one.scenario.camera.rate_hz
     fine = one.scenario.camera.height_px >= 720
     return _FINE_PICTURE.get(name, _AIMS.get(name)) if fine else _AIMS.get(name)

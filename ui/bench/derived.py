@@ -18,6 +18,8 @@ Array = NDArray[np.float64]
 NEAR_S = 0.25
 #: Head angles within which the head counts as still for the eye rows.
 STILL_DEG = 3.0
+#: Speed (root of the mean square, deg/s) from which a delay can be told.
+MOVES_DEG_S = 15.0
 #: The middle of a glance, in which the eyes rest on what they glance at.
 GLANCE_EDGE_S = 0.2
 
@@ -45,7 +47,7 @@ def derived(
         for name in TRACE_COLUMNS
         if name not in TEXT_COLUMNS
     }
-    out |= _of_eyes(read, true)
+    out |= _of_eyes(read, true) | _of_delay(read, true) | _of_neck(exercise, read, true)
     ratio = counter_turn_ratio(exercise.samples, exercise.turns)["median"]
     expected = counter_turn_ratio(_true_samples(true), exercise.turns)["median"]
     if ratio is not None and expected is not None:
@@ -121,6 +123,51 @@ def _of_eyes(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float]
             float(np.polyfit(yaw[usable], off[usable], 1)[0])
         )
     return out
+
+
+def _of_delay(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float]:
+    """How late angle and speed of the head are, in ms, about the axis that moves faster.
+
+    What comes later by tau reads ``angle - tau * speed`` to first order, a speed likewise
+    with the acceleration; a scale and an offset that are off are fitted besides and not
+    taken for a delay.
+    """
+    speeds = {axis: true[f"head_{axis}_speed_deg_s"] for axis in ("yaw", "pitch")}
+    axis = max(speeds, key=lambda name: float(np.nanstd(speeds[name])))
+    speed, times = speeds[axis], true["time_s"]
+    if not np.nanstd(speed) > MOVES_DEG_S:
+        return {}
+    acceleration = np.gradient(speed, times)
+    out = {}
+    for said, name, rate in (
+        ("angle", f"head_{axis}_deg", speed),
+        ("speed", f"head_{axis}_speed_deg_s", acceleration),
+    ):
+        usable = np.isfinite(read[name]) & np.isfinite(true[name]) & np.isfinite(rate)
+        if usable.sum() < 3:
+            continue
+        known = np.column_stack([np.ones(len(rate)), true[name], rate])[usable]
+        late = -np.linalg.lstsq(known, (read[name] - true[name])[usable], rcond=None)[0][2]
+        out[f"delay of the head's {said}, ms"] = 1000.0 * abs(float(late))
+    return out
+
+
+def _of_neck(
+    exercise: ExerciseRecord, read: dict[str, Array], true: dict[str, Array]
+) -> dict[str, float]:
+    """How far the point about which the head turns strays in 95 % of the frames, in mm.
+
+    From where it truly is, without what is off all the time: sway is a movement.
+    """
+    axis = CATALOGUE[exercise.step.exercise or ""].channel.removeprefix("head_")
+    if axis not in ("yaw", "pitch"):
+        return {}
+    off = np.column_stack([read[f"neck_{k}_mm"] - true[f"neck_{k}_mm"] for k in "xyz"])
+    off = off[np.isfinite(off).all(axis=1)]
+    if len(off) < 3:
+        return {}
+    strays = np.linalg.norm(off - np.median(off, axis=0), axis=1)
+    return {f"neck point, head moves in {axis}, mm": float(np.percentile(strays, 95))}
 
 
 def _true_samples(true: dict[str, Array]) -> list[Sample]:

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from statistics import median
 
-from sample_clips.matrix import Drawn, drawn
+from sample_clips.matrix import Drawn
 from ui.bench.accuracy import compare_clip
 from ui.bench.aims import aim_of
 from ui.bench.truth import Comparison
@@ -33,24 +33,22 @@ _MADE_HARD = {
 _OF_THE_GAZE = ("counter-turn ratio", "eye yaw for each degree of head yaw")
 
 
-def matrix_table(count: int, seed: int, folder: Path, *, within: bool = False) -> Iterable[str]:
+def matrix_table(lot: Iterable[Drawn], seed: int, folder: Path) -> Iterable[str]:
     """Lines of the table, after one line a clip while it is worked out.
 
     Parameters
     ----------
-    count
-        Number of clips.
+    lot
+        What to draw and to measure.
     seed
-        Other seeds draw other clips.
+        What it was drawn with, for the table's heading.
     folder
         Where the clips go; a clip that is there already is not drawn again.
-    within
-        Draw only what the aims are meant for.
     """
+    lot = list(lot)
     readings: dict[str, list[Reading]] = defaultdict(list)
     wrong, missed, false, found = 0, 0, 0, 0
-    for number in range(count):
-        one = drawn(number, seed, within=within)
+    for number, one in enumerate(lot, start=1):
         result = compare_clip(_render(one, folder))
         where = f"{one.scenario.name}, {one.kind}: {one.conditions}"
         for name, value in _figures(one, result):
@@ -58,15 +56,15 @@ def matrix_table(count: int, seed: int, folder: Path, *, within: bool = False) -
         wrong += result.repetitions != result.true_repetitions
         found, missed, false = found + result.found, missed + result.missed, false + result.false
         yield (
-            f"{number + 1:>3}/{count} {one.kind:15} {one.conditions}: "
+            f"{number:>3}/{len(lot)} {one.kind:15} {one.conditions}: "
             f"yaw {result.error_deg.get('head_yaw_deg', float('nan')):.2f} "
             f"pitch {result.error_deg.get('head_pitch_deg', float('nan')):.2f} "
             f"counted {result.repetitions}/{result.true_repetitions}, "
             f"{result.found} found, {result.missed} missed, {result.false} false"
         )
     yield ""
-    yield from _table(readings, count, seed)
-    yield f"repetitions: {wrong} of {count} clips miscounted"
+    yield from _table(readings, len(lot), seed)
+    yield f"repetitions: {wrong} of {len(lot)} clips miscounted"
     yield f"events: {found} found within 0.15 s, {missed} missed, {false} false"
 
 

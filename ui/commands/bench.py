@@ -40,6 +40,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="--matrix: draw only what the aims are meant for (50 to 75 cm, no glasses ...)",
     )
     parser.add_argument(
+        "--standing",
+        action="store_true",
+        help="--matrix: draw people who stand 0.9 to 1.5 m away and shake the head",
+    )
+    parser.add_argument(
         "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
@@ -59,8 +64,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
     if args.matrix is not None:
         return _run_matrix(args)
-    if args.within:
-        raise InputError("--within goes with --matrix")
+    if args.within or args.standing:
+        raise InputError("--within and --standing go with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
     if args.many and args.what != "review":
@@ -141,12 +146,20 @@ def _run_matrix(args: argparse.Namespace) -> int:
     """Draw clips, measure them, print the table."""
     if args.what != "accuracy" or args.matrix < 1 or args.seed < 0:
         raise InputError("--matrix takes a number of clips and goes with 'accuracy' alone")
+    if args.within and args.standing:
+        raise InputError("--within and --standing draw different clips; take one of them")
     if args.keep is not None:
         args.keep.mkdir(parents=True, exist_ok=True)
+    from sample_clips.matrix import drawn, standing
     from ui.bench.matrix import matrix_table
+
+    lot = [
+        standing(k, args.seed) if args.standing else drawn(k, args.seed, within=args.within)
+        for k in range(args.matrix)
+    ]
 
     with tempfile.TemporaryDirectory() as scratch:
         folder = args.keep or Path(scratch)
-        for line in matrix_table(args.matrix, args.seed, folder, within=args.within):
+        for line in matrix_table(lot, args.seed, folder):
             print(line, flush=True)
     return 0
