@@ -8,48 +8,36 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QApplication, QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
-from tracker.practice.tasks import SINCE_LAST, AskGate, AskScores, AskSinceLast, DoSet, Task
-from tracker.session.files import data_folder
+from tracker.practice.tasks import SINCE_LAST, AskScores, AskSinceLast, DoSet, Task
 from ui import words
 from ui.any_key import AnyKey
 from ui.appearance import Appearance
-from ui.geometry import FieldExtent, ScreenGeometry
-from ui.handing_over import HandingOver
+from ui.beside import Beside
+from ui.geometry import FieldExtent
 from ui.keys import KEYS, Key
 from ui.languages import language_of
 from ui.motion import is_still
-from ui.pages.camera import CameraPage
-from ui.pages.choose import ChoosePage
-from ui.pages.first import FirstPage, Looks
-from ui.pages.gate import GatePage
-from ui.pages.lens import LensPage
-from ui.pages.mark import MarkPage
+from ui.pages.first import FirstPage
 from ui.pages.practice import PracticePage
-from ui.pages.scores import ScoresPage
-from ui.pages.screen import ScreenPage
-from ui.pages.setup import SetupPage
-from ui.pages.sound import SoundPage
-from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
-from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import Baseline, ClipPlan, World
-from ui.screen import geometry_of
 from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.share import text_percent
-from ui.widgets.field import TargetField
+from ui.target_fields import TargetFields
 from ui.widgets.header import Header
 from ui.widgets.moving import MovementBox
 from ui.widgets.picture import Picture
+from ui.window_pages import make_pages, page_now
 
 TICK_MS = 16
 #: Pages are drawn anew this often; figures in them change at turning points only.
@@ -59,28 +47,6 @@ BUSY_REFRESH_MS = 150
 SMALLEST = (960, 600)
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
-#: Room kept free around a target at the field's edge.
-EDGE_MM = 12.0
-
-_PAGE_OF = {
-    Phase.welcome: "welcome",
-    Phase.camera: "camera",
-    Phase.setup: "setup",
-    Phase.fitting: "setup",
-    Phase.setup_failed: "setup",
-    Phase.choose: "choose",
-    Phase.first: "first",
-    Phase.tools: "tools",
-    Phase.lens: "lens",
-    Phase.screen: "screen",
-    Phase.mark: "mark",
-    Phase.asking: "task",
-    Phase.countdown: "practice",
-    Phase.exercise: "practice",
-    Phase.paused: "practice",
-    Phase.saving: "practice",
-    Phase.summary: "summary",
-}
 
 
 class Window(QWidget):
@@ -119,7 +85,7 @@ class Window(QWidget):
         self.setMinimumSize(*SMALLEST)
         self.header = Header()
         self.stack = QStackedWidget()
-        self.fields: list[TargetField] = [TargetField(), TargetField()]
+        self.fields = TargetFields(self, settings)
         self.director = Director(world, self.extent, clip)
         self.director.extent_of_set = self.extent_of_set
         self.director.sounds = settings.sounds
@@ -127,16 +93,28 @@ class Window(QWidget):
         self.director.plan_at_hand = self._plan_at_hand
         self._any_key = AnyKey(self.stop, self.director.unwell)
         self.appearance = Appearance(
-            self, settings, drawn=self._drawn_percent, also=self._field_text
+            self, settings, drawn=self._drawn_percent, also=self.fields.set_text
         )
         #: The page that lies over another for a while, and what is under it.
         self._covered: tuple[str, Phase, Task | None] | None = None
-        self._run = world.run
-        #: The therapist's desk, once it was opened from here.
-        self.desk: QWidget | None = None
-        #: The plan editor, once it was opened from here.
-        self.editor: QWidget | None = None
-        self.pages = self._make_pages()
+        self.beside = Beside(self, settings)
+        self.handing_over, self.pages = make_pages(self, world.run)
+        self._lay_out()
+        self._shortcuts = self._make_shortcuts()
+        self._connect()
+        self.appearance.draw_text()
+        self.fields.set_target(settings.target_percent)
+        self._shown: Phase | None = None
+        self._asked: Task | None = None
+        self._refreshed_s = 0.0
+        self.follow()
+        self._begin(plan, clip)
+        self._timer = QTimer(self)
+        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
+        self._timer.timeout.connect(self.tick)
+        self._timer.start(TICK_MS)
+
+    def _lay_out(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -144,7 +122,9 @@ class Window(QWidget):
         column.addWidget(self.stack, 1)
         for page in self.pages.values():
             self.stack.addWidget(page)
-        self._shortcuts = self._make_shortcuts()
+
+    def _connect(self) -> None:
+        """Join the header, the director, the drawn movements and the system's wishes."""
         self.header.call.connect(self.switch_sharing)
         self.header.sound.connect(self.open_sound)
         self.header.smaller.connect(lambda: self.appearance.step_text(-1))
@@ -156,12 +136,10 @@ class Window(QWidget):
         self.appearance.hold_still()
         accessibility = QGuiApplication.styleHints().accessibility()
         accessibility.motionPreferenceChanged.connect(self.hold_still)
-        self.appearance.draw_text()
-        self._target_size(settings.target_percent)
-        self._shown: Phase | None = None
-        self._asked: Task | None = None
-        self._refreshed_s = 0.0
-        self.follow()
+
+    def _begin(self, plan: Path | None, clip: ClipPlan | None) -> None:
+        """Offer the plan that was asked for or remembered, and go on with the first steps."""
+        settings = self.settings
         remembered = plan or self.handing_over.remembered()
         if remembered is not None and clip is None:
             self.open_plan(remembered)
@@ -173,60 +151,6 @@ class Window(QWidget):
             # No camera goes on by itself when the program starts.
             step = settings.first_step
             self.director.open_first("privacy" if step == "camera" else step)
-        self._timer = QTimer(self)
-        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
-        self._timer.timeout.connect(self.tick)
-        self._timer.start(TICK_MS)
-
-    def _make_pages(self) -> dict[str, QWidget]:
-        director = self.director
-        setup_field, practice_field = self.fields
-        welcome = WelcomePage(director, self.open_plan, self._remember_starter)
-        hand_over = HandingOver(
-            self._run, director, self.settings, welcome, self.cover, self._covering
-        )
-        self.handing_over = hand_over
-        gate, scores = GatePage(), ScoresPage()
-        gate.answered.connect(director.answer)
-        scores.answered.connect(director.answer)
-        for page in (gate, scores):
-            page.unwell.connect(director.unwell)
-            page.ended.connect(lambda: director.end_today())
-        return {
-            "welcome": welcome,
-            "gate": gate,
-            "scores": scores,
-            "task": TaskPage(director),
-            "camera": CameraPage(director, self.use_clip, self.settings),
-            "tools": ToolsPage(
-                director,
-                self._geometry,
-                self.open_review,
-                self.open_editor,
-                hand_over.open,
-                lambda: welcome.plan,
-            ),
-            "same": hand_over.same,
-            "handover": hand_over.page,
-            "screen": ScreenPage(director, self.settings),
-            "lens": LensPage(director),
-            "setup": SetupPage(director, setup_field),
-            "choose": ChoosePage(director, self.settings, self._target_size),
-            "mark": MarkPage(director),
-            "practice": PracticePage(director, practice_field),
-            "summary": SummaryPage(director, self.close, hand_over.open, lambda: hand_over.plan),
-            "sound": SoundPage(director, self.settings, self.close_sound),
-            "first": FirstPage(
-                director,
-                Looks(
-                    self.settings,
-                    self.appearance.set_text,
-                    self.appearance.set_colours,
-                    self.appearance.set_motion,
-                    self.set_language,
-                ),
-            ),
-        }
 
     def _make_shortcuts(self) -> list[tuple[QShortcut, Key]]:
         actions: dict[str, Callable[[], object]] = {
@@ -265,7 +189,9 @@ class Window(QWidget):
 
     def extent(self) -> FieldExtent:
         """The part of the screen that targets may be drawn on."""
-        return self._extent_of(self.fields[1 if self.director.phase in LIVE_PHASES else 0])
+        live = self.director.phase in LIVE_PHASES
+        field = self.fields.practice if live else self.fields.setup
+        return self.fields.extent_of(field, self.director.distance_mm)
 
     def extent_of_set(self, exercise: str) -> FieldExtent:
         """The same for a set that is still to come, whose page isn't shown yet."""
@@ -273,28 +199,7 @@ class Window(QWidget):
         assert isinstance(page, PracticePage)
         if self.stack.currentWidget() is not page:
             page.prepare(exercise, self.stack.size())
-        return self._extent_of(page.field)
-
-    def _extent_of(self, field: TargetField) -> FieldExtent:
-        self._measure(field)
-        screen = self.screen()
-        origin = screen.geometry().topLeft()
-        middle = field.mapToGlobal(QRectF(field.rect()).center()) - QPointF(origin)
-        geometry = self._geometry()
-        free = EDGE_MM
-        return FieldExtent(
-            geometry.to_mm((middle.x(), middle.y())),
-            max(field.width() / 2 / geometry.px_per_mm - free, 1.0),
-            max(field.height() / 2 / geometry.px_per_mm - free, 1.0),
-            geometry,
-        )
-
-    def _geometry(self) -> ScreenGeometry:
-        return geometry_of(self.screen(), self.settings)
-
-    def _measure(self, field: TargetField) -> None:
-        field.px_per_mm = self._geometry().px_per_mm
-        field.distance_mm = self.director.distance_mm
+        return self.fields.extent_of(page.field, self.director.distance_mm)
 
     # --- time ---
 
@@ -345,18 +250,8 @@ class Window(QWidget):
             settings.first_step = step
 
     def _page(self) -> QWidget:
-        """The page of the director's phase, and of its task."""
-        director = self.director
-        phase, task = director.phase, director.task
-        if self._covered is not None:
-            return self.pages[self._covered[0]]
-        if phase == Phase.first and director.first_step == "sound":
-            return self.pages["sound"]
-        if phase == Phase.asking and isinstance(task, AskGate):
-            return self.pages["gate"]
-        if phase == Phase.asking and isinstance(task, AskScores | AskSinceLast):
-            return self.pages["scores"]
-        return self.pages[_PAGE_OF[phase]]
+        """The page of the director's phase, and of its task, or one that lies over it."""
+        return self.pages[self.covering() or page_now(self.director)]
 
     def _ask(self, page: QWidget) -> None:
         """Have a page ask a task that has come."""
@@ -377,8 +272,7 @@ class Window(QWidget):
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
             self.header.make_room()
-        for field in self.fields:
-            self._measure(field)
+        self.fields.measure(director.distance_mm)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
 
     # --- commands ---
@@ -408,14 +302,15 @@ class Window(QWidget):
 
     def cover(self, name: str) -> None:
         """Lay a page over the one that is shown, unless something goes on there; empty: none."""
-        if not name and self._covering() == "same":
+        if not name and self.covering() == "same":
             self.handing_over.waits = None
         if not name or self._may_cover():
             under = (self.director.phase, self.director.task)
             self._covered = (name, *under) if name else None
             self.follow()
 
-    def _covering(self) -> str:
+    def covering(self) -> str:
+        """Name of the page that lies over another; empty where none does."""
         return "" if self._covered is None else self._covered[0]
 
     def _may_share(self) -> bool:
@@ -453,30 +348,6 @@ class Window(QWidget):
         """Go on with the sample clip."""
         self.director.use_clip(self._demo_clip())
 
-    def open_review(self) -> None:
-        """Ask for a folder of sessions, and open the therapist's desk beside this window."""
-        if self.desk is not None and self.desk.isVisible():
-            self.desk.activateWindow()
-            self.desk.raise_()
-            return
-        title = words.say("tools.review.folder")
-        folder = QFileDialog.getExistingDirectory(self, title, str(data_folder()))
-        if folder:
-            # Its plots take half a second to load, which a patient need not wait for.
-            from ui.desk.opening import show_desk
-
-            self.desk = show_desk(Path(folder), self.settings)
-
-    def open_editor(self) -> None:
-        """Open the plan editor beside this window."""
-        if self.editor is not None and self.editor.isVisible():
-            self.editor.activateWindow()
-            self.editor.raise_()
-            return
-        from ui.editor.opening import show_editor
-
-        self.editor = show_editor(self.settings)
-
     def open_plan(self, path: Path) -> None:
         """Offer a plan on the first page, and remember it; or say what is wrong with it."""
         welcome = self.pages["welcome"]
@@ -506,22 +377,13 @@ class Window(QWidget):
         self.director.baseline = baseline.of(plan) if plan and baseline and fits else None
         self.follow()
 
-    def _remember_starter(self) -> None:
+    def remember_starter(self) -> None:
+        """The starter plan is the one to offer, and no file."""
         self.settings.plan, self.settings.starter = None, True
 
     def _drawn_percent(self, percent: int) -> int:
         """The text size that is drawn; in a call the words grow with the window."""
         return text_percent(self.height(), percent) if self.director.sharing else percent
-
-    def _field_text(self, percent: int) -> None:
-        for field in self.fields:
-            field.text_percent = percent
-            field.update()
-
-    def _target_size(self, percent: int) -> None:
-        for field in self.fields:
-            field.target_percent = percent
-            field.update()
 
     def set_language(self, language: str) -> None:
         """Speak another language; where one chooses it nothing else goes on."""
@@ -547,13 +409,9 @@ class Window(QWidget):
         """Save what there is, end the measuring, remember the window."""
         # Else the program would go on unseen, and hold the lock of its folder. Where a plan
         # is not saved yet, its window asks, and this one stays until it is answered.
-        for beside in (self.editor, self.desk):
-            if beside is not None and not beside.close():
-                # Its question may lie behind this window.
-                beside.raise_()
-                beside.activateWindow()
-                event.ignore()
-                return
+        if not self.beside.close_all():
+            event.ignore()
+            return
         self._timer.stop()
         self.handing_over.page.close_jobs()
         self._any_key.switch(on=False)
@@ -561,17 +419,3 @@ class Window(QWidget):
         self.settings.window = self.saveGeometry()
         self.settings.sync()
         super().closeEvent(event)
-
-    def bring_back(self) -> None:
-        """Where the window was last time, if that is on a screen; else large."""
-        place = self.settings.window
-        if place is not None and self.restoreGeometry(place) and self._is_visible_somewhere():
-            return
-        available = self.screen().availableGeometry()
-        self.resize(min(1366, available.width()), min(768, available.height()))
-        self.move(available.topLeft() + QPoint(0, 0))
-        self.setWindowState(Qt.WindowState.WindowMaximized)
-
-    def _is_visible_somewhere(self) -> bool:
-        middle = self.frameGeometry().center()
-        return any(s.availableGeometry().contains(middle) for s in QApplication.screens())

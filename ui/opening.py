@@ -15,6 +15,7 @@ from ui.app import Window
 from ui.languages import language_of, speak
 from ui.ports import ClipPlan
 from ui.reserve import keep_constants_alive
+from ui.screen import bring_back
 from ui.settings import Settings
 
 PICTURES = Path(__file__).parent / "pictures"
@@ -103,7 +104,7 @@ def open_window(
         if sharing:
             # Before it is seen: what a call must not show is never there.
             window.switch_sharing()
-        window.bring_back()
+        bring_back(window, window.settings.window)
         window.show()
         return window
 

@@ -130,7 +130,7 @@ def test_an_unsaved_plan_is_asked_about_before_the_language_changes(
     now = opened()
     window = now()
     window.open_editor()
-    editor = window.editor
+    editor = window.beside.editor
     assert isinstance(editor, EditorWindow)
     editor.start.from_empty.click()
     editor.editing.add_entry("walk")

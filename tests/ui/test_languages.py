@@ -320,7 +320,7 @@ def test_in_arabic_what_is_read_changes_sides_and_what_is_measured_does_not(
     assert mark.x() > button.x()
     welcome = window.pages["welcome"]
     assert welcome.layoutDirection() == Qt.LayoutDirection.RightToLeft
-    field = window.fields[1]
+    field = window.fields.practice
     field.resize(600, 400)
     right, left = field.centre_px((50.0, 0.0)), field.centre_px((-50.0, 0.0))
     assert right.x() > left.x()

@@ -152,7 +152,7 @@ def begun(begin: Callable[..., Person], entry: Entry, percent: int = 100) -> Per
 
 def test_the_target_glides_at_every_tick(begin: Callable[..., Person]) -> None:
     person = begun(begin, X2)
-    field: Any = person.window.fields[1]
+    field: Any = person.window.fields.practice
     asked, service = person.director.asked, person.fake.service
     assert asked is not None
     times, places = [], []
@@ -208,7 +208,7 @@ def test_every_such_page_can_be_looked_at(
         person.measured(3.2, seen)
     else:
         person = begun(begin, entry, percent)
-    field: Any = person.window.fields[1]
+    field: Any = person.window.fields.practice
     for _ in range(190):
         person.fake.service.time_s += 1 / 60
         person.window.tick()
@@ -241,7 +241,7 @@ def test_any_key_stops_a_moving_background(begin: Callable[..., Person], key: Qt
     person.measured(3.2, seen)
     person.measured(1.0, seen)
     person.window.tick()
-    field: Any = person.window.fields[1]
+    field: Any = person.window.fields.practice
     assert person.director.any_key_stops and field.backdrop == Backdrop()
     QTest.keyClick(person.window.stack.currentWidget().focusWidget() or person.window, key)
     person.window.tick()
@@ -305,7 +305,7 @@ def test_the_stripes_are_too_soft_to_flash(colours: Any) -> None:
 
 def test_the_stripes_are_drawn_moved_and_nothing_at_the_mark(begin: Callable[..., Person]) -> None:
     window = begin(plan_of(BEHIND)).window
-    field = window.fields[1]
+    field = window.fields.practice
     window.stack.setCurrentWidget(window.pages["practice"])
     field.show_targets([])
     paper = field.palette().color(QPalette.ColorRole.Window)
@@ -428,7 +428,7 @@ def test_a_still_screen_asked_for_later_is_kept_too(
     if when == "pause":
         person.director.pause_or_go_on()
     person.measured(4.0, seen)
-    field: Any = person.window.fields[1]
+    field: Any = person.window.fields.practice
     assert field.backdrop is None and person.director.phase == Phase.asking
     assert not person.director.any_key_stops
     if when == "countdown":

@@ -210,7 +210,7 @@ def test_the_count_at_the_upper_and_lower_target_is_never_cut(
     person.get_in_place(1)
     person.measured(3.3, seen)
     person.measured(1.0, seen)
-    field = window.fields[1]
+    field = window.fields.practice
     boxes = field.count_boxes()
     assert field.state.count is not None and len(boxes) == len(field.offsets) == 2
     for box, offset in zip(boxes, field.offsets, strict=True):

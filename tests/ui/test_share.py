@@ -196,7 +196,7 @@ def test_the_text_size_chosen_before_comes_back(make: Make) -> None:
 def test_a_set_with_a_target_rests_when_the_target_moves(make: Make, fake: FakeWorld) -> None:
     window = make()
     to_exercise(window, fake)
-    field = window.fields[1]
+    field = window.fields.practice
     share(window)
     assert window.director.phase == Phase.paused
     QTest.keyClick(window, Qt.Key.Key_Space)

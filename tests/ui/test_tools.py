@@ -267,7 +267,7 @@ def test_a_card_held_against_the_screen_sets_the_size_of_targets(make: Make) -> 
     geometry = window.extent().screen
     assert geometry is not None and geometry.source == "card"
     assert geometry.px_per_mm == pytest.approx(after.width() / 85.60, abs=1e-4)
-    assert window.fields[0].px_per_mm == geometry.px_per_mm
+    assert window.fields.setup.px_per_mm == geometry.px_per_mm
     assert window.director._about_screen() == {
         "width_mm": round(geometry.width_px * 85.60 / after.width(), 1),
         "source": "card",
@@ -513,13 +513,13 @@ def test_a_therapist_opens_the_desk_from_here(
     chosen = iter(["", str(tmp_path)])
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: next(chosen))
     window.pages["tools"].review.click()
-    assert window.desk is None
+    assert window.beside.desk is None
     window.pages["tools"].review.click()
-    assert window.desk is not None
-    qtbot.addWidget(window.desk)
-    assert window.desk.isVisible() and window.isVisible()
-    qtbot.waitUntil(lambda: not window.desk.reading.busy, timeout=10_000)
-    window.desk.close()
+    assert window.beside.desk is not None
+    qtbot.addWidget(window.beside.desk)
+    assert window.beside.desk.isVisible() and window.isVisible()
+    qtbot.waitUntil(lambda: not window.beside.desk.reading.busy, timeout=10_000)
+    window.beside.desk.close()
 
 
 def test_the_plan_editor_opens_beside_the_window_and_keeps_it_open_while_unsaved(
@@ -528,10 +528,10 @@ def test_the_plan_editor_opens_beside_the_window_and_keeps_it_open_while_unsaved
     window = make()
     window.director.open_tools()
     window.pages["tools"].edit.click()
-    editor = window.editor
+    editor = window.beside.editor
     assert isinstance(editor, EditorWindow) and editor.isVisible()
     window.pages["tools"].edit.click()
-    assert window.editor is editor
+    assert window.beside.editor is editor
     editor.start.from_empty.click()
     editor.editing.add_entry("walk")
     assert not window.close() and window.isVisible() and editor.isVisible()

@@ -354,7 +354,7 @@ def test_the_target_is_drawn_where_the_stage_log_says(
     feed(fake.service, director, 0.5, seen)
     director.begin_setup()
     QApplication.processEvents()
-    geometry = window._geometry()
+    geometry = window.fields.geometry()
     corner = window.screen().geometry().topLeft()
     seen_steps = 0
     while director.phase == Phase.setup:
@@ -365,7 +365,7 @@ def test_the_target_is_drawn_where_the_stage_log_says(
         asked = director.asked
         if asked is None or director.phase != Phase.setup:
             continue
-        field = window.fields[0]
+        field = window.fields.setup
         at = field.mapToGlobal(field.centre_px(field.offsets[0])) - QPointF(corner)
         drawn = geometry.to_mm((at.x(), at.y()))
         logged = (asked.step.model_extra or {})["screen_mm"]
@@ -380,7 +380,7 @@ def test_the_target_does_not_move_when_words_change(
 ) -> None:
     window = make(percent=percent)
     start_s = to_exercise(window, fake)
-    field = window.fields[1]
+    field = window.fields.practice
     places = set()
     for k in range(12):
         until_s = fake.service.time_s + 0.4

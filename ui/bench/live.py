@@ -317,12 +317,13 @@ def _moved(steps: Iterable[Step], timing: Timing, lasts_s: float) -> list[Step]:
 
 def _window(plan: ClipPlan, service: Watched, settings: Any) -> Any:
     from ui.app import Window
+    from ui.screen import bring_back
     from ui.wiring import make_world
 
     world = make_world()
     world.make_service = lambda _source, _profile: service
     window = Window(world, clip=plan, demo_clip=lambda: plan, settings=settings)
-    window.bring_back()
+    bring_back(window, window.settings.window)
     return window
 
 

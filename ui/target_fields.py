@@ -1,0 +1,69 @@
+"""The two fields that targets are drawn in, and where they lie on the screen."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtWidgets import QWidget
+
+from ui.geometry import FieldExtent, ScreenGeometry
+from ui.screen import geometry_of
+from ui.settings import Settings
+from ui.widgets.field import TargetField
+
+#: Room kept free around a target at the field's edge.
+EDGE_MM = 12.0
+
+
+class TargetFields:
+    """The field of the set-up and that of practice: same size, same words, same screen.
+
+    Parameters
+    ----------
+    window
+        The window that they are in.
+    settings
+        What is remembered, the screen's size among it.
+    """
+
+    def __init__(self, window: QWidget, settings: Settings) -> None:
+        self._window, self._settings = window, settings
+        self.setup, self.practice = TargetField(), TargetField()
+        self._both = (self.setup, self.practice)
+
+    def geometry(self) -> ScreenGeometry:
+        """The screen that the window is on."""
+        return geometry_of(self._window.screen(), self._settings)
+
+    def extent_of(self, field: TargetField, distance_mm: float) -> FieldExtent:
+        """The part of the screen that a field's targets may be drawn on.
+
+        ``distance_mm`` is that from the eyes to the screen.
+        """
+        self.measure(distance_mm)
+        origin = self._window.screen().geometry().topLeft()
+        middle = field.mapToGlobal(QRectF(field.rect()).center()) - QPointF(origin)
+        geometry = self.geometry()
+        return FieldExtent(
+            geometry.to_mm((middle.x(), middle.y())),
+            max(field.width() / 2 / geometry.px_per_mm - EDGE_MM, 1.0),
+            max(field.height() / 2 / geometry.px_per_mm - EDGE_MM, 1.0),
+            geometry,
+        )
+
+    def measure(self, distance_mm: float) -> None:
+        """Draw a degree as large as it is on this screen from this distance."""
+        px_per_mm = self.geometry().px_per_mm
+        for field in self._both:
+            field.px_per_mm, field.distance_mm = px_per_mm, distance_mm
+
+    def set_text(self, percent: int) -> None:
+        """Size of what is read beside the target."""
+        for field in self._both:
+            field.text_percent = percent
+            field.update()
+
+    def set_target(self, percent: int) -> None:
+        """Size of the target itself."""
+        for field in self._both:
+            field.target_percent = percent
+            field.update()

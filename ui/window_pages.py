@@ -1,0 +1,113 @@
+"""The pages of the window: made once, and which of them belongs to what goes on."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from tracker.practice.tasks import AskGate, AskScores, AskSinceLast
+from ui.handing_over import HandingOver
+from ui.pages.camera import CameraPage
+from ui.pages.choose import ChoosePage
+from ui.pages.first import FirstPage, Looks
+from ui.pages.gate import GatePage
+from ui.pages.lens import LensPage
+from ui.pages.mark import MarkPage
+from ui.pages.practice import PracticePage
+from ui.pages.scores import ScoresPage
+from ui.pages.screen import ScreenPage
+from ui.pages.setup import SetupPage
+from ui.pages.sound import SoundPage
+from ui.pages.summary import SummaryPage
+from ui.pages.task import TaskPage
+from ui.pages.tools import ToolsPage
+from ui.pages.welcome import WelcomePage
+from ui.ports import Runner
+from ui.session_flow import Director, Phase
+
+if TYPE_CHECKING:
+    from ui.app import Window
+
+_PAGE_OF = {
+    Phase.welcome: "welcome",
+    Phase.camera: "camera",
+    Phase.setup: "setup",
+    Phase.fitting: "setup",
+    Phase.setup_failed: "setup",
+    Phase.choose: "choose",
+    Phase.first: "first",
+    Phase.tools: "tools",
+    Phase.lens: "lens",
+    Phase.screen: "screen",
+    Phase.mark: "mark",
+    Phase.asking: "task",
+    Phase.countdown: "practice",
+    Phase.exercise: "practice",
+    Phase.paused: "practice",
+    Phase.saving: "practice",
+    Phase.summary: "summary",
+}
+
+
+def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWidget]]:
+    """The pages by name, and what hands over sessions, which has two of them.
+
+    ``run`` starts work that takes long, apart from the window.
+    """
+    director = window.director
+    welcome = WelcomePage(director, window.open_plan, window.remember_starter)
+    hand_over = HandingOver(run, director, window.settings, welcome, window.cover, window.covering)
+    gate, scores = GatePage(), ScoresPage()
+    gate.answered.connect(director.answer)
+    scores.answered.connect(director.answer)
+    for page in (gate, scores):
+        page.unwell.connect(director.unwell)
+        page.ended.connect(lambda: director.end_today())
+    return hand_over, {
+        "welcome": welcome,
+        "gate": gate,
+        "scores": scores,
+        "task": TaskPage(director),
+        "camera": CameraPage(director, window.use_clip, window.settings),
+        "tools": ToolsPage(
+            director,
+            window.fields.geometry,
+            window.beside.open_desk,
+            window.beside.open_editor,
+            hand_over.open,
+            lambda: welcome.plan,
+        ),
+        "same": hand_over.same,
+        "handover": hand_over.page,
+        "screen": ScreenPage(director, window.settings),
+        "lens": LensPage(director),
+        "setup": SetupPage(director, window.fields.setup),
+        "choose": ChoosePage(director, window.settings, window.fields.set_target),
+        "mark": MarkPage(director),
+        "practice": PracticePage(director, window.fields.practice),
+        "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
+        "sound": SoundPage(director, window.settings, window.close_sound),
+        "first": FirstPage(
+            director,
+            Looks(
+                window.settings,
+                window.appearance.set_text,
+                window.appearance.set_colours,
+                window.appearance.set_motion,
+                window.set_language,
+            ),
+        ),
+    }
+
+
+def page_now(director: Director) -> str:
+    """Name of the page of the director's phase, and of its task."""
+    phase, task = director.phase, director.task
+    if phase == Phase.first and director.first_step == "sound":
+        return "sound"
+    if phase == Phase.asking and isinstance(task, AskGate):
+        return "gate"
+    if phase == Phase.asking and isinstance(task, AskScores | AskSinceLast):
+        return "scores"
+    return _PAGE_OF[phase]
