@@ -129,7 +129,7 @@ def test_an_unsaved_plan_is_asked_about_before_the_language_changes(
 ) -> None:
     now = opened()
     window = now()
-    window.open_editor()
+    window.beside.open_editor()
     editor = window.beside.editor
     assert isinstance(editor, EditorWindow)
     editor.start.from_empty.click()
