@@ -15,7 +15,7 @@ from tracker.records.attention import Kind, reasons_of
 from tracker.records.conditions import history_from_rows
 from tracker.records.figures import record_of
 from tracker.records.rows import row_of
-from tracker.records.trends import series_of
+from tracker.records.series import series_of
 from tracker.session.engine import Engine
 from tracker.session.flags import REPORTED, Flag
 from tracker.session.journal import MemoryJournal

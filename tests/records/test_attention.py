@@ -14,7 +14,7 @@ from tracker.records import telling
 from tracker.records.adherence import adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.rows import SessionRow
-from tracker.records.trends import series_of
+from tracker.records.series import series_of
 from ui.desk.text import dated
 
 PLAN = plan_of(SEATED, bouts_a_day=1, days_a_week=7, starts_on=START.isoformat())

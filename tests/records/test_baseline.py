@@ -17,7 +17,8 @@ from tracker.errors import InputError
 from tracker.records import telling
 from tracker.records.figures import record_of
 from tracker.records.rows import SessionRow, Shapes, pack, row_of, unpack
-from tracker.records.trends import SPECS, Change, Point, compare, series_of
+from tracker.records.series import series_of
+from tracker.records.trends import SPECS, Change, Point, compare
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.summary import FORMAT_VERSION, load_summary, save_summary, summarise

@@ -14,17 +14,8 @@ from tests.records import made
 from tests.records.rows import row, rows_with, set_row
 from tracker.records import telling
 from tracker.records.rows import SetRow, row_of
-from tracker.records.trends import (
-    NOT_SETTLED,
-    SPECS,
-    T_995,
-    Change,
-    Point,
-    Series,
-    compare,
-    series_of,
-    whole_sets,
-)
+from tracker.records.series import Series, series_of, whole_sets
+from tracker.records.trends import NOT_SETTLED, SPECS, T_995, Change, Point, compare
 
 
 def change_of(figure: str, values: list[float | None], **changes: object) -> Change:

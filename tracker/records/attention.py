@@ -19,7 +19,7 @@ from tracker.records import telling
 from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
-from tracker.records.trends import Series
+from tracker.records.series import Series
 from tracker.session.flags import REPORTED
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 

@@ -18,7 +18,7 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.plan.changes import AMPLITUDE_LEAST_DEG, PURSUIT_MOST_BPM, TEMPO_EVER_BPM
 from tracker.records.rows import SessionRow, SetRow
-from tracker.records.trends import whole_sets
+from tracker.records.series import whole_sets
 
 #: Most rise of a score that counts as comfortable (common practice, see above).
 RISE_MOST = 2

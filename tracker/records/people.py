@@ -13,7 +13,7 @@ from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
 from tracker.records.index import Records, without_collecting
 from tracker.records.rows import SessionRow
-from tracker.records.trends import Series, series_of
+from tracker.records.series import Series, series_of
 
 #: A folder whose newest session is older than this was handed over, not synced: practice
 #: is counted up to that session, since what came after it can't be in it (own choice).

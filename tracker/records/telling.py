@@ -11,7 +11,8 @@ from tracker.records import terms
 from tracker.records.adherence import Adherence
 from tracker.records.conditions import Standing
 from tracker.records.figure import number_text
-from tracker.records.trends import SPECS, Change, Series, Spec
+from tracker.records.series import Series
+from tracker.records.trends import SPECS, Change, Spec
 
 NOT_MEASURED = "not measured"
 MEDICINES_CHANGED = "said that medicines have changed"

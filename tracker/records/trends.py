@@ -1,4 +1,4 @@
-"""Figures over sessions, and when a difference between them is called a change.
+"""Figures of sessions, and when a difference between them is called a change.
 
 A baseline that was taken together in the clinic goes first: the newest visit's is compared with
 the last five usable sessions after it, three at least. Without one, or while there are too few
@@ -23,8 +23,7 @@ the person's own spread
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from math import sqrt
@@ -32,7 +31,6 @@ from statistics import fmean
 from typing import Any, Literal, NamedTuple
 
 from tracker.records import units as u
-from tracker.records.rows import SessionRow, SetRow
 from tracker.records.units import Unit
 
 #: Sessions at each end, as many as are compared at most and at least (common practice).
@@ -66,8 +64,6 @@ RESTS_ON = {
 SAME_SHARE = 0.05
 #: What is asked before a session of the one before it: at a baseline it tells of no baseline.
 OF_BEFORE = ("rest_of_day", "next_morning")
-#: Figures of which the stretches of a paused set are added up.
-ADDED = ("repetitions", "held_s")
 
 Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
 
@@ -177,27 +173,6 @@ class Change:
     since: date | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Series:
-    """One figure of one exercise over all sessions; ``exercise`` is empty for the session."""
-
-    exercise: str
-    form: str
-    figure: str
-    side: str
-    points: tuple[Point, ...]
-
-    @property
-    def spec(self) -> Spec:
-        """What the figure is."""
-        return SPECS[self.figure]
-
-    @property
-    def change(self) -> Change:
-        """First against last."""
-        return compare(self.points, self.spec)
-
-
 def compare(points: Sequence[Point], spec: Spec) -> Change:
     """A baseline, or else the first, against the last of a series in the order of time."""
     usable = [p for p in points if p.usable]
@@ -273,17 +248,17 @@ def _asked_other(first: Sequence[Any], last: Sequence[Any]) -> bool:
     """
     doses: list[Any] = []
     for asked in (*first, *last):
-        if not any(_asked_alike(d, asked) for d in doses):
+        if not any(asked_alike(d, asked) for d in doses):
             doses.append(asked)
 
     def share(asked: Sequence[Any], dose: Any) -> float:
-        mine = [next(d for d in doses if _asked_alike(d, a)) is dose for a in asked]
+        mine = [next(d for d in doses if asked_alike(d, a)) is dose for a in asked]
         return sum(mine) / len(mine)
 
     return sum(min(share(first, d), share(last, d)) for d in doses) <= 0.5
 
 
-def _asked_alike(one: Any, other: Any) -> bool:
+def asked_alike(one: Any, other: Any) -> bool:
     """Whether two sets asked for the same; amplitudes may differ a little.
 
     How far a target goes hangs on where a person sits that day.
@@ -320,141 +295,3 @@ def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> f
 def _squares(values: Sequence[float]) -> float:
     middle = fmean(values)
     return sum((v - middle) ** 2 for v in values)
-
-
-#: A set with the place and the day of its session, and whether that was a baseline.
-_Done = tuple[str, date | None, bool, SetRow]
-
-
-def series_of(
-    rows: Iterable[SessionRow], only: Callable[[str], bool] | None = None
-) -> list[Series]:
-    """Every figure of every exercise over the sessions, in the order they came up.
-
-    Parameters
-    ----------
-    rows
-        Sessions of one person, oldest first.
-    only
-        Which figures of exercises (names without a side); None for all. Those of the
-        whole session always come.
-    """
-    session: dict[str, list[Point]] = {}
-    sets: dict[tuple[str, str], list[_Done]] = {}
-    for row in rows:
-        day, visit = row.day, row.baseline and row.is_bout
-        for name, value in _of_session(row).items():
-            waits = name == "settled_minutes" and value is None and row.not_settled
-            doubts = (NOT_SETTLED,) if waits else () if day else (NO_DATE,)
-            session.setdefault(name, []).append(
-                Point(row.place, day, value, doubts, baseline=name not in OF_BEFORE and visit)
-            )
-        for done in whole_sets(row.sets):
-            sets.setdefault((done.exercise, done.form), []).append(
-                (row.place, day, row.baseline, done)
-            )
-    out = [
-        Series("", "", name, "", tuple(points))
-        for name, points in session.items()
-        if any(p.value is not None for p in points)
-    ]
-    for (exercise, form), pairs in sets.items():
-        # A side without a turn is missing in a set; it was not measured there.
-        keys = dict.fromkeys(k for *_, done in pairs for k in done.figures)
-        for key in keys:
-            name, _, side = key.partition(".")
-            if name in SPECS and (only is None or only(name)):
-                points = _one_a_dose([_point(pair, key) for pair in pairs])
-                out.append(Series(exercise, form, name, side, points))
-    return out
-
-
-def _one_a_dose(points: Iterable[Point]) -> tuple[Point, ...]:
-    """Of sets that a session has of one dose the mean: they are no sessions of their own."""
-    found: list[list[Point]] = []
-    for point in points:
-        like = (p for p in found if p[0][:2] == point[:2] and _same_dose(p[0], point))
-        group = next(like, None)
-        if group is None:
-            found.append([point])
-        else:
-            group.append(point)
-    return tuple(_mean(group) for group in found)
-
-
-def _same_dose(one: Point, other: Point) -> bool:
-    alike = _asked_alike(one.asked_for, other.asked_for) and one.asked == other.asked
-    return alike and one.within_deg == other.within_deg
-
-
-def _mean(group: Sequence[Point]) -> Point:
-    """The mean of those that may be compared; where there is none, the first."""
-    values = [p.value for p in group if p.usable and p.value is not None]
-    if not values:
-        return group[0]
-    return next(p for p in group if p.usable)._replace(value=fmean(values))
-
-
-def whole_sets(sets: Iterable[SetRow]) -> list[SetRow]:
-    """The sets of a session, one that was paused as one.
-
-    Repetitions, held time and events of its stretches are added up, and the worst of their
-    rises and times to settle counts; of other figures the mean is taken, each stretch with the
-    weight of its repetitions.
-    """
-    stretches: dict[tuple[str, str | None, str], list[SetRow]] = {}
-    for done in sets:
-        stretches.setdefault((done.exercise, done.entry_id, done.form), []).append(done)
-    return [_joined(parts) for parts in stretches.values()]
-
-
-def _joined(parts: Sequence[SetRow]) -> SetRow:
-    if len(parts) == 1:
-        return parts[0]
-    figures: dict[str, float | None] = {}
-    for name in dict.fromkeys(k for p in parts for k in p.figures):
-        known = [
-            (value, p.figures.get("repetitions") or 1.0)
-            for p in parts
-            if (value := p.figures.get(name)) is not None
-        ]
-        total = sum(weight for _, weight in known)
-        if not known:
-            figures[name] = None
-        elif name in ADDED:
-            figures[name] = sum(value for value, _ in known)
-        else:
-            figures[name] = sum(value * weight for value, weight in known) / total
-    flags = {flag: why for p in parts for flag, why in p.flags.items()}
-    events = Counter[str]()
-    for part in parts:
-        events.update(part.events)
-    return parts[0]._replace(
-        figures=figures,
-        flags=flags,
-        events=dict(events),
-        rise=max((p.rise for p in parts if p.rise is not None), default=None),
-        settle_minutes=max(
-            (p.settle_minutes for p in parts if p.settle_minutes is not None), default=None
-        ),
-        eased=any(p.eased for p in parts),
-    )
-
-
-def _of_session(row: SessionRow) -> dict[str, float | None]:
-    since = row.since_last
-    return {
-        "dizziness_before": row.before,
-        "dizziness_after": row.after,
-        "settled_minutes": row.settled_minutes,
-        **{name: since.get(name) for name in OF_BEFORE},
-    }
-
-
-def _point(pair: _Done, key: str) -> Point:
-    place, day, baseline, done = pair
-    name, value = key.partition(".")[0], done.figures.get(key)
-    within = done.figures.get("on_target_within_deg") if name == "on_target" else None
-    doubts = done.doubts(key) if day else (*done.doubts(key), NO_DATE)
-    asked_for = {k: done.asked.get(k) for k in RESTS_ON.get(name, ())}
-    return Point(place, day, value, doubts, done.asked.get(name), within, asked_for, baseline)

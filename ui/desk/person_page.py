@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBo
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
 from tracker.records.people import Person
-from tracker.records.trends import series_of
+from tracker.records.series import series_of
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters

@@ -9,7 +9,7 @@ from tracker.records.attention import FIRST, Reason
 from tracker.records.index import Records
 from tracker.records.people import Person
 from tracker.records.questionnaires import Score, courses_of
-from tracker.records.trends import Series
+from tracker.records.series import Series
 from ui.documents.questionnaires import course_line
 
 

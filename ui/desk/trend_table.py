@@ -10,7 +10,8 @@ from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from tracker.records.trends import Change, Point, Series, Spec
+from tracker.records.series import Series
+from tracker.records.trends import Change, Point, Spec
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.chart import draw_chart
