@@ -44,7 +44,8 @@ from tracker.session.journal import FileJournal, read_journal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.stage import load_stage_log, stage_path_of
-from tracker.session.summary import load_summary, save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import load_summary, save_summary
 from tracker.session.trace import load_trace, save_trace
 from ui.bench.photos import photos_table
 from ui.lens_store import load_lens, load_mark

@@ -20,7 +20,7 @@ from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from tracker.vision.messages import Message, SourceState, SourceStats
 from ui.beats import Tempo
 

@@ -11,7 +11,7 @@ from tracker.plan.asked import week_of
 from tracker.plan.model import Plan
 from tracker.practice.reported import reported_entries, write_reported
 from tracker.session.flags import REPORTED
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui.ports import Job
 from ui.session_call import CallPart
 from ui.session_state import Phase

@@ -29,7 +29,7 @@ from tracker.session.live import LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory, SourceState
 from ui import background
 from ui.beats import beats_until

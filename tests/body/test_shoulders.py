@@ -16,7 +16,8 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Step
-from tracker.session.summary import ExerciseSummary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import ExerciseSummary
 
 NUMBERS = st.integers(0, 10_000_000)
 TIMES = np.arange(0.0, 30.0, 1.0 / RATE_HZ)

@@ -22,7 +22,8 @@ from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.projections import SessionRecord, stage_log_of
 from tracker.session.stage import StageLog
-from tracker.session.summary import ExerciseSummary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import ExerciseSummary
 from tracker.session.target_figures import count_jumps
 from tracker.session.trace import format_trace, parse_trace
 from ui.bench.sets import samples_of

@@ -13,7 +13,8 @@ from tracker.plan.model import HandOver, Plan
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.projections import SessionRecord
-from tracker.session.summary import save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import save_summary
 from tracker.session.trace import save_trace
 
 PERSON = "P-07"

@@ -24,7 +24,7 @@ from tracker.handover.sending import file_name, hand_over, hand_over_all, offer_
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.session.saving import MOVED_NAME, SUMMARY_NAME
-from tracker.session.summary import load_summary, save_summary
+from tracker.session.summary_file import load_summary, save_summary
 
 
 @pytest.fixture

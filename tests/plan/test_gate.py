@@ -7,7 +7,7 @@ import pytest
 from tests.plan.examples import TEXT, changed
 from tracker.plan.files import parse_plan
 from tracker.plan.gate import CALL, EMERGENCY, QUESTIONS, SPIN, judge_answers
-from tracker.session.summary import ENDED
+from tracker.session.summary_file import ENDED
 
 CLEARED = parse_plan(TEXT)
 ALL_NO: dict[str, bool | None] = dict.fromkeys(QUESTIONS, False)

@@ -16,7 +16,8 @@ from tracker.plan.starter import starter_plan
 from tracker.plan.unlocking import SessionFigures, figures_of, history_of, judge_condition, opens
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 
 GOOD = SessionFigures(rise=0, settle_minutes=1.0, on_target=0.95, measured=0.9, clear=True)
 

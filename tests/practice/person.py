@@ -36,7 +36,8 @@ from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.stage import Step
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 
 SET_S = 20.0
 ALL_NO = dict.fromkeys(QUESTIONS, False)

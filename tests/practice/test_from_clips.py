@@ -26,7 +26,8 @@ from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import StageLog, Step, load_stage_log
-from tracker.session.summary import Summary, load_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace
 
 JUMPS = {"exercise": "eyes-side-to-side"}

@@ -20,7 +20,7 @@ from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import StageLog, load_stage_log
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from ui.bench.sets import samples_of
 
 BEHIND = {"kind": "still", "repetitions": 6}

@@ -21,7 +21,8 @@ from tracker.session.flags import REPORTED, Flag
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 
 
 def told(plan: Plan, *notes: str) -> Summary:

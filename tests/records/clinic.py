@@ -45,7 +45,8 @@ from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.saving import SUMMARY_NAME, save_session
 from tracker.session.stage import Step
-from tracker.session.summary import save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import save_summary
 
 RATE_HZ = 16.0
 #: Long enough for five turns to each side at the slowest tempo.

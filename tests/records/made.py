@@ -33,7 +33,8 @@ from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.stage import StageLog, Step
-from tracker.session.summary import Summary, exercise_summary, summarise
+from tracker.session.summary import exercise_summary, summarise
+from tracker.session.summary_file import Summary
 
 LONG_S = FROM_S + 44.0
 FOUND = {

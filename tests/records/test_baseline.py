@@ -21,7 +21,8 @@ from tracker.records.series import series_of
 from tracker.records.trends import SPECS, Change, Point, compare
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
-from tracker.session.summary import FORMAT_VERSION, load_summary, save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import FORMAT_VERSION, load_summary, save_summary
 
 
 def points(values: list[float | None], *baselines: int) -> list[Point]:

@@ -14,7 +14,7 @@ from tracker.records.figures import record_of
 from tracker.records.index import read_folder
 from tracker.records.people import Person, people_of
 from tracker.records.trends import SPECS
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from ui.cli import main
 
 pytestmark = pytest.mark.timeout(300)

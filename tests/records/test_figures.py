@@ -25,7 +25,7 @@ from tracker.records.places import MOST_TEXT, Place, clean
 from tracker.records.units import COUNT, DEGREES, PERCENT
 from tracker.session.flags import _NOTES
 from tracker.session.said import NOT_SETTLED
-from tracker.session.summary import ENDED, Summary
+from tracker.session.summary_file import ENDED, Summary
 from tracker.session.weekly import FALLS, NO_FALL, NOT_ANSWERED
 
 

@@ -18,7 +18,8 @@ from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
-from tracker.session.summary import Summary, save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary, save_summary
 
 
 @cache

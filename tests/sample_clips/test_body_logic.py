@@ -20,7 +20,8 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import StageLog
-from tracker.session.summary import ExerciseSummary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import ExerciseSummary
 
 SCENARIOS = sorted(p for f in ("body", "eyes") for p in (Path(__file__).parent / f).glob("*.json"))
 NAMES = {f.name for f in fields(Sample)}

@@ -16,7 +16,8 @@ from tracker.session.chair_stands import AGE_GROUPS, LEAST_STANDS, MOST_SECONDS
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Step
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 
 
 def table_of(

@@ -19,7 +19,8 @@ from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
-from tracker.session.summary import NOTHING_SEEN, Summary, load_summary, summarise
+from tracker.session.summary import NOTHING_SEEN, summarise
+from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace, save_trace
 
 DIRTY = {"glances": [(8.0, 8.8, 9.0), (14.0, 14.7, -8.0)], "lost": [(11.0, 11.9)]}

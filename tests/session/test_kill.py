@@ -24,7 +24,7 @@ from tracker.session.journal import MemoryJournal, read_journal
 from tracker.session.live import SessionInfo
 from tracker.session.recovery import interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, STAGE_NAME, SUMMARY_NAME, TRACE_NAME
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from tracker.session.trace import load_trace
 
 pytestmark = pytest.mark.alone

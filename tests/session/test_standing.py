@@ -13,7 +13,8 @@ from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Step
 from tracker.session.standing import held, sway
-from tracker.session.summary import ExerciseSummary, exercise_summary
+from tracker.session.summary import exercise_summary
+from tracker.session.summary_file import ExerciseSummary
 
 
 def places(x: np.ndarray, z: np.ndarray, rate_hz: float = 30.0) -> list[Sample]:

@@ -23,7 +23,8 @@ from tracker.session.live import LiveState, SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
-from tracker.session.summary import Summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 from tracker.vision.messages import (
     Fitted,
     Measured,

@@ -14,7 +14,7 @@ from tests.ui.fakes import FakeWorld, answer_fit, feed, seen, turning
 from tracker.plan.model import Entry, Plan, SymptomRules
 from tracker.practice.tasks import AskGate, CountDown, DoSet, ShowToday
 from tracker.sample import Sample
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui import words
 from ui.app import Window
 from ui.session_flow import Phase

@@ -30,7 +30,7 @@ from tracker.records.people import people_of
 from tracker.records.rows import SessionRow, row_of
 from tracker.session.files import data_folder, make_private_folder
 from tracker.session.lock import LOCK_NAME, OnlyCopy
-from tracker.session.summary import Summary, load_summary, save_summary
+from tracker.session.summary_file import Summary, load_summary, save_summary
 from ui import wiring
 from ui.cli import main
 from ui.desk import text as desk_text

@@ -17,7 +17,7 @@ from tracker.plan.model import Entry
 from tracker.practice.tasks import CountDown, DoSet, Prepare, Rest
 from tracker.records.figures import record_of
 from tracker.session.run import amplitude_asked
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui import words
 from ui.desk.moments import marks_of
 from ui.desk.session_data import SessionView, SetView

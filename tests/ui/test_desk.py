@@ -24,7 +24,7 @@ from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.index import Records, read_folder
 from tracker.records.notes import NoteBook
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from ui import theme
 from ui.desk import reading
 from ui.desk import window as desk_window

@@ -25,7 +25,7 @@ from tracker.records.index import Records
 from tracker.records.people import people_of
 from tracker.records.rows import SessionRow, row_of
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.figures.places import PLACES

@@ -11,7 +11,7 @@ import pytest
 from tests.session.synthetic import steps, turns_samples
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from tracker.session.trace import save_trace
 from ui.cli import main
 

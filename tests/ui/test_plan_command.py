@@ -17,7 +17,8 @@ from tests.session.synthetic import steps, turns_samples
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
-from tracker.session.summary import load_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import load_summary
 from tracker.session.trace import save_trace
 from ui.cli import main
 

@@ -40,7 +40,7 @@ from tracker.practice.tasks import (
     Settle,
     ShowToday,
 )
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from tracker.vision.messages import FitFailed
 from ui.ports import NoBeats
 from ui.session_flow import Phase

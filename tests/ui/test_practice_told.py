@@ -16,7 +16,7 @@ from tracker.errors import RunError
 from tracker.handover.sent import remember
 from tracker.session.flags import REPORTED
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from ui import wiring, words
 from ui.ports import Job
 from ui.session_flow import Phase

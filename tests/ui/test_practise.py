@@ -19,7 +19,7 @@ from tracker.plan.gate import QUESTIONS
 from tracker.plan.starter import starter_plan
 from tracker.session import journal
 from tracker.session.journal import FileJournal
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 from ui.cli import main
 from ui.ports import Baseline
 

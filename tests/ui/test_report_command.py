@@ -17,7 +17,7 @@ from tests.records import made
 from tests.ui.reading_documents import pdf_text
 from tracker.records.figures import record_of
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import Summary, load_summary, save_summary
+from tracker.session.summary_file import Summary, load_summary, save_summary
 from ui.cli import main
 from ui.documents.csv import FORMULA_STARTS, repetitions_csv, safe, sessions_csv
 from ui.documents.paragraph import paragraph

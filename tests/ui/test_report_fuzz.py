@@ -14,7 +14,7 @@ from tests.records import made
 from tests.ui.reading_documents import parsed_html
 from tracker.errors import InputError
 from tracker.records.figures import SessionFigures, record_of
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui.documents.csv import repetitions_csv, sessions_csv
 from ui.documents.fhir import fhir_bundle
 from ui.documents.html import html_document

@@ -16,7 +16,7 @@ from tests.ui import axe
 from tests.ui.reading_documents import Word, parsed_html, pdf_text, pdf_words
 from tracker.records import terms
 from tracker.records.figures import SessionFigures, record_of
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui import words
 from ui.documents.html import DARK, LIGHT, html_document
 from ui.documents.overview import sessions_overview

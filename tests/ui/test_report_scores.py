@@ -22,7 +22,7 @@ from tracker.records.figures import SessionFigures, record_of
 from tracker.records.notes import NoteBook
 from tracker.records.questionnaires import Score, add_score, scores_of
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import save_summary
+from tracker.session.summary_file import save_summary
 from ui.cli import main
 from ui.documents.csv import scores_csv
 from ui.documents.fhir import fhir_bundle

@@ -15,7 +15,7 @@ from tracker.handover import container, crypt
 from tracker.records.folder import Place, find_places
 from tracker.session.files import make_private_folder, new_folder, write_atomically
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 
 #: Above what a hand-over comes to: its content, squeezed, and what encryption adds.
 MAX_FILE = container.MAX_TOTAL + container.MAX_HEAD + 10_000_000

@@ -19,7 +19,7 @@ from tracker.practice.tries import is_quiet_try
 from tracker.session.files import data_folder, write_atomically
 from tracker.session.recovery import interrupted_sessions, moved_sessions
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from typing import Any
 
 from tracker.plan.model import Plan, Unlock
 from tracker.session.flags import REPORTED
-from tracker.session.summary import ExerciseSummary, Summary
+from tracker.session.summary_file import ExerciseSummary, Summary
 
 
 @dataclass(frozen=True, slots=True)

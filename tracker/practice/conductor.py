@@ -43,7 +43,7 @@ from tracker.practice.tasks import (
 from tracker.practice.today import Openings, entries_of_today
 from tracker.practice.week import Week, week_before
 from tracker.session.stage import Step
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 
 #: What is asked while one gets ready for the next set.
 _BETWEEN_SETS = (ShowToday, Rest, AskSound, AskReader, AskSupport, Prepare)

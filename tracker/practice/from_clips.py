@@ -25,7 +25,7 @@ from tracker.session.clip_run import MeasuredClip
 from tracker.session.derive import TIME_DECIMALS
 from tracker.session.engine import Engine
 from tracker.session.stage import Step
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 
 #: Opens and measures a clip for as long as the context lasts.
 OpenClip = Callable[[StagedClip], AbstractContextManager[MeasuredClip]]

@@ -7,7 +7,7 @@ from pathlib import Path
 from tracker.errors import InputError
 from tracker.plan.model import Plan
 from tracker.session.saving import SUMMARY_NAME
-from tracker.session.summary import Summary, load_summary
+from tracker.session.summary_file import Summary, load_summary
 
 
 def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:

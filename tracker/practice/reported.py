@@ -10,7 +10,7 @@ from tracker.plan.rules import is_cleared
 from tracker.practice.asking import Recorder
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 
 
 def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from tracker.errors import InputError
 from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.unlocking import SessionFigures, history_of, judge_condition, opens
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 
 
 class Openings:

@@ -8,7 +8,7 @@ from datetime import date
 
 from tracker.plan.starter import TRY_ID
 from tracker.session.said import NOT_ASKED
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from tracker.session.weekly import FELL
 
 EVERY_DAYS = 7

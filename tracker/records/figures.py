@@ -17,7 +17,7 @@ from tracker.records.of_exercise import exercise_figures, repetition_rows
 from tracker.records.of_session import put_first, session_figures
 from tracker.records.places import Place, clean
 from tracker.session.flags import REPORTED
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from tracker.session.weekly import FELL
 
 

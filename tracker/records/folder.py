@@ -17,17 +17,18 @@ from typing import Literal
 from tracker.errors import InputError
 from tracker.plan import model as plan_model
 from tracker.records.rows import SessionRow, row_of
-from tracker.session import summary as summary_model
+from tracker.session import summary_file
 from tracker.session.journal import read_journal
 from tracker.session.projections import session_record
 from tracker.session.recovery import IN_USE_S
 from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
-from tracker.session.summary import load_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import load_summary
 
 #: Deeper than a clinic, a person, a year and a session; keeps a wrong folder from taking for ever.
 MAX_DEPTH = 8
 #: A JSON file that is larger is neither a plan nor a summary saved by itself.
-MAX_OTHER_BYTES = summary_model.MAX_FILE_BYTES
+MAX_OTHER_BYTES = summary_file.MAX_FILE_BYTES
 
 Kind = Literal["summary", "journal", "other"]
 
@@ -131,7 +132,7 @@ def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:
     except (ValueError, RecursionError):
         return Unread(place.path, "is not a whole JSON file; is it still being copied?")
     kind = data.get("format") if isinstance(data, dict) else None
-    if kind == summary_model.FORMAT:
+    if kind == summary_file.FORMAT:
         return row_of(load_summary(path), place.path)
     if kind == plan_model.FORMAT:
         return PlanFile(place.path)

@@ -17,7 +17,8 @@ from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.flags import REPORTED
 from tracker.session.said import NOT_SETTLED
-from tracker.session.summary import NOTHING_SEEN, ExerciseSummary, Summary
+from tracker.session.summary import NOTHING_SEEN
+from tracker.session.summary_file import ExerciseSummary, Summary
 
 Figures = dict[str, float | None]
 

@@ -29,7 +29,7 @@ from tracker.session.saving import (
     SUMMARY_NAME,
     save_session,
 )
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 
 #: Where the system knows no locks, a journal that was written to so lately is in use:
 #: a writer writes twice a second while it measures.

@@ -8,7 +8,8 @@ from pathlib import Path
 from tracker.session.files import write_atomically
 from tracker.session.journal import read_journal
 from tracker.session.projections import SessionRecord, session_record, stage_log_of
-from tracker.session.summary import Summary, save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary, save_summary
 from tracker.session.trace import save_trace
 
 JOURNAL_NAME = "journal.jsonl"

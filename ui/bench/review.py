@@ -15,7 +15,8 @@ from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.stage import load_stage_log, stage_path_of
-from tracker.session.summary import Summary, save_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary, save_summary
 from tracker.session.trace import load_trace
 
 COUNTS = (500, 1000, 5000)

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from tracker.plan.model import Plan
     from tracker.session.projections import SessionRecord
     from tracker.session.stage import StageLog
-    from tracker.session.summary import ExerciseSummary, Summary
+    from tracker.session.summary_file import ExerciseSummary, Summary
 
 ORDERS = ("eyes_first", "together", "head_first", "not_told")
 TRACE_SUFFIXES = frozenset({".csv", ".tsv", ".txt"})
@@ -61,7 +61,8 @@ def run(args: argparse.Namespace) -> int:
     """Judge, print, write."""
     from tracker.exercises.catalogue import find_exercise
     from tracker.session.files import must_be_writable
-    from tracker.session.summary import save_summary, summarise
+    from tracker.session.summary import summarise
+    from tracker.session.summary_file import save_summary
 
     find_exercise(args.exercise)
     plan, asked = _planned(args)

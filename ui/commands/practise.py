@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from tracker.practice.scripted import Answers
     from tracker.session.clip_run import MeasuredClip
     from tracker.session.live import SessionInfo
-    from tracker.session.summary import ExerciseSummary, Summary
+    from tracker.session.summary_file import ExerciseSummary, Summary
 
 DESCRIPTION = """\
 Opens the program with a plan. With --no-window it needs nobody: it goes through a

@@ -103,7 +103,7 @@ def read_records(paths: Sequence[Path]) -> list[SessionFigures]:
 def _read(path: Path) -> SessionFigures:
     from tracker.errors import InputError
     from tracker.records.figures import record_of
-    from tracker.session.summary import load_summary
+    from tracker.session.summary_file import load_summary
 
     summary = load_summary(path)
     try:

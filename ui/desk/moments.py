@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.session.flags import LOW_LIGHT
-from tracker.session.summary import Summary
+from tracker.session.summary_file import Summary
 from ui import words
 from ui.desk import trade
 from ui.desk.session_data import HOLE_S, SessionView, SetView, Span, nearest

@@ -20,7 +20,8 @@ from tracker.session.journal import read_journal
 from tracker.session.projections import session_record, stage_log_of
 from tracker.session.saving import JOURNAL_NAME, STAGE_NAME, SUMMARY_NAME, TRACE_NAME
 from tracker.session.stage import Step, is_judged, load_stage_log
-from tracker.session.summary import ExerciseSummary, Summary, load_summary, summarise
+from tracker.session.summary import summarise
+from tracker.session.summary_file import ExerciseSummary, Summary, load_summary
 from tracker.session.trace import load_trace
 
 Array = NDArray[np.float64]

@@ -11,7 +11,7 @@ from tracker.errors import InputError
 from tracker.records.figures import SessionFigures, record_of
 from tracker.records.folder import Place, Unread, find_places, read_place
 from tracker.records.rows import SessionRow
-from tracker.session.summary import load_summary
+from tracker.session.summary_file import load_summary
 
 
 @dataclass(frozen=True, slots=True)

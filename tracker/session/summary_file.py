@@ -1,0 +1,194 @@
+"""The summary's file: what a therapist reads of one session.
+
+``schema()`` is the published JSON Schema.
+"""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any, Literal, get_args
+
+from pydantic import BaseModel, ConfigDict, ValidationError
+
+from tracker.errors import InputError
+from tracker.session.files import write_atomically
+from tracker.session.flags import Flag
+
+FORMAT = "turnpost-session"
+FORMAT_VERSION = 1
+MAX_FILE_BYTES = 50_000_000
+
+
+Ended = Literal[
+    "finished",
+    "stopped",
+    "stopped_unwell",
+    "symptom_rule",
+    "red_flag",
+    "possible_fall",
+    "interrupted",
+]
+
+
+ENDED: tuple[str, ...] = get_args(Ended)
+
+
+class _Part(BaseModel):
+    model_config = ConfigDict(extra="allow")
+
+
+class EventRow(_Part):
+    """Something noticed; ``said_at_s`` is null if it was never said."""
+
+    code: str
+    start_s: float
+    end_s: float | None
+    said_at_s: float | None
+    reason: str | None = None
+
+
+class Done(_Part):
+    """What was really done; the counts are null, with a reason, where nothing is counted.
+
+    ``measured_fraction`` is null where nobody tried to measure: practice that was told of.
+    """
+
+    repetitions: int | None
+    turns: int | None
+    duration_s: float
+    measured_fraction: float | None
+    held_s: float | None = None
+    held_longest_s: float | None = None
+    reason: str | None = None
+
+
+class ExerciseSummary(_Part):
+    """One exercise."""
+
+    exercise: str
+    entry_id: str | None
+    prescribed: dict[str, Any]
+    done: Done
+    head: dict[str, Any] | None
+    eyes: dict[str, Any] | None
+    body: dict[str, Any] | None = None
+    hand: dict[str, Any] | None = None
+    gaze: dict[str, Any] | None
+    clarity: dict[str, Any]
+    stillness: dict[str, Any] | None
+    eyes_closed_fraction: dict[str, Any]
+    sway: dict[str, Any]
+    events: list[EventRow]
+    repetitions_list: list[dict[str, Any]]
+    symptoms: dict[str, Any] | None
+    quality: list[Flag]
+    not_measured: list[str]
+    setup: dict[str, Any] | None = None
+    support: dict[str, Any] | None = None
+    steadied: dict[str, Any] | None = None
+    arm: dict[str, Any] | None = None
+    changed: dict[str, Any] | None = None
+    own_count: dict[str, Any] | None = None
+    table: dict[str, Any] | None = None
+    order: dict[str, Any] | None = None
+    catch_up_jumps: dict[str, Any] | None = None
+
+
+class ChangeRow(_Part):
+    """Something that a therapist had changed between two sets of a call.
+
+    ``confirmed``: it was said in the window that the therapist was there and asked for it.
+    """
+
+    time_s: float
+    entry_id: str
+    what: str
+    before: Any
+    after: Any
+    undone: bool = False
+    confirmed: bool = False
+
+
+class MarkRow(_Part):
+    """A moment that was marked while the session went on."""
+
+    time_s: float
+    entry_id: str | None = None
+
+
+class NotDone(_Part):
+    """An entry of the plan that was not begun, and why (keys)."""
+
+    entry_id: str
+    exercise: str
+    reasons: list[str]
+
+
+class Summary(_Part):
+    """One session.
+
+    ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
+    are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
+    null where it was not the turn of the questions of the week. ``baseline``: it was done
+    together with the therapist, for later ones to be compared with.
+    """
+
+    format: Literal["turnpost-session"]
+    format_version: int
+    program_version: str
+    session_id: str | None
+    person: str | None
+    plan_id: str | None
+    started_at: str | None
+    duration_s: float | None
+    ended: Ended
+    setup: dict[str, Any]
+    gate: dict[str, Any] | None
+    symptoms: dict[str, Any] | None
+    weekly: dict[str, Any] | None = None
+    exercises: list[ExerciseSummary]
+    quality: list[Flag] = []
+    ended_because: list[str] = []
+    not_done: list[NotDone] = []
+    opened: list[str] = []
+    changes: list[ChangeRow] = []
+    marks: list[MarkRow] = []
+    baseline: bool = False
+
+
+def schema() -> dict[str, Any]:
+    """JSON Schema of the summary."""
+    return Summary.model_json_schema()
+
+
+def save_summary(path: Path, summary: Summary) -> None:
+    """Write a summary, whole or not at all."""
+    text = json.dumps(summary.model_dump(mode="json"), indent=1, ensure_ascii=False)
+    write_atomically(path, text + "\n")
+
+
+def load_summary(path: Path) -> Summary:
+    """Read a summary.
+
+    Raises
+    ------
+    InputError
+        If it can't be read, is none, or is of a newer version.
+    """
+    try:
+        if path.stat().st_size > MAX_FILE_BYTES:
+            raise InputError(f"{path}: too large for a summary")
+        data = json.loads(path.read_text(encoding="utf-8"))
+        version = data.get("format_version") if isinstance(data, dict) else None
+        if isinstance(version, int) and version > FORMAT_VERSION:
+            raise InputError(f"{path}: was written by a newer version of this program; update it")
+        return Summary.model_validate(data)
+    except OSError as error:
+        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    except ValidationError as error:
+        first = error.errors()[0]
+        where = ".".join(str(p) for p in first["loc"])
+        raise InputError(f"{path}: not a usable summary: {where}: {first['msg']}") from error
+    except (ValueError, RecursionError) as error:
+        raise InputError(f"{path}: not a JSON file ({error})") from error
