@@ -58,20 +58,21 @@ def running_children() -> dict[int, str]:
     children = {p.pid: p.name for p in multiprocessing.active_children() if p.pid is not None}
     if sys.platform != "linux":
         return children
-    for entry in Path("/proc").iterdir():
-        if not entry.name.isdigit():
+    for name in os.listdir("/proc"):
+        if not name.isdigit():
             continue
+        entry = Path("/proc") / name
         try:
             # "pid (name) state parent ..."; the name may hold brackets and blanks.
             state, parent = (entry / "stat").read_text().rpartition(")")[2].split()[:2]
+            if int(parent) != os.getpid() or state in "ZX":
+                continue
             words = (entry / "cmdline").read_bytes().replace(b"\0", b" ").decode(errors="replace")
         except OSError:
             continue
-        if int(parent) != os.getpid() or state in "ZX":
-            continue
         # Python's own helper of shared memory lives as long as the program.
         if "multiprocessing.resource_tracker" not in words:
-            children[int(entry.name)] = words.strip()[:120] or entry.name
+            children[int(name)] = words.strip()[:120] or name
     return children
 
 
@@ -119,6 +120,7 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
     parser.addoption("--rows", type=int, default=1, help="films of test_rendered_rows.py")
     parser.addoption("--films", default=None, help="folder that keeps the films of --rows")
+    parser.addoption("--pictures", default=None, help="folder for pictures of the pages")
     parser.addini(AT_LEAST, "tests with a window that must pass in a full run", default="0")
 
 
