@@ -58,10 +58,9 @@ def running_children() -> dict[int, str]:
     children = {p.pid: p.name for p in multiprocessing.active_children() if p.pid is not None}
     if sys.platform != "linux":
         return children
-    for name in os.listdir("/proc"):
-        if not name.isdigit():
+    for entry in Path("/proc").iterdir():
+        if not entry.name.isdigit():
             continue
-        entry = Path("/proc") / name
         try:
             # "pid (name) state parent ..."; the name may hold brackets and blanks.
             state, parent = (entry / "stat").read_text().rpartition(")")[2].split()[:2]
@@ -72,7 +71,7 @@ def running_children() -> dict[int, str]:
             continue
         # Python's own helper of shared memory lives as long as the program.
         if "multiprocessing.resource_tracker" not in words:
-            children[int(name)] = words.strip()[:120] or name
+            children[int(entry.name)] = words.strip()[:120] or entry.name
     return children
 
 
