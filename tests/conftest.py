@@ -27,6 +27,9 @@ AT_LEAST = "gui_tests_at_least"
 NOT_ALONE = "not alone"
 
 
+# As the program has it (ui/cli.py); here several test processes share the processors.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+
 # Searches that name no number of their own: enough to notice a slip, in a run of minutes.
 # The usual run looks at the same examples each time, so that it says the same of the same
 # code; ``--hypothesis-profile=long`` looks for others, and as far as the accuracy
