@@ -24,7 +24,7 @@ BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
 GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
 AT_LEAST = "gui_tests_at_least"
 #: What ``start.py test`` runs first, in several processes.
-NOT_ALONE = "not alone"
+TOGETHER = "not (quiet or alone)"
 
 
 # As the program has it (ui/cli.py); here several test processes share the processors.
@@ -165,11 +165,14 @@ _PASSED: pytest.StashKey[set[str]] = pytest.StashKey()
 _SCREEN: pytest.StashKey[contextlib.ExitStack] = pytest.StashKey()
 
 
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark each test that uses Qt's application."""
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Mark each test that uses Qt's application; where tests are shared out, long ones go first."""
     for item in items:
         if GUI_FIXTURES & set(getattr(item, "fixturenames", ())):
             item.add_marker(pytest.mark.gui)
+    if is_helper(config):
+        # One that begins last would run while the other processes have nothing left to do.
+        items.sort(key=lambda item: item.get_closest_marker("slow") is None)
 
 
 def no_screen() -> str | None:
@@ -206,11 +209,11 @@ def pytest_runtest_makereport(
 
 
 def is_full_run(config: pytest.Config) -> bool:
-    """Whether nothing was left out by the words of the call, but for what runs alone."""
+    """Whether nothing was left out by the words of the call, but for what runs by itself."""
     option = config.option
     if is_helper(config):
         return False
-    marks = option.markexpr not in ("", NOT_ALONE)
+    marks = option.markexpr not in ("", TOGETHER)
     chosen = option.keyword or marks or option.collectonly
     chosen = chosen or getattr(option, "lf", False) or getattr(option, "deselect", None)
     return not chosen and config.args_source is config.ArgsSource.TESTPATHS
