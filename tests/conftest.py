@@ -33,9 +33,9 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 # Searches that name no number of their own: enough to notice a slip, in a run of minutes.
 # The usual run looks at the same examples each time, so that it says the same of the same
 # code; ``--hypothesis-profile=long`` looks for others, and as far as the accuracy
-# statement does.
-settings.register_profile("short", max_examples=15, derandomize=True)
-settings.register_profile("long", max_examples=300)
+# statement does. A busy machine is no fault of an example's.
+settings.register_profile("short", max_examples=15, derandomize=True, deadline=None)
+settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("short")
 
 
@@ -172,6 +172,7 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
             item.add_marker(pytest.mark.gui)
     if is_helper(config):
         # One that begins last would run while the other processes have nothing left to do.
+        # Leave a test that uses a fixture of its whole package unmarked: it would be made twice.
         items.sort(key=lambda item: item.get_closest_marker("slow") is None)
 
 

@@ -85,7 +85,6 @@ def test_a_dim_film_that_loses_little_is_not_blamed() -> None:
     assert not is_coarse(dim, *seen)
 
 
-@pytest.mark.slow
 def test_a_dim_film_of_few_bits_is_told_and_is_worse(person: Profile, seen: Seen) -> None:
     coarse, seen_coarsely = fitted(0.4, 33)
     assert is_coarse(coarse, *seen_coarsely)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import shutil
+import json
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -46,7 +46,7 @@ def write_clip(
 
 
 def first_part(clip: Path, folder: Path, until_s: float) -> Path:
-    """The beginning of a clip, picture for picture as it was, with its whole stage log."""
+    """The beginning of a clip, picture for picture as it was, and its stage log so far."""
     path = folder / clip.name
     with av.open(str(clip)) as whole, av.open(str(path), "w") as part:
         stream = part.add_stream_from_template(whole.streams.video[0])
@@ -56,7 +56,9 @@ def first_part(clip: Path, folder: Path, until_s: float) -> Path:
                 break
             packet.stream = stream
             part.mux(packet)
-    shutil.copy(stage_path_of(clip), stage_path_of(path))
+    log = json.loads(stage_path_of(clip).read_text(encoding="utf-8"))
+    log["steps"] = [s | {"to_s": min(s["to_s"], until_s)} for s in log["steps"]]
+    stage_path_of(path).write_text(json.dumps(log), encoding="utf-8")
     return path
 
 
