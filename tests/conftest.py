@@ -24,15 +24,18 @@ BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
 GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
 AT_LEAST = "gui_tests_at_least"
 #: What ``start.py test`` runs first, in several processes.
-NOT_ALONE = "not alone"
+TOGETHER = "not (quiet or alone)"
 
+
+# As the program has it (ui/cli.py); here several test processes share the processors.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 # Searches that name no number of their own: enough to notice a slip, in a run of minutes.
 # The usual run looks at the same examples each time, so that it says the same of the same
 # code; ``--hypothesis-profile=long`` looks for others, and as far as the accuracy
-# statement does.
-settings.register_profile("short", max_examples=15, derandomize=True)
-settings.register_profile("long", max_examples=300)
+# statement does. A busy machine is no fault of an example's.
+settings.register_profile("short", max_examples=15, derandomize=True, deadline=None)
+settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("short")
 
 
@@ -64,10 +67,10 @@ def running_children() -> dict[int, str]:
         try:
             # "pid (name) state parent ..."; the name may hold brackets and blanks.
             state, parent = (entry / "stat").read_text().rpartition(")")[2].split()[:2]
+            if int(parent) != os.getpid() or state in "ZX":
+                continue
             words = (entry / "cmdline").read_bytes().replace(b"\0", b" ").decode(errors="replace")
         except OSError:
-            continue
-        if int(parent) != os.getpid() or state in "ZX":
             continue
         # Python's own helper of shared memory lives as long as the program.
         if "multiprocessing.resource_tracker" not in words:
@@ -119,6 +122,7 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
     parser.addoption("--rows", type=int, default=1, help="films of test_rendered_rows.py")
     parser.addoption("--films", default=None, help="folder that keeps the films of --rows")
+    parser.addoption("--pictures", default=None, help="folder for pictures of the pages")
     parser.addini(AT_LEAST, "tests with a window that must pass in a full run", default="0")
 
 
@@ -161,11 +165,15 @@ _PASSED: pytest.StashKey[set[str]] = pytest.StashKey()
 _SCREEN: pytest.StashKey[contextlib.ExitStack] = pytest.StashKey()
 
 
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark each test that uses Qt's application."""
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """Mark each test that uses Qt's application; where tests are shared out, long ones go first."""
     for item in items:
         if GUI_FIXTURES & set(getattr(item, "fixturenames", ())):
             item.add_marker(pytest.mark.gui)
+    if is_helper(config):
+        # One that begins last would run while the other processes have nothing left to do.
+        # Leave a test that uses a fixture of its whole package unmarked: it would be made twice.
+        items.sort(key=lambda item: item.get_closest_marker("slow") is None)
 
 
 def no_screen() -> str | None:
@@ -202,11 +210,11 @@ def pytest_runtest_makereport(
 
 
 def is_full_run(config: pytest.Config) -> bool:
-    """Whether nothing was left out by the words of the call, but for what runs alone."""
+    """Whether nothing was left out by the words of the call, but for what runs by itself."""
     option = config.option
     if is_helper(config):
         return False
-    marks = option.markexpr not in ("", NOT_ALONE)
+    marks = option.markexpr not in ("", TOGETHER)
     chosen = option.keyword or marks or option.collectonly
     chosen = chosen or getattr(option, "lf", False) or getattr(option, "deselect", None)
     return not chosen and config.args_source is config.ArgsSource.TESTPATHS

@@ -12,6 +12,7 @@ import argparse
 import ast
 import copy
 import random
+import re
 import shutil
 import subprocess
 import sys
@@ -29,7 +30,7 @@ COPIED = ("tracker", "calibration", "sample_clips", "ui", "tests", "pyproject.to
 #: The catalogue is data, which its own tests list.
 LEFT_OUT = "catalogue"
 #: So long the tests may take; a change that makes them hang is noticed, too.
-PATIENCE_S = 900.0
+PATIENCE_S = 1800.0
 
 _TURNED: dict[type[ast.cmpop], type[ast.cmpop]] = {
     ast.Lt: ast.GtE,
@@ -156,21 +157,34 @@ class Workshop:
             copier = shutil.copytree if (ROOT / name).is_dir() else shutil.copy
             copier(ROOT / name, folder / name)
 
-    def notices(self, mutant: Mutant | None, tests: Sequence[str] = TESTS) -> bool:
-        """Whether the tests fail with a change; with none they must not."""
+    def notices(self, mutant: Mutant | None, tests: Sequence[str] = TESTS) -> str:
+        """Which test fails first with a change, "" if none does; without a change none must.
+
+        Those that lie where the change lies come first: they mostly notice it.
+        """
         path, kept = self._folder, ""
         if mutant is not None:
             path /= mutant.path
             kept = path.read_text(encoding="utf-8")
             path.write_text(mutant.of(kept), encoding="utf-8")
+            home = Path(mutant.path).parent.name
+            tests = sorted(tests, key=lambda t: Path(t).name != home)
         command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", *tests]
         try:
             done = subprocess.run(
-                command, cwd=self._folder, capture_output=True, timeout=PATIENCE_S, check=False
+                command,
+                cwd=self._folder,
+                capture_output=True,
+                text=True,
+                timeout=PATIENCE_S,
+                check=False,
             )
-            return done.returncode != 0
+            if not done.returncode:
+                return ""
+            failed = re.search(r"^(?:FAILED|ERROR) (\S+)", done.stdout, re.MULTILINE)
+            return failed[1] if failed else "all"
         except subprocess.TimeoutExpired:
-            return True
+            return f"none within {PATIENCE_S:.0f} s"
         finally:
             if mutant is not None:
                 path.write_text(kept, encoding="utf-8")
@@ -188,9 +202,9 @@ def main(words: Sequence[str] | None = None) -> int:
     with tempfile.TemporaryDirectory() as scratch:
         workshop = Workshop(Path(scratch))
         for k, mutant in enumerate(drawn):
-            noticed = workshop.notices(mutant)
-            survived += [] if noticed else [mutant]
-            said = "noticed" if noticed else "NOT NOTICED"
+            by = workshop.notices(mutant)
+            survived += [] if by else [mutant]
+            said = f"noticed by {by}" if by else "NOT NOTICED"
             print(f"{k + 1}/{len(drawn)} {said}  {mutant}", flush=True)
     print(f"{len(drawn) - len(survived)} of {len(drawn)} noticed, of {len(everything)} possible")
     return 1 if survived else 0

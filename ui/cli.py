@@ -110,6 +110,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     by the keyboard.
     """
     words = list(sys.argv[1:] if argv is None else argv)
+    # Before numpy is loaded, here and in the measuring process. Our equations are small: more
+    # threads would wait for each other, spinning, and take the processor from a video call.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     # A terminal that can't show a character gets a "?" for it, not a failure.
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):

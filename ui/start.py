@@ -382,14 +382,20 @@ def run_program(folder: Path, words: Sequence[str]) -> int:
 def pytest_steps(words: Sequence[str]) -> dict[str, list[str]]:
     """Calls of pytest: all tests, or those that the words choose.
 
-    Those that measure time come last and by themselves; the others share the processors.
+    Most share all processors. Those that measure time come after them: they wait more than they
+    work, so that two at a time leave the processors room. What measures the load runs by itself.
     """
     if words:
         return {"pytest": ["pytest", *words]}
-    together = ["-m", "not alone", "-n", "auto", "--maxprocesses", "4", "--dist", "worksteal"]
+
+    def marked(which: str, processes: int, how: str) -> list[str]:
+        shared = ["-n", "auto", "--maxprocesses", str(processes), "--dist", how]
+        return ["pytest", "-m", which, *shared, "--durations", "15"]
+
     return {
-        "pytest": ["pytest", *together, "--durations", "15"],
-        "pytest, alone": ["pytest", "-m", "alone", "--durations", "5"],
+        "pytest": marked("not (quiet or alone)", 4, "worksteal"),
+        "pytest, quiet": marked("quiet", 2, "loadfile"),
+        "pytest, alone": ["pytest", "-m", "alone"],
     }
 
 

@@ -79,6 +79,7 @@ def test_the_film_as_it_is_is_not_blamed(person: Profile, seen: Seen) -> None:
     assert not is_coarse(person, *seen)
 
 
+@pytest.mark.slow
 def test_a_dim_film_that_loses_little_is_not_blamed() -> None:
     dim, seen = fitted(0.4, 18)
     assert not is_coarse(dim, *seen)

@@ -35,13 +35,24 @@ class Ellipsoid:
 
     def picture(self, camera: Pinhole, pose: Pose, width=640, height=480, noise=0.0, seed=0):
         """Whole picture as a crop of scale 1."""
-        ys, xs = np.mgrid[0:height, 0:width]
-        rays = camera.rays(np.stack([xs, ys], axis=-1).reshape(-1, 2).astype(float))
+        grey = np.full(width * height, 90.0)
+        rows = np.flatnonzero(self._near(camera, pose, width, height))
+        rays = camera.rays(np.stack([rows % width, rows // width], axis=-1).astype(float))
         depth = self.depth(rays, pose)
-        body = (rays * depth[:, None] - pose.position_mm) @ pose.rotation
-        grey = np.where(np.isnan(depth), 90.0, self.texture(np.nan_to_num(body)))
+        hit = np.isfinite(depth)
+        body = (rays[hit] * depth[hit, None] - pose.position_mm) @ pose.rotation
+        grey[rows[hit]] = self.texture(body)
         grey = grey + np.random.default_rng(seed).normal(0, noise, grey.shape) if noise else grey
         return GreyCrop(grey.reshape(height, width).astype(np.float32), 0.0, 0.0, 1.0)
+
+    def _near(self, camera, pose, width, height):
+        """Pixels that may show it: those in a square about a ball that holds it all."""
+        ball = self.radii.max()
+        centre = pose.rotation @ self.centre + pose.position_mm
+        off = np.abs(np.mgrid[0:width, 0:height].T - camera.project(centre))
+        # Along the line of sight to the ball's rim its width grows with the angle to the axis.
+        tilt = np.linalg.norm(centre) / centre[2]
+        return (off.max(axis=-1) <= 2 * tilt * camera.focal_px * ball / (centre[2] - ball)).ravel()
 
     def normals(self, body_mm):
         """Outward unit normals."""

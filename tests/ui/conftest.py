@@ -12,6 +12,7 @@ from PySide6.QtCore import QLocale, Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from tests.ui import pictures
 from tests.ui.editing import OpenEditor
 from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
 from tests.ui.patient import Person
@@ -22,6 +23,13 @@ from ui.editor.window import EditorWindow
 from ui.languages import hush, speak
 from ui.ports import ClipPlan
 from ui.settings import Settings
+
+
+@pytest.fixture(autouse=True, scope="session")
+def pictures_wanted(request: pytest.FixtureRequest) -> None:
+    """Keep pictures of the pages where a call asks for them."""
+    kept: str | None = request.config.getoption("--pictures")
+    pictures.folder = None if kept is None else Path(kept)
 
 
 @pytest.fixture

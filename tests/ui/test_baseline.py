@@ -20,9 +20,10 @@ from tests.records.clinic import FIRST_DAY
 from tests.ui.editing import OpenEditor, choose, data_in, settle
 from tests.ui.fakes import FakeWorld, Make, seen
 from tests.ui.patient import ENTER, EYES, TURNS, Person, plan_of
+from tests.ui.pictures import keep
 from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.test_window import cut_in
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
@@ -186,8 +187,7 @@ def test_nothing_is_cut_on_the_first_page(make: Make, percent: int) -> None:
     for _ in range(3):
         window.refresh()
         QApplication.processEvents()
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    window.grab().save(str(OUTPUT / f"baseline-{percent}.png"))
+    keep(window, f"pages/baseline-{percent}")
     assert cut_in(window) == []
 
 

@@ -210,6 +210,20 @@ def test_commands_without_a_window_import_no_qt(name: str) -> None:
     assert not {"PySide6", "pyqtgraph"} & _modules_after([name, "--help"])
 
 
+@pytest.mark.skipif(sys.platform != "linux", reason="threads are counted as Linux lists them")
+def test_equations_are_solved_by_one_thread() -> None:
+    """More of them spin while they wait for each other."""
+    code = (
+        "import os, sys; from ui.cli import main; main(['--version']); import numpy as np; "
+        "np.linalg.solve(np.eye(400), np.ones(400)); print(len(os.listdir('/proc/self/task')))"
+    )
+    plain = {k: v for k, v in os.environ.items() if k != "OPENBLAS_NUM_THREADS"}
+    done = subprocess.run(
+        [sys.executable, "-c", code], cwd=ROOT, env=plain, stdout=subprocess.PIPE, check=True
+    )
+    assert done.stdout.split()[-1] == b"1"
+
+
 def test_without_a_command_the_program_opens(
     install: Install, monkeypatch: pytest.MonkeyPatch
 ) -> None:

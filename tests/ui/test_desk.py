@@ -18,7 +18,7 @@ from pytestqt.qtbot import QtBot
 
 from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
 from tests.records.test_folder import write
-from tests.ui.test_window import OUTPUT
+from tests.ui.pictures import keep
 from tracker.records import telling
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
@@ -396,7 +396,6 @@ def test_from_the_list_to_a_session_by_keys_alone(open_desk: Open, qtbot: QtBot)
 @pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
 def test_nothing_is_cut(open_desk: Open, qtbot: QtBot, percent: int, size: tuple[int, int]) -> None:
     window = open_desk(percent=percent, size=size)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
     for name in ("finch", "plover", "teal"):
         choose(window, name)
@@ -409,8 +408,7 @@ def test_nothing_is_cut(open_desk: Open, qtbot: QtBot, percent: int, size: tuple
 def look(window: QWidget, name: str) -> list[str]:
     for _ in range(3):
         QApplication.processEvents()
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    window.grab().save(str(OUTPUT / f"desk-{name}.png"))
+    keep(window, f"pages/desk-{name}")
     faults = []
     for label in window.findChildren(Words):
         if not label.isVisible() or not label.text():

@@ -20,8 +20,8 @@ from tests.records import made
 from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
 from tests.records.clinic import plan_for as plan_of_patient
 from tests.records.rows import row
+from tests.ui.pictures import keep
 from tests.ui.test_desk import Open, choose, folder, open_desk  # noqa: F401 - fixtures
-from tests.ui.test_window import OUTPUT
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import DoSet, Task
@@ -168,8 +168,7 @@ def test_a_mark_and_a_pause_are_seen_without_colour(desk: DeskWindow) -> None:
     start_s = desk.session_page.sets.itemData(0).from_s
     trace.zoom(1.6)
     QApplication.processEvents()
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    desk.grab().save(str(OUTPUT / "desk-marks.png"))
+    keep(desk, "pages/desk-marks")
     box = trace._box
     seconds = trace.to_s - trace.from_s
 

@@ -14,7 +14,8 @@ from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import PLAN, FakeWorld, Make, grey_picture, seen, turning
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.pictures import keep
+from tests.ui.test_window import cut_in
 from tracker.handover.sending import offer_of
 from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.model import NeckLimit, Plan, SymptomRules
@@ -92,13 +93,12 @@ def test_nothing_is_cut_at_any_step(
     make: Make, fake: FakeWorld, percent: int, colours: str
 ) -> None:
     person = begin(make, fake, percent=percent, colours=colours)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
     for k, step in enumerate(chain(walk(person), [OVERVIEW])):
         if step == OVERVIEW:
             person.director.open_first(OVERVIEW)
         person.settle()
-        person.window.grab().save(str(OUTPUT / f"first-{percent}-{colours}-{k}-{step}.png"))
+        keep(person.window, f"pages/first-{percent}-{colours}-{k}-{step}")
         faults += [f"{step}: {fault}" for fault in cut_in(person.window)]
     assert not faults
 

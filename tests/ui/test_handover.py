@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 from tests.handover.made import DAYS, PERSON, pair, patient, plan_with, session_id, write_session
 from tests.ui.fakes import PLAN, FakeWorld, Make
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.pictures import keep
+from tests.ui.test_window import cut_in
 from tracker.handover import container, crypt
 from tracker.handover.fingerprint import plan_words
 from tracker.handover.sending import hand_over
@@ -105,11 +106,10 @@ def test_nothing_is_cut(
     make: Make, fake: FakeWorld, percent: int, private_data_folder: Path
 ) -> None:
     window = make(percent=percent)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
     for k, name in enumerate(walk(window, fake)):
         settle(window)
-        window.grab().save(str(OUTPUT / f"handover-{percent}-{k:02d}-{name}.png"))
+        keep(window, f"pages/handover-{percent}-{k:02d}-{name}")
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults
 

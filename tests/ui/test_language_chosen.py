@@ -17,7 +17,8 @@ from shiboken6 import isValid
 from tests.handover.made import plan_with
 from tests.ui.fakes import SIZE, FakeWorld, grey_picture, seen, turning
 from tests.ui.patient import ENTER, Person
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.pictures import keep
+from tests.ui.test_window import cut_in
 from tracker.plan.files import save_plan
 from tracker.practice.tasks import AskAfterSet, DoSet, ShowToday
 from tracker.session.files import data_folder
@@ -280,8 +281,6 @@ def test_from_the_first_run_to_a_saved_session_by_keys_alone(
     window = now()
     person = Person(window, fake)
     person.settle()
-    folder = OUTPUT / "first-run" / f"{code}-{percent}"
-    folder.mkdir(parents=True, exist_ok=True)
     faults: list[str] = []
     pictures = 0
 
@@ -289,7 +288,7 @@ def test_from_the_first_run_to_a_saved_session_by_keys_alone(
         nonlocal pictures
         person.settle()
         pictures += 1
-        window.grab().save(str(folder / f"{pictures:02d}-{name}.png"))
+        keep(window, f"pages/first-run/{code}-{percent}/{pictures:02d}-{name}")
         faults.extend(f"{name}: {fault}" for fault in cut_in(window))
 
     for step in STEPS:

@@ -11,15 +11,15 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import QLocale, Qt, QTranslator
-from PySide6.QtGui import QPixmap
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
 
 import calibration
 from tests.ui.fakes import FakeWorld, Make, Voice
 from tests.ui.patient import Person
+from tests.ui.pictures import keep
 from tests.ui.test_every_page import WALKS, pages
-from tests.ui.test_window import OUTPUT, cut_in
+from tests.ui.test_window import cut_in
 from tracker.handover.word_list import WORD_LIST
 from tracker.plan.starter import starter_plan
 from ui import words
@@ -261,13 +261,9 @@ def test_nothing_is_cut_in_any_language(
     make: Make, fake: FakeWorld, language: str, percent: int, which: str
 ) -> None:
     window = make(percent=percent, language=language)
-    folder = OUTPUT / "languages"
-    folder.mkdir(parents=True, exist_ok=True)
     faults = []
     for k, name in enumerate(pages(window, fake, which)):
-        picture: QPixmap = window.grab()
-        slug = re.sub(r"\W+", "-", name)
-        picture.save(str(folder / f"{language}-{percent}-{which}-{k:02d}-{slug}.png"))
+        keep(window, f"pages/languages/{language}-{percent}-{which}-{k:02d}-{name}")
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from math import atan2, degrees, radians, sin, tan
-from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -15,6 +14,7 @@ from PySide6.QtTest import QTest
 
 from tests.ui.fakes import EXTENT, Make, seen
 from tests.ui.patient import ENTER, Person, plan_of
+from tests.ui.pictures import keep
 from tracker.exercises.counters import Counter, channel_of
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
@@ -37,7 +37,6 @@ from ui.session_flow import Phase
 from ui.theme import DARK, LIGHT
 from ui.widgets.backdrop import luminance, soft_ink
 
-OUTPUT = Path(__file__).parents[1] / "output" / "moving"
 X2 = Entry(entry_id="x2", exercise="turns-x2", repetitions=3)
 NODS = Entry(entry_id="nods", exercise="nods-x2", repetitions=3)
 FOLLOW = Entry(entry_id="follow", exercise="follow-slowly", seconds=12, note="asked for")
@@ -228,8 +227,7 @@ def test_every_such_page_can_be_looked_at(
 
 
 def grab(person: Person, name: str) -> None:
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    person.window.grab().save(str(OUTPUT / f"{name}.png"))
+    keep(person.window, f"moving/{name}")
 
 
 @pytest.mark.parametrize("key", [Qt.Key.Key_A, Qt.Key.Key_Space, Qt.Key.Key_Tab, Qt.Key.Key_P])

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from tests.ui.fakes import FakeWorld, Make
@@ -43,6 +43,29 @@ def test_what_stands_apart_ends_the_row(holder: QWidget) -> None:
 def test_what_has_no_room_beside_the_rest_has_a_row_of_its_own(holder: QWidget) -> None:
     first, leave, end = row_of(holder, 360, "Something long", "Unwell", "End", apart=2)
     assert first.y() < leave.y() == end.y() and end.geometry().right() == 359
+
+
+def test_a_row_is_as_high_as_its_words_are_now(holder: QWidget) -> None:
+    """Heights are remembered; whatever changes what is needed makes them be asked anew."""
+    first, second = row_of(holder, 400, "One", "Two", apart=0)
+    row = holder.layout()
+    one_line = row.heightForWidth(400)
+    first.setText("Words that fill a row of this width")
+    assert row.heightForWidth(400) > one_line
+    second.hide()
+    assert row.heightForWidth(400) == one_line
+    second.show()
+    first.setText("One")
+    assert row.heightForWidth(400) == one_line
+    for button in (first, second):
+        button.set_percent(200)
+    larger = row.heightForWidth(400)
+    assert larger > one_line
+    row.addWidget(Button("Three in a row of its own"))
+    QApplication.processEvents()
+    assert row.heightForWidth(400) > larger
+    row.takeAt(2).widget().deleteLater()
+    assert row.heightForWidth(400) == larger
 
 
 def test_the_ways_out_stand_in_one_place_on_every_page(make: Make, fake: FakeWorld) -> None:

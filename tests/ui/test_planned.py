@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import replace
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -25,6 +24,7 @@ from tests.ui.patient import (
     through_the_set,
     turned,
 )
+from tests.ui.pictures import keep
 from tests.ui.test_window import cut_in
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Entry
@@ -47,8 +47,6 @@ from tracker.practice.tasks import (
 from tracker.sample import Sample
 from ui.ports import NoBeats
 from ui.session_flow import Phase
-
-OUTPUT = Path(__file__).parents[1] / "output" / "planned"
 
 
 def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Person]) -> None:
@@ -355,13 +353,12 @@ def test_closing_the_window_saves_what_was_done(begin: Callable[..., Person]) ->
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut_on_any_task(begin: Callable[..., Person], percent: int) -> None:
     person = begin(plan_of(TURNS, STAND, WALK), percent=percent)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults: list[str] = []
     shots = iter(range(100))
 
     def look(name: str) -> None:
         person.settle()
-        person.window.grab().save(str(OUTPUT / f"{percent}-{next(shots):02d}-{name}.png"))
+        keep(person.window, f"planned/{percent}-{next(shots):02d}-{name}")
         assert person.window.size().toTuple() == SIZE, f"{name} made the window larger"
         faults.extend(f"{name}: {fault}" for fault in cut_in(person.window))
 

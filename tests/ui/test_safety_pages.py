@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QRect, Qt
@@ -11,6 +10,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from tests.ui.pictures import keep
 from tracker.plan.gate import QUESTIONS
 from tracker.practice.tasks import AskGate, AskScores
 from ui import theme
@@ -21,7 +21,6 @@ from ui.widgets.marks import Mark
 from ui.widgets.scale import Step
 
 SIZE = (1366, 768)
-OUTPUT = Path(__file__).parents[1] / "output" / "safety"
 ALL_NO = dict.fromkeys(QUESTIONS, False)
 
 Show = Callable[..., Page]
@@ -232,12 +231,11 @@ def test_a_click_chooses_and_does_not_go_on(show: Show) -> None:
 @pytest.mark.parametrize("colours", ["light", "dark"])
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut_and_all_has_a_name(percent: int, colours: str, show: Show) -> None:
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     page, _ = gate(show, percent=percent, colours=colours)
     for part in range(3):
         next(iter(page._marks.values())).setChecked(part == 1)
         settle()
-        page.grab().save(str(OUTPUT / f"gate-{part + 1}-{percent}-{colours}.png"))
+        keep(page, f"safety/gate-{part + 1}-{percent}-{colours}")
         check_page(page)
         if percent == 100:
             assert page.scroll.verticalScrollBar().maximum() == 0
@@ -248,7 +246,7 @@ def test_nothing_is_cut_and_all_has_a_name(percent: int, colours: str, show: Sho
         settle()
     other, _ = scores(show, percent=percent, colours=colours)
     press("7")
-    other.grab().save(str(OUTPUT / f"scores-{percent}-{colours}.png"))
+    keep(other, f"safety/scores-{percent}-{colours}")
     check_page(other)
 
 

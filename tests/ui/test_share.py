@@ -17,7 +17,8 @@ from pytestqt.qtbot import QtBot
 from tests.ui import call
 from tests.ui.fakes import PLAN, FakeWorld, Make, feed, grey_picture, seen, turning
 from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
-from tests.ui.test_window import OUTPUT, cut_in, outside, pixels, to_choose, to_exercise
+from tests.ui.pictures import keep
+from tests.ui.test_window import cut_in, outside, pixels, to_choose, to_exercise
 from tracker.exercises.events import PRIORITY
 from tracker.motion.turning import Turn
 from tracker.plan.model import Entry
@@ -437,9 +438,7 @@ def test_a_call_can_be_read(
         if errors:
             misread.append((text, found))
     right = 1 - wrong / wanted
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    window.grab().save(str(OUTPUT / f"call-{size[1]}-{colours}.png"))
-    (OUTPUT / f"call-{size[1]}-{colours}.txt").write_text(f"{right:.4f} of {wanted} characters")
+    keep(window, f"pages/call-{size[1]}-{colours}")
     assert right >= least, (f"{right:.4f}", misread)
 
 

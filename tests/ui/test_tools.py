@@ -16,7 +16,8 @@ from pytestqt.qtbot import QtBot
 from calibration.lens_watch import LensReport
 from calibration.mark import MarkFound
 from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, answer_fit, feed, grey_picture, seen
-from tests.ui.test_window import OUTPUT, cut_in, to_choose
+from tests.ui.pictures import keep
+from tests.ui.test_window import cut_in, to_choose
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
@@ -92,13 +93,12 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut(make: Make, fake: FakeWorld, percent: int) -> None:
     window = make(percent=percent)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
     for k, name in enumerate(walk(window, fake)):
         for _ in range(3):
             window.refresh()
             QApplication.processEvents()
-        window.grab().save(str(OUTPUT / f"tools-{percent}-{k:02d}-{name}.png"))
+        keep(window, f"pages/tools-{percent}-{k:02d}-{name}")
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults
 
@@ -111,8 +111,7 @@ def test_the_way_back_is_in_sight_in_the_smallest_window(make: Make, language: s
     for _ in range(3):
         window.refresh()
         QApplication.processEvents()
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    window.grab().save(str(OUTPUT / f"tools-smallest-{language}.png"))
+    keep(window, f"pages/tools-smallest-{language}")
     page = window.pages["tools"]
     assert (window.width(), window.height()) == SMALLEST and page.back.isVisible()
     assert not cut_in(window)

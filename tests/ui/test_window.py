@@ -27,6 +27,7 @@ from tests.ui.fakes import (
     seen,
     turning,
 )
+from tests.ui.pictures import keep
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
@@ -37,8 +38,6 @@ from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.field import FieldState, TargetField
 from ui.widgets.picture import Picture
-
-OUTPUT = Path(__file__).parents[1] / "output" / "pages"
 
 
 def to_choose(window: Window, fake: FakeWorld) -> None:
@@ -154,13 +153,12 @@ def test_nothing_is_cut_on_any_page(
     make: Make, fake: FakeWorld, percent: int, colours: str
 ) -> None:
     window = make(percent=percent, colours=colours)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
     faults = []
     for k, name in enumerate(walk(window, fake)):
         for _ in range(3):
             window.refresh()
             QApplication.processEvents()
-        window.grab().save(str(OUTPUT / f"{percent}-{colours}-{k:02d}-{name}.png"))
+        keep(window, f"pages/{percent}-{colours}-{k:02d}-{name}")
         assert window.size().toTuple() == SIZE, f"{name} made the window larger"
         faults += [f"{name}: {fault}" for fault in cut_in(window)]
     assert not faults

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from pathlib import Path
 
+import av
 import cv2
 import numpy as np
 from numpy.typing import NDArray
+
+from tracker.session.stage import stage_path_of
 
 WIDTH_PX, HEIGHT_PX = 160, 120
 
@@ -38,6 +42,23 @@ def write_clip(
     for k in range(n):
         writer.write(picture(k % 256, *size))
     writer.release()
+    return path
+
+
+def first_part(clip: Path, folder: Path, until_s: float) -> Path:
+    """The beginning of a clip, picture for picture as it was, and its stage log so far."""
+    path = folder / clip.name
+    with av.open(str(clip)) as whole, av.open(str(path), "w") as part:
+        stream = part.add_stream_from_template(whole.streams.video[0])
+        for packet in whole.demux(video=0):
+            # In the order of decoding, so that what a picture needs comes before it.
+            if packet.dts is None or packet.dts * packet.time_base >= until_s:
+                break
+            packet.stream = stream
+            part.mux(packet)
+    log = json.loads(stage_path_of(clip).read_text(encoding="utf-8"))
+    log["steps"] = [s | {"to_s": min(s["to_s"], until_s)} for s in log["steps"]]
+    stage_path_of(path).write_text(json.dumps(log), encoding="utf-8")
     return path
 
 

@@ -127,8 +127,8 @@ class Button(QPushButton):
     def wrapped_size(self, width: int) -> QSize:
         """Its size where it can be no wider than ``width`` px."""
         size = self.sizeHint()
-        width = max(width, self.least_width())
-        if size.width() <= width:
+        # Its longest word needs no more than all of them.
+        if size.width() <= width or size.width() <= (width := max(width, self.least_width())):
             return size
         edge = theme.FOCUS_WIDTH
         flags = int(Qt.TextFlag.TextWordWrap)

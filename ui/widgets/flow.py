@@ -20,15 +20,19 @@ class FlowRow(QLayout):
         super().__init__(parent)
         self._items: list[QLayoutItem] = []
         self._apart: set[QWidget] = set()
+        #: Heights at widths, until something changes: Qt asks for them many times over.
+        self._heights: dict[int, int] = {}
         self.setContentsMargins(0, 0, 0, 0)
 
     def set_apart(self, *widgets: QWidget) -> None:
         """Have widgets stand together at the end of the last row; they come last in it."""
         self._apart.update(widgets)
+        self.invalidate()
 
     def addItem(self, item: QLayoutItem) -> None:
         """Take one more."""
         self._items.append(item)
+        self.invalidate()
 
     def count(self) -> int:
         """How many there are."""
@@ -40,6 +44,7 @@ class FlowRow(QLayout):
 
     def takeAt(self, index: int) -> QLayoutItem | None:
         """Let one go."""
+        self.invalidate()
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
     def expandingDirections(self) -> Qt.Orientation:
@@ -52,7 +57,14 @@ class FlowRow(QLayout):
 
     def heightForWidth(self, width: int) -> int:
         """Height of the rows at a width."""
-        return self._place(QRect(0, 0, width, 0), move=False)
+        if width not in self._heights:
+            self._heights[width] = self._place(QRect(0, 0, width, 0), move=False)
+        return self._heights[width]
+
+    def invalidate(self) -> None:
+        """Forget what was known of sizes; Qt calls it when a widget or its words change."""
+        self._heights.clear()
+        super().invalidate()
 
     def setGeometry(self, rect: QRect) -> None:
         """Place them."""
