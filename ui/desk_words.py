@@ -103,9 +103,12 @@ DESK_WORDS: dict[str, object] = {
     "desk.back": QT_TRANSLATE_NOOP("turnpost", "Back (Esc)"),
     "desk.session": QT_TRANSLATE_NOOP("turnpost", "{person}, {day}"),
     "desk.set": QT_TRANSLATE_NOOP("turnpost", "Exercise"),
-    "desk.beside": QT_TRANSLATE_NOOP("turnpost", "Below it"),
+    "desk.beside": QT_TRANSLATE_NOOP("turnpost", "Compare with"),
     "desk.beside.none": QT_TRANSLATE_NOOP("turnpost", "no other session"),
     "desk.loading": QT_TRANSLATE_NOOP("turnpost", "Reading the session ..."),
+    "desk.no_sets": QT_TRANSLATE_NOOP(
+        "turnpost", "Nothing was practised in this session. What was answered is under Figures."
+    ),
     "desk.no_trace": QT_TRANSLATE_NOOP(
         "turnpost", "The measured samples of this session are not in the folder: {why}"
     ),

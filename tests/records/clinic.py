@@ -238,7 +238,7 @@ def robin_week(day: int, days: int) -> dict[str, Any]:
 def finch(u: float, rng: np.random.Generator) -> Form:
     before = 1 if u <= 0.5 else 3 if u <= 0.6 else 4
     form = Form(before=before, after=min(before + 1, 5), away_right=0.15, away_left=0.15)
-    if u > 0.98:
+    if u == 1.0:
         return replace(form, unwell_in_set=1, gate=[dict(ALL_NO), _spin()])
     return form
 

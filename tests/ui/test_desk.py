@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QDate, Qt, QTimer
+from PySide6.QtGui import QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
@@ -115,6 +116,14 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
     assert "head to the left" in told[3] and "can't be trusted" in told[4]
     assert "Then: condition met" in told[5]
     assert window.state.text() == f"People: 6, sessions: {sum(len(p.rows) for p in model.people)}"
+    # The one that is chosen and comes first stays to be read: no mark of it covers the words.
+    assert window.people.hasFocus()
+    row = window.people.grab(window.people.visualRect(model.index(0))).toImage()
+    accent = window.people.palette().color(QPalette.ColorRole.Accent).rgb()
+    marked = sum(
+        row.pixel(x, y) == accent for x in range(row.width()) for y in range(0, row.height(), 4)
+    )
+    assert 0 < marked < 0.02 * row.width() * row.height() / 4
 
 
 def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
@@ -129,6 +138,10 @@ def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
     assert not trend(window, "amplitude, left").affected
     choose(window, "finch")
     assert trend(window, "amplitude, left").affected
+    # At the width of a usual laptop the chart of all sessions is in sight, too.
+    table = window.person_page.trends
+    ends = table.columnViewportPosition(4) + table.columnWidth(4)
+    assert table.columnWidth(4) > 100 and ends <= table.viewport().width() + 1
     assert trend(window, "amplitude, left").cells[0].endswith("◄ affected side")
 
 
@@ -222,14 +235,31 @@ def test_the_trace_by_keys(open_desk: Open, qtbot: QtBot) -> None:
     assert window.stack.currentIndex() == 0 and window.people.hasFocus()
 
 
-def test_two_sessions_under_each_other(open_desk: Open, qtbot: QtBot) -> None:
+def test_a_session_without_practice_says_so_and_what_was_answered(
+    open_desk: Open, qtbot: QtBot
+) -> None:
+    window = open_desk()
+    choose(window, "robin")
+    person = window.person_page.person
+    assert person is not None and person.reasons[0].place is not None
+    window.open_session(person.reasons[0].place)
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert "Nothing was practised" in page.panes[0].title.text()
+    assert page.lists.currentWidget() is page.figures
+    told = [page.figures.item(k).text() for k in range(page.figures.count())]
+    assert "Falls in the last week: one fall" in told and "Medicines changed: no" in told
+
+
+def test_two_sessions_beside_each_other(open_desk: Open, qtbot: QtBot) -> None:
     window = open_desk()
     open_last(window, qtbot, "teal")
     page = window.session_page
     assert not page.panes[1].isVisible()
     page.beside.setCurrentIndex(1)
     qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
-    assert page.panes[1].isVisible()
+    assert page.panes[1].isVisible() and page.traces.beside
+    assert all("teal, 3 Oct 2026" in pane.title.text() for pane in page.panes)
     shown = page.panes[1].trace.shown
     assert shown is not None and shown.exercise.exercise == "turns-on-target"
     # Only the last session of the clinic is kept whole; the other one says so.
@@ -237,7 +267,7 @@ def test_two_sessions_under_each_other(open_desk: Open, qtbot: QtBot) -> None:
     QApplication.processEvents()
     page.panes[1].grab()
     page.beside.setCurrentIndex(0)
-    assert not page.panes[1].isVisible()
+    assert not page.panes[1].isVisible() and not page.panes[0].title.isVisible()
 
 
 def test_notes_and_marks_stand_beside_what_was_measured(

@@ -37,7 +37,7 @@ from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
-from ui.desk.small import desk_words, small_button
+from ui.desk.small import desk_words, row_of, small_button
 from ui.desk.together import new_session_folder, plan_path
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
@@ -113,12 +113,13 @@ class DeskWindow(QWidget):
         head.setContentsMargins(theme.M, theme.S, theme.M, 0)
         head.addWidget(title)
         head.addWidget(self.folder_name, 1)
-        for button in (self.open_other, self.smaller, self.larger, self.colours):
-            head.addWidget(button)
+        buttons = [self.open_exchange, self.open_other, self.smaller, self.larger, self.colours]
+        # Large words have no room for all of them in one row.
+        head.addWidget(row_of(buttons))
         status = QHBoxLayout()
         status.setContentsMargins(theme.M, 0, theme.M, 0)
         status.addWidget(self.state, 1)
-        for part in (self.progress, self.stop, self.go_on, self.faults, self.open_exchange):
+        for part in (self.progress, self.stop, self.go_on, self.faults):
             status.addWidget(part)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.people)

@@ -1092,6 +1092,11 @@
             <translation>una caída, contada en la pregunta semanal</translation>
         </message>
         <message>
+            <source>a safety question ended it</source>
+            <comment>a safety question ended it</comment>
+            <translation>terminada por una pregunta de seguridad</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>una serie se hizo más fácil de lo que indica el plan</translation>
@@ -1607,6 +1612,11 @@
             <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
         </message>
         <message>
+            <source>how it ended is not known</source>
+            <comment>how it ended is not known</comment>
+            <translation>no se sabe cómo terminó</translation>
+        </message>
+        <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
             <translation>hasta dónde se acerca de verdad el dedo (sus ciclos se cuentan donde se ve el brazo)</translation>
@@ -1617,6 +1627,16 @@
             <translation>en el plan, cambiado en la llamada</translation>
         </message>
         <message>
+            <source>it broke off</source>
+            <comment>it broke off</comment>
+            <translation>se interrumpió</translation>
+        </message>
+        <message>
+            <source>it ended with a possible fall</source>
+            <comment>it ended with a possible fall</comment>
+            <translation>terminó con una posible caída</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>se mantiene un tiempo: no hay nada que contar</translation>
@@ -1625,6 +1645,11 @@
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>está solo en palabras, y el terapeuta aún no lo ha dicho</translation>
+        </message>
+        <message>
+            <source>it was stopped unwell</source>
+            <comment>it was stopped unwell</comment>
+            <translation>parada por malestar</translation>
         </message>
         <message>
             <source>its end is not recorded</source>
@@ -2127,14 +2152,14 @@
             <translation>preparación inutilizable</translation>
         </message>
         <message>
-            <source>share measured {value}, asked at least {least}</source>
-            <comment>share measured {value}, asked at least {least}</comment>
-            <translation>parte medida {value}, pedido como mínimo {least}</translation>
+            <source>share measured {value}, asked at least {least} %</source>
+            <comment>share measured {value}, asked at least {least} %</comment>
+            <translation>parte medida {value}, pedido como mínimo {least} %</translation>
         </message>
         <message>
-            <source>share on target {value}, asked at least {least}</source>
-            <comment>share on target {value}, asked at least {least}</comment>
-            <translation>parte en el punto {value}, pedido como mínimo {least}</translation>
+            <source>share on target {value}, asked at least {least} %</source>
+            <comment>share on target {value}, asked at least {least} %</comment>
+            <translation>parte en el punto {value}, pedido como mínimo {least} %</translation>
         </message>
         <message>
             <source>shoulders and hands not all seen</source>
@@ -2392,11 +2417,6 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
-            <source>the session ended with {how}</source>
-            <comment>the session ended with {how}</comment>
-            <translation>la sesión terminó con {how}</translation>
-        </message>
-        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
@@ -2410,6 +2430,11 @@
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>el registro dice que se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>the symptom rule ended it</source>
+            <comment>the symptom rule ended it</comment>
+            <translation>terminada por la regla de síntomas</translation>
         </message>
         <message>
             <source>the table ends before this age</source>
@@ -3750,9 +3775,9 @@
             <translation>{text}; referencia del {day}</translation>
         </message>
         <message>
-            <source>Below it</source>
+            <source>Compare with</source>
             <comment>desk.beside</comment>
-            <translation>Debajo</translation>
+            <translation>Comparar con</translation>
         </message>
         <message>
             <source>no other session</source>
@@ -4058,6 +4083,11 @@
             <source>this folder has only the summary</source>
             <comment>desk.no_samples</comment>
             <translation>esta carpeta solo tiene el resumen</translation>
+        </message>
+        <message>
+            <source>Nothing was practised in this session. What was answered is under Figures.</source>
+            <comment>desk.no_sets</comment>
+            <translation>En esta sesión no se practicó nada. Lo que se respondió está en «Valores».</translation>
         </message>
         <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
