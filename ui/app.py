@@ -20,6 +20,7 @@ from tracker.session.files import data_folder
 from ui import words
 from ui.any_key import AnyKey
 from ui.appearance import Appearance
+from ui.begun_from_desk import begin_baseline
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.handing_over import HandingOver
 from ui.keys import KEYS, Key
@@ -465,7 +466,11 @@ class Window(QWidget):
             # Its plots take half a second to load, which a patient need not wait for.
             from ui.desk.opening import show_desk
 
-            self.desk = show_desk(Path(folder), self.settings)
+            self.desk = show_desk(
+                Path(folder),
+                self.settings,
+                begin_here=lambda plan, new: begin_baseline(self, plan, new),
+            )
 
     def open_editor(self) -> None:
         """Open the plan editor beside this window."""

@@ -4350,9 +4350,19 @@
             <translation>يُفتح البرنامج بجانب هذه النافذة. عند انتهاء الجلسة تظهر هنا من تلقاء نفسها.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>هناك شيء جارٍ في نافذة البرنامج. أنهِه هناك ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>تعذّر فتح البرنامج.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>نافذة البرنامج جاهزة لذلك. عند انتهاء الجلسة تظهر هنا من تلقاء نفسها.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4363,6 +4373,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>البرنامج مفتوح بالفعل. أغلق نافذته أولًا ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>تعذّر على البرنامج قبول الخطة؛ تذكر نافذته السبب.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>

@@ -4350,9 +4350,19 @@
             <translation>Das Programm öffnet sich neben diesem Fenster. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>Im Fenster des Programms ist etwas im Gange. Beenden Sie es dort und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>Das Programm ließ sich nicht öffnen.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>Das Fenster des Programms ist dafür bereit. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4363,6 +4373,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>Das Programm ist schon geöffnet. Schließen Sie zuerst sein Fenster und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>Das Programm konnte den Plan nicht übernehmen; sein Fenster sagt, warum.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>

@@ -4350,9 +4350,19 @@
             <translation>El programa se abre junto a esta ventana. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>En la ventana del programa hay algo en marcha. Termínelo allí y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>No se pudo abrir el programa.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>La ventana del programa está lista para ella. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4363,6 +4373,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>El programa ya está abierto. Cierre primero su ventana y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>El programa no pudo aceptar el plan; su ventana dice por qué.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>
