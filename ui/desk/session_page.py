@@ -250,7 +250,10 @@ class SessionPage(QWidget):
         second = self.views[1]
         other = None if second is None else same_exercise(second, chosen)
         self.traces.show_sets(self._titles, self.views, [chosen, other])
-        flags = [] if chosen is None else chosen.exercise.quality
+        flags = [] if chosen is None else list(chosen.exercise.quality)
+        # Then what limits the session as a whole; some of that stands with the exercise, too.
+        first, named = self.views[0], {f.flag for f in flags}
+        flags += [] if first is None else [f for f in first.summary.quality if f.flag not in named]
         why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))

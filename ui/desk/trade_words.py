@@ -194,6 +194,8 @@ _SENTENCES = (
     "half a minute to try the program out: not counted as practice",
     "practised away from the camera, as the patient says",
     "the set-up was too poor for the line of sight",
+    "the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees "
+    "off, turns by a tenth",
     "{value} pictures a second",
     "{share} % of the time",
     "{share} % of the time the eyes went beyond the set-up's range",

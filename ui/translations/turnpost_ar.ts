@@ -2427,6 +2427,11 @@
             <translation>كان الإعداد أضعف من أن يكفي لخط النظر</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>أظهرت صورة الإعداد القليل من الوجه المتحرّك: قد تنحرف زوايا الرأس درجة إلى درجتين، والاستدارات بمقدار العُشر</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>يقول السجل إن المطلوب كان تمرينًا آخر</translation>

@@ -2427,6 +2427,11 @@
             <translation>die Einrichtung war für die Blicklinie zu schlecht</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>das Bild der Einrichtung zeigte zu wenig vom bewegten Gesicht: Die Winkel des Kopfes können um 1 bis 2 Grad falsch sein, Drehungen um ein Zehntel</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>laut Ablauf war eine andere Übung vorgegeben</translation>

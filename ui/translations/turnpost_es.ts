@@ -2427,6 +2427,11 @@
             <translation>la preparación fue demasiado pobre para la línea de mirada</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>la imagen de la preparación mostró demasiado poco de la cara en movimiento: los ángulos de la cabeza pueden desviarse de 1 a 2 grados, y los giros una décima parte</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>el registro dice que se pedía otro ejercicio</translation>
