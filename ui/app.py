@@ -19,6 +19,7 @@ from tracker.practice.tasks import SINCE_LAST, AskScores, AskSinceLast, DoSet, T
 from ui import words
 from ui.any_key import AnyKey
 from ui.appearance import Appearance
+from ui.begun_from_desk import begin_baseline
 from ui.beside import Beside
 from ui.geometry import FieldExtent
 from ui.keys import KEYS, Key
@@ -97,7 +98,7 @@ class Window(QWidget):
         )
         #: The page that lies over another for a while, and what is under it.
         self._covered: tuple[str, Phase, Task | None] | None = None
-        self.beside = Beside(self, settings)
+        self.beside = Beside(self, settings, lambda plan, new: begin_baseline(self, plan, new))
         self.handing_over, self.pages = make_pages(self, world.run)
         self._lay_out()
         self._shortcuts = self._make_shortcuts()

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.session.files import data_folder
 from ui import words
 from ui.settings import Settings
+
+if TYPE_CHECKING:
+    from ui.desk.window import BeginHere
 
 
 class Beside:
@@ -20,10 +24,12 @@ class Beside:
         The window that they were opened from.
     settings
         What is remembered.
+    begin_here
+        Begins a baseline in that window, for the desk.
     """
 
-    def __init__(self, window: QWidget, settings: Settings) -> None:
-        self._window, self._settings = window, settings
+    def __init__(self, window: QWidget, settings: Settings, begin_here: BeginHere) -> None:
+        self._window, self._settings, self._begin_here = window, settings, begin_here
         self.desk: QWidget | None = None
         self.editor: QWidget | None = None
 
@@ -37,7 +43,7 @@ class Beside:
             # Its plots take half a second to load, which a patient need not wait for.
             from ui.desk.opening import show_desk
 
-            self.desk = show_desk(Path(folder), self._settings)
+            self.desk = show_desk(Path(folder), self._settings, begin_here=self._begin_here)
 
     def open_editor(self) -> None:
         """Open the plan editor."""

@@ -48,6 +48,17 @@ DESK_WORDS: dict[str, object] = {
     "desk.together.open": QT_TRANSLATE_NOOP(
         "turnpost", "The program is open already. Close its window first, then begin here again."
     ),
+    "desk.together.here": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The program's window is ready for it. Once it is over, the session stands here by itself.",
+    ),
+    "desk.together.busy": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Something goes on in the program's window. End it there, then begin here again.",
+    ),
+    "desk.together.refused": QT_TRANSLATE_NOOP(
+        "turnpost", "The program could not take the plan; its window says why."
+    ),
     "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
@@ -103,9 +114,12 @@ DESK_WORDS: dict[str, object] = {
     "desk.back": QT_TRANSLATE_NOOP("turnpost", "Back (Esc)"),
     "desk.session": QT_TRANSLATE_NOOP("turnpost", "{person}, {day}"),
     "desk.set": QT_TRANSLATE_NOOP("turnpost", "Exercise"),
-    "desk.beside": QT_TRANSLATE_NOOP("turnpost", "Below it"),
+    "desk.beside": QT_TRANSLATE_NOOP("turnpost", "Compare with"),
     "desk.beside.none": QT_TRANSLATE_NOOP("turnpost", "no other session"),
     "desk.loading": QT_TRANSLATE_NOOP("turnpost", "Reading the session ..."),
+    "desk.no_sets": QT_TRANSLATE_NOOP(
+        "turnpost", "Nothing was practised in this session. What was answered is under Figures."
+    ),
     "desk.no_trace": QT_TRANSLATE_NOOP(
         "turnpost", "The measured samples of this session are not in the folder: {why}"
     ),

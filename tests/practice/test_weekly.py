@@ -244,7 +244,7 @@ def test_a_fall_told_weekly_is_not_worded_as_an_answer_at_the_gate() -> None:
     )
     row = row_of(found, "a/summary.json")
     assert [r.text for r in reasons_of([row], adherence_of([row], PLAN, DAY), [])][:1] == [
-        f"answered yes: {said}"
+        "told of falls in the last week: one fall, not hurt"
     ]
     assert (
         "safety questions             call therapist (a fall, told in the question of the week)"

@@ -4,11 +4,14 @@ It lives with the tests because it needs the conductor and the engine, which
 ``sample_clips`` must not know. ``python -m tests.records.clinic FOLDER [WEEKS]`` writes it.
 
 heron
-    Improves: fewer glances away, larger and faster turns, less dizziness.
+    Improves since a baseline taken together: fewer glances away, larger and faster turns,
+    less dizziness. A questionnaire's score of the first day and of the last has fallen.
 robin
-    On a plateau, does everything.
+    On a plateau, does everything; was seen in the clinic first. Fell once in the last week.
 finch
-    Stops feeling unwell and reports a short spin; dizziness rises.
+    Was seen in the clinic first. Tells half-way that medicines changed; from then on
+    dizziness rises, and so does a questionnaire's score. Stops feeling unwell at the end and
+    reports a short spin.
 plover
     Poor light: hardly anything is measured.
 teal
@@ -38,6 +41,8 @@ from tests.practice.person import ALL_NO, Person, plan_of
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import DoSet, Task
+from tracker.records.notes import NoteBook
+from tracker.records.questionnaires import add_score
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal, MemoryJournal
@@ -46,18 +51,24 @@ from tracker.session.projections import session_record
 from tracker.session.saving import SUMMARY_NAME, save_session
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
-from tracker.session.summary_file import save_summary
+from tracker.session.summary_file import Summary, load_summary, save_summary
 
 RATE_HZ = 16.0
 #: Long enough for five turns to each side at the slowest tempo.
 SET_S = 20.0
+#: Of that, how long standing takes: nothing is counted there.
+STAND_SHARE = 0.6
 FIRST_DAY = date(2026, 9, 28)
 #: Of the small clinic; the day on which it is looked at is far behind its last session.
 DAYS = 6
 LAST_DAY = FIRST_DAY + timedelta(days=DAYS - 1)
 TODAY = date(2026, 11, 26)
 ZONE = timezone(timedelta(hours=1))
+#: Sets of the small clinic: as short as a trend can be read from.
+SMALL_SET_S = 10.0
 NEAR_MM = (0.0, 0.0, 600.0)
+#: Made up; its text exists nowhere.
+QUESTIONNAIRE = "Questionnaire A"
 
 
 @dataclass(frozen=True)
@@ -79,9 +90,22 @@ class Form:
     unwell_in_set: int | None = None
 
 
+#: Answers to the questions of the week.
+QUIET: dict[str, Any] = {"falls": "none", "hurt": False, "medicines_changed": False}
+
+
+def _quiet(_: int, __: int) -> dict[str, Any]:
+    return QUIET
+
+
 @dataclass(frozen=True)
 class Patient:
-    """Somebody of the clinic: a plan, and their form on the day of a share of the weeks."""
+    """Somebody of the clinic: a plan, and their form on the day of a share of the weeks.
+
+    ``visit`` is how many days before the first day at home a baseline was taken in the clinic;
+    ``weekly`` what is told of a week, by its day and how many days there are; ``scores`` the
+    score of a questionnaire on the first day and on the last.
+    """
 
     name: str
     side: str
@@ -89,6 +113,9 @@ class Patient:
     tempo_bpm: float
     form: Callable[[float, np.random.Generator], Form]
     bouts: Callable[[int, np.random.Generator], int]
+    visit: int | None = None
+    weekly: Callable[[int, int], dict[str, Any]] = _quiet
+    scores: tuple[float, float] | None = None
 
 
 def samples_of(step: Step, form: Form, rng: np.random.Generator) -> list[Sample]:
@@ -150,10 +177,12 @@ class Practising(Person):
         if not (isinstance(task, DoSet) and task.asked is not None):
             super()._do(conductor, task)
             return
+        stands = task.asked.step_values["exercise"] == "stand"
+        length_s = self.set_s * (STAND_SHARE if stands else 1.0)
         step = Step.model_validate(
             {
                 "from_s": conductor.now_s,
-                "to_s": conductor.now_s + self.set_s,
+                "to_s": conductor.now_s + length_s,
                 "step": "exercise",
                 "target_mm": NEAR_MM,
                 **task.asked.step_values,
@@ -163,7 +192,7 @@ class Practising(Person):
         self.sets += 1
         stops = self.form.unwell_in_set == self.sets
         for sample in samples_of(step, self.form, self.rng):
-            if stops and sample.time_s > step.from_s + self.set_s / 2:
+            if stops and sample.time_s > step.from_s + length_s / 2:
                 conductor.advance(sample.time_s)
                 conductor.unwell()
                 return
@@ -184,6 +213,8 @@ def _few(day: int, _: np.random.Generator) -> int:
 
 
 def heron(u: float, rng: np.random.Generator) -> Form:
+    # What was won by two thirds of the time is kept.
+    u = min(1.0, 1.6 * u)
     return Form(
         amplitude_deg=13.0 + 6.0 * u,
         tempo=0.9 + 0.15 * u,
@@ -200,12 +231,22 @@ def robin(u: float, rng: np.random.Generator) -> Form:
     return Form(away_right=0.2, away_left=0.2, before=3 if rng.random() < 0.5 else 2, after=3)
 
 
+def robin_week(day: int, days: int) -> dict[str, Any]:
+    """One fall, told when falls are asked about for the last time."""
+    return {**QUIET, "falls": "once"} if days - day <= 3 else QUIET
+
+
 def finch(u: float, rng: np.random.Generator) -> Form:
-    before = round(1 + 3 * u)
+    before = 1 if u <= 0.5 else 3 if u <= 0.6 else 4
     form = Form(before=before, after=min(before + 1, 5), away_right=0.15, away_left=0.15)
-    if u > 0.98:
+    if u == 1.0:
         return replace(form, unwell_in_set=1, gate=[dict(ALL_NO), _spin()])
     return form
+
+
+def finch_week(day: int, days: int) -> dict[str, Any]:
+    """Other medicines, told once, when the second half begins."""
+    return {**QUIET, "medicines_changed": 0 <= day - days / 2 < 7}
 
 
 def _spin() -> dict[str, bool]:
@@ -227,9 +268,16 @@ def wren(u: float, rng: np.random.Generator) -> Form:
 
 
 PATIENTS = (
-    Patient("heron", "right", "chronic", 60.0, heron, _bout_number),
-    Patient("robin", "left", "chronic", 60.0, robin, _both),
-    Patient("finch", "left", "acute", 60.0, finch, _bout_number),
+    Patient(
+        *("heron", "right", "chronic", 60.0, heron, _bout_number), visit=5, scores=(62.0, 31.0)
+    ),
+    Patient(*("robin", "left", "chronic", 60.0, robin, _both), visit=3, weekly=robin_week),
+    Patient(
+        *("finch", "left", "acute", 60.0, finch, _bout_number),
+        visit=4,
+        weekly=finch_week,
+        scores=(34.0, 48.0),
+    ),
     Patient("plover", "right", "chronic", 60.0, plover, _both),
     Patient("teal", "both", "bilateral", 40.0, teal, _both),
     Patient("wren", "right", "chronic", 60.0, wren, _few),
@@ -240,7 +288,7 @@ def plan_for(patient: Patient, set_s: float = SET_S) -> Plan:
     asked = {"repetitions": 10, "tempo_bpm": patient.tempo_bpm}
     return plan_of(
         {"exercise": "turns-on-target", **asked, "amplitude_deg": (15.0, 20.0)},
-        {"exercise": "stand", "seconds": set_s},
+        {"exercise": "stand", "seconds": STAND_SHARE * set_s},
         {
             "exercise": "turns-together",
             "unlock_after": {
@@ -262,47 +310,93 @@ def plan_for(patient: Patient, set_s: float = SET_S) -> Plan:
     )
 
 
+@dataclass(frozen=True)
+class Visit:
+    """One session that is to be practised: when, how, and after which others."""
+
+    started: datetime
+    form: Form
+    history: Sequence[Summary] = ()
+    weekly: dict[str, Any] = field(default_factory=lambda: QUIET)
+    baseline: bool = False
+
+
 def practise(
-    patient: Patient,
-    plan: Plan,
-    form: Form,
-    started: datetime,
-    folder: Path,
-    *,
-    whole: bool,
-    set_s: float = SET_S,
-) -> None:
+    patient: Patient, plan: Plan, visit: Visit, folder: Path, *, whole: bool, set_s: float = SET_S
+) -> Summary:
     """One session; only a ``whole`` one keeps journal and trace beside its summary."""
-    rng = np.random.default_rng(zlib.crc32(folder.name.encode()))
+    form, rng = visit.form, np.random.default_rng(zlib.crc32(folder.name.encode()))
     about = SessionInfo(
         session_id=folder.name,
         person=patient.name,
         plan_id=plan.plan_id,
-        started_at=started.isoformat(),
+        started_at=visit.started.isoformat(),
         program_version="0.1.0",
         setup={"calibration": "fitted", "gaze_error_deg": 0.8},
+        baseline=visit.baseline,
     )
     person = Practising(
         gate=form.gate,
+        weekly=visit.weekly,
         before={"dizziness": form.before},
         after={"dizziness": form.after},
         settle_s=form.settle_s,
         clarity=form.clarity,
+        # What a met condition opens is left for the therapist to speak of first.
+        open=False,
         form=form,
         rng=rng,
         set_s=set_s,
     )
+    known: dict[str, Any] = {"history": visit.history, "today": visit.started.date()}
     folder.mkdir(parents=True)
     if not whole:
         journal = MemoryJournal()
         person.engine = Engine(journal, about=about)
-        person.go_on(Conductor(plan, person.engine))
-        save_summary(folder / SUMMARY_NAME, summarise(session_record(journal.content())))
-        return
+        person.go_on(Conductor(plan, person.engine, **known))
+        made = summarise(session_record(journal.content()))
+        save_summary(folder / SUMMARY_NAME, made)
+        return made
     with FileJournal(folder / "journal.jsonl") as kept:
         person.engine = Engine(kept, about=about)
-        person.go_on(Conductor(plan, person.engine))
+        person.go_on(Conductor(plan, person.engine, **known))
     save_session(folder)
+    return load_summary(folder / SUMMARY_NAME)
+
+
+def _at(day: int, bout: int) -> datetime:
+    begins = datetime.combine(FIRST_DAY + timedelta(days=day), datetime.min.time(), ZONE)
+    return begins + timedelta(hours=9 + 6 * bout)
+
+
+def _write_person(
+    home: Path, patient: Patient, number: int, days: int, whole_last: int, set_s: float
+) -> None:
+    """Plan and sessions of one person, each session with what the ones before it have told."""
+    plan = plan_for(patient, set_s)
+    home.mkdir(parents=True)
+    (home / "plan.json").write_text(
+        json.dumps(plan.model_dump(mode="json", exclude_none=True)), encoding="utf-8"
+    )
+    rng = np.random.default_rng(number)
+    home_bouts = [(d, b) for d in range(days) for b in range(patient.bouts(d, rng))]
+    bouts = home_bouts if patient.visit is None else [(-patient.visit, 0), *home_bouts]
+    history: list[Summary] = []
+    ended_on: int | None = None
+    for k, (day, bout) in enumerate(bouts):
+        # How they are is told by the sessions at home; at the visit as on the first day.
+        at = max(k - (len(bouts) - len(home_bouts)), 0)
+        form = patient.form(at / max(len(home_bouts) - 1, 1), rng)
+        if day == ended_on:
+            continue
+        weekly, started = patient.weekly(day, days), _at(day, bout)
+        visit = Visit(started, form, history, weekly, baseline=day < 0)
+        folder = home / f"{started:%Y%m%d-%H%M}-{patient.name}"
+        whole = k >= len(bouts) - whole_last
+        done = practise(patient, plan, visit, folder, whole=whole, set_s=set_s)
+        history.append(done)
+        # Whoever was told to call first practises no more on that day.
+        ended_on = day if done.ended == "red_flag" else ended_on
 
 
 def write_clinic(
@@ -313,37 +407,25 @@ def write_clinic(
     set_s: float = SET_S,
 ) -> Path:
     """Write the clinic, or some of its people; of each the last sessions are kept whole."""
+    folder.mkdir(parents=True, exist_ok=True)
+    book = NoteBook(folder, "therapist")
     for number, patient in enumerate(PATIENTS):
         if names and patient.name not in names:
             continue
-        plan = plan_for(patient, set_s)
-        home = folder / patient.name
-        home.mkdir(parents=True)
-        (home / "plan.json").write_text(
-            json.dumps(plan.model_dump(mode="json", exclude_none=True)), encoding="utf-8"
-        )
-        rng = np.random.default_rng(number)
-        times = [
-            datetime.combine(FIRST_DAY + timedelta(days=day), datetime.min.time(), ZONE)
-            + timedelta(hours=9 + 6 * bout)
-            for day in range(days)
-            for bout in range(patient.bouts(day, rng))
-        ]
-        for k, started in enumerate(times):
-            form = patient.form(k / max(len(times) - 1, 1), rng)
-            name = f"{started:%Y%m%d-%H%M}-{patient.name}"
-            whole = k >= len(times) - whole_last
-            practise(patient, plan, form, started, home / name, whole=whole, set_s=set_s)
+        _write_person(folder / patient.name, patient, number, days, whole_last, set_s)
+        first = FIRST_DAY - timedelta(days=patient.visit or 0)
+        last = FIRST_DAY + timedelta(days=days - 1)
+        for day, score in zip((first, last), patient.scores or (), strict=False):
+            add_score(book, patient.name, QUESTIONNAIRE, day, score, (0.0, 100.0))
     return folder
 
 
 @cache
 def small_clinic() -> Path:
-    """A few days of five of them, made once for all tests; never write into it."""
+    """A few days of all of them, made once for all tests; never write into it."""
     folder = Path(tempfile.mkdtemp(prefix="turnpost-clinic-"))
     atexit.register(shutil.rmtree, folder, ignore_errors=True)
-    names = ("heron", "finch", "plover", "teal", "wren")
-    return write_clinic(folder, DAYS, 1, names, set_s=10.0)
+    return write_clinic(folder, DAYS, 1, set_s=SMALL_SET_S)
 
 
 if __name__ == "__main__":

@@ -15,6 +15,7 @@ from tracker.records.adherence import adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.rows import SessionRow
 from tracker.records.series import series_of
+from tracker.session.weekly import TOLD_WEEKLY
 from ui.desk.text import dated
 
 PLAN = plan_of(SEATED, bouts_a_day=1, days_a_week=7, starts_on=START.isoformat())
@@ -119,6 +120,22 @@ def test_falls_come_right_after_red_flags_and_medicines_later() -> None:
         row(11, ended="stopped_unwell"),
     ]
     assert kinds(rows) == [Kind.red_flag, Kind.fell, Kind.unwell, Kind.medicines]
+
+
+def test_a_fall_told_in_the_question_of_the_week_is_one_line() -> None:
+    ended = {"ended": "red_flag", "weekly": ONCE, "sets": ()}
+    (found,) = reasons([*CALM, row(10, put_first=(TOLD_WEEKLY,), **ended)])
+    assert (found.kind, found.text) == (
+        Kind.fell,
+        "told of falls in the last week: one fall, not hurt",
+    )
+    other = EMERGENCY[0]
+    first, second = reasons([*CALM, row(10, put_first=(other, TOLD_WEEKLY), **ended)])
+    assert first.text == f"answered yes: {telling.question(other)}"
+    assert [first.kind, second.kind] == [Kind.red_flag, Kind.fell]
+    # Where what was told is lost, the answer alone is said.
+    (alone,) = reasons([*CALM, row(10, put_first=(TOLD_WEEKLY,), **{**ended, "weekly": {}})])
+    assert alone.kind == Kind.red_flag and "a fall" in alone.text
 
 
 @pytest.mark.parametrize("ended", ["stopped", "interrupted", "finished"])

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
 
-from tests.records.clinic import LAST_DAY, TODAY, small_clinic
+from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
 from tracker.records import telling
 from tracker.records.attention import Kind
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.index import read_folder
+from tracker.records.notes import NoteBook
 from tracker.records.people import Person, people_of
+from tracker.records.questionnaires import courses_of, scores_of
 from tracker.records.trends import SPECS
 from tracker.session.summary_file import load_summary
 from ui.cli import main
@@ -33,10 +36,16 @@ def people(folder: Path) -> dict[str, Person]:
 
 
 def test_who_is_called_first(people: dict[str, Person]) -> None:
-    first = next(iter(people.values()))
-    assert first.name == "finch"
-    assert [r.kind for r in first.reasons[:2]] == [Kind.unwell, Kind.spin]
-    assert all(r.day == LAST_DAY for r in first.reasons[:2])
+    first, second = list(people.values())[:2]
+    assert (first.name, second.name) == ("robin", "finch")
+    (fell,) = first.reasons
+    assert fell.kind == Kind.fell and fell.text.endswith("one fall, not hurt")
+    (told,) = [r for r in first.rows if r.place == fell.place]
+    # That day was over with it: nothing was practised, not later either.
+    assert told.ended == "red_flag" and not told.sets
+    assert [r for r in first.rows if r.day == told.day] == [told]
+    assert [r.kind for r in second.reasons[:2]] == [Kind.unwell, Kind.spin]
+    assert all(r.day == LAST_DAY for r in second.reasons[:2])
 
 
 def test_who_practised_least(people: dict[str, Person]) -> None:
@@ -53,6 +62,25 @@ def test_whose_gaze_fell_and_to_which_side(people: dict[str, Person]) -> None:
 
 def test_whose_symptoms_rise(people: dict[str, Person]) -> None:
     assert [n for n, p in people.items() if Kind.rising in [r.kind for r in p.reasons]] == ["finch"]
+
+
+def test_medicines_changed_before_the_symptoms_rose(people: dict[str, Person]) -> None:
+    told = {n: r for n, p in people.items() for r in p.reasons if r.kind == Kind.medicines}
+    assert list(told) == ["finch"]
+    day, rows = told["finch"].day, people["finch"].rows
+    assert day is not None and FIRST_DAY < day < LAST_DAY
+    assert {r.before for r in rows if r.day is not None and r.day < day} == {1}
+    assert rows[-1].before == 4
+
+
+def test_whose_scores_of_two_dates_differ(folder: Path) -> None:
+    courses = courses_of(scores_of(NoteBook(folder, "anybody")))
+    found = {c.person: [(s.day, s.score) for s in c.scores] for c in courses}
+    first = {n: FIRST_DAY - timedelta(days=k) for n, k in (("heron", 5), ("finch", 4))}
+    assert found == {
+        "heron": [(first["heron"], 62.0), (LAST_DAY, 31.0)],
+        "finch": [(first["finch"], 34.0), (LAST_DAY, 48.0)],
+    }
 
 
 def test_which_figures_can_not_be_trusted(people: dict[str, Person]) -> None:
@@ -96,15 +124,22 @@ def test_who_improves_and_nothing_is_wrong(people: dict[str, Person]) -> None:
     assert changes["amplitude_deg", "left"] == "rose"
     assert changes["dizziness_before", ""] == "fell"
     assert changes["measured", ""] == "no_change"
+    # It is the baseline of the clinic that they are compared with, where one was taken.
+    since = {s.change.since for s in heron.series() if s.figure == "amplitude_deg"}
+    assert since == {FIRST_DAY - timedelta(days=5)} and heron.rows[0].baseline
+    days = {n: p.baseline_day for n, p in people.items()}
+    assert {n for n, d in days.items() if d} == {"heron", "robin", "finch"}
 
 
 def test_the_list_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["review", str(folder), "--text", "--today", TODAY.isoformat()]) == 0
     out = capsys.readouterr().out
-    names = ("finch", "wren", "teal", "plover", "heron")
+    names = ("robin", "finch", "wren", "teal", "plover", "heron")
     places = [out.index(f"\n{n}  (last session") for n in names]
     assert places == sorted(places)
     assert f"{telling.day(LAST_DAY)}: stopped unwell" in out
+    assert "told of falls in the last week: one fall, not hurt" in out
+    assert "said that medicines have changed" in out
     assert "not seen by the camera" in out and "Could not be read" not in out
 
 
@@ -113,11 +148,15 @@ def test_one_person_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) ->
     out = capsys.readouterr().out
     assert "plover, affected side: right" in out and "too few measured sessions" in out
     assert "amplitude, right (affected)" in out
+    assert main(["review", str(folder), "--text", "--person", "heron"]) == 0
+    out = capsys.readouterr().out
+    assert "Baseline, taken together in the clinic: 23 Sep 2026" in out
+    assert "Questionnaire A (0 to 100): 62 on 2026-09-23, 31 on 2026-10-03: 31 lower" in out
 
 
 def test_a_wrong_call_says_what_to_do(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
     for call, says in (
-        (["review", str(folder), "--text", "--person", "owl"], "it has: finch, "),
+        (["review", str(folder), "--text", "--person", "owl"], "it has: robin, finch, "),
         (["review", str(folder), "--person", "finch"], "goes with --text"),
         (["review", str(folder / "nowhere"), "--text"], "no such folder"),
     ):

@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
 from tests.records import made
@@ -33,11 +33,13 @@ from tracker.session.files import data_folder, make_private_folder
 from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.summary_file import Summary, load_summary, save_summary
 from ui import wiring
+from ui.begun_from_desk import begin_baseline
 from ui.cli import main
 from ui.desk import text as desk_text
 from ui.desk import together
 from ui.desk.session_table import session_cells
 from ui.desk.trend_table import TrendRow
+from ui.desk.window import DeskWindow
 from ui.editor.baseline import TAKE
 from ui.editor.rows import PLAN
 from ui.editor.window import EditorWindow
@@ -351,6 +353,51 @@ def test_while_the_program_is_open_the_desk_says_to_close_it_first(
     program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
     assert program.mine
     program.close()
+
+
+def test_from_the_programs_own_window_it_is_begun_in_that_window(
+    make: Make, fake: FakeWorld, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    root = write_folder(tmp_path / "one")
+    window = make()
+    person = Person(window, fake)
+    program = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    window.director.open_tools()
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(root))
+    window.pages["tools"].review.click()
+    desk = window.beside.desk
+    assert isinstance(desk, DeskWindow)
+    qtbot.addWidget(desk)
+    qtbot.waitUntil(lambda: desk.found is not None, timeout=30_000)
+    choose_person(desk, "Wren")
+    said, welcome = desk.person_page.report.said, window.pages["welcome"]
+    # Nobody has to close this window, which would close the desk with it.
+    desk.person_page.baseline.click()
+    assert "window is ready for it" in said.text() and desk.isVisible()
+    person.settle()
+    assert window.stack.currentWidget() is welcome
+    assert welcome.practise.text() == "Begin the baseline"
+    baseline = window.director.baseline
+    assert baseline is not None and baseline.folder is not None
+    assert baseline.folder.parent == root and baseline.person == "Wren"
+    # The words of the plan are still to be compared, but not now.
+    plan = welcome.plan
+    assert plan is not None and window.handing_over._check.is_unchecked(plan)
+    # While a session goes on it stays as it is.
+    person.choose("Begin the baseline")
+    assert isinstance(person.director.task, AskGate)
+    desk.person_page.baseline.click()
+    assert "Something goes on" in said.text()
+    assert isinstance(person.director.task, AskGate)
+    person.director.end_today()
+    person.settle()
+    assert fake.recordings[-1].save().summary["baseline"] is True
+    # From the page of its figures one more can be begun.
+    desk.person_page.baseline.click()
+    assert window.stack.currentWidget() is welcome and "is ready" in said.text()
+    assert begin_baseline(window, tmp_path / "none.json", root / "new") == "refused"
+    program.close()
+    desk.close()
 
 
 def test_the_program_that_is_called_is_really_there() -> None:

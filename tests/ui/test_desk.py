@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QDate, Qt, QTimer
+from PySide6.QtGui import QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
@@ -23,7 +24,7 @@ from tracker.records import telling
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.index import Records, read_folder
-from tracker.records.notes import NoteBook
+from tracker.records.notes import FOLDER_NAME, NoteBook
 from tracker.session.summary_file import load_summary
 from ui import theme
 from ui.desk import reading
@@ -40,8 +41,9 @@ Open = Callable[..., DeskWindow]
 
 @pytest.fixture
 def folder(tmp_path: Path) -> Path:
-    """The small clinic, to write notes into."""
-    return Path(shutil.copytree(small_clinic(), tmp_path / "clinic"))
+    """The small clinic, to write the first notes into."""
+    without = shutil.ignore_patterns(FOLDER_NAME)
+    return Path(shutil.copytree(small_clinic(), tmp_path / "clinic", ignore=without))
 
 
 @pytest.fixture
@@ -107,12 +109,21 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
         str(model.index(k).data(Qt.ItemDataRole.AccessibleTextRole))
         for k in range(model.rowCount())
     ]
-    assert [t.split(".")[0] for t in told] == ["finch", "wren", "teal", "plover", "heron"]
-    assert "First: stopped unwell" in told[0]
-    assert "% of bouts asked" in told[1]
-    assert "head to the left" in told[2] and "can't be trusted" in told[3]
-    assert "Then: condition met" in told[4]
-    assert window.state.text() == f"People: 5, sessions: {sum(len(p.rows) for p in model.people)}"
+    assert [t.split(".")[0] for t in told] == ["robin", "finch", "wren", "teal", "plover", "heron"]
+    assert "First: told of falls in the last week: one fall, not hurt" in told[0]
+    assert "First: stopped unwell" in told[1]
+    assert "% of bouts asked" in told[2]
+    assert "head to the left" in told[3] and "can't be trusted" in told[4]
+    assert "Then: condition met" in told[5]
+    assert window.state.text() == f"People: 6, sessions: {sum(len(p.rows) for p in model.people)}"
+    # The one that is chosen and comes first stays to be read: no mark of it covers the words.
+    assert window.people.hasFocus()
+    row = window.people.grab(window.people.visualRect(model.index(0))).toImage()
+    accent = window.people.palette().color(QPalette.ColorRole.Accent).rgb()
+    marked = sum(
+        row.pixel(x, y) == accent for x in range(row.width()) for y in range(0, row.height(), 4)
+    )
+    assert 0 < marked < 0.02 * row.width() * row.height() / 4
 
 
 def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
@@ -127,6 +138,10 @@ def test_a_person_shows_reasons_practice_and_trends(open_desk: Open) -> None:
     assert not trend(window, "amplitude, left").affected
     choose(window, "finch")
     assert trend(window, "amplitude, left").affected
+    # At the width of a usual laptop the chart of all sessions is in sight, too.
+    table = window.person_page.trends
+    ends = table.columnViewportPosition(4) + table.columnWidth(4)
+    assert table.columnWidth(4) > 100 and ends <= table.viewport().width() + 1
     assert trend(window, "amplitude, left").cells[0].endswith("◄ affected side")
 
 
@@ -153,6 +168,7 @@ def test_filters_by_exercise_days_and_change(open_desk: Open) -> None:
     assert headings == ["Quiet stance in a corner", "Whole session"]
     page.filters.show_all()
     day = FIRST_DAY
+    page.filters.from_day.setDate(QDate(day.year, day.month, day.day))
     page.filters.to_day.setDate(QDate(day.year, day.month, day.day))
     assert {r.day for r in page.sessions.sessions.rows} == {FIRST_DAY}
     assert trend(window, "amplitude").change.verdict == "too_few"
@@ -219,14 +235,31 @@ def test_the_trace_by_keys(open_desk: Open, qtbot: QtBot) -> None:
     assert window.stack.currentIndex() == 0 and window.people.hasFocus()
 
 
-def test_two_sessions_under_each_other(open_desk: Open, qtbot: QtBot) -> None:
+def test_a_session_without_practice_says_so_and_what_was_answered(
+    open_desk: Open, qtbot: QtBot
+) -> None:
+    window = open_desk()
+    choose(window, "robin")
+    person = window.person_page.person
+    assert person is not None and person.reasons[0].place is not None
+    window.open_session(person.reasons[0].place)
+    page = window.session_page
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert "Nothing was practised" in page.panes[0].title.text()
+    assert page.lists.currentWidget() is page.figures
+    told = [page.figures.item(k).text() for k in range(page.figures.count())]
+    assert "Falls in the last week: one fall" in told and "Medicines changed: no" in told
+
+
+def test_two_sessions_beside_each_other(open_desk: Open, qtbot: QtBot) -> None:
     window = open_desk()
     open_last(window, qtbot, "teal")
     page = window.session_page
     assert not page.panes[1].isVisible()
     page.beside.setCurrentIndex(1)
     qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
-    assert page.panes[1].isVisible()
+    assert page.panes[1].isVisible() and page.traces.beside
+    assert all("teal, 3 Oct 2026" in pane.title.text() for pane in page.panes)
     shown = page.panes[1].trace.shown
     assert shown is not None and shown.exercise.exercise == "turns-on-target"
     # Only the last session of the clinic is kept whole; the other one says so.
@@ -234,7 +267,7 @@ def test_two_sessions_under_each_other(open_desk: Open, qtbot: QtBot) -> None:
     QApplication.processEvents()
     page.panes[1].grab()
     page.beside.setCurrentIndex(0)
-    assert not page.panes[1].isVisible()
+    assert not page.panes[1].isVisible() and not page.panes[0].title.isVisible()
 
 
 def test_notes_and_marks_stand_beside_what_was_measured(
@@ -281,7 +314,7 @@ def test_files_that_can_not_be_read_are_named_and_stop_nothing(
     bad.mkdir()
     (bad / "summary.json").write_text('{"half')
     window = open_desk()
-    assert window.found is not None and len(window.found.people) == 5
+    assert window.found is not None and len(window.found.people) == 6
     assert window.faults.isVisible() and "1 files could not be read" in window.faults.text()
     window.faults.click()
     assert "wren/broken/summary.json" in window.fault_list.item(0).text()
@@ -294,11 +327,11 @@ def test_the_folder_is_followed_and_the_choice_stays(
     window = open_desk()
     choose(window, "teal")
     write(folder, "owl/s1", "owl", "2026-10-02")
-    qtbot.waitUntil(lambda: window.people.people.rowCount() == 6, timeout=30_000)
+    qtbot.waitUntil(lambda: window.people.people.rowCount() == 7, timeout=30_000)
     person = window.person_page.person
     assert person is not None and person.name == "teal"
     shutil.rmtree(folder / "owl")
-    qtbot.waitUntil(lambda: window.people.people.rowCount() == 5, timeout=30_000)
+    qtbot.waitUntil(lambda: window.people.people.rowCount() == 6, timeout=30_000)
 
 
 def slow_reading(monkeypatch: pytest.MonkeyPatch, wait_s: float) -> None:
@@ -338,7 +371,7 @@ def test_reading_is_shown_can_be_stopped_and_never_holds_the_window(
     assert "only a part" in window.state.text() and window.go_on.isVisible()
     monkeypatch.setattr(reading, "read_folder", read_folder)
     window.go_on.click()
-    qtbot.waitUntil(lambda: "People: 5" in window.state.text(), timeout=30_000)
+    qtbot.waitUntil(lambda: "People: 6" in window.state.text(), timeout=30_000)
     assert not window.go_on.isVisible()
 
 
@@ -365,7 +398,7 @@ def test_a_folder_that_goes_away_is_said(
     window = open_desk()
     folder.rename(folder.with_name("elsewhere"))
     qtbot.waitUntil(lambda: "Not read" in window.state.text(), timeout=30_000)
-    assert window.people.people.rowCount() == 5
+    assert window.people.people.rowCount() == 6
     folder.with_name("elsewhere").rename(folder)
     qtbot.waitUntil(lambda: "Not read" not in window.state.text(), timeout=30_000)
 
@@ -375,7 +408,7 @@ def test_from_the_list_to_a_session_by_keys_alone(open_desk: Open, qtbot: QtBot)
     assert window.people.hasFocus()
     QTest.keyClick(window.people, Qt.Key.Key_Down)
     person = window.person_page.person
-    assert person is not None and person.name == "wren"
+    assert person is not None and person.name == "finch"
     reached = set()
     for _ in range(40):
         QTest.keyClick(window.focusWidget() or window, Qt.Key.Key_Tab)

@@ -17,6 +17,7 @@ from tests.ui.test_languages import TRANSLATED, Marked, unmarked
 from tracker.records import telling
 from tracker.records.figure import Figure
 from tracker.records.units import BEATS, DEGREES
+from tracker.session.flags import _NOTES
 from ui.desk import trade
 from ui.desk.people_list import lines_of
 from ui.desk.trade_words import TRADE
@@ -56,7 +57,7 @@ def shown_texts(window: QWidget) -> Iterator[str]:
 def test_no_english_is_left_over(open_desk: Any, qtbot: QtBot) -> None:  # noqa: F811
     window = open_desk()
     left, looked = set(), 0
-    for name in ("finch", "wren", "teal", "plover", "heron"):
+    for name in ("robin", "finch", "wren", "teal", "plover", "heron"):
         choose(window, name)
         texts = [*shown_texts(window), *lines_of(window.person_page.person)]
         tabs, scores = window.person_page.tabs, window.person_page.scores
@@ -125,6 +126,11 @@ def test_every_known_text_is_found_again(spoken: Any, code: str) -> None:
     for text in TRADE:
         filled = re.sub(r"\{(\w+)\}", "7", text)
         assert trade.shown(filled) != filled or text in ("{low} to {high}", "error", "no", "tempo")
+
+
+def test_what_limits_figures_is_known() -> None:
+    for flag in _NOTES.values():
+        assert flag.reason in TRADE.values(), flag.flag
 
 
 def test_months_are_those_of_the_records() -> None:

@@ -86,10 +86,19 @@ def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[Sess
 
 #: Ends of a session that say nothing against it.
 _ENDED_WELL = ("finished", "stopped")
+_ENDED_BADLY = {
+    "stopped_unwell": "it was stopped unwell",
+    "symptom_rule": "the symptom rule ended it",
+    "red_flag": "a safety question ended it",
+    "possible_fall": "it ended with a possible fall",
+    "interrupted": "it broke off",
+}
 
 
 def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
-    found = [] if figures.ended in _ENDED_WELL else [f"the session ended with {figures.ended!r}"]
+    found = []
+    if figures.ended not in _ENDED_WELL:
+        found.append(_ENDED_BADLY.get(figures.ended or "", "how it ended is not known"))
     if figures.eased:
         found.append("a set was made easier than the plan has it")
     for words, value, most in (
@@ -103,7 +112,7 @@ def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
         ("share measured", figures.measured, unlock.measured_least),
     ):
         if least is not None and (value is None or value < least):
-            found.append(f"{words} {_shown(value)}, asked at least {least:g}")
+            found.append(f"{words} {_in_percent(value)}, asked at least {_in_percent(least)}")
     if unlock.clear and figures.clear is not True:
         found.append("target not said to be clear")
     return found
@@ -111,6 +120,10 @@ def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
 
 def _shown(value: float | None) -> str:
     return "not known" if value is None else f"{value:.3g}"
+
+
+def _in_percent(share: float | None) -> str:
+    return _shown(None) if share is None else f"{_shown(100.0 * share)} %"
 
 
 def figures_of(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:

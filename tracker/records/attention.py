@@ -147,6 +147,11 @@ def _from_sessions(
 
 def _red_flag(row: SessionRow) -> str:
     asked = [q for q in row.put_first if q in (*EMERGENCY, *CALL, TOLD_WEEKLY)]
+    if TOLD_WEEKLY in asked and _fell(row):
+        # The line of the fall says more of it; twice it would look like two.
+        asked.remove(TOLD_WEEKLY)
+        if not asked:
+            return ""
     if asked:
         return f"answered yes: {telling.listed(telling.question(q) for q in asked)}"
     return "ended by a safety question" if row.ended == "red_flag" else ""

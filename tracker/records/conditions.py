@@ -7,7 +7,7 @@ Nothing opens here: steps are taken by the therapist and the patient.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
@@ -20,13 +20,15 @@ from tracker.session.flags import REPORTED
 class Standing:
     """A condition: its words, what it opens, whether it is met and why (not).
 
-    ``practised`` is whether what it opens has been practised already.
+    ``practised`` is whether what it opens has been practised already; ``exercise`` that of the
+    entry that it opens, empty where it opens a stage.
     """
 
     words: str
     opens: str
     condition: Condition
     practised: bool
+    exercise: str = ""
 
 
 def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standing]:
@@ -44,7 +46,8 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     for entry in plan.entries:
         if entry.unlock_after is not None:
             practised = entry.entry_id in done
-            found.append(_standing(plan, own, entry.unlock_after, entry.entry_id, practised))
+            standing = _standing(plan, own, entry.unlock_after, entry.entry_id, practised)
+            found.append(replace(standing, exercise=entry.exercise))
     return found
 
 

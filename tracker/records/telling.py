@@ -138,7 +138,12 @@ def low_practice(found: Adherence) -> str:
 
 def opening(standing: Standing, remark: str = "") -> str:
     """A condition of the plan and what it opens."""
-    return f"{standing.words.rstrip(' .')} (opens {standing.opens}{remark})"
+    what = standing.opens
+    if standing.exercise:
+        # An entry's ID says little; it tells two of one exercise apart.
+        apart = "" if what == standing.exercise else what
+        what = exercise(standing.exercise, apart)
+    return f"{standing.words.rstrip(' .')} (opens {what}{remark})"
 
 
 def condition(standing: Standing, *, most: int | None = None) -> str:

@@ -52,8 +52,8 @@ _NOTES = {
     ),
     "coarse_picture": Flag(
         flag="coarse_picture",
-        reason="the set-up's picture told too little of the moving face: the head's angles may "
-        "be 1 to 2 degrees off, and turns by a tenth",
+        reason="the set-up's picture told too little of the moving face: the head may be "
+        "1 to 2 degrees off, turns by a tenth",
     ),
 }
 

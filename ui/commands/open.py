@@ -35,6 +35,9 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
             return app.exec()
 
         def begin(window: Window) -> None:
+            if baseline is not None:
+                # The plan's words can be compared later: the therapist sits here and has chosen it.
+                window.cover("")
             window.expect_baseline(baseline)
             window.director.look_for_interrupted()
 

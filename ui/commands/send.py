@@ -23,11 +23,12 @@ def add_parser(sub: Any) -> None:
     parser = sub.add_parser(
         "send",
         help="therapist: send sessions to the clinic's FHIR server (an extra for clinics)",
-        description="Sends each session below FOLDER that the server has not got yet, as a FHIR "
-        "R4 transaction. What could not be sent stays and goes out with the next call; what is "
-        "sent twice makes no doubles. What went where is written into FOLDER/notes. One pseudonym "
-        "is one patient on that server: practices that share it name a system of their own each "
-        "(--people), or must not both have a P-07.",
+        description="Sends each session below FOLDER, and each questionnaire score of its people, "
+        "that the server has not got yet, as a FHIR R4 transaction; notes and marks stay here. "
+        "What could not be sent stays and goes out with the next call; what is sent twice makes "
+        "no doubles. What went where is written into FOLDER/notes. One pseudonym is one patient "
+        "on that server: practices that share it name a system of their own each (--people), or "
+        "must not both have a P-07.",
         allow_abbrev=False,
     )
     parser.add_argument("folder", type=Path, metavar="FOLDER", help="holds the sessions")
@@ -81,7 +82,8 @@ def run(args: argparse.Namespace) -> int:
         ) from error
     finally:
         server.close()
-    print(f"{count.sent} sent to {server.address}, {count.before} had gone before")
+    scores = f" ({count.scores} of them questionnaire scores)" if count.scores else ""
+    print(f"{count.sent} sent to {server.address}{scores}, {count.before} had gone before")
     if count.failed:
         raise RunError(f"{count.failed} could not be sent; they stay and go with the next call")
     return 0

@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from ui.desk.window import DeskWindow
+from ui.desk.window import BeginHere, DeskWindow
 from ui.opening import start_app
 from ui.settings import Settings
 
@@ -19,9 +19,15 @@ def open_desk(folder: Path, *, today: date | None = None) -> tuple[QApplication,
     return app, show_desk(folder, settings, today=today)
 
 
-def show_desk(folder: Path, settings: Settings, *, today: date | None = None) -> DeskWindow:
+def show_desk(
+    folder: Path,
+    settings: Settings,
+    *,
+    today: date | None = None,
+    begin_here: BeginHere | None = None,
+) -> DeskWindow:
     """Show the desk beside a window that is open already."""
-    window = DeskWindow(folder, settings, today)
+    window = DeskWindow(folder, settings, today, begin_here)
     available = window.screen().availableGeometry()
     window.resize(min(1366, available.width()), min(768, available.height()))
     window.setWindowState(Qt.WindowState.WindowMaximized)

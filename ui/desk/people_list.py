@@ -1,6 +1,6 @@
 """The list of people: who, why, when last, how much; by words and shape, not by colour alone."""
 
-# ruff: noqa: N802, ARG002 - the names and arguments are Qt's
+# ruff: noqa: N802 - the names and arguments are Qt's
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
-from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen, QPolygonF
+from PySide6.QtGui import QFontMetrics, QPainter, QPalette, QPen, QPolygonF, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QListView,
@@ -96,7 +96,16 @@ class PeopleModel(QAbstractListModel):
 class _Delegate(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         line = QFontMetrics(option.font).height()
-        return QSize(10 * line, 4 * line + 2 * theme.S)
+        return QSize(10 * line, (3 + self._practice_lines(option, index)) * line + 2 * theme.S)
+
+    def _practice_lines(self, option: QStyleOptionViewItem, index: Index) -> int:
+        """Lines for practice and the last day: rows are alike, so two if anybody needs them."""
+        view, model = option.widget, index.model()
+        if not isinstance(view, QListView) or not isinstance(model, PeopleModel):
+            return 1
+        metrics, wide = QFontMetrics(option.font), view.viewport().width() - theme.M - theme.S
+        texts = (lines_of(person)[1] for person in model.people)
+        return 2 if any(metrics.horizontalAdvance(text) > wide for text in texts) else 1
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         person: Person = index.data(PERSON_ROLE)
@@ -127,10 +136,16 @@ class _Delegate(QStyledItemDelegate):
         middle = QRect(box.left(), box.top() + line, box.width(), 2 * line)
         _wrapped(painter, middle, why)
         painter.setPen(soft)
-        _text(painter, QRect(box.left(), box.top() + 3 * line, box.width(), line), practice)
+        last = QRect(box.left(), box.top() + 3 * line, box.width(), box.height() - 3 * line)
+        if last.height() >= 2 * line:
+            _wrapped(painter, last, practice)
+        else:
+            _text(painter, last, practice)
         painter.setPen(QPen(palette.color(role.Mid), 1))
         painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight())
         if option.state & QStyle.StateFlag.State_HasFocus:
+            # The triangle's brush would fill the frame, and hide the words.
+            painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(QPen(palette.color(role.Link), 3))
             painter.drawRect(option.rect.adjusted(2, 2, -2, -2))
         painter.restore()
@@ -187,6 +202,12 @@ class PeopleList(QListView):
         self.setFont(theme.font("desk", percent))
         self.setMinimumWidth(14 * self.fontMetrics().height())
         self.scheduleDelayedItemsLayout()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """A narrower list has higher rows."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.scheduleDelayedItemsLayout()
 
     def show_people(self, people: Sequence[Person]) -> None:
         """Show people; who was chosen stays chosen."""

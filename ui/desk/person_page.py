@@ -1,5 +1,7 @@
 """One person: what needs eyes first, practice, trends, sessions."""
 
+# ruff: noqa: N802 - the names are Qt's
+
 from __future__ import annotations
 
 from collections import Counter
@@ -8,7 +10,16 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
@@ -25,6 +36,10 @@ from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
 from ui.widgets.basic import Rule, Words
+
+#: Beside the name and its line of words there is room for the buttons from so many heights of
+#: a line on.
+HEAD_LINES = 40
 
 
 class Reasons(QWidget):
@@ -126,14 +141,16 @@ class PersonPage(QWidget):
         column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.setSpacing(theme.S)
-        head = QHBoxLayout()
-        head.addWidget(self.name)
-        head.addWidget(self.about, 1)
+        who = QVBoxLayout()
+        who.setSpacing(0)
+        who.addWidget(self.name)
+        who.addWidget(self.about)
+        self._head = head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        head.addLayout(who, 1)
         self.plan = small_button(words.say("desk.plan"))
         self.plan.clicked.connect(self.plan_wanted)
         self.baseline = small_button(words.say("desk.together"))
         self.baseline.clicked.connect(self.baseline_wanted)
-        # Large words leave room for one of them beside the name, not for all.
         head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
@@ -163,6 +180,7 @@ class PersonPage(QWidget):
 
     def set_percent(self, percent: int) -> None:
         """The tabs' own words."""
+        self._lay_out_head()
         self.tabs.setFont(theme.font("desk", percent))
         self.trends.set_percent(percent)
         self.sessions.set_percent(percent)
@@ -171,6 +189,17 @@ class PersonPage(QWidget):
             self.reasons._shown = None
             self.reasons.set_percent(percent)
             self.reasons.show_reasons(shown)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width may have room for the buttons beside the name, or no longer."""
+        super().resizeEvent(event)
+        self._lay_out_head()
+
+    def _lay_out_head(self) -> None:
+        """The buttons beside the name, or below it, where it would be squeezed into a column."""
+        wide = self.width() >= HEAD_LINES * self.about.fontMetrics().height()
+        way = QBoxLayout.Direction
+        self._head.setDirection(way.LeftToRight if wide else way.TopToBottom)
 
     def show_person(self, person: Person | None) -> None:
         """Show somebody; nobody where the folder is empty."""

@@ -32,8 +32,7 @@ from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
 from ui.desk.session_words import ended_words, same_exercise, set_names
 from ui.desk.small import desk_words, small_button
-from ui.desk.trace_pane import TracePane
-from ui.desk.trace_view import TraceView
+from ui.desk.trace_pair import TracePair
 from ui.ports import Job
 from ui.widgets.flow import FlowRow
 
@@ -42,7 +41,7 @@ _NUMBER = _TIME + 1
 
 
 class SessionPage(QWidget):
-    """One session, or two under each other."""
+    """One session, or two that are compared."""
 
     left = Signal()
     noted = Signal()
@@ -54,12 +53,12 @@ class SessionPage(QWidget):
         self.rows: list[SessionRow | None] = [None, None]
         self.views: list[SessionView | None] = [None, None]
         self._jobs: list[tuple[int, Job]] = []
-        self._filling = False
         self.back = small_button(words.say("desk.back"))
         self.title = desk_words(bold=True)
         self.sets, self.beside = QComboBox(), QComboBox()
         self.doubt = desk_words()
-        self.panes = [TracePane(), TracePane()]
+        self.traces = TracePair()
+        self.panes = self.traces.panes
         self.what = QListWidget()
         self.figures = QListWidget()
         self.lists = QTabWidget()
@@ -73,9 +72,6 @@ class SessionPage(QWidget):
         self.beside.currentIndexChanged.connect(self._open_beside)
         self.what.currentItemChanged.connect(self._go_to)
         self.mark.clicked.connect(self.mark_repetition)
-        above, below = (pane.trace for pane in self.panes)
-        above.moved.connect(lambda: self._lead(above, below))
-        below.moved.connect(lambda: self._lead(below, above))
         self.notes.changed.connect(self._fill_list)
         self.notes.changed.connect(self.noted)
 
@@ -101,11 +97,6 @@ class SessionPage(QWidget):
             inside.addWidget(label)
             inside.addWidget(box)
             flow.addWidget(pair)
-        traces = QWidget()
-        inside = QVBoxLayout(traces)
-        inside.setContentsMargins(0, 0, theme.S, 0)
-        for pane in self.panes:
-            inside.addWidget(pane, 1)
         side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(0, 0, 0, 0)
@@ -119,7 +110,7 @@ class SessionPage(QWidget):
         column.addWidget(self.mark)
         column.addWidget(self.notes, 3)
         split = QSplitter()
-        split.addWidget(traces)
+        split.addWidget(self.traces)
         split.addWidget(side)
         split.setStretchFactor(0, 3)
         split.setStretchFactor(1, 1)
@@ -164,8 +155,7 @@ class SessionPage(QWidget):
         self.what.clear()
         self.figures.clear()
         self.doubt.setText("")
-        for k, pane in enumerate(self.panes):
-            pane.setVisible(k == 0)
+        self.traces.show_second(on=False)
         self.panes[0].show_set(words.say("desk.loading"), None, None)
         self._load(0, row)
         self.notes.show_session(note_key(row))
@@ -190,6 +180,9 @@ class SessionPage(QWidget):
             self.views[slot] = job.result
             if slot == 0:
                 self._offer_sets()
+                if not job.result.sets:
+                    # Where nothing was practised, what was answered is all there is to see.
+                    self.lists.setCurrentWidget(self.figures)
             self._show_set()
 
     @property
@@ -229,8 +222,8 @@ class SessionPage(QWidget):
     def _open_beside(self) -> None:
         row = self.beside.currentData()
         self.rows[1], self.views[1] = row, None
-        self.panes[1].setVisible(row is not None)
-        self._compare()
+        self.traces.show_second(on=row is not None)
+        self._say_titles()
         if row is not None:
             self.panes[1].show_set(words.say("desk.loading"), None, None)
             self._load(1, row)
@@ -254,49 +247,39 @@ class SessionPage(QWidget):
 
     def _show_set(self) -> None:
         chosen = self.chosen
-        # One that is filled shows all of its set: that's no wish for the other to show no more.
-        self._filling = True
-        for slot, view in enumerate(self.views):
-            row = self.rows[slot]
-            if view is None or row is None:
-                continue
-            one = chosen if slot == 0 else same_exercise(view, chosen)
-            title = self._title(row) if slot else ""
-            if not len(view.times_s):
-                why = view.why_empty or words.say("desk.no_samples")
-                title = f"{title} {words.say('desk.no_trace', why=why)}".strip()
-            self.panes[slot].show_set(title, view, one)
-            self.panes[slot].title.setVisible(bool(title))
-        self._filling = False
-        self._compare()
-        flags = [] if chosen is None else chosen.exercise.quality
+        second = self.views[1]
+        other = None if second is None else same_exercise(second, chosen)
+        self.traces.show_sets(self._titles, self.views, [chosen, other])
+        flags = [] if chosen is None else list(chosen.exercise.quality)
+        # Then what limits the session as a whole; some of that stands with the exercise, too.
+        first, named = self.views[0], {f.flag for f in flags}
+        flags += [] if first is None else [f for f in first.summary.quality if f.flag not in named]
         why = trade.listed(f"{trade.flag(f.flag)} ({trade.shown(f.reason)})" for f in flags)
         self.doubt.setText(words.say("desk.flag", why=why) if flags else "")
         self.doubt.setVisible(bool(flags))
         self._fill_list()
 
     @property
-    def _compared(self) -> bool:
-        """Whether two sets that are drawn in the same units stand under each other."""
-        above, below = (pane.trace.shown for pane in self.panes)
-        shown = self.views[1] is not None and above is not None and below is not None
-        return shown and above.axis == below.axis
+    def _titles(self) -> list[str]:
+        """Whose trace is which, where there are two; and why there is none."""
+        titles = []
+        for row, view in zip(self.rows, self.views, strict=True):
+            title = "" if row is None or self.rows[1] is None else self._title(row)
+            if view is not None and not view.sets:
+                why = words.say("desk.no_sets")
+            elif view is not None and not len(view.times_s):
+                why = view.why_empty or words.say("desk.no_samples")
+                why = words.say("desk.no_trace", why=why)
+            else:
+                why = ""
+            titles.append(". ".join(part for part in (title, why) if part))
+        return titles
 
-    def _lead(self, leader: TraceView, other: TraceView) -> None:
-        """What is zoomed and pointed at in one is so in the other."""
-        if self._compared and not self._filling:
-            other.follow(leader)
-
-    def _compare(self) -> None:
-        """Both on one scale, or the smaller would look as large as the larger."""
-        above, below = (pane.trace for pane in self.panes)
-        above.share_scale(below if self._compared else None)
-        if self._compared:
-            below.share_scale(above)
-            # The longer one leads, so that none is cut.
-            longer = above.to_s - above.from_s >= below.to_s - below.from_s
-            leader, other = (above, below) if longer else (below, above)
-            other.follow(leader)
+    def _say_titles(self) -> None:
+        """The title of the first one comes and goes with the second."""
+        title = self.panes[0].title
+        title.setText(self._titles[0])
+        title.setVisible(bool(title.text()))
 
     def _fill_list(self) -> None:
         """Repetitions, events, pauses and marks in the order of time."""

@@ -28,6 +28,9 @@ class Table(QTableView):
     opened = Signal(int)
     stretching: tuple[int, ...] = ()
     shares: tuple[float, ...] = ()
+    #: The same where so many lines' heights of width still carry all columns, words in two lines.
+    squeezed: tuple[float, ...] = ()
+    squeezed_from = 44.0
 
     def __init__(self, name: str) -> None:
         super().__init__()
@@ -70,7 +73,9 @@ class Table(QTableView):
         bar = self.style().pixelMetric(QStyle.PixelMetric.PM_ScrollBarExtent, None, self)
         wide = self.width() - bar - 2 * self.frameWidth()
         narrow = sum(self._natural(c) for c in range(len(self.shares))) > wide
-        for column, share in enumerate(self.shares):
+        squeezes = bool(self.squeezed) and wide >= self.squeezed_from * self.fontMetrics().height()
+        shares = self.squeezed if squeezes else self.shares
+        for column, share in enumerate(shares):
             stretches = mode.Stretch if column in self.stretching else mode.ResizeToContents
             header.setSectionResizeMode(column, mode.Fixed if narrow else stretches)
             if narrow:

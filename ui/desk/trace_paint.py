@@ -177,9 +177,11 @@ class TracePainter:
             painter.setPen(thin)
             painter.drawLine(QPointF(x, box.bottom()), QPointF(x, box.bottom() + 5))
             painter.setPen(ink)
-            below = QRectF(x - wide / 2, box.bottom() + 5, wide, metrics.height())
-            text = words.number(k * step, 0 if step >= 1 else 1)
-            painter.drawText(below, Qt.AlignmentFlag.AlignCenter, f"{text} s")
+            text = f"{words.number(k * step, 0 if step >= 1 else 1)} s"
+            # What stands at the very end is moved in, or its unit would be cut.
+            most = box.right() + theme.M - metrics.horizontalAdvance(text) / 2
+            below = QRectF(min(x, most) - wide / 2, box.bottom() + 5, wide, metrics.height())
+            painter.drawText(below, Qt.AlignmentFlag.AlignCenter, text)
 
     def _draw_lines(self, painter: QPainter, low: float, high: float) -> None:
         box = self.box

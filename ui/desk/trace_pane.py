@@ -6,8 +6,8 @@ from __future__ import annotations
 
 from math import isfinite
 
-from PySide6.QtCore import QPointF, QSize
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtCore import QPointF, QSize, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
@@ -41,6 +41,8 @@ class _Stroke(QWidget):
 class TracePane(QWidget):
     """One session's trace."""
 
+    resized = Signal()
+
     def __init__(self) -> None:
         super().__init__()
         self.trace = TraceView()
@@ -68,6 +70,8 @@ class TracePane(QWidget):
             row.addWidget(pair)
         self.axis.setWordWrap(False)
         row.addWidget(self.axis)
+        #: What stands above and below the lines, and needs as much room as in another pane.
+        self.around: tuple[QWidget, ...] = (self.title, key, self.values)
         foot = QHBoxLayout()
         foot.addWidget(self.values, 1)
         foot.addWidget(self.closer)
@@ -93,6 +97,11 @@ class TracePane(QWidget):
         self.axis.setText("" if chosen is None else words.say(f"desk.axis.{chosen.axis}"))
         self.trace.show_set(view, chosen)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Words take other heights at another width."""
+        super().resizeEvent(event)
+        self.resized.emit()
+
     def _say_values(self) -> None:
         """Say where the cursor is, and what is there."""
         trace = self.trace
@@ -108,4 +117,7 @@ class TracePane(QWidget):
         parts += trace.told()
         text = words.row_of(parts)
         self.values.setText(text)
-        trace.setAccessibleName(f"{words.say('desk.trace')}: {text}")
+        # Of two traces one has to be told from the other without seeing them.
+        title = "" if self.title.isHidden() else self.title.text()
+        named = words.row_of([p for p in (words.say("desk.trace"), title) if p])
+        trace.setAccessibleName(f"{named}: {text}")

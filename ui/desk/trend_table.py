@@ -209,6 +209,7 @@ class TrendTable(Table):
 
     stretching = (CHART_COLUMN,)
     shares = (0.32, 0.19, 0.19, 0.30, 0.40)
+    squeezed = (0.28, 0.13, 0.13, 0.28, 0.18)
 
     def __init__(self) -> None:
         super().__init__(words.say("desk.trends"))
@@ -236,3 +237,6 @@ class TrendTable(Table):
                 self.setSpan(k, 0, 1, 5)
         if narrow:
             self.resizeRowsToContents()
+            for k in range(len(self.trends.rows)):
+                # A chart needs a little more than a line of words.
+                self.setRowHeight(k, max(self.rowHeight(k), round(1.4 * line)))

@@ -5,6 +5,7 @@
 from __future__ import annotations
 
 import time
+from collections.abc import Callable
 from datetime import date, datetime
 from pathlib import Path
 
@@ -37,7 +38,7 @@ from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
-from ui.desk.small import desk_words, small_button
+from ui.desk.small import desk_words, row_of, small_button
 from ui.desk.together import new_session_folder, plan_path
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
@@ -50,6 +51,9 @@ TICK_MS = 100
 #: watching, which network and synced folders don't answer to.
 LOOK_AGAIN_S = 10.0
 SMALLEST = (960, 600)
+#: From a plan's file and the new folder of a session to how it went
+#: (:func:`ui.begun_from_desk.begin_baseline`).
+BeginHere = Callable[[Path, Path], str]
 
 
 class DeskWindow(QWidget):
@@ -63,10 +67,20 @@ class DeskWindow(QWidget):
         Text size and colours, as in the program.
     today
         Up to which practice is counted; None for the real day.
+    begin_here
+        Begins a baseline in the program's window that the desk was opened from; None where the
+        desk was opened by itself, and calls the program.
     """
 
-    def __init__(self, folder: Path, settings: Settings, today: date | None = None) -> None:
+    def __init__(
+        self,
+        folder: Path,
+        settings: Settings,
+        today: date | None = None,
+        begin_here: BeginHere | None = None,
+    ) -> None:
         super().__init__()
+        self._begin_here = begin_here
         self.settings = settings
         self._fixed_day = today
         self.found: Found | None = None
@@ -113,12 +127,13 @@ class DeskWindow(QWidget):
         head.setContentsMargins(theme.M, theme.S, theme.M, 0)
         head.addWidget(title)
         head.addWidget(self.folder_name, 1)
-        for button in (self.open_other, self.smaller, self.larger, self.colours):
-            head.addWidget(button)
+        buttons = [self.open_exchange, self.open_other, self.smaller, self.larger, self.colours]
+        # Large words have no room for all of them in one row.
+        head.addWidget(row_of(buttons))
         status = QHBoxLayout()
         status.setContentsMargins(theme.M, 0, theme.M, 0)
         status.addWidget(self.state, 1)
-        for part in (self.progress, self.stop, self.go_on, self.faults, self.open_exchange):
+        for part in (self.progress, self.stop, self.go_on, self.faults):
             status.addWidget(part)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.people)
@@ -304,13 +319,14 @@ class DeskWindow(QWidget):
         path = None if person is None or found is None else plan_path(person, found.records)
         if person is None or path is None:
             return
-        if together.is_open():
-            self.person_page.report.say(words.say("desk.together.open"))
-            return
         out = new_session_folder(self.reading.folder, person, datetime.now())
-        begun = together.start(together.call(path, out))
-        key = "desk.together.begun" if begun else "desk.together.failed"
-        self.person_page.report.say(words.say(key))
+        if self._begin_here is not None:
+            how = self._begin_here(path, out)
+        elif together.is_open():
+            how = "open"
+        else:
+            how = "begun" if together.start(together.call(path, out)) else "failed"
+        self.person_page.report.say(words.say(f"desk.together.{how}"))
 
     def undo_note(self) -> None:
         """Take back one's last note on the session, or score of the person, that is shown."""

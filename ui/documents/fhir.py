@@ -61,12 +61,20 @@ def fhir_bundle(
     for score in scores_for(records, scores):
         resource = _questionnaire(score)
         found[resource["id"]] = resource
+    return _transaction(found.values())
+
+
+def score_bundle(score: Score, people: str = PERSON) -> str:
+    """The Bundle of one questionnaire score, without any session, as JSON."""
+    return _transaction([_patient(score.person, people), _questionnaire(score)])
+
+
+def _transaction(resources: Iterable[Resource]) -> str:
     bundle = {
         "resourceType": "Bundle",
         "type": "transaction",
         "entry": [
-            {"fullUrl": f"urn:uuid:{r['id']}", "resource": r, "request": _how(r)}
-            for r in found.values()
+            {"fullUrl": f"urn:uuid:{r['id']}", "resource": r, "request": _how(r)} for r in resources
         ],
     }
     return json.dumps(bundle, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
@@ -100,11 +108,7 @@ def _id(*parts: str) -> str:
 
 def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
     if r.person_id:
-        yield {
-            "resourceType": "Patient",
-            "id": _id("person", r.person_id),
-            "identifier": [{"system": people, "value": r.person_id}],
-        }
+        yield _patient(r.person_id, people)
     members: list[Resource] = []
     for where, figures, e in _parts(r):
         request = _request(r, e) if e is not None else None
@@ -118,6 +122,14 @@ def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
             members.append(_answers(r, where, scores, e))
     yield from members
     yield _session(r, members)
+
+
+def _patient(person: str, people: str) -> Resource:
+    return {
+        "resourceType": "Patient",
+        "id": _id("person", person),
+        "identifier": [{"system": people, "value": person}],
+    }
 
 
 def _parts(

@@ -1,4 +1,4 @@
-"""Which sessions went where: a therapist's own record, which is only ever added to.
+"""Which sessions and scores went where: a therapist's own record, only ever added to.
 
 ``notes/AUTHOR.sent.jsonl`` below the folder whose sessions are sent, beside the notes. It has
 no token and no figure in it.
@@ -27,7 +27,8 @@ class Sent:
     Attributes
     ----------
     went
-        sha256 of a summary that was sent -> the session's ID.
+        sha256 of a summary that was sent -> the session's ID; of a questionnaire score that of
+        its Bundle -> ``questionnaire/`` and its ID.
     failed
         sha256 of a summary -> how often it was not taken, each time for another reason.
     why

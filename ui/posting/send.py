@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from ui.documents.fhir import PERSON, fhir_bundle
+from tracker.records.notes import NoteBook
+from tracker.records.questionnaires import Score, scores_of
+from ui.documents.fhir import PERSON, fhir_bundle, score_bundle
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
 from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
@@ -15,9 +18,13 @@ from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
 
 @dataclass(slots=True)
 class Count:
-    """How many sessions went, had gone before, were left out without harm, or did not go."""
+    """How many sessions and scores went, had gone before, were left out, or did not go.
+
+    ``scores`` are those of ``sent`` that are questionnaire scores; ``left_out`` is without harm.
+    """
 
     sent: int = 0
+    scores: int = 0
     before: int = 0
     left_out: int = 0
     failed: int = 0
@@ -32,7 +39,10 @@ def send_folder(
     again: bool = False,
     people: str = PERSON,
 ) -> Count:
-    """Send each session of a folder that the server has not got as it is now.
+    """Send each session of a folder, and each questionnaire score, that the server has not got.
+
+    A score that was taken back goes as well, as an error without its value: whether it came
+    there before is not known for sure where an answer was lost.
 
     Parameters
     ----------
@@ -78,7 +88,28 @@ def send_folder(
         else:
             ready = (session.stable_id, fhir_bundle([session], people=people))
             _send(found, ready, server, (record, known), count, tell)
+    scores = scores_of(NoteBook(folder, record.author), also_withdrawn=True)
+    for score, digest in _waiting(scores, known, count, again=again):
+        # The record names it as it names a session: by an ID, and by what went.
+        found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
+        ready = (f"questionnaire/{score.id}", score_bundle(score, people))
+        count.scores += _send(found, ready, server, (record, known), count, tell)
     return count
+
+
+def _waiting(
+    scores: list[Score], known: Sent, count: Count, *, again: bool
+) -> list[tuple[Score, str]]:
+    """Scores that the server has not got as they are now; one that it refused goes last."""
+    waiting = []
+    for score in scores:
+        # Of all that goes but the system of the pseudonym, as of a summary.
+        digest = hashlib.sha256(score_bundle(score).encode("utf-8")).hexdigest()
+        if digest in known.went and not again:
+            count.before += 1
+        else:
+            waiting.append((score, digest))
+    return sorted(waiting, key=lambda w: known.failed.get(w[1], 0))
 
 
 def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None:
@@ -96,7 +127,8 @@ def _send(
     records: tuple[SentRecord, Sent],
     count: Count,
     tell: Callable[[str], None],
-) -> None:
+) -> bool:
+    """Send one; whether it was taken."""
     record, known = records
     session, bundle = ready
     try:
@@ -109,6 +141,7 @@ def _send(
             raise
         tell(f"{found.path}: not sent: {error}")
         count.failed += 1
-    else:
-        record.add(server.address, session, found.digest)
-        count.sent += 1
+        return False
+    record.add(server.address, session, found.digest)
+    count.sent += 1
+    return True

@@ -1092,6 +1092,11 @@
             <translation>سقوط ذُكر في السؤال الأسبوعي</translation>
         </message>
         <message>
+            <source>a safety question ended it</source>
+            <comment>a safety question ended it</comment>
+            <translation>انتهت بسؤال سلامة</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>جُعلت مجموعة أسهل مما في الخطة</translation>
@@ -1607,6 +1612,11 @@
             <translation>مدى ارتفاع الكتفين حقًا (نقاطهما تتبع نحو النصف)</translation>
         </message>
         <message>
+            <source>how it ended is not known</source>
+            <comment>how it ended is not known</comment>
+            <translation>لا يُعرف كيف انتهت</translation>
+        </message>
+        <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
             <translation>مدى اقتراب الإصبع فعلًا (تُحسب دوراته حيث تظهر الذراع)</translation>
@@ -1617,6 +1627,16 @@
             <translation>في الخطة، غُيّر في المكالمة</translation>
         </message>
         <message>
+            <source>it broke off</source>
+            <comment>it broke off</comment>
+            <translation>انقطعت</translation>
+        </message>
+        <message>
+            <source>it ended with a possible fall</source>
+            <comment>it ended with a possible fall</comment>
+            <translation>انتهت بسقوط محتمل</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>يُثبت مدة: لا شيء للعد</translation>
@@ -1625,6 +1645,11 @@
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>هو بالكلمات فقط، ولم يقل المعالج ذلك بعد</translation>
+        </message>
+        <message>
+            <source>it was stopped unwell</source>
+            <comment>it was stopped unwell</comment>
+            <translation>أُوقفت لسوء الحال</translation>
         </message>
         <message>
             <source>its end is not recorded</source>
@@ -2127,14 +2152,14 @@
             <translation>الإعداد غير صالح</translation>
         </message>
         <message>
-            <source>share measured {value}, asked at least {least}</source>
-            <comment>share measured {value}, asked at least {least}</comment>
-            <translation>النسبة المقيسة {value}، المطلوب {least} على الأقل</translation>
+            <source>share measured {value}, asked at least {least} %</source>
+            <comment>share measured {value}, asked at least {least} %</comment>
+            <translation>النسبة المقيسة {value}، المطلوب {least} % على الأقل</translation>
         </message>
         <message>
-            <source>share on target {value}, asked at least {least}</source>
-            <comment>share on target {value}, asked at least {least}</comment>
-            <translation>النسبة على الهدف {value}، المطلوب {least} على الأقل</translation>
+            <source>share on target {value}, asked at least {least} %</source>
+            <comment>share on target {value}, asked at least {least} %</comment>
+            <translation>النسبة على الهدف {value}، المطلوب {least} % على الأقل</translation>
         </message>
         <message>
             <source>shoulders and hands not all seen</source>
@@ -2392,11 +2417,6 @@
             <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
         </message>
         <message>
-            <source>the session ended with {how}</source>
-            <comment>the session ended with {how}</comment>
-            <translation>انتهت الجلسة بـ {how}</translation>
-        </message>
-        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
@@ -2407,9 +2427,19 @@
             <translation>كان الإعداد أضعف من أن يكفي لخط النظر</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>أظهرت صورة الإعداد القليل من الوجه المتحرّك: قد تنحرف زوايا الرأس درجة إلى درجتين، والاستدارات بمقدار العُشر</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>يقول السجل إن المطلوب كان تمرينًا آخر</translation>
+        </message>
+        <message>
+            <source>the symptom rule ended it</source>
+            <comment>the symptom rule ended it</comment>
+            <translation>انتهت بقاعدة الأعراض</translation>
         </message>
         <message>
             <source>the table ends before this age</source>
@@ -3750,9 +3780,9 @@
             <translation>{text}؛ القياس المرجعي في {day}</translation>
         </message>
         <message>
-            <source>Below it</source>
+            <source>Compare with</source>
             <comment>desk.beside</comment>
-            <translation>تحتها</translation>
+            <translation>المقارنة مع</translation>
         </message>
         <message>
             <source>no other session</source>
@@ -4060,6 +4090,11 @@
             <translation>في هذا المجلد الملخص فقط</translation>
         </message>
         <message>
+            <source>Nothing was practised in this session. What was answered is under Figures.</source>
+            <comment>desk.no_sets</comment>
+            <translation>لم يُمارَس شيء في هذه الجلسة. الإجابات موجودة تحت «القيم».</translation>
+        </message>
+        <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
             <translation>البيانات المقيسة لهذه الجلسة ليست في المجلد: {why}</translation>
@@ -4320,9 +4355,19 @@
             <translation>يُفتح البرنامج بجانب هذه النافذة. عند انتهاء الجلسة تظهر هنا من تلقاء نفسها.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>هناك شيء جارٍ في نافذة البرنامج. أنهِه هناك ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>تعذّر فتح البرنامج.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>نافذة البرنامج جاهزة لذلك. عند انتهاء الجلسة تظهر هنا من تلقاء نفسها.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4333,6 +4378,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>البرنامج مفتوح بالفعل. أغلق نافذته أولًا ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>تعذّر على البرنامج قبول الخطة؛ تذكر نافذته السبب.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>

@@ -1092,6 +1092,11 @@
             <translation>ein Sturz, in der wöchentlichen Frage berichtet</translation>
         </message>
         <message>
+            <source>a safety question ended it</source>
+            <comment>a safety question ended it</comment>
+            <translation>durch eine Sicherheitsfrage beendet</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>ein Durchgang wurde leichter gemacht, als der Plan ihn vorsieht</translation>
@@ -1607,6 +1612,11 @@
             <translation>wie hoch die Schultern wirklich gehen (ihre Punkte folgen etwa zur Hälfte)</translation>
         </message>
         <message>
+            <source>how it ended is not known</source>
+            <comment>how it ended is not known</comment>
+            <translation>wie sie endete, ist nicht bekannt</translation>
+        </message>
+        <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
             <translation>wie nah der Finger wirklich kommt (seine Durchläufe werden gezählt, wo der Arm zu sehen ist)</translation>
@@ -1617,6 +1627,16 @@
             <translation>im Plan, im Gespräch geändert</translation>
         </message>
         <message>
+            <source>it broke off</source>
+            <comment>it broke off</comment>
+            <translation>abgebrochen</translation>
+        </message>
+        <message>
+            <source>it ended with a possible fall</source>
+            <comment>it ended with a possible fall</comment>
+            <translation>mit einem möglichen Sturz beendet</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>sie wird eine Zeit lang gehalten: es gibt nichts zu zählen</translation>
@@ -1625,6 +1645,11 @@
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>sie steht nur in Worten da, und die Therapie hat es noch nicht gesagt</translation>
+        </message>
+        <message>
+            <source>it was stopped unwell</source>
+            <comment>it was stopped unwell</comment>
+            <translation>wegen Unwohlsein beendet</translation>
         </message>
         <message>
             <source>its end is not recorded</source>
@@ -2127,14 +2152,14 @@
             <translation>Einrichtung nicht verwendbar</translation>
         </message>
         <message>
-            <source>share measured {value}, asked at least {least}</source>
-            <comment>share measured {value}, asked at least {least}</comment>
-            <translation>gemessener Anteil {value}, verlangt mindestens {least}</translation>
+            <source>share measured {value}, asked at least {least} %</source>
+            <comment>share measured {value}, asked at least {least} %</comment>
+            <translation>gemessener Anteil {value}, verlangt mindestens {least} %</translation>
         </message>
         <message>
-            <source>share on target {value}, asked at least {least}</source>
-            <comment>share on target {value}, asked at least {least}</comment>
-            <translation>Anteil auf dem Ziel {value}, verlangt mindestens {least}</translation>
+            <source>share on target {value}, asked at least {least} %</source>
+            <comment>share on target {value}, asked at least {least} %</comment>
+            <translation>Anteil auf dem Ziel {value}, verlangt mindestens {least} %</translation>
         </message>
         <message>
             <source>shoulders and hands not all seen</source>
@@ -2392,11 +2417,6 @@
             <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
         </message>
         <message>
-            <source>the session ended with {how}</source>
-            <comment>the session ended with {how}</comment>
-            <translation>die Sitzung endete mit {how}</translation>
-        </message>
-        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
@@ -2407,9 +2427,19 @@
             <translation>die Einrichtung war für die Blicklinie zu schlecht</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>das Bild der Einrichtung zeigte zu wenig vom bewegten Gesicht: Die Winkel des Kopfes können um 1 bis 2 Grad falsch sein, Drehungen um ein Zehntel</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>laut Ablauf war eine andere Übung vorgegeben</translation>
+        </message>
+        <message>
+            <source>the symptom rule ended it</source>
+            <comment>the symptom rule ended it</comment>
+            <translation>durch die Beschwerderegel beendet</translation>
         </message>
         <message>
             <source>the table ends before this age</source>
@@ -3750,9 +3780,9 @@
             <translation>{text}; Ausgangsmessung vom {day}</translation>
         </message>
         <message>
-            <source>Below it</source>
+            <source>Compare with</source>
             <comment>desk.beside</comment>
-            <translation>Darunter</translation>
+            <translation>Vergleichen mit</translation>
         </message>
         <message>
             <source>no other session</source>
@@ -4060,6 +4090,11 @@
             <translation>dieser Ordner hat nur die Zusammenfassung</translation>
         </message>
         <message>
+            <source>Nothing was practised in this session. What was answered is under Figures.</source>
+            <comment>desk.no_sets</comment>
+            <translation>In dieser Sitzung wurde nichts geübt. Was geantwortet wurde, steht unter „Messwerte“.</translation>
+        </message>
+        <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
             <translation>Die Messdaten dieser Sitzung liegen nicht im Ordner: {why}</translation>
@@ -4320,9 +4355,19 @@
             <translation>Das Programm öffnet sich neben diesem Fenster. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>Im Fenster des Programms ist etwas im Gange. Beenden Sie es dort und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>Das Programm ließ sich nicht öffnen.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>Das Fenster des Programms ist dafür bereit. Ist die Sitzung vorbei, steht sie von selbst hier.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4333,6 +4378,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>Das Programm ist schon geöffnet. Schließen Sie zuerst sein Fenster und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>Das Programm konnte den Plan nicht übernehmen; sein Fenster sagt, warum.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>

@@ -1092,6 +1092,11 @@
             <translation>una caída, contada en la pregunta semanal</translation>
         </message>
         <message>
+            <source>a safety question ended it</source>
+            <comment>a safety question ended it</comment>
+            <translation>terminada por una pregunta de seguridad</translation>
+        </message>
+        <message>
             <source>a set was made easier than the plan has it</source>
             <comment>a set was made easier than the plan has it</comment>
             <translation>una serie se hizo más fácil de lo que indica el plan</translation>
@@ -1607,6 +1612,11 @@
             <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
         </message>
         <message>
+            <source>how it ended is not known</source>
+            <comment>how it ended is not known</comment>
+            <translation>no se sabe cómo terminó</translation>
+        </message>
+        <message>
             <source>how near the finger really comes (its cycles are counted where the arm is seen)</source>
             <comment>how near the finger really comes (its cycles are counted where the arm is seen)</comment>
             <translation>hasta dónde se acerca de verdad el dedo (sus ciclos se cuentan donde se ve el brazo)</translation>
@@ -1617,6 +1627,16 @@
             <translation>en el plan, cambiado en la llamada</translation>
         </message>
         <message>
+            <source>it broke off</source>
+            <comment>it broke off</comment>
+            <translation>se interrumpió</translation>
+        </message>
+        <message>
+            <source>it ended with a possible fall</source>
+            <comment>it ended with a possible fall</comment>
+            <translation>terminó con una posible caída</translation>
+        </message>
+        <message>
             <source>it is held for a time: there is nothing to count</source>
             <comment>it is held for a time: there is nothing to count</comment>
             <translation>se mantiene un tiempo: no hay nada que contar</translation>
@@ -1625,6 +1645,11 @@
             <source>it is in words only, and the therapist has not said so yet</source>
             <comment>it is in words only, and the therapist has not said so yet</comment>
             <translation>está solo en palabras, y el terapeuta aún no lo ha dicho</translation>
+        </message>
+        <message>
+            <source>it was stopped unwell</source>
+            <comment>it was stopped unwell</comment>
+            <translation>parada por malestar</translation>
         </message>
         <message>
             <source>its end is not recorded</source>
@@ -2127,14 +2152,14 @@
             <translation>preparación inutilizable</translation>
         </message>
         <message>
-            <source>share measured {value}, asked at least {least}</source>
-            <comment>share measured {value}, asked at least {least}</comment>
-            <translation>parte medida {value}, pedido como mínimo {least}</translation>
+            <source>share measured {value}, asked at least {least} %</source>
+            <comment>share measured {value}, asked at least {least} %</comment>
+            <translation>parte medida {value}, pedido como mínimo {least} %</translation>
         </message>
         <message>
-            <source>share on target {value}, asked at least {least}</source>
-            <comment>share on target {value}, asked at least {least}</comment>
-            <translation>parte en el punto {value}, pedido como mínimo {least}</translation>
+            <source>share on target {value}, asked at least {least} %</source>
+            <comment>share on target {value}, asked at least {least} %</comment>
+            <translation>parte en el punto {value}, pedido como mínimo {least} %</translation>
         </message>
         <message>
             <source>shoulders and hands not all seen</source>
@@ -2392,11 +2417,6 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
-            <source>the session ended with {how}</source>
-            <comment>the session ended with {how}</comment>
-            <translation>la sesión terminó con {how}</translation>
-        </message>
-        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
@@ -2407,9 +2427,19 @@
             <translation>la preparación fue demasiado pobre para la línea de mirada</translation>
         </message>
         <message>
+            <source>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</source>
+            <comment>the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees off, turns by a tenth</comment>
+            <translation>la imagen de la preparación mostró demasiado poco de la cara en movimiento: los ángulos de la cabeza pueden desviarse de 1 a 2 grados, y los giros una décima parte</translation>
+        </message>
+        <message>
             <source>the stage log says that another exercise was asked for</source>
             <comment>the stage log says that another exercise was asked for</comment>
             <translation>el registro dice que se pedía otro ejercicio</translation>
+        </message>
+        <message>
+            <source>the symptom rule ended it</source>
+            <comment>the symptom rule ended it</comment>
+            <translation>terminada por la regla de síntomas</translation>
         </message>
         <message>
             <source>the table ends before this age</source>
@@ -3750,9 +3780,9 @@
             <translation>{text}; referencia del {day}</translation>
         </message>
         <message>
-            <source>Below it</source>
+            <source>Compare with</source>
             <comment>desk.beside</comment>
-            <translation>Debajo</translation>
+            <translation>Comparar con</translation>
         </message>
         <message>
             <source>no other session</source>
@@ -4060,6 +4090,11 @@
             <translation>esta carpeta solo tiene el resumen</translation>
         </message>
         <message>
+            <source>Nothing was practised in this session. What was answered is under Figures.</source>
+            <comment>desk.no_sets</comment>
+            <translation>En esta sesión no se practicó nada. Lo que se respondió está en «Valores».</translation>
+        </message>
+        <message>
             <source>The measured samples of this session are not in the folder: {why}</source>
             <comment>desk.no_trace</comment>
             <translation>Los datos medidos de esta sesión no están en la carpeta: {why}</translation>
@@ -4320,9 +4355,19 @@
             <translation>El programa se abre junto a esta ventana. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
         </message>
         <message>
+            <source>Something goes on in the program's window. End it there, then begin here again.</source>
+            <comment>desk.together.busy</comment>
+            <translation>En la ventana del programa hay algo en marcha. Termínelo allí y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>No se pudo abrir el programa.</translation>
+        </message>
+        <message>
+            <source>The program's window is ready for it. Once it is over, the session stands here by itself.</source>
+            <comment>desk.together.here</comment>
+            <translation>La ventana del programa está lista para ella. Cuando termine, la sesión aparecerá aquí por sí sola.</translation>
         </message>
         <message>
             <source>This folder has no plan with this pseudonym. Make one first.</source>
@@ -4333,6 +4378,11 @@
             <source>The program is open already. Close its window first, then begin here again.</source>
             <comment>desk.together.open</comment>
             <translation>El programa ya está abierto. Cierre primero su ventana y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
+            <source>The program could not take the plan; its window says why.</source>
+            <comment>desk.together.refused</comment>
+            <translation>El programa no pudo aceptar el plan; su ventana dice por qué.</translation>
         </message>
         <message>
             <source>Head, gaze and target over time</source>
