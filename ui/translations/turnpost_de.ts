@@ -8260,9 +8260,9 @@
             <translation>Das Maß vergessen</translation>
         </message>
         <message>
-            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Machen Sie die Zeichnung mit den Pfeiltasten so groß wie die Karte.</translation>
+            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Größe: Pfeiltasten.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
