@@ -187,6 +187,7 @@ class Window(QWidget):
         )
         self.handing_over = hand_over
         gate, scores = GatePage(), ScoresPage()
+        gate.first_time = lambda: director.first_time
         gate.answered.connect(director.answer)
         scores.answered.connect(director.answer)
         for page in (gate, scores):

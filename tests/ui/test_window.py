@@ -18,7 +18,6 @@ from pytestqt.qtbot import QtBot
 
 from tests.ui.fakes import (
     PLAN,
-    SIZE,
     FakeWorld,
     Make,
     answer_fit,
@@ -146,24 +145,6 @@ def test_everything_about_the_camera_is_in_sight_at_once(make: Make, fake: FakeW
     page = window.pages["camera"]
     assert not page.read_on.isVisible()
     assert page.picture.height() >= 180 and page.eyes.isVisible()
-
-
-@pytest.mark.parametrize("percent", [100, 200])
-@pytest.mark.parametrize("colours", ["light", "dark"])
-def test_nothing_is_cut_on_any_page(
-    make: Make, fake: FakeWorld, percent: int, colours: str
-) -> None:
-    window = make(percent=percent, colours=colours)
-    OUTPUT.mkdir(parents=True, exist_ok=True)
-    faults = []
-    for k, name in enumerate(walk(window, fake)):
-        for _ in range(3):
-            window.refresh()
-            QApplication.processEvents()
-        window.grab().save(str(OUTPUT / f"{percent}-{colours}-{k:02d}-{name}.png"))
-        assert window.size().toTuple() == SIZE, f"{name} made the window larger"
-        faults += [f"{name}: {fault}" for fault in cut_in(window)]
-    assert not faults
 
 
 def cut_in(window: Window) -> list[str]:

@@ -6885,6 +6885,11 @@
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>هل في هذا شيء جديد عليك؟</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>هل ظهر شيء من هذا الآن؟</translation>

@@ -6885,6 +6885,11 @@
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>Ist etwas davon neu für Sie?</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>Ist etwas davon gerade neu?</translation>

@@ -6885,6 +6885,11 @@
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>¿Algo de esto es nuevo para usted?</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>¿Hay algo de esto nuevo ahora mismo?</translation>
