@@ -53,6 +53,8 @@ class PlannedPart(SetPart):
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None
     _unwell_s = -inf
+    #: Whether no earlier session of the plan is known.
+    first_time = False
     #: Entries that were passed over and that the patient knows of.
     _told: frozenset[str] = frozenset()
 
@@ -86,10 +88,12 @@ class PlannedPart(SetPart):
             # One session is the baseline, and not all that come after it.
             self.baseline = None
         self._recording = recording
+        known = history.result or []
+        self.first_time = not known
         self.conductor = Conductor(
             self.plan,
             recording,
-            history=history.result or [],
+            history=known,
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),

@@ -26,8 +26,7 @@ TOOLS_WORDS: dict[str, object] = {
     "screen.title": QT_TRANSLATE_NOOP("turnpost", "Hold a bank card against the screen"),
     "screen.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Lay its upper left corner on that of the drawing. Make the drawing as large as the card "
-        "with the arrow keys.",
+        "Put its upper left corner on the drawing's. Fit the size with the arrow keys.",
     ),
     "screen.outline": QT_TRANSLATE_NOOP("turnpost", "Outline of a card"),
     "screen.width": QT_TRANSLATE_NOOP("turnpost", "{mm} pixels wide"),

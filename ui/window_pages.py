@@ -59,6 +59,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
     welcome = WelcomePage(director, window.open_plan, window.remember_starter)
     hand_over = HandingOver(run, director, window.settings, welcome, window.cover, window.covering)
     gate, scores = GatePage(), ScoresPage()
+    gate.first_time = lambda: director.first_time
     gate.answered.connect(director.answer)
     scores.answered.connect(director.answer)
     for page in (gate, scores):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
-from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -14,8 +13,6 @@ from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import PLAN, FakeWorld, Make, grey_picture, seen, turning
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
-from tests.ui.pictures import keep
-from tests.ui.test_window import cut_in
 from tracker.handover.sending import offer_of
 from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.model import NeckLimit, Plan, SymptomRules
@@ -85,22 +82,6 @@ def test_the_main_button_has_the_keys_at_each_step(make: Make, fake: FakeWorld) 
             person.measured(0.5, seen)
         person.press(ENTER)
     assert shown(person) == "try"
-
-
-@pytest.mark.parametrize("percent", [100, 200])
-@pytest.mark.parametrize("colours", ["light", "dark"])
-def test_nothing_is_cut_at_any_step(
-    make: Make, fake: FakeWorld, percent: int, colours: str
-) -> None:
-    person = begin(make, fake, percent=percent, colours=colours)
-    faults = []
-    for k, step in enumerate(chain(walk(person), [OVERVIEW])):
-        if step == OVERVIEW:
-            person.director.open_first(OVERVIEW)
-        person.settle()
-        keep(person.window, f"pages/first-{percent}-{colours}-{k}-{step}")
-        faults += [f"{step}: {fault}" for fault in cut_in(person.window)]
-    assert not faults
 
 
 def test_a_start_goes_on_where_the_last_one_broke_off(make: Make, fake: FakeWorld) -> None:

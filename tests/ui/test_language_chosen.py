@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterator
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -15,15 +17,24 @@ from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
 
 from tests.handover.made import plan_with
-from tests.ui.fakes import SIZE, FakeWorld, grey_picture, seen, turning
+from tests.ui.acting import SLOWER, Acting, Patient
+from tests.ui.fakes import CAMERA, SIZE, FakeWorld
 from tests.ui.patient import ENTER, Person
 from tests.ui.pictures import keep
 from tests.ui.test_window import cut_in
 from tracker.plan.files import save_plan
-from tracker.practice.tasks import AskAfterSet, DoSet, ShowToday
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskScores,
+    CountDown,
+    DoSet,
+    Over,
+    Settle,
+    ShowToday,
+)
 from tracker.session.files import data_folder
 from tracker.session.recovery import Interrupted
-from ui import opening, theme, words
+from ui import opening, theme, wiring, words
 from ui.app import Window
 from ui.editor.window import EditorWindow
 from ui.languages import CODES, hush, language_of, locale_of
@@ -32,6 +43,7 @@ from ui.recovering import Stage
 from ui.session_first import STEPS
 from ui.session_flow import Phase
 from ui.settings import Settings
+from ui.wiring import make_world as real_world
 
 
 @pytest.fixture
@@ -270,17 +282,55 @@ def test_texts_take_the_countrys_digits_and_keys_keep_theirs(opened: Any) -> Non
 # --- from the first run to a saved session ---
 
 
+@pytest.fixture
+def acted(
+    qtbot: QtBot, opened: Any, fake: FakeWorld, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Callable[[str, int], Patient]:
+    """The program as its command opens it, in a language; a clip is its camera."""
+
+    def build(code: str, percent: int) -> Patient:
+        acting = Acting(tmp_path, lambda: opening._shown[0].director)
+        monkeypatch.setattr(wiring, "make_world", lambda *_: acting.world(real_world()))
+        # Its threads would wait for each other where several tests share the processors.
+        monkeypatch.setenv("OPENBLAS_NUM_THREADS", "1")
+        monkeypatch.setattr("ui.session_setup.setup_asked", acting.setup_asked)
+        # Six seconds of the half minute tell as much.
+        monkeypatch.setattr("ui.first_try._SECONDS", 6)
+        now = opened(percent)
+        choose_language(qtbot, now, fake, code)
+        return Patient(qtbot, now(), fake, acting)
+
+    return build
+
+
+def is_asked(director: Any, step: str) -> bool:
+    return director.asked is not None and director.asked.step.step == step
+
+
+def set_up(person: Patient, look: Callable[[str], None]) -> None:
+    """From "I am in place" to the set, with what is seen on the way."""
+    assert person.director.phase == Phase.camera
+    person.seen()
+    look("camera before the set-up")
+    page: Any = person.window.pages["camera"]
+    person.choose(page.next.text())
+    director = person.director
+    for step in ("rest", "look", "turn_slowly", "nod_slowly"):
+        person.until(partial(is_asked, director, step))
+        look(f"set-up {step}")
+    person.until_asked(CountDown)
+    look("countdown")
+    person.until_asked(DoSet)
+
+
 @pytest.mark.slow
 @pytest.mark.parametrize("percent", [100, 200])
 @pytest.mark.parametrize("code", CODES)
 def test_from_the_first_run_to_a_saved_session_by_keys_alone(
-    qtbot: QtBot, opened: Any, fake: FakeWorld, code: str, percent: int
+    acted: Callable[[str, int], Patient], private_data_folder: Path, code: str, percent: int
 ) -> None:
-    now = opened(percent)
-    choose_language(qtbot, now, fake, code)
-    window = now()
-    person = Person(window, fake)
-    person.settle()
+    person = acted(code, percent)
+    window, director = person.window, person.director
     faults: list[str] = []
     pictures = 0
 
@@ -288,14 +338,13 @@ def test_from_the_first_run_to_a_saved_session_by_keys_alone(
         nonlocal pictures
         person.settle()
         pictures += 1
-        keep(window, f"pages/first-run/{code}-{percent}/{pictures:02d}-{name}")
+        keep(window, f"pages/first-run/{code}-{percent}/{pictures:02d}-{name}", always=True)
         faults.extend(f"{name}: {fault}" for fault in cut_in(window))
 
     for step in STEPS:
-        assert person.director.first_step == step
+        assert director.first_step == step
         if step == "camera":
-            fake.service.picture = grey_picture()
-            person.measured(0.5, seen)
+            person.seen()
         look(step)
         if step != STEPS[-1]:
             person.choose("Go on")
@@ -305,37 +354,51 @@ def test_from_the_first_run_to_a_saved_session_by_keys_alone(
     look("score")
     person.press("1", "0")
     person.press("2", ENTER)
-    assert isinstance(person.director.task, ShowToday)
+    assert isinstance(director.task, ShowToday)
     look("today")
     person.choose("Begin")
     look("prepare")
     person.choose("I am in place")
-    person.set_up()
-    person.measured(3.2, seen)
-    assert isinstance(person.director.task, DoSet)
-    start_s = fake.service.time_s
-    person.measured(12.0, lambda t: turning(t, start_s, 12.0))
+    set_up(person, look)
+    person.until(lambda: director.set_ran_s > 4.0)
     look("set")
-    person.measured(19.0, lambda t: turning(t, start_s, 12.0))
-    while isinstance(person.director.task, AskAfterSet):
+    person.until_asked(AskAfterSet)
+    while isinstance(director.task, AskAfterSet):
         look("after the set")
         person.press(ENTER)
     look("wait")
-    person.wait(11)
+    person._acting.wait(11)
+    person.until_asked(AskScores)
+    look("score again")
     person.press("2", ENTER)
-    look("after the score")
-    while person.director.phase == Phase.asking:
-        for text in ("I feel as usual again", "Go on now", "Show what I did"):
-            try:
-                person.choose(text)
-            except AssertionError:
-                continue
-            break
-    saved = person.director.saved
-    assert person.director.phase == Phase.summary and saved is not None
+    person.until_asked(Settle)
+    look("settle")
+    person.choose("I feel as usual again")
+    person.until(lambda: director.phase in (Phase.asking, Phase.summary))
+    if isinstance(director.task, Over):
+        look("over")
+        person.choose("Show what I did")
+    person.until(lambda: director.phase == Phase.summary and director.saved is not None)
     look("summary")
-    assert saved.summary["ended"] == "finished" and saved.summary["exercises"]
-    assert saved.summary["symptoms"]["before"] == 2
     assert not faults
+    judge(director.saved, private_data_folder)
     person.choose("Close")
     assert not window.isVisible()
+
+
+def judge(saved: Any, data: Path) -> None:
+    """What the pictures of the clip gave, against what its person does."""
+    assert saved.folder.parent == data / "sessions"
+    names = {p.name for p in saved.folder.iterdir()}
+    assert names == {"journal.jsonl", "summary.json", "trace.csv", "stage.json"}
+    summary = json.loads(saved.summary_path.read_text(encoding="utf-8"))
+    assert summary["ended"] == "finished" and summary["symptoms"]["before"] == 2
+    assert summary["setup"]["calibration"] and summary["setup"]["camera"]["name"] == CAMERA.name
+    (done,) = summary["exercises"]
+    assert done["done"]["measured_fraction"] > 0.9
+    # A there-and-back in three seconds, and the set may begin within one.
+    assert done["done"]["repetitions"] in (1, 2)
+    assert done["head"]["tempo_bpm"]["median"] == pytest.approx(60 / SLOWER, rel=0.1)
+    # The clip's person looks at the place of the clip's target, whatever place the window gives it:
+    # that the eyes were measured is what can be told.
+    assert done["gaze"]["on_target_fraction"]["n"] > 20

@@ -90,19 +90,6 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     yield "mark found"
 
 
-@pytest.mark.parametrize("percent", [100, 200])
-def test_nothing_is_cut(make: Make, fake: FakeWorld, percent: int) -> None:
-    window = make(percent=percent)
-    faults = []
-    for k, name in enumerate(walk(window, fake)):
-        for _ in range(3):
-            window.refresh()
-            QApplication.processEvents()
-        keep(window, f"pages/tools-{percent}-{k:02d}-{name}")
-        faults += [f"{name}: {fault}" for fault in cut_in(window)]
-    assert not faults
-
-
 @pytest.mark.parametrize("language", CODES)
 def test_the_way_back_is_in_sight_in_the_smallest_window(make: Make, language: str) -> None:
     window = make(percent=200, language=language)

@@ -18,7 +18,6 @@ from pytestqt.qtbot import QtBot
 
 from tests.ui.fakes import (
     PLAN,
-    SIZE,
     FakeWorld,
     Make,
     answer_fit,
@@ -27,7 +26,6 @@ from tests.ui.fakes import (
     seen,
     turning,
 )
-from tests.ui.pictures import keep
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
@@ -145,23 +143,6 @@ def test_everything_about_the_camera_is_in_sight_at_once(make: Make, fake: FakeW
     page = window.pages["camera"]
     assert not page.read_on.isVisible()
     assert page.picture.height() >= 180 and page.eyes.isVisible()
-
-
-@pytest.mark.parametrize("percent", [100, 200])
-@pytest.mark.parametrize("colours", ["light", "dark"])
-def test_nothing_is_cut_on_any_page(
-    make: Make, fake: FakeWorld, percent: int, colours: str
-) -> None:
-    window = make(percent=percent, colours=colours)
-    faults = []
-    for k, name in enumerate(walk(window, fake)):
-        for _ in range(3):
-            window.refresh()
-            QApplication.processEvents()
-        keep(window, f"pages/{percent}-{colours}-{k:02d}-{name}")
-        assert window.size().toTuple() == SIZE, f"{name} made the window larger"
-        faults += [f"{name}: {fault}" for fault in cut_in(window)]
-    assert not faults
 
 
 def cut_in(window: Window) -> list[str]:

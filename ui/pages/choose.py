@@ -6,9 +6,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout
+from PySide6.QtWidgets import QVBoxLayout
 
 from tracker.exercises.catalogue import CATALOGUE
 from ui import theme, words
@@ -16,6 +15,7 @@ from ui.session_flow import Director, Dose
 from ui.settings import TARGET_STEPS, Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
+from ui.widgets.labelled import Labelled
 from ui.widgets.moving import Beside, MovementBox
 
 #: The exercises that are complete with the camera so far.
@@ -56,16 +56,7 @@ class ChoosePage(Page):
         title = Words(words.say("choose.title"), "title")
         for part in (title, self.said, self.choice, self.how):
             column.addWidget(part)
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(theme.L)
-        grid.setVerticalSpacing(theme.S)
-        for k, part in enumerate((self.repetitions, self.tempo, self.target)):
-            label = Words(part.accessibleName())
-            label.setWordWrap(False)
-            grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
-            grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
-        grid.setColumnStretch(2, 1)
-        column.addLayout(grid)
+        column.addWidget(Labelled(self.repetitions, self.tempo, self.target))
         column.addStretch(1)
         self.movement = MovementBox()
         self._drawn = Beside(column, self.movement)

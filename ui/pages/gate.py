@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from itertools import pairwise
 
 from PySide6.QtCore import Signal
@@ -33,6 +34,8 @@ class GatePage(Page):
 
     def __init__(self) -> None:
         super().__init__()
+        #: Whether there was no last time that it could be new since.
+        self.first_time: Callable[[], bool] = lambda: False
         self._percent = 100
         self._groups: list[tuple[str, ...]] = []
         self._at = 0
@@ -77,7 +80,8 @@ class GatePage(Page):
         self._groups = [g for g in groups if g]
         self._at, self._answers = 0, {}
         unwell = task.because in ("unwell", "double")
-        self.question.setText(words.say("gate.ask_unwell" if unwell else "gate.ask"))
+        key = "gate.ask_first" if self.first_time() else "gate.ask"
+        self.question.setText(words.say("gate.ask_unwell" if unwell else key))
         self._show()
 
     def enter(self) -> None:

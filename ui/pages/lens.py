@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
-from ui import theme, words
+from ui import words
 from ui.lens_work import Stage
 from ui.pages.tools import say_lens
 from ui.ports import CameraChoice
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
+from ui.widgets.labelled import Labelled
 from ui.widgets.picture import Picture
 
 KINDS = ("paper", "card", "stated")
@@ -51,17 +51,8 @@ class LensPage(Page):
         self.body.addWidget(Words(words.say("lens.title"), "title"))
         for part in (self.known, self.hint, self.cameras, self.kind, self.how):
             self.body.addWidget(part)
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(theme.L)
-        self._labels = {}
-        for k, part in enumerate((self.distance, self.angle)):
-            label = Words(part.accessibleName())
-            label.setWordWrap(False)
-            self._labels[part] = label
-            grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
-            grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
-        grid.setColumnStretch(2, 1)
-        self.body.addLayout(grid)
+        self._labelled = Labelled(self.distance, self.angle)
+        self.body.addWidget(self._labelled)
         self.body.addWidget(self.across)
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.why)
@@ -120,10 +111,6 @@ class LensPage(Page):
             self.how: not watching,
             self.kind: not watching,
             self.picture: watching,
-            self.distance: not typed and not watching,
-            self._labels[self.distance]: not typed and not watching,
-            self.angle: typed,
-            self._labels[self.angle]: typed,
             self.across: typed,
             self.begin: not typed and not watching and work.camera is not None,
             self.end: watching,
@@ -133,6 +120,8 @@ class LensPage(Page):
         for widget, on in shown.items():
             if widget.isHidden() == on:
                 widget.setVisible(on)
+        self._labelled.show_row(self.distance, on=not typed and not watching)
+        self._labelled.show_row(self.angle, on=typed)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()
         self.picture.show_bgr(work.preview())

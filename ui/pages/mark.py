@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
-from ui import theme, words
+from ui import words
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
+from ui.widgets.labelled import Labelled
 
 DISTANCES_CM = range(50, 401, 5)
 OFFSETS_CM = range(10, 301, 5)
@@ -31,18 +31,9 @@ class MarkPage(Page):
         self.body.addWidget(Words(words.say("mark.title"), "title"))
         self.body.addWidget(self.said)
         self.body.addWidget(self.how)
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(theme.L)
-        grid.setVerticalSpacing(theme.S)
-        self._asked: list[QWidget] = [self.how, self.side]
-        for k, part in enumerate((self.distance, self.offset)):
-            label = Words(part.accessibleName())
-            label.setWordWrap(False)
-            grid.addWidget(label, k, 0, Qt.AlignmentFlag.AlignVCenter)
-            grid.addWidget(part, k, 1, Qt.AlignmentFlag.AlignLeft)
-            self._asked += [label, part]
-        grid.setColumnStretch(2, 1)
-        self.body.addLayout(grid)
+        lengths = Labelled(self.distance, self.offset)
+        self._asked: list[QWidget] = [self.how, lengths, self.side]
+        self.body.addWidget(lengths)
         self.body.addWidget(self.side)
         self.body.addStretch(1)
         self.begin = Button(words.say("mark.begin"), "main")

@@ -36,8 +36,8 @@ class CardOutline(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def minimumSizeHint(self) -> QSize:
-        """Room for the card on any usual screen."""
-        return QSize(420, 180)
+        """Room for the upper corners, and for the words in the smallest window."""
+        return QSize(420, 120)
 
     def step(self, pixels: int) -> None:
         """Make it wider by some pixels (narrower below 0)."""

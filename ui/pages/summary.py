@@ -192,7 +192,7 @@ class SummaryPage(Page):
             return
         self._rows = rows
         value = 2 if posts_first else 1
-        for column, stretch in enumerate((2, 0, 3) if posts_first else (0, 1, 0)):
+        for column, stretch in enumerate((3, 0, 2) if posts_first else (0, 1, 0)):
             self.grid.setColumnStretch(column, stretch)
         while (item := self.grid.takeAt(0)) is not None:
             widget = item.widget()

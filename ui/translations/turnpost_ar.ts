@@ -6935,6 +6935,11 @@
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>هل في هذا شيء جديد عليك؟</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>هل ظهر شيء من هذا الآن؟</translation>
@@ -8310,9 +8315,9 @@
             <translation>نسيان القياس</translation>
         </message>
         <message>
-            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>ضع زاويتها العليا اليسرى على زاوية الرسم. اجعل الرسم بحجم البطاقة بمفاتيح الأسهم.</translation>
+            <translation>ضع زاويتها العليا اليسرى على زاوية الرسم. اضبط الحجم بمفاتيح الأسهم.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>

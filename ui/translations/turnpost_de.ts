@@ -6935,6 +6935,11 @@
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>Ist etwas davon neu für Sie?</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>Ist etwas davon gerade neu?</translation>
@@ -8310,9 +8315,9 @@
             <translation>Das Maß vergessen</translation>
         </message>
         <message>
-            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Machen Sie die Zeichnung mit den Pfeiltasten so groß wie die Karte.</translation>
+            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Größe: Pfeiltasten.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>

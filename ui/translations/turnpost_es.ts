@@ -6935,6 +6935,11 @@
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
+            <source>Is any of this new for you?</source>
+            <comment>gate.ask_first</comment>
+            <translation>¿Algo de esto es nuevo para usted?</translation>
+        </message>
+        <message>
             <source>Is any of this new just now?</source>
             <comment>gate.ask_unwell</comment>
             <translation>¿Hay algo de esto nuevo ahora mismo?</translation>
@@ -8310,9 +8315,9 @@
             <translation>Olvidar la medida</translation>
         </message>
         <message>
-            <source>Lay its upper left corner on that of the drawing. Make the drawing as large as the card with the arrow keys.</source>
+            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>Ponga su esquina superior izquierda sobre la del dibujo. Con las flechas, haga el dibujo tan grande como la tarjeta.</translation>
+            <translation>Ponga su esquina superior izquierda en la del dibujo. Tamaño: con las flechas.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>

@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.widgets.basic import Button, Words, draw_focus
@@ -24,7 +24,8 @@ class OneOf(Button):
     def __init__(self, text: str) -> None:
         super().__init__(text)
         self.setCheckable(True)
-        policy = self.sizePolicy()
+        # Else it would hold a column to its one line, in width and in height.
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
 

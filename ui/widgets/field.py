@@ -298,13 +298,12 @@ class TargetField(QWidget):
         small = theme.font("small", self.text_percent, bold=True)
         room = disc + 6
         for value, sign in ((s.first_deg, 1), (s.second_deg, -1)):
-            text = "–" if value is None else f"{words.number(value)}°"
-            if s.vertical:
-                continue
-            draw_beside(painter, small, text, room, sign)
-        tempo = "–" if s.tempo_bpm is None else words.number(s.tempo_bpm)
-        arrow = tempo_arrow(s.tempo_bpm, s.asked_bpm)
-        draw_tight(painter, small, f"{tempo}{arrow}", QPointF(0, -disc - 8), above=True)
+            # Dashes beside the target would say nothing, and draw the eyes away from it.
+            if value is not None and not s.vertical:
+                draw_beside(painter, small, f"{words.number(value)}°", room, sign)
+        if s.tempo_bpm is not None:
+            tempo = f"{words.number(s.tempo_bpm)}{tempo_arrow(s.tempo_bpm, s.asked_bpm)}"
+            draw_tight(painter, small, tempo, QPointF(0, -disc - 8), above=True)
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))

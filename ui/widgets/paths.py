@@ -17,5 +17,5 @@ def shown_path(folder: Path) -> str:
 
 
 def breakable(text: str) -> str:
-    """A text whose paths may be broken after each folder."""
-    return re.sub(r"([/\\])", "\\1\u200b", text)
+    """A text whose paths may be broken after each folder and within long names."""
+    return re.sub(r"([/\\_-]|\w{20}(?=\w))", "\\1\u200b", text)

@@ -41,6 +41,16 @@ class Step(Button):
         width = metrics.horizontalAdvance(words.number(HIGHEST)) + 2 * theme.S + theme.M
         return QSize(max(width, theme.BUTTON_HEIGHT), max(72, metrics.height() + theme.L))
 
+    def minimumSizeHint(self) -> QSize:
+        """Where there is less room, all eleven give way alike."""
+        metrics = self.fontMetrics()
+        width = metrics.horizontalAdvance(words.number(HIGHEST)) + 3 * theme.FOCUS_WIDTH
+        return QSize(max(width, theme.BUTTON_HEIGHT), self.sizeHint().height())
+
+    def wrapped_size(self, width: int) -> QSize:
+        """Its size where it can be no wider than ``width`` px."""
+        return self.sizeHint().boundedTo(QSize(width, 10_000)).expandedTo(self.minimumSizeHint())
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Space chooses; the rest is the scale's."""
         if event.key() == Qt.Key.Key_Space:
