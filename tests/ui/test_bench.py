@@ -16,7 +16,7 @@ from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import load_stage_log, stage_path_of
 from ui.bench import review
-from ui.bench.aims import aim_of, is_within
+from ui.bench.aims import aim_of, is_within, said_of
 from ui.bench.matrix import matrix_table
 from ui.bench.truth import Comparison, compare, load_truth
 from ui.cli import main
@@ -74,7 +74,7 @@ def test_what_is_read_late_is_told_by_how_much(late_s: float) -> None:
 
     derived = judged("turns-good", spoil).derived
     for what in ("angle", "speed"):
-        read = derived[f"delay of the head's {what}, ms"]
+        read = derived[f"head's {what} late or early by, ms"]
         assert read == pytest.approx(1000 * abs(late_s), abs=0.5 + 100 * abs(late_s)), what
 
 
@@ -167,6 +167,8 @@ def test_within_and_standing_draw_different_clips(capsys: pytest.CaptureFixture[
 
 def test_who_stands_is_aimed_at_where_they_stand_near() -> None:
     near, far = standing(0, 3), standing(1, 3)
+    assert "at 90 cm" in said_of([near, far]) and "50 to 75 cm" not in said_of([near])
+    assert "50 to 75 cm" in said_of([drawn(0, 3)])
     assert [aim_of("head yaw", one) for one in (near, far)] == [0.5, None]
     assert aim_of("not measured, % of the frames", near) == 1.0
     assert aim_of("gaze yaw while turning", near) is None

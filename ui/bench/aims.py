@@ -8,6 +8,8 @@ old skin in its place while the head turns, and shows the turn too small.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sample_clips.matrix import FINE, STANDING, Drawn
 from tracker.motion.speed import LOOK_AHEAD_S
 
@@ -41,7 +43,7 @@ _AIMS = {
     "peak speed in yaw, %": 4.0,
     "peak speed in pitch, %": 6.0,
     "neck point, head moves in yaw, mm": 5.0,
-    "delay of the head's speed, ms": 1000.0 * LOOK_AHEAD_S,
+    "head's speed late or early by, ms": 1000.0 * LOOK_AHEAD_S,
     "vergence change, %": 25.0,
     "vergence, wrong ways": 0.0,
 }
@@ -62,6 +64,17 @@ _TEMPO_HZ = {
 }
 #: Least amplitude for a row, in degrees.
 _FROM_DEG = {"amplitude in yaw, %": 15.0, "amplitude in pitch, %": 10.0}
+
+
+def said_of(lot: Sequence[Drawn]) -> str:
+    """For which clips of a lot something is aimed at, in a sentence for the table."""
+    if any(one.kind == STANDING for one in lot):
+        near = f"{STANDING_AT_MM / 10:g} cm"
+        return f"Where something is aimed at (at {near}, 720 lines, 55 degrees of height)"
+    return (
+        f"Where something is aimed at ({NEAREST_MM / 10:g} to {FARTHEST_MM / 10:g} cm, "
+        f"{SLOWEST_HZ:g} pictures a second and more, no glasses, fine films)"
+    )
 
 
 def is_within(one: Drawn) -> bool:
@@ -87,7 +100,7 @@ def aim_of(name: str, one: Drawn) -> float | None:
         return None
     if movement.amplitude_deg < _FROM_DEG.get(name, 0.0):
         return None
-    if name == "delay of the head's angle, ms":
+    if name == "head's angle late or early by, ms":
         # Half a picture.
         return 500.0 / one.scenario.camera.rate_hz
     fine = one.scenario.camera.height_px >= 720

@@ -126,7 +126,7 @@ def _of_eyes(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float]
 
 
 def _of_delay(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float]:
-    """How late angle and speed of the head are, in ms, about the axis that moves faster.
+    """How late or early angle and speed of the head are, in ms, about the axis that moves faster.
 
     What comes later by tau reads ``angle - tau * speed`` to first order, a speed likewise
     with the acceleration; a scale and an offset that are off are fitted besides and not
@@ -148,7 +148,7 @@ def _of_delay(read: dict[str, Array], true: dict[str, Array]) -> dict[str, float
             continue
         known = np.column_stack([np.ones(len(rate)), true[name], rate])[usable]
         late = -np.linalg.lstsq(known, (read[name] - true[name])[usable], rcond=None)[0][2]
-        out[f"delay of the head's {said}, ms"] = 1000.0 * abs(float(late))
+        out[f"head's {said} late or early by, ms"] = 1000.0 * abs(float(late))
     return out
 
 

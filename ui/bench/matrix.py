@@ -10,7 +10,7 @@ from statistics import median
 
 from sample_clips.matrix import Drawn
 from ui.bench.accuracy import compare_clip
-from ui.bench.aims import aim_of
+from ui.bench.aims import aim_of, said_of
 from ui.bench.truth import Comparison
 
 #: One figure of one clip: its value, who and what it was measured on, and what is aimed at.
@@ -63,7 +63,12 @@ def matrix_table(lot: Iterable[Drawn], seed: int, folder: Path) -> Iterable[str]
             f"{result.found} found, {result.missed} missed, {result.false} false"
         )
     yield ""
-    yield from _table(readings, len(lot), seed)
+    yield (
+        f"On rendered heads, {len(lot)} clips drawn with seed {seed}, {dt.date.today():%Y-%m-%d}; "
+        "mean absolute errors in degrees unless said."
+    )
+    yield f"{said_of(lot)}: the aim, and how many of those clips keep it."
+    yield from _table(readings)
     yield f"repetitions: {wrong} of {len(lot)} clips miscounted"
     yield f"events: {found} found within 0.15 s, {missed} missed, {false} false"
 
@@ -98,15 +103,7 @@ def _figures(one: Drawn, result: Comparison) -> Iterable[tuple[str, float]]:
     yield "not measured, % of the frames", 100 * (1.0 - result.measured)
 
 
-def _table(readings: dict[str, list[Reading]], count: int, seed: int) -> Iterable[str]:
-    yield (
-        f"On rendered heads, {count} clips drawn with seed {seed}, {dt.date.today():%Y-%m-%d}; "
-        "mean absolute errors in degrees unless said."
-    )
-    yield (
-        "Where something is aimed at (50 to 75 cm, 30 pictures a second and more, no glasses, "
-        "fine films): the aim, and how many of those clips keep it."
-    )
+def _table(readings: dict[str, list[Reading]]) -> Iterable[str]:
     yield f"{'':44}{'clips':>6}{'median':>8}{'worst':>8}{'aim':>7}{'kept':>8}  worst clip"
     for name in sorted(readings):
         aimed = [row for row in readings[name] if row[2] is not None]
