@@ -17,7 +17,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
+from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY
 from tests.records.test_folder import write
 from tests.ui.test_window import OUTPUT
 from tracker.records import telling
@@ -40,10 +40,10 @@ Open = Callable[..., DeskWindow]
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
+def folder(tmp_path: Path, small_clinic: Path) -> Path:
     """The small clinic, to write the first notes into."""
     without = shutil.ignore_patterns(FOLDER_NAME)
-    return Path(shutil.copytree(small_clinic(), tmp_path / "clinic", ignore=without))
+    return Path(shutil.copytree(small_clinic, tmp_path / "clinic", ignore=without))
 
 
 @pytest.fixture
