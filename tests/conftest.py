@@ -113,6 +113,16 @@ def private_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path
     return folder
 
 
+@pytest.fixture(scope="session")
+def small_clinic(tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest) -> Path:
+    """The invented clinic, a few days of it, made once in a run. Never write into it."""
+    from tests.records import clinic
+
+    own = tmp_path_factory.getbasetemp()
+    # A helper's folder lies in that of the run, beside those of the others.
+    return clinic.small_clinic(own.parent if is_helper(request.config) else own)
+
+
 # --- Tests with a window ----------------------------------------------------------
 
 

@@ -22,16 +22,14 @@ wren
 
 from __future__ import annotations
 
-import atexit
 import json
 import shutil
 import sys
-import tempfile
+import time
 import zlib
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta, timezone
-from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -47,6 +45,7 @@ from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal, MemoryJournal
 from tracker.session.live import SessionInfo
+from tracker.session.lock import OnlyCopy
 from tracker.session.projections import session_record
 from tracker.session.saving import SUMMARY_NAME, save_session
 from tracker.session.stage import Step
@@ -420,12 +419,25 @@ def write_clinic(
     return folder
 
 
-@cache
-def small_clinic() -> Path:
-    """A few days of all of them, made once for all tests; never write into it."""
-    folder = Path(tempfile.mkdtemp(prefix="turnpost-clinic-"))
-    atexit.register(shutil.rmtree, folder, ignore_errors=True)
-    return write_clinic(folder, DAYS, 1, set_s=SMALL_SET_S)
+def small_clinic(shared: Path) -> Path:
+    """A few days of all of them, made once in a folder that the processes of a run share.
+
+    It takes seconds: whichever process comes first makes it, any other waits for that. Never
+    write into it.
+    """
+    folder, done = shared / "small-clinic", shared / "small-clinic.made"
+    while not done.exists():
+        only = OnlyCopy(shared / "small-clinic.lock")
+        try:
+            if only.mine and not done.exists():
+                shutil.rmtree(folder, ignore_errors=True)
+                write_clinic(folder, DAYS, 1, set_s=SMALL_SET_S)
+                done.touch()
+        finally:
+            only.close()
+        if not done.exists():
+            time.sleep(0.1)
+    return folder
 
 
 if __name__ == "__main__":

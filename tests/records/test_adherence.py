@@ -56,6 +56,11 @@ def test_each_day_is_held_against_the_plan_of_that_day() -> None:
     rows = [row(k) for k in range(7)] + [row(k, h) for k in range(7, 14) for h in (9, 15)]
     found = adherence_of(rows, twice, day(13), earlier=[once])
     assert (found.counted, found.asked) == (21, pytest.approx(21.0))
+    # So it is on days before the window, too; what was not asked yet was not missed.
+    window = adherence_of(rows, twice, day(60), earlier=[once])
+    assert window.from_day == day(33)
+    assert [window.asked_on(day(k)) for k in (-1, 0, 6, 7, 40)] == [0, 1, 1, 2, 2]
+    assert adherence_of(rows, None, day(13)).asked_on(day(3)) == 0
     # With the present plan alone the first week would not count at all.
     assert adherence_of(rows, twice, day(13)).length_days == 7
     # One who did once a day in the second week has missed seven bouts of 21.

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
+from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY
 from tracker.records import telling
 from tracker.records.attention import Kind
 from tracker.records.figure import shown_with_unit
@@ -23,9 +23,9 @@ from ui.cli import main
 pytestmark = pytest.mark.timeout(300)
 
 
-@pytest.fixture(scope="module")
-def folder() -> Path:
-    return small_clinic()
+@pytest.fixture
+def folder(small_clinic: Path) -> Path:
+    return small_clinic
 
 
 @pytest.fixture

@@ -17,7 +17,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
-from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY, small_clinic
+from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY
 from tests.records.test_folder import write
 from tests.ui.pictures import keep
 from tracker.records import telling
@@ -40,10 +40,10 @@ Open = Callable[..., DeskWindow]
 
 
 @pytest.fixture
-def folder(tmp_path: Path) -> Path:
+def folder(tmp_path: Path, small_clinic: Path) -> Path:
     """The small clinic, to write the first notes into."""
     without = shutil.ignore_patterns(FOLDER_NAME)
-    return Path(shutil.copytree(small_clinic(), tmp_path / "clinic", ignore=without))
+    return Path(shutil.copytree(small_clinic, tmp_path / "clinic", ignore=without))
 
 
 @pytest.fixture
@@ -172,6 +172,10 @@ def test_filters_by_exercise_days_and_change(open_desk: Open) -> None:
     page.filters.to_day.setDate(QDate(day.year, day.month, day.day))
     assert {r.day for r in page.sessions.sessions.rows} == {FIRST_DAY}
     assert trend(window, "amplitude").change.verdict == "too_few"
+    # Days the wrong way round leave out no more than the right way.
+    last = QDate(LAST_DAY.year, LAST_DAY.month, LAST_DAY.day)
+    page.filters.from_day.setDate(last)
+    assert {r.day for r in page.sessions.sessions.rows} >= {FIRST_DAY, LAST_DAY}
     page.filters.show_all()
     page.filters.only_changed.setChecked(True)
     rows = [r for r in page.trends.trends.rows if isinstance(r, TrendRow)]

@@ -48,6 +48,9 @@ class Adherence:
     share
         Bouts done of those asked for, 0 to 1; what is done on a day beyond what was asked
         makes up for no other day. None with no plan.
+    began, plans
+        The day from which on bouts were asked, also before the window, and by which plans; None
+        and empty with no plan.
     counted, asked
         The bouts of the share: done, and asked for by the plan of each day. Of a day that
         is not over no more is asked than was done.
@@ -64,6 +67,14 @@ class Adherence:
     share: float | None
     counted: int = 0
     asked: float = 0.0
+    began: date | None = None
+    plans: tuple[Plan, ...] = ()
+
+    def asked_on(self, day: date) -> int:
+        """Bouts asked for on a day, by the plan that held then; 0 before the first one."""
+        if self.began is None or day < self.began:
+            return 0
+        return _plan_on(self.plans, day).bouts_a_day
 
     @property
     def length_days(self) -> int:
@@ -152,6 +163,8 @@ def adherence_of(
         share=share,
         counted=counted,
         asked=asked,
+        began=None if plan is None else began,
+        plans=tuple(plans),
     )
 
 

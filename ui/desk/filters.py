@@ -128,7 +128,8 @@ class Filters(QWidget):
         exercise = self.exercise.currentData()
         if self._span is None:
             return Choice(exercise)
-        first, last = (e.date().toPython() for e in (self.from_day, self.to_day))
+        # Either way round: while one of them is being changed nothing would be left.
+        first, last = sorted(e.date().toPython() for e in (self.from_day, self.to_day))
         low = None if first <= self._span[0] else first
         high = None if last >= self._span[1] else last
         return Choice(exercise, low, high)

@@ -67,9 +67,7 @@ class PracticeStrip(QWidget):
         for k in range(DAYS):
             day = found.to_day - timedelta(days=DAYS - 1 - k)
             left = k * wide
-            inside = found.from_day is not None and found.from_day <= day
-            bouts = found.days.get(day, Bouts())
-            asked = (found.bouts_asked or 0) if inside else 0
+            bouts, asked = found.days.get(day, Bouts()), found.asked_on(day)
             for n in range(max(bouts.all, asked)):
                 if n < rows:
                     box = QRectF(left + 1, (rows - 1 - n) * 13.0 + 1, wide - 3, 10)
