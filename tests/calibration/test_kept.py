@@ -86,6 +86,7 @@ def spoilt(file: Path, name: str, value: object) -> None:
         ("rest.axes", np.full((3, 3), np.nan)),
         ("shape.triangles", [[0, 1, 468]]),
         ("gaze.eyes.0.rectified.weights", np.zeros((5, 2))),
+        ("gaze.eyes.0.rectified.usual", 0.0),
         ("eyes_mm", [["a", "b", "c"], ["d", "e", "f"]]),
         ("header", np.frombuffer(b"{}", np.uint8)),
         ("header", np.frombuffer(b"[[[", np.uint8)),
@@ -108,6 +109,11 @@ def test_a_damaged_one_is_refused_and_stays(file: Path, name: str, value: object
         ("vertical_fov_deg", 400),
         ("vertical_fov_deg", float("nan")),
         ("lens", [1.0]),
+        ("lens", [-500.0, 320.0, 240.0]),
+        ("lids", [0.05, 0.3]),
+        ("eyes", "third"),
+        ("fov_source", "guessed"),
+        ("fov_error_deg", 120.0),
         ("about", None),
     ],
 )
@@ -142,6 +148,15 @@ def test_members_that_are_no_arrays_are_refused(file: Path, member: bytes) -> No
 def test_a_header_nested_without_end_is_refused(file: Path) -> None:
     spoilt(file, "header", np.frombuffer(b"[" * 100_000, np.uint8))
     with pytest.raises(InputError):
+        load_profile(file)
+
+
+def test_one_that_unpacks_to_too_much_is_refused_before_it_is(
+    file: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("calibration.profile_file.MAX_UNPACKED_BYTES", 1000)
+    monkeypatch.setattr("numpy.load", None)
+    with pytest.raises(InputError, match="too large"):
         load_profile(file)
 
 

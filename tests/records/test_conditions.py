@@ -8,6 +8,7 @@ import pytest
 
 from tests.practice.person import SEATED, STAND, Person, plan_of, sessions
 from tests.records.rows import row, set_row
+from tracker.plan.starter import starter_plan
 from tracker.plan.unlocking import history_of
 from tracker.records.conditions import conditions_of, history_from_rows
 from tracker.records.rows import row_of
@@ -63,6 +64,19 @@ def test_met_and_not_met() -> None:
         (found,) = conditions_of(PLAN, rows)
         assert not found.condition.met and found.condition.because
     assert conditions_of(None, []) == []
+
+
+def test_a_stage_that_opens_later_has_its_condition_too() -> None:
+    plan = starter_plan()
+    first, later = plan.stages[0], plan.stages[1]
+    assert first.unlock_after is None and later.unlock_after is not None
+    names = {found.opens for found in conditions_of(plan, [])}
+    assert later.name in names and first.name not in names
+    entry = plan.entries_of(later.stage_id)[0]
+    begun = row(0, plan_id=plan.plan_id, sets=(set_row(entry_id=entry.entry_id),))
+    for rows, practised in (([], False), ([begun], True)):
+        (stage,) = [c for c in conditions_of(plan, rows) if c.opens == later.name]
+        assert stage.practised is practised and not stage.condition.met
 
 
 def test_an_eased_set_is_told_by_rows_too() -> None:

@@ -107,6 +107,26 @@ def test_every_end_but_the_usual_is_read_first(ended: str) -> None:
     assert all(terms.ENDED[ended] in line for line in alert)
 
 
+def test_the_dizziness_since_the_last_time_is_told_and_a_gap_is_no_0() -> None:
+    gate = data_of(made.finished())["gate"]
+    gate["since_last"] = {"rest_of_day": 3, "next_morning": None}
+    told_of = record_of(changed("gate", gate))
+    found = {f.aspect: f for f in told_of.figures if f.measure == "since_last"}
+    assert found["rest_of_day"].value == 3
+    assert found["next_morning"].value is None and found["next_morning"].reason == "not asked"
+
+
+def test_a_turn_against_a_mark_is_told_with_its_error_or_why_there_is_none() -> None:
+    for mark, value, reason in (
+        ({"error_deg": 0.8, "reason": None}, 0.8, None),
+        ({"error_deg": None, "reason": "the mark was not looked at"}, None, "the mark was not"),
+    ):
+        setup = data_of(made.finished())["setup"] | {"mark": mark}
+        (found,) = [f for f in record_of(changed("setup", setup)).figures if f.key == "mark_error"]
+        assert found.value == value
+        assert reason is None or reason in (found.reason or "")
+
+
 def test_falls_and_symptoms_that_stayed_are_read_first() -> None:
     fall = {"code": "possible_fall", "start_s": 3.0, "end_s": 4.0, "said_at_s": 3.1}
     record = record_of(changed("exercises.1.events", [fall]))

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from tests.plan.examples import TEXT
+from tests.records.rows import row
 from tests.session.synthetic import steps, turns_samples
 from tracker.errors import InputError
 from tracker.records.folder import Unread, find_places, read_place
@@ -201,3 +202,23 @@ def test_a_head_shake_makes_another_form_of_an_exercise() -> None:
     assert shaken.exercises[0].prescribed["head_shake"] is True
     assert row_of(shaken, "a").sets[0].form == "head shake"
     assert row_of(real(), "a").sets[0].form == ""
+
+
+@pytest.mark.parametrize(
+    ("started", "day", "place"),
+    [
+        (None, None, 0),
+        ("soon", None, 0),
+        ("2026-02-30T09:00:00", None, 0),
+        ("2026-03-01 at nine", "2026-03-01", 1),
+        ("2026-03-02T09:00:00+01:00", "2026-03-02", 2),
+    ],
+)
+def test_a_session_without_a_time_that_can_be_read_comes_first(
+    started: str | None, day: str | None, place: int
+) -> None:
+    found = row(started_at=started)
+    assert (None if found.day is None else found.day.isoformat()) == day
+    others = [row(-40, started_at="2025-12-01T09:00:00Z"), row(0, hour=8)]
+    before = [other.order < found.order for other in others]
+    assert before == [place > 0, place > 1]

@@ -186,3 +186,87 @@ def test_a_file_that_the_disk_refuses_once_is_tried_again(
         once.setattr(folder_module, "load_summary", refuse)
         assert len(read_folder(folder).unread) == 4
     assert ids(read_folder(folder)) == ["s0", "s1", "s2", "s3"]
+
+
+def test_without_a_folder_named_it_lies_in_the_users_cache(
+    folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.delenv("TURNPOST_CACHE")
+    # As freedesktop.org's base directories have it; asked on Linux alone.
+    monkeypatch.setattr("sys.platform", "linux")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "caches"))
+    assert cache_folder() == tmp_path / "caches" / "turnpost"
+
+
+def test_a_folder_below_that_can_not_be_looked_into_stops_nothing(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    real = os.scandir
+
+    def locked(path: str) -> object:
+        if str(path).endswith("s1"):
+            raise PermissionError(13, "Permission denied")
+        return real(path)
+
+    # Stands in for a folder of somebody else's: tests may run as one who may read all.
+    monkeypatch.setattr("os.scandir", locked)
+    found = read_folder(folder)
+    assert ids(found) == ["s0", "s2", "s3"]
+    assert [(u.path, u.why) for u in found.unread] == [
+        ("s1", "the folder can't be read (Permission denied)")
+    ]
+
+
+def test_a_folder_that_can_not_be_looked_into_is_refused(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def locked(path: str) -> object:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr("os.scandir", locked)
+    with pytest.raises(InputError, match=r"clinic: can't be read \(Permission denied\)"):
+        read_folder(folder)
+
+
+def test_a_folder_that_goes_away_while_it_is_read_keeps_its_index(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from tracker.records import index as index_module
+
+    read_folder(folder)
+    kept = index_path(folder).read_bytes()
+
+    def gone(folder: Path) -> list[object]:
+        folder.rename(folder.with_name("elsewhere"))
+        return []
+
+    monkeypatch.setattr(index_module, "find_places", gone)
+    with pytest.raises(InputError, match="no such folder"):
+        read_folder(folder)
+    assert index_path(folder).read_bytes() == kept
+
+
+def test_what_was_known_of_later_files_is_kept_when_reading_is_stopped(folder: Path) -> None:
+    read_folder(folder)
+    age(folder / "s0" / "summary.json", 50)
+    assert not read_folder(folder, stopped=lambda: True).complete
+    again = read_folder(folder)
+    assert again.complete and again.read == 1 and ids(again) == ["s0", "s1", "s2", "s3"]
+
+
+def test_a_plan_that_was_spoilt_since_is_said(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from tracker.records import index as index_module
+
+    (folder / "plan.json").write_text(TEXT)
+    age(folder / "plan.json")
+    assert [path for path, _ in read_folder(folder).plans] == ["plan.json"]
+
+    def spoilt(path: Path) -> object:
+        raise InputError(f"{path}: is not a whole JSON file")
+
+    monkeypatch.setattr(index_module, "load_plan", spoilt)
+    found = read_folder(folder)
+    assert found.plans == [] and len(found.rows) == 4
+    assert [(u.path, u.why) for u in found.unread] == [("plan.json", "is not a whole JSON file")]
