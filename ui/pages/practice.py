@@ -52,7 +52,7 @@ class PracticePage(QWidget):
         self.pause.clicked.connect(director.pause_or_go_on)
         self.done = Button(words.say("ask.done"), "main")
         self.done.clicked.connect(director.set_done)
-        self.unwell = unwell_button("plain")
+        self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
         self.show_me = Button(words.say("practice.picture_show"))
         self.show_me.clicked.connect(self.toggle_picture)
