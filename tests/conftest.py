@@ -130,6 +130,7 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     """Let the number of expected tests with a window stand in pyproject.toml."""
     parser.addoption("--kills", type=int, default=10, help="sessions to kill (test_kill.py)")
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
+    parser.addoption("--first-runs", choices=("each", "all"), default="each", help="languages")
     parser.addoption("--rows", type=int, default=1, help="films of test_rendered_rows.py")
     parser.addoption("--films", default=None, help="folder that keeps the films of --rows")
     parser.addoption("--pictures", default=None, help="folder for pictures of the pages")

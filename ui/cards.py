@@ -152,7 +152,8 @@ def card_of(
             return Card(words.say("ask.wait"), (words.say("ask.wait.how"),), until_s=task.until_s)
         case Settle():
             done = Option(words.say("ask.settle.done"), True, main=True)
-            return Card(words.say("ask.settle"), options=(done,), until_s=task.until_s)
+            how = (words.say("ask.settle.how"),)
+            return Card(words.say("ask.settle"), how, options=(done,), until_s=task.until_s)
         case Rest(next_id=next_id):
             name = words.say("ask.rest.next", name=name_of(next_id, plan))
             go_on = Option(words.say("ask.rest.go_on"), True)
@@ -228,8 +229,7 @@ def dose_words(asked: Asked, *, tempo: bool = True) -> str:
 def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
     parts = []
     if asked.repetitions is not None:
-        key = "ask.dose.once" if asked.repetitions == 1 else "ask.dose.repetitions"
-        parts.append(words.say(key, count=asked.repetitions))
+        parts.append(words.times(asked.repetitions))
     if asked.seconds is not None:
         parts.append(words.say("ask.dose.seconds", count=words.number(asked.seconds)))
     pace = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm

@@ -177,6 +177,10 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),
     "ask.wait.how": QT_TRANSLATE_NOOP("turnpost", "Then you say how you feel."),
     "ask.settle": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual"),
+    "ask.settle.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Take your time. If you don't feel as usual by then, that is all for today.",
+    ),
     "ask.settle.done": QT_TRANSLATE_NOOP("turnpost", "I feel as usual again"),
     "ask.rest": QT_TRANSLATE_NOOP("turnpost", "A short rest"),
     "ask.rest.next": QT_TRANSLATE_NOOP("turnpost", "Next: {name}"),

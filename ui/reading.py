@@ -65,7 +65,8 @@ def session_rows(summary: Mapping[str, Any]) -> list[Row]:
         if any(f.get("flag") == REPORTED for f in exercise.get("quality") or []):
             row = Row("", words.say("summary.reported"))
         elif done.get("repetitions") is not None:
-            row = _repetitions(done, asked)
+            # Beside the name of an exercise a bare number would say nothing.
+            row = replace(_repetitions(done, asked), value=words.times(done["repetitions"]))
         else:
             row = next(iter(_whole_body(None, done, asked)), None) or _by_person(exercise)
         rows.append(replace(row, label=name))

@@ -412,6 +412,13 @@ def say(key: str, **values: object) -> str:
     return text.format(**{k: number(v) if type(v) is int else v for k, v in values.items()})
 
 
+def times(count: float) -> str:
+    """How often, in words."""
+    if count == 1:
+        return say("ask.dose.once")
+    return say("ask.dose.repetitions", count=number(count))
+
+
 def say_or(key: str, other: str, **values: object) -> str:
     """The words for a key, or those for another where there are none."""
     return say(key, **values) if key in WORDS else say(other, **values)

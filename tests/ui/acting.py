@@ -42,8 +42,8 @@ EXERCISE = next(s for s in LOG.steps if s.step == "exercise")
 STILL_S = 1.0
 #: The clip's turns are those of 60 beats a minute, the half-minute try asks for 40.
 SLOWER = 1.5
-#: Of the pictures of stillness and of the set-up every third one is taken.
-STRIDE, STEP_S = 3, 1 / 10
+#: Every third picture of stillness and of the set-up is taken, and every second one of the turns.
+STRIDE, STEP_S, TURNS_STRIDE = 3, 1 / 10, 2
 #: No faster than this while nobody has to wait for it, in seconds a picture.
 PACE_S = 1 / 30
 
@@ -82,7 +82,7 @@ class ActedFeed:
                         yield begin_s + clip_s, image
                 else:
                     first_s, last_s = EXERCISE.from_s, EXERCISE.to_s
-                    for clip_s, image in pictures(first_s, last_s, 1):
+                    for clip_s, image in pictures(first_s, last_s, TURNS_STRIDE):
                         yield begin_s + (clip_s - first_s) * SLOWER, image
             time.sleep(PACE_S)
             yield self._time_s + STEP_S, self._next_still()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable, Iterator
 from functools import partial
+from itertools import cycle, product
 from pathlib import Path
 from typing import Any
 
@@ -323,9 +324,20 @@ def set_up(person: Patient, look: Callable[[str], None]) -> None:
     person.until_asked(DoSet)
 
 
+def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
+    """Each language goes through once, the text sizes in turn; with ``--first-runs all`` in both.
+
+    A run takes some fifteen seconds of the processor. What is in sight at 200 % is looked at in
+    every language anyway (test_languages.py).
+    """
+    if "percent" in metafunc.fixturenames:
+        sizes = (100, 200)
+        every = metafunc.config.getoption("first_runs") == "all"
+        runs = product(CODES, sizes) if every else zip(CODES, cycle(sizes), strict=False)
+        metafunc.parametrize(("code", "percent"), list(runs))
+
+
 @pytest.mark.slow
-@pytest.mark.parametrize("percent", [100, 200])
-@pytest.mark.parametrize("code", CODES)
 def test_from_the_first_run_to_a_saved_session_by_keys_alone(
     acted: Callable[[str, int], Patient], private_data_folder: Path, code: str, percent: int
 ) -> None:

@@ -253,8 +253,7 @@ def test_stages_of_the_starter_have_words() -> None:
 # --- every page in every language ---
 
 
-#: Twice the usual text in the window of a laptop and in the smallest; what fits so fits at 100 %,
-#: at which the first run goes through in every language (test_language_chosen.py).
+#: Twice the usual text, in the window of a laptop and in the smallest: what fits so fits at 100 %.
 _TIGHT = (SIZE, SMALLEST)
 
 

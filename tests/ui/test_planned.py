@@ -45,6 +45,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.sample import Sample
+from ui import words
 from ui.ports import NoBeats
 from ui.session_flow import Phase
 
@@ -104,7 +105,8 @@ def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Perso
     assert walk["own_count"]["value"] == 2 and walk["done"]["repetitions"] is None
     assert walk["support"]["confirmed"] is True
     assert not director.camera_on and person.fake.service.stopped
-    assert "3" in [row.value for row in person.window.pages["summary"]._rows]
+    shown: Any = person.window.pages["summary"]
+    assert words.times(3) in [row.value for row in shown._rows]
 
 
 def test_a_red_flag_ends_it_with_the_number_of_the_clinic(begin: Callable[..., Person]) -> None:

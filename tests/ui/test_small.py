@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from tests.ui.fakes import FakeWorld, Make, seen
+from tests.ui.fakes import SIZE, FakeWorld, Make, seen
 from tests.ui.patient import TURNS, Person, plan_of, turned
 from tests.ui.test_window import cut_in
 from tracker.plan.files import save_plan
@@ -17,13 +17,16 @@ from tracker.plan.model import Entry
 from tracker.plan.starter import SEATED_ID
 from ui import words
 from ui.app import Window
+from ui.languages import CODES
 from ui.session_flow import Phase
 
 TIMED = Entry(entry_id="turns", exercise="turns-on-target", seconds=30)
 
 
-def to_the_set(make: Make, fake: FakeWorld, entry: Entry, percent: int = 100) -> Person:
-    window = make(percent=percent)
+def to_the_set(
+    make: Make, fake: FakeWorld, entry: Entry, percent: int = 100, language: str = ""
+) -> Person:
+    window = make(percent=percent, language=language)
     window.pages["welcome"].offer(plan_of(entry))
     person = Person(window, fake)
     person.settle()
@@ -97,3 +100,16 @@ def test_everything_that_stops_or_rests_is_in_sight_in_the_smallest_window(
     assert page.field.height() >= 120
     QTest.keyClick(window, Qt.Key.Key_Space)
     assert person.director.phase == Phase.paused
+
+
+@pytest.mark.parametrize("language", CODES)
+def test_the_bow_over_the_target_is_whole_with_large_text(
+    make: Make, fake: FakeWorld, language: str
+) -> None:
+    person = to_the_set(make, fake, TIMED, 200, language)
+    for _ in range(3):
+        turned(person, 0.4)
+        QApplication.processEvents()
+    field = person.window.pages["practice"].field
+    assert person.window.size().toTuple() == SIZE
+    assert field.height() / 2 >= field.bow_reach_px()

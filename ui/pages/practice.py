@@ -52,7 +52,7 @@ class PracticePage(QWidget):
         self.pause.clicked.connect(director.pause_or_go_on)
         self.done = Button(words.say("ask.done"), "main")
         self.done.clicked.connect(director.set_done)
-        self.unwell = unwell_button("plain")
+        self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
         self.show_me = Button(words.say("practice.picture_show"))
         self.show_me.clicked.connect(self.toggle_picture)
@@ -109,7 +109,8 @@ class PracticePage(QWidget):
         """In a low window with large text the target needs the room of the lines above it."""
         width = self.width() - 2 * theme.L
         below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
-        free = self.height() - below - LEAST_FIELD_PX
+        least = max(LEAST_FIELD_PX, 2 * self.field.bow_reach_px())
+        free = self.height() - below - least
         # A target that goes up and down needs all there is.
         wanted = not self._director.sharing and not self._goes_up()
         asked = wanted and free >= self.asked.height()

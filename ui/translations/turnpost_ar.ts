@@ -3030,6 +3030,11 @@
             <translation>أشعر كالمعتاد من جديد</translation>
         </message>
         <message>
+            <source>Take your time. If you don't feel as usual by then, that is all for today.</source>
+            <comment>ask.settle.how</comment>
+            <translation>خذ وقتك. إذا لم تشعر كالمعتاد حتى ذلك الحين، فهذا كل شيء لليوم.</translation>
+        </message>
+        <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
             <translation>هل سمعت النقرات الآن؟</translation>

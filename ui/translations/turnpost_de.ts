@@ -3030,6 +3030,11 @@
             <translation>Ich fühle mich wieder wie sonst</translation>
         </message>
         <message>
+            <source>Take your time. If you don't feel as usual by then, that is all for today.</source>
+            <comment>ask.settle.how</comment>
+            <translation>Lassen Sie sich Zeit. Fühlen Sie sich bis dahin nicht wie sonst, ist für heute Schluss.</translation>
+        </message>
+        <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
             <translation>Haben Sie die Taktschläge gerade gehört?</translation>

@@ -3030,6 +3030,11 @@
             <translation>Ya me siento como siempre</translation>
         </message>
         <message>
+            <source>Take your time. If you don't feel as usual by then, that is all for today.</source>
+            <comment>ask.settle.how</comment>
+            <translation>Tómese su tiempo. Si para entonces no se siente como siempre, por hoy ya está.</translation>
+        </message>
+        <message>
             <source>Did you hear the beats just now?</source>
             <comment>ask.sound</comment>
             <translation>¿Ha oído los golpes ahora mismo?</translation>

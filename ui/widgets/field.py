@@ -44,6 +44,8 @@ BOW_DEG = 1.9
 BOW_END_DEG = 30.0
 #: The bow reaches from 12 o'clock this far to each side.
 _BOW_SPAN = 80.0
+#: Half the length of the pins on it.
+_PIN_PX = 8.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +154,7 @@ class TargetField(QWidget):
             painter.translate(self.centre_px(offset))
             if self.state.count is not None:
                 if self.state.bow:
-                    if self.figures:
+                    if self.figures and self.bow_px() == self._wished_bow_px():
                         self._draw_figures(painter)
                     self._draw_bow(painter)
             elif self.hint and k == self.active:
@@ -196,11 +198,20 @@ class TargetField(QWidget):
         painter.drawEllipse(QPointF(0, 0), stroke * 1.1, stroke * 1.1)
 
     def bow_px(self) -> float:
-        """Radius of the bow: its angle, or more where enlarged figures need the room."""
+        """Radius of the bow: as wished, or less where the field is too low for it."""
+        room = self.height() / 2 - _PIN_PX - 2.0
+        return min(self._wished_bow_px(), max(room, 2 * self._disc_px()))
+
+    def _wished_bow_px(self) -> float:
+        """Its angle, or more where enlarged figures need the room."""
         small = QFontMetricsF(theme.font("small", self.text_percent, bold=True))
         beside = self._disc_px() + 6 + small.horizontalAdvance("00°") + 18
         above = self._disc_px() + 8 + small.capHeight() + 14
         return max(self.px_of(BOW_DEG * 2) / 2, beside, above)
+
+    def bow_reach_px(self) -> float:
+        """How far the bow would reach from its target, with the pins on it."""
+        return self._wished_bow_px() + _PIN_PX + 2.0
 
     def _disc_px(self) -> float:
         """Radius of the target."""
@@ -241,7 +252,7 @@ class TargetField(QWidget):
         painter.save()
         painter.rotate(clockwise)
         painter.setPen(QPen(self._colour(QPalette.ColorRole.WindowText), 4))
-        painter.drawLine(QPointF(0, -radius - 8), QPointF(0, -radius + 8))
+        painter.drawLine(QPointF(0, -radius - _PIN_PX), QPointF(0, -radius + _PIN_PX))
         painter.restore()
 
     def _draw_bead(self, painter: QPainter, radius: float, side: int) -> None:

@@ -6,9 +6,9 @@ from ui import words
 from ui.widgets.basic import Button
 
 
-def unwell_button(kind: str = "stop") -> Button:
+def unwell_button() -> Button:
     """Say to feel unwell; the key is in the label, as it is pressed in a hurry."""
-    button = Button(words.say("ask.unwell"), kind, words.say("ask.unwell_name"))
+    button = Button(words.say("ask.unwell"), "stop", words.say("ask.unwell_name"))
     button.setToolTip(words.say("ask.unwell_name"))
     return button
 
