@@ -241,6 +241,23 @@ class TestPossibleFall:
         lost = (times > 4.8) & (times < 5.1)
         assert not fell(times, np.where(lost, nan, heights))
 
+    def test_a_face_lost_once_one_sits_is_none(self) -> None:
+        """Quick, but not far enough, and it was not lost on its way."""
+        times, heights = Path().wait(3).go(-400, 0.45).wait(5).sampled(30)
+        assert not fell(times, np.where(times > 4.0, nan, heights))
+
+    def test_it_is_over_when_the_head_is_up_again(self) -> None:
+        times, heights = Path().wait(3).go(-900, 0.6).wait(2).go(-100, 2.0).wait(2).sampled(30)
+        watcher = PossibleFall()
+        changes = [
+            c
+            for t, y in zip(times, heights, strict=True)
+            for c in watcher.feed(Sample(float(t), head_y_mm=float(y)))
+        ]
+        assert [c.began for c in changes] == [True, False]
+        # Half of the way up, of two seconds from 5.6 s on.
+        assert changes[1].time_s == pytest.approx(6.6, abs=0.3)
+
     def test_a_quick_bow_that_comes_up_again_is_none(self) -> None:
         times, heights = Path().wait(3).go(-500, 0.45).go(0, 0.5).wait(3).sampled(30)
         assert not fell(times, heights)
