@@ -6,6 +6,7 @@ degrees for half a second, a head movement of 4 degrees, a drift of 1.5 degrees)
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import isfinite, isnan, nan
 
 import numpy as np
@@ -141,6 +142,16 @@ class TestHead:
         samples = jump_samples(lambda t: 0.08 * t)
         assert found(samples, "head_moved", "eyes-side-to-side") == []
 
+    @pytest.mark.parametrize("size", [4.0, 6.0])
+    def test_a_head_that_goes_to_and_fro_all_the_time_has_moved_once(self, size: float) -> None:
+        def head(t: float) -> float:
+            return size * np.sin(2 * np.pi * (t - 4) * 20 / 120) if 4 <= t <= 19 else 0.0
+
+        (event,) = found(jump_samples(head), "head_moved", "eyes-side-to-side")
+        assert event.start_s == pytest.approx(4, abs=0.3)
+        # It is over from when it is last within a degree and a half.
+        assert event.end_s == pytest.approx(19, abs=0.5)
+
     def test_a_head_still_again_elsewhere_ends_it(self) -> None:
         samples = jump_samples(lambda t: 6.0 if t > 8 else 0.0, noise=0.1)
         events = found(samples, "head_moved", "eyes-side-to-side")
@@ -190,6 +201,28 @@ class TestNotMeasured:
         events = found(samples, "not_measured")
         assert len(events) == 1
         assert events[0].reason == "gap"
+
+    @pytest.mark.parametrize(
+        ("moves_deg", "reason", "codes"),
+        [
+            (-9.0, "eyes_unlike", ["head_moved"]),
+            (-9.0, "beyond_setup", ["head_moved"]),
+            (0.0, "eyes_unlike", ["not_measured"]),
+            (0.0, "no_face", ["not_measured"]),
+            # Not even the head is seen: that is said, and the one movement is seen in two parts.
+            (-9.0, "no_face", ["head_moved", "head_moved", "not_measured"]),
+        ],
+    )
+    def test_eyes_that_a_moved_head_takes_out_of_reach_are_its_fault(
+        self, moves_deg: float, reason: str, codes: list[str]
+    ) -> None:
+        unread = {"eye_yaw_deg": nan, "eye_pitch_deg": nan, "reason": reason}
+        made = []
+        for s in jump_samples(lambda t: moves_deg if 8 <= t < 9.4 else 0.0):
+            there = 8.2 <= s.time_s < 9.3
+            blind = {"head_yaw_deg": nan, "head_pitch_deg": nan} if reason == "no_face" else {}
+            made.append(replace(s, **unread, **blind) if there else s)
+        assert sorted(e.code for e in events_of(made, "eyes-side-to-side")) == codes
 
     def test_it_waits_for_nobody(self) -> None:
         watcher = NotMeasured(lambda _: True, 0.0)

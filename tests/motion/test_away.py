@@ -161,6 +161,25 @@ def test_not_fully_up_between_two_bends() -> None:
     assert turns[0].swing_mm == pytest.approx(500, abs=5)
 
 
+@pytest.mark.parametrize(("up", "stays_s", "short"), [(-250, 1.9, 250), (-250, 0.8, None)])
+def test_half_up_between_two_bends_out_of_the_picture(
+    up: float, stays_s: float, short: float | None
+) -> None:
+    """How deep the bends were isn't known: only who stays there is up as far as they go."""
+    path = Path().wait(1.0).go(-500, 1.5).wait(1.0).go(up, 1.5).wait(stays_s)
+    path.go(-500, 1.5).wait(1.0).go(0, 1.5).wait(1.0)
+    times, heights = path.sampled(20)
+    turns = count("head_reach", times, np.where(heights < -290, nan, heights))
+    found = [t.short_mm for t in turns]
+    assert found == pytest.approx([0.0] if short is None else [short, 0.0], abs=15)
+
+
+def test_who_pauses_half_way_up_out_of_a_bend_has_bent_once() -> None:
+    path = Path().wait(1.0).go(-500, 1.5).wait(1.0).go(-250, 1.5).wait(2.5).go(0, 1.0).wait(2.0)
+    times, heights = path.sampled(20)
+    assert len(count("head_reach", times, np.where(heights < -290, nan, heights))) == 1
+
+
 def test_out_of_the_picture_no_depth_is_made_up() -> None:
     times, heights = Path().wait(1.0).go(-500, 1.5).wait(1).go(0, 1.5).wait(1).sampled(30)
     (turn,) = count("head_reach", times, np.where(heights < -150, nan, heights))

@@ -81,6 +81,10 @@ GOING_MM_S = 60.0
 #: Holes from here on end what was known of the movement; longer ones all of it.
 HOLE_S = 0.5
 FORGET_S = 20.0
+#: Who has come back into the picture, higher up than where the face was lost, and stays within
+#: so much for the rule's ``settled_s``, is up as far as they went: how deep the bend was isn't
+#: known, so that no share of it can tell.
+RESTS_MM = 20.0
 
 
 class AwayFinder:
@@ -104,7 +108,7 @@ class AwayFinder:
         self._away = self._unseen = self._back = False
         self._top = self._low = 0.0
         self._top_at = self._low_at = 0
-        self._near_s = nan
+        self._near_s = self._elsewhere = nan
 
     def feed(self, time_s: float, height_mm: float) -> list[Turn]:
         """Take a height (NaN where not measured); gives the turns that count from now on."""
@@ -146,7 +150,9 @@ class AwayFinder:
         if abs(way) < HOME_NEAR_MM:
             drift = (1.0 - exp(-step_s / HOME_FOLLOW_S)) * way
             self._home += self._rule.direction * drift
-        if way >= self._least_way():
+        if way < self._least_way():
+            self._elsewhere = nan
+        elif not way < self._elsewhere + HOME_NEAR_MM:
             self._away = True
             self._top, self._top_at = way, len(self._rows) - 1
         elif len(self._rows) > 4000:
@@ -181,7 +187,7 @@ class AwayFinder:
             if way > self._top:
                 self._top, self._top_at = way, now
             if way > (1.0 - rule.back_share) * size:
-                return []
+                return self._rested(at_s, way)
             self._back = True
             self._low, self._low_at, self._near_s = way, now, at_s
             return self._out_turn(at_s)
@@ -196,6 +202,25 @@ class AwayFinder:
             return self._closed(at_s, again=True)
         wait_s = rule.home_s if self._is_home(way) else rule.settled_s
         return self._closed(at_s) if at_s - self._near_s >= wait_s else []
+
+    def _rested(self, at_s: float, way: float) -> list[Turn]:
+        """A bend out of the picture after which one has stopped half-way up, once that is clear."""
+        if not self._unseen or self._rule.back_side or way > self._top - RESTS_MM:
+            return []
+        lately: list[tuple[float, float]] = []
+        for row in reversed(self._rows):
+            # What lies before a hole is another stay.
+            if at_s - row[0] > self._rule.settled_s or (lately and lately[-1][0] - row[0] > HOLE_S):
+                break
+            lately.append(row)
+        ways = [w for _, w in lately]
+        whole = at_s - lately[-1][0] > 0.9 * self._rule.settled_s
+        if not whole or max(ways) - min(ways) > RESTS_MM:
+            return []
+        self._low, self._low_at = way, len(self._rows) - 1
+        out = self._closed(at_s)
+        self._elsewhere = way
+        return out
 
     def _size(self) -> float:
         return max(self._top, self._rule.unseen_mm) if self._unseen else self._top

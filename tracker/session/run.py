@@ -22,6 +22,7 @@ from tracker.exercises.watchers import (
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
+from tracker.session.derive import BEYOND, UNLIKE
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
 from tracker.targets import lowered, tempo_of_target, track_swing_deg
@@ -64,7 +65,7 @@ class ExerciseRun:
         self.last_measured_s = nan
         self._journal = journal
         self._watchers: list[Watcher] = [
-            make_watcher(spec, self.counter.channel, step.from_s)
+            make_watcher(spec, self.counter.channel, step.from_s, self._head_explains)
             for spec in (_suited(s, gaze_error_deg) for s in exercise.watchers)
             if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
@@ -144,6 +145,13 @@ class ExerciseRun:
                 index = self._open.pop(watcher.code)
                 self.events[index] = replace(self.events[index], end_s=change.time_s)
                 self._write(index)
+
+    def _head_explains(self, sample: Sample) -> bool:
+        """Whether only the eyes are not read, and a head that moved along is why.
+
+        It takes them beyond what the set-up taught, and that it moved is the thing to say.
+        """
+        return "head_moved" in self._open and sample.reason in (UNLIKE, BEYOND)
 
     def _worse_is_on(self, code: str) -> bool:
         """Whether something graver, that was said at once, still lasts."""

@@ -21,6 +21,7 @@ from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
 from tracker.exercises.watchers.targets import HeadWithTarget, NotEyesFirst
 from tracker.exercises.watchers.turns import Amplitude, FallsShort, OfTurns, Tempo, tempo_of
+from tracker.sample import Sample
 
 __all__ = [
     "Amplitude",
@@ -66,12 +67,22 @@ _PLAIN: dict[str, Callable[..., Watcher]] = {
 }
 
 
-def make_watcher(spec: WatcherSpec, channel: Channel, from_s: float) -> Watcher:
-    """Watcher of a name, fresh for one set that begins at ``from_s``; KeyError if unknown."""
+def make_watcher(
+    spec: WatcherSpec,
+    channel: Channel,
+    from_s: float,
+    explained: Callable[[Sample], bool] = lambda _: False,
+) -> Watcher:
+    """Watcher of a name, fresh for one set that begins at ``from_s``; KeyError if unknown.
+
+    ``explained``: whether another event says already why a sample holds no measurement.
+    """
     p = dict(spec.parameters)
     if spec.name == "not_measured":
         otherwise = "no_body" if channel.body else "gap"
-        return NotMeasured(lambda s: is_measured(s, channel), from_s, otherwise=otherwise, **p)
+        return NotMeasured(
+            lambda s: is_measured(s, channel) or explained(s), from_s, otherwise=otherwise, **p
+        )
     if spec.name == "eyes_opened":
         return EyesOpened(from_s, **p)
     if spec.name == "eyes_not_with_head":

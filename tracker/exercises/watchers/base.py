@@ -127,11 +127,15 @@ class Excursion(Watcher):
             return []
         if not isfinite(self._below_s):
             self._below_s = time_s
-        if time_s - self._below_s < self._calm_s - EPSILON_S:
+        if time_s - self._below_s < self._calm_s - EPSILON_S or not self._calm():
             return []
         was_on, ended_s = self.on, self._below_s
         self._crossed_s = self._below_s = nan
         return [self._end(ended_s)] if was_on else []
+
+    def _calm(self) -> bool:
+        """Whether what is near now doesn't only pass by."""
+        return True
 
     def _break(self) -> list[Change]:
         was_on, last_s = self.on, self._last_s
