@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -114,7 +115,7 @@ def _to_send(
     held = scores_of(book)
     people = set(there)
     folder, unread = rest
-    for found in unread:
+    for found in _spread(unread):
         if people >= {s.person for s in held}:
             break
         session = read_session(folder, found)
@@ -124,6 +125,17 @@ def _to_send(
     # Whose they are doesn't matter: the sessions may have been taken away since.
     back = [s for s in taken_back if _known_as(s) in known.tried]
     return [*scores_of_people(people, held), *back]
+
+
+def _spread(found: list[Found]) -> list[Found]:
+    """The first of each folder, then the second of each: mostly a folder is a person's."""
+    so_far: Counter[str] = Counter()
+    ranked = []
+    for one in found:
+        folder = Path(one.path).parts[0]
+        ranked.append((so_far[folder], one))
+        so_far[folder] += 1
+    return [one for _, one in sorted(ranked, key=lambda r: r[0])]
 
 
 def _known_as(score: Score) -> str:
