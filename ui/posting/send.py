@@ -64,24 +64,10 @@ def send_folder(
     """
     known = record.of(server.address)
     count = Count()
-    waiting: dict[str, Found] = {}
-    gone: list[Found] = []
+    order, gone = _in_order(folder, known, count, tell, again=again)
     seen: dict[str, str] = {}
-    for found in find_summaries(folder):
-        if isinstance(found, LeftOut):
-            _leave_out(found, count, tell)
-        elif found.digest in known.went and not again:
-            count.before += 1
-            gone.append(found)
-            seen.setdefault(known.went[found.digest], found.digest)
-        else:
-            # The same file twice is one session.
-            waiting.setdefault(found.digest, found)
-    # One that a server never takes must not keep the others waiting behind it.
-    # Of two files of a session the one that went before goes again.
-    order = sorted(
-        waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
-    )
+    for found in gone:
+        seen.setdefault(known.went[found.digest], found.digest)
     there: set[str | None] = set()
     for found in order:
         session = read_session(folder, found)
@@ -102,6 +88,29 @@ def send_folder(
         ready = (_known_as(score), score_bundle(score, people))
         count.scores += _send(found, ready, server, (record, known), count, tell)
     return count
+
+
+def _in_order(
+    folder: Path, known: Sent, count: Count, tell: Callable[[str], None], *, again: bool
+) -> tuple[list[Found], list[Found]]:
+    """Sessions to be sent, in the order in which they go, and those that went before."""
+    waiting: dict[str, Found] = {}
+    gone: list[Found] = []
+    for found in find_summaries(folder):
+        if isinstance(found, LeftOut):
+            _leave_out(found, count, tell)
+        elif found.digest in known.went and not again:
+            count.before += 1
+            gone.append(found)
+        else:
+            # The same file twice is one session.
+            waiting.setdefault(found.digest, found)
+    # One that a server never takes must not keep the others waiting behind it.
+    # Of two files of a session the one that went before goes again.
+    order = sorted(
+        waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
+    )
+    return order, gone
 
 
 def _to_send(
