@@ -17,9 +17,6 @@ from ui.session_state import Phase
 if TYPE_CHECKING:
     from ui.app import Window
 
-#: Pages on which nothing goes on that would be lost.
-_FREE = frozenset({Phase.welcome, Phase.tools, Phase.summary})
-
 
 def begin_baseline(window: Window, plan: Path, folder: Path) -> str:
     """Have the next session in a window be the baseline with a plan, in a new folder.
@@ -27,23 +24,26 @@ def begin_baseline(window: Window, plan: Path, folder: Path) -> str:
     Returns
     -------
     str
-        ``here`` if the first page offers it now; ``busy`` if something goes on in the window,
-        which is left as it is; ``refused`` if its first page says why it could not take the plan.
+        ``here`` if the first page offers it now; ``refused`` if its first page says why it could
+        not take the plan. The window is left as it is, and where it is, with ``busy``, if
+        something goes on in it, and ``clip``, if it shows a clip, which it does until it closes.
     """
     director = window.director
-    window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
-    window.raise_()
-    window.activateWindow()
-    after_one = director.phase == Phase.summary and (director.plan is None or director.unsaved)
-    if director.phase not in _FREE or director.clip is not None or after_one:
+    if director.clip is not None:
+        return "clip"
+    if not director.at_rest or director.phase == Phase.first:
         return "busy"
     window.cover("")
     if director.phase == Phase.summary:
-        director.again()
+        director.leave_summary()
     elif director.phase == Phase.tools:
         director.stop()
     window.open_plan(plan)
     # Its words can be compared later: the therapist sits here and has chosen the plan.
     window.cover("")
     window.expect_baseline(Baseline(folder))
+    # Not sooner: over somebody's set it would hide the answer and take the keys.
+    window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)
+    window.raise_()
+    window.activateWindow()
     return "here" if director.baseline is not None else "refused"

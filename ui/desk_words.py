@@ -56,6 +56,11 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "Something goes on in the program's window. End it there, then begin here again.",
     ),
+    "desk.together.clip": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The program's window shows the sample clip until it is closed. Close it, and this window "
+        "with it; then start the program again and begin here once more.",
+    ),
     "desk.together.refused": QT_TRANSLATE_NOOP(
         "turnpost", "The program could not take the plan; its window says why."
     ),

@@ -42,7 +42,7 @@ class FirstPart(ToolsPart):
         """Take a step, or see all of them: from the welcome or the page of tools."""
         if self.phase not in (Phase.welcome, Phase.tools, Phase.first) or self.clip is not None:
             return
-        if self._history is not None or self.reading_report:
+        if not self.at_rest:
             return
         self._go_to(step)
 

@@ -50,7 +50,7 @@ class Director(FirstPart):
 
     def start(self) -> None:
         """From the welcome on: the clip's set-up, or the choice of the camera."""
-        if self.phase != Phase.welcome or self.reading_report:
+        if self.phase != Phase.welcome or not self.at_rest:
             return
         if self.clip is not None:
             self._open(self.clip.path)
@@ -171,19 +171,31 @@ class Director(FirstPart):
         """From the summary: once more."""
         if self.phase != Phase.summary or self.unsaved:
             return
-        self._recording, self.saved, self.save_error = None, None, ""
-        self.scores = None
-        # It was said once, on the page that is left now.
-        self._keeping = None
         if self.plan is not None:
-            self.plan = None
-            self._enter(Phase.welcome)
+            self.leave_summary()
             return
+        self._put_away()
         if self.clip is not None or self._map is None:
             self._enter(Phase.welcome)
             self.start()
             return
         self._enter(Phase.choose)
+
+    def leave_summary(self) -> None:
+        """From the summary of any session: to the first page."""
+        if self.phase != Phase.summary or self.unsaved:
+            return
+        self._put_away()
+        self.plan = None
+        self._close_service()
+        self._enter(Phase.welcome)
+
+    def _put_away(self) -> None:
+        """The session that was saved is not shown any more."""
+        self._recording, self.saved, self.save_error = None, None, ""
+        self.scores = None
+        # It was said once, on the page that is left now.
+        self._keeping = None
 
     def close(self, timeout_s: float = 4.0) -> None:
         """The window closes: save what there is and end the measuring."""

@@ -39,6 +39,8 @@ EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
 _END_BPM, _END_S = 180.0, 0.99
 #: A second "unwell" so soon is the same one (common practice for a key pressed twice).
 _TWICE_S = 1.0
+#: Pages from which a session may begin, or that lead to one.
+_AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
@@ -58,11 +60,20 @@ class PlannedPart(SetPart):
     #: Entries that were passed over and that the patient knows of.
     _told: frozenset[str] = frozenset()
 
+    @property
+    def at_rest(self) -> bool:
+        """Whether no session goes on, is about to begin, or waits for its place on disk.
+
+        The page of a session stays the welcome while what was done before is read.
+        """
+        over = self.phase == Phase.summary and not self.unsaved
+        return (self.phase in _AT_REST or over) and self._history is None
+
     # --- commands ---
 
     def start_plan(self, plan: Plan) -> None:
         """From the welcome: today's session of a plan."""
-        if self.phase != Phase.welcome or self.clip is not None or self._history is not None:
+        if self.phase != Phase.welcome or self.clip is not None or not self.at_rest:
             return
         self.plan, self._lack_told = plan, False
         self.prepare_voice()
@@ -81,10 +92,9 @@ class PlannedPart(SetPart):
         # The day on the person's calendar is meant, wherever they are.
         today = date.today()
         self.week = week_of(self.plan, today)
-        a_try = self.plan.plan_id == TRY_ID
-        self._as_baseline = None if a_try else self.baseline
+        self._as_baseline = self._baseline_of(self.plan)
         recording = self._world.make_planned(self.plan, self._as_baseline)
-        if not a_try:
+        if self._as_baseline is not None:
             # One session is the baseline, and not all that come after it.
             self.baseline = None
         self._recording = recording
@@ -99,6 +109,12 @@ class PlannedPart(SetPart):
             absent=self._not_on_screen(self.plan),
         )
         self._follow_task()
+
+    def _baseline_of(self, plan: Plan) -> Baseline | None:
+        """What is expected of the next session, if one of this plan may be it."""
+        wanted = self.baseline
+        fits = wanted is not None and wanted.is_of(plan) and plan.plan_id != TRY_ID
+        return wanted if fits else None
 
     def _not_on_screen(self, plan: Plan) -> dict[str, str]:
         """Entries that the screen can't show now, or is not to, with the reason."""

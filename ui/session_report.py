@@ -35,23 +35,22 @@ class ReportPart(CallPart):
 
     def report_practice(self, plan: Plan) -> None:
         """From the welcome: what the plan asks for today was done elsewhere."""
-        if self.phase != Phase.welcome or self.clip is not None or self._history is not None:
+        if self.phase != Phase.welcome or self.clip is not None or not self.at_rest:
             return
-        if self._read_before_report is None:
-            self.plan = plan
-            self._read_before_report = self._world.run(lambda: self._world.history(plan, None))
-            self._changed()
-            self._write_report()
+        self.plan = plan
+        self._read_before_report = self._world.run(lambda: self._world.history(plan, None))
+        self._changed()
+        self._write_report()
 
     @property
     def reading_report(self) -> bool:
         """Whether what was done before is read; nothing else begins meanwhile."""
         return self._read_before_report is not None
 
-    def start_plan(self, plan: Plan) -> None:
-        """Not while one is put down."""
-        if self._read_before_report is None:
-            super().start_plan(plan)
+    @property
+    def at_rest(self) -> bool:
+        """Nor is one put down that was told of."""
+        return super().at_rest and not self.reading_report
 
     def take_report_back(self) -> None:
         """From the summary: it was a mistake, and is as if it had not been told."""

@@ -47,7 +47,7 @@ class ToolsPart(ReportPart):
 
     def open_tools(self) -> None:
         """From the welcome: the measures of camera and screen."""
-        if self.phase != Phase.welcome or self._history is not None or self.reading_report:
+        if self.phase != Phase.welcome or not self.at_rest:
             return
         self.look_for_cameras()
         self.lens.use_camera(self.camera or (self.cameras[0] if self.cameras else None))

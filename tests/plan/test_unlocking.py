@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -13,11 +14,19 @@ from tests.session.synthetic import steps, turns_samples
 from tracker.plan.files import parse_plan
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.starter import starter_plan
-from tracker.plan.unlocking import SessionFigures, figures_of, history_of, judge_condition, opens
+from tracker.plan.unlocking import (
+    _ENDED_BADLY,
+    _ENDED_WELL,
+    SessionFigures,
+    figures_of,
+    history_of,
+    judge_condition,
+    opens,
+)
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.summary import summarise
-from tracker.session.summary_file import Summary
+from tracker.session.summary_file import ENDED, Summary
 
 GOOD = SessionFigures(rise=0, settle_minutes=1.0, on_target=0.95, measured=0.9, clear=True)
 
@@ -85,6 +94,62 @@ def test_each_figure_refuses_and_lets_through(figures: dict[str, Any], bad: dict
     unknown = SessionFigures(**{**values, **dict.fromkeys(bad)})
     assert not judge_condition(asked, [GOOD, unknown]).met
     assert judge_condition(asked, [unknown, GOOD, GOOD]).met
+
+
+@pytest.mark.parametrize("ended", ENDED)
+def test_each_end_of_a_session_speaks_against_it_or_does_not(ended: str) -> None:
+    assert {*_ENDED_BADLY, *_ENDED_WELL} == set(ENDED) and not {*_ENDED_BADLY} & {*_ENDED_WELL}
+    found = judge_condition(unlock(sessions=1, rise_most=0), [replace(GOOD, ended=ended)])
+    assert found.met == (ended in ("finished", "stopped"))
+    # The words are a plain reading of the summary's key (no source but that).
+    why = {
+        "stopped_unwell": "it was stopped unwell",
+        "symptom_rule": "the symptom rule ended it",
+        "red_flag": "a safety question ended it",
+        "possible_fall": "it ended with a possible fall",
+        "interrupted": "it broke off",
+    }
+    said = "met in the last 1 sessions" if found.met else f"session 1 of the last 1: {why[ended]}"
+    assert found.because == (said,)
+
+
+@pytest.mark.parametrize(
+    ("asked", "got", "words"),
+    [
+        (0.9, 0.8997, "89.9 %, asked at least 90 %"),
+        (0.9, 0.8999999999999999, "89.9 %, asked at least 90 %"),
+        (0.9, 0.8, "80 %, asked at least 90 %"),
+        (0.58, 0.57, "57 %, asked at least 58 %"),
+        (0.8995, 0.89949, "89.9 %, asked at least 89.95 %"),
+        (1.0, 0.9999, "99.9 %, asked at least 100 %"),
+        (0.9, 0.0, "0 %, asked at least 90 %"),
+        (0.9, None, "not known, asked at least 90 %"),
+        (0.9, 0.9, None),
+    ],
+)
+@pytest.mark.parametrize(
+    ("field", "name"), [("on_target", "share on target"), ("measured", "share measured")]
+)
+def test_a_share_that_missed_its_limit_never_reads_as_if_it_had_not(
+    field: str, name: str, asked: float, got: float | None, words: str | None
+) -> None:
+    wanted = unlock(sessions=1, **{f"{field}_least": asked})
+    found = judge_condition(wanted, [replace(GOOD, **{field: got})])
+    assert found.met == (words is None)
+    assert words is None or found.because == (f"session 1 of the last 1: {name} {words}",)
+
+
+@pytest.mark.parametrize(
+    ("got", "words"),
+    [(2.004, "2.1"), (2.5, "2.5"), (12.0, "12"), (None, "not known")],
+)
+def test_minutes_beyond_the_limit_never_read_as_within(got: float | None, words: str) -> None:
+    found = judge_condition(
+        unlock(sessions=1, settle_minutes_most=2), [replace(GOOD, settle_minutes=got)]
+    )
+    assert found.because == (
+        f"session 1 of the last 1: minutes to settle {words}, asked at most 2",
+    )
 
 
 def session(plan: Plan, entries: list[tuple[str, str]], **symptoms: Any) -> Summary:

@@ -69,10 +69,13 @@ class FhirServer:
         self.address = address
         self.resources: dict[str, dict[str, Any]] = {}
         self.requests: list[tuple[str, str, dict[str, str]]] = []
+        #: What was posted, as it came.
+        self.bundles: list[str] = []
         #: Called with a Bundle; None answers as a server should.
         self.otherwise: Callable[[dict[str, Any]], Answer | None] = lambda _: None
 
     def answer(self, body: bytes) -> Answer:
+        self.bundles.append(body.decode("utf-8"))
         bundle = json.loads(body)
         other = self.otherwise(bundle)
         return self.take(bundle) if other is None else other

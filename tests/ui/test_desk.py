@@ -274,6 +274,56 @@ def test_two_sessions_beside_each_other(open_desk: Open, qtbot: QtBot) -> None:
     assert not page.panes[1].isVisible() and not page.panes[0].title.isVisible()
 
 
+def test_why_a_session_can_not_be_read_stays_to_be_seen(
+    open_desk: Open, qtbot: QtBot, folder: Path
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "teal")
+    page, (first, second) = window.session_page, window.session_page.panes
+    # The one before had a trace, above which nothing has to be said.
+    assert not first.title.isVisible()
+    person = window.person_page.person
+    assert person is not None
+    bad, good = person.rows[-2:]
+    (folder / bad.place).write_text('{"half', encoding="utf-8")
+    window.open_session(bad.place)
+    assert first.title.isVisible() and "Reading the session" in first.title.text()
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    why = f"{bad.place}: "
+    assert first.title.isVisible() and why in first.title.text()
+    # Another one comes beside it and goes again.
+    page.beside.setCurrentIndex(next(k for k in range(9) if page.beside.itemData(k) is good))
+    assert second.title.isVisible() and "Reading the session" in second.title.text()
+    assert all("teal, " in pane.title.text() for pane in page.panes)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert why in first.title.text() and why not in second.title.text()
+    assert second.trace.shown is None and "Reading" not in second.title.text()
+    keep(window, "pages/desk-not-read")
+    page.beside.setCurrentIndex(0)
+    assert first.title.isVisible() and why in first.title.text()
+    # So it is the other way round.
+    window.open_session(good.place)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert not first.title.isVisible() and first.trace.shown is not None
+    page.beside.setCurrentIndex(next(k for k in range(9) if page.beside.itemData(k) is bad))
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    page.sets.setCurrentIndex(1)
+    assert second.title.isVisible() and why in second.title.text()
+    assert why not in first.title.text()
+
+
+def test_what_is_still_read_for_a_session_that_was_put_away_is_not_shown(
+    open_desk: Open, qtbot: QtBot
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "teal")
+    page = window.session_page
+    page.beside.setCurrentIndex(1)
+    page.beside.setCurrentIndex(0)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    assert page.views[1] is None and not page.panes[1].isVisible()
+
+
 def test_notes_and_marks_stand_beside_what_was_measured(
     open_desk: Open, qtbot: QtBot, folder: Path
 ) -> None:

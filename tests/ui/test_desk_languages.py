@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -14,10 +15,13 @@ from pytestqt.qtbot import QtBot
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
 from tests.ui.test_languages import TRANSLATED, Marked, unmarked
+from tracker.plan.model import Unlock
+from tracker.plan.unlocking import SessionFigures, judge_condition
 from tracker.records import telling
 from tracker.records.figure import Figure
 from tracker.records.units import BEATS, DEGREES
 from tracker.session.flags import _NOTES
+from tracker.session.summary_file import ENDED
 from ui.desk import trade
 from ui.desk.people_list import lines_of
 from ui.desk.trade_words import TRADE
@@ -126,6 +130,26 @@ def test_every_known_text_is_found_again(spoken: Any, code: str) -> None:
     for text in TRADE:
         filled = re.sub(r"\{(\w+)\}", "7", text)
         assert trade.shown(filled) != filled or text in ("{low} to {high}", "error", "no", "tempo")
+
+
+@pytest.mark.usefixtures("marked")
+def test_why_a_condition_is_not_met_leaves_no_english() -> None:
+    limits = {"rise_most": 0, "settle_minutes_most": 2, "clear": True}
+    shares = {"on_target_least": 0.9, "measured_least": 0.855}
+    unlock = Unlock(condition="Calm.", after="turns", sessions=1, **limits, **shares)
+    bad = SessionFigures(1, 2.004, 0.8997, 0.8549, clear=False, eased=True)
+    told = {
+        why
+        for ended in (*ENDED, "of another version")
+        for figures in (replace(bad, ended=ended), SessionFigures(ended=ended))
+        for why in judge_condition(unlock, [figures]).because
+    }
+    # Each kind of end with what it is called, and each limit missed and not known.
+    assert len(told) == len(ENDED) - 2 + 1 + 4 + 4 + 2
+    left = {
+        text: rest for text in told if re.search("[A-Za-z]", rest := unmarked(trade.shown(text)))
+    }
+    assert not left
 
 
 def test_what_limits_figures_is_known() -> None:

@@ -364,7 +364,8 @@ def test_what_does_not_fit_goes_into_further_files_that_are_named(
     page.make_file(plan, page.offer.all, tmp_path / "f.age")
     settle(window)
     assert "Sessions in it: 3" in page.state.text()
-    assert "f-2.age" in page.send.text() and (tmp_path / "f-2.age").exists()
+    # A long path may be broken after a hyphen, too.
+    assert "f-2.age" in page.send.text().replace("\u200b", "") and (tmp_path / "f-2.age").exists()
 
 
 def test_sessions_of_another_plan_stay_unless_they_are_meant(

@@ -9,7 +9,9 @@ from typing import Any
 
 import pytest
 
+from tests.records import made
 from tests.ui.fhir_server import FhirServer
+from tests.ui.test_report_command import saved
 from tests.ui.test_send import (  # noqa: F401 - fixtures
     Run,
     clinic,
@@ -19,9 +21,12 @@ from tests.ui.test_send import (  # noqa: F401 - fixtures
     send,
     server,
 )
+from tracker.records.figures import SessionFigures
 from tracker.records.notes import NoteBook
 from tracker.records.questionnaires import Score, add_score
 from ui.cli import main
+from ui.posting import send as send_module
+from ui.posting.sessions import Found, LeftOut, read_session
 
 DAYS = (date(2026, 3, 1), date(2026, 4, 5))
 
@@ -61,7 +66,11 @@ def test_they_arrive_once_and_as_in_a_file(
     assert main(words) == 0
     entries = json.loads(out.read_text("utf-8"))["entry"]
     filed = {e["request"]["url"]: e["resource"] for e in entries}
+    # But for who entered them: in the file one chose to give away, not on a server.
+    named = [filed[u].pop("performer") for u in arrived]
+    assert [n[0]["display"] for n in named] == ["kim", "kim"]
     assert arrived == {u: filed[u] for u in arrived} and len(arrived) == len(typed)
+    assert "Balance A" in "".join(server.bundles) and '"kim"' not in "".join(server.bundles)
     # They are those of the person whose sessions are there.
     (person,) = {r["subject"]["reference"] for r in arrived.values()}
     (patient,) = [e for e in entries if e["fullUrl"] == person]
@@ -87,8 +96,69 @@ def test_one_that_was_taken_back_is_an_error_there(
     after = scores_at(server)
     assert set(after) == urls
     (wrong,) = [r for r in after.values() if r["status"] == "entered-in-error"]
-    assert wrong["effectiveDateTime"] == "2026-03-01" and "valueQuantity" not in wrong
+    # Nothing of what was typed goes there once more.
+    assert wrong.keys() == {
+        *("resourceType", "id", "identifier", "status", "category", "code", "subject")
+    }
+    assert wrong["code"].keys() == {"coding"}
+    told = server.bundles[-1]
+    assert typed[0].id in told and "Balance A" not in told and "2026-03-01" not in told
     assert send() == 0 and len(server.requests) == 5
+
+
+def test_one_that_was_taken_back_before_anything_went_stays_here(
+    send: Run,  # noqa: F811
+    server: FhirServer,  # noqa: F811
+    clinic: Path,  # noqa: F811
+    typed: list[Score],
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    NoteBook(clinic, "kim").withdraw(typed[0].id)
+    for again in ([], ["--again"]):
+        assert send(*again) == 0
+        (left,) = scores_at(server).values()
+        assert left["status"] == "final" and left["valueQuantity"]["value"] == 47.5
+    told = "".join(server.bundles)
+    assert typed[1].id in told and typed[0].id not in told
+    assert "(1 of them questionnaire scores)" in capsys.readouterr().out
+
+
+def test_one_whose_answer_was_lost_is_taken_back_there(
+    send: Run,  # noqa: F811
+    server: FhirServer,  # noqa: F811
+    clinic: Path,  # noqa: F811
+    typed: list[Score],
+) -> None:
+    bad = typed[0].id
+    server.otherwise = lambda b: (500, b"", {}) if bad in json.dumps(b) else None
+    assert send() == 1
+    NoteBook(clinic, "kim").withdraw(bad)
+    # Also once the sessions lie elsewhere.
+    (clinic / "wren" / "one").rename(clinic.parent / "one")
+    server.otherwise = lambda _: None
+    assert send() == 0
+    states = [r["status"] for r in scores_at(server).values()]
+    assert sorted(states) == ["entered-in-error", "final"]
+
+
+def test_scores_of_people_without_a_session_here_stay_here(
+    send: Run,  # noqa: F811
+    server: FhirServer,  # noqa: F811
+    clinic: Path,  # noqa: F811
+    typed: list[Score],
+) -> None:
+    book = NoteBook(clinic, "kim")
+    add_score(book, "Nightjar", "Balance A", DAYS[0], 12.0, (0.0, 100.0))
+    assert send() == 0
+    assert len(scores_at(server)) == len(typed) and "Nightjar" not in "".join(server.bundles)
+    # Whose sessions went before is known, too.
+    add_score(book, "Wren", "Balance A", date(2026, 5, 1), 40.0, (0.0, 100.0))
+    assert send() == 0 and len(scores_at(server)) == len(typed) + 1
+    assert "Nightjar" not in "".join(server.bundles)
+    # Once there is a session, they go along.
+    other = made.finished().model_copy(update={"person": "Nightjar", "session_id": "n1"})
+    saved(clinic / "nightjar" / "one", other)
+    assert send() == 0 and len(scores_at(server)) == len(typed) + 2
 
 
 def test_one_that_is_not_taken_keeps_no_other_waiting(
@@ -118,3 +188,26 @@ def test_without_scores_none_are_spoken_of(
 ) -> None:
     assert send() == 0
     assert "questionnaire" not in capsys.readouterr().out and scores_at(server) == {}
+
+
+def test_to_know_whose_sessions_are_there_few_that_went_before_are_read(
+    send: Run,  # noqa: F811
+    clinic: Path,  # noqa: F811
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    for k in range(5):
+        one = made.unwell().model_copy(update={"session_id": f"more-{k}"})
+        saved(clinic / "p-07" / f"more-{k}", one)
+    assert send() == 0
+    read: list[str] = []
+
+    def reading(folder: Path, found: Found) -> SessionFigures | LeftOut:
+        read.append(found.path)
+        return read_session(folder, found)
+
+    monkeypatch.setattr(send_module, "read_session", reading)
+    assert send() == 0 and read == []
+    for person in ("Wren", "P-07"):
+        add_score(NoteBook(clinic, "kim"), person, "Balance A", DAYS[0], 12.0, (0.0, 100.0))
+    assert send() == 0
+    assert [Path(path).parts[0] for path in read] == ["p-07", "wren"]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
@@ -106,24 +107,33 @@ def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
         ("minutes to settle", figures.settle_minutes, unlock.settle_minutes_most),
     ):
         if most is not None and (value is None or value > most):
-            found.append(f"{words} {_shown(value)}, asked at most {most:g}")
+            found.append(f"{words} {_missed(value, ROUND_CEILING)}, asked at most {most:g}")
     for words, value, least in (
         ("share on target", figures.on_target, unlock.on_target_least),
         ("share measured", figures.measured, unlock.measured_least),
     ):
         if least is not None and (value is None or value < least):
-            found.append(f"{words} {_in_percent(value)}, asked at least {_in_percent(least)}")
+            share = _missed(None if value is None else _percent(value), ROUND_FLOOR, " %")
+            found.append(f"{words} {share}, asked at least {float(_percent(least)):g} %")
     if unlock.clear and figures.clear is not True:
         found.append("target not said to be clear")
     return found
 
 
-def _shown(value: float | None) -> str:
-    return "not known" if value is None else f"{value:.3g}"
+def _missed(value: float | Decimal | None, away: str, unit: str = "") -> str:
+    """A figure that missed a limit, rounded ``away`` from it, so that it never reads as met."""
+    if value is None:
+        return "not known"
+    return f"{float(_exact(value).quantize(Decimal('0.1'), away)):g}{unit}"
 
 
-def _in_percent(share: float | None) -> str:
-    return _shown(None) if share is None else f"{_shown(100.0 * share)} %"
+def _percent(share: float) -> Decimal:
+    return 100 * _exact(share)
+
+
+def _exact(value: float | Decimal) -> Decimal:
+    """A number as it is written: in binary 0.57 is a little less."""
+    return Decimal(str(value))
 
 
 def figures_of(summary: Summary, done: Sequence[ExerciseSummary]) -> SessionFigures:

@@ -24,7 +24,8 @@ def add_parser(sub: Any) -> None:
         "send",
         help="therapist: send sessions to the clinic's FHIR server (an extra for clinics)",
         description="Sends each session below FOLDER, and each questionnaire score of its people, "
-        "that the server has not got yet, as a FHIR R4 transaction; notes and marks stay here. "
+        "that the server has not got yet, as a FHIR R4 transaction; notes, marks and the names of "
+        "who made them stay here. "
         "What could not be sent stays and goes out with the next call; what is sent twice makes "
         "no doubles. What went where is written into FOLDER/notes. One pseudonym is one patient "
         "on that server: practices that share it name a system of their own each (--people), or "

@@ -52,6 +52,8 @@ class SessionPage(QWidget):
         self.person: Person | None = None
         self.rows: list[SessionRow | None] = [None, None]
         self.views: list[SessionView | None] = [None, None]
+        #: Of one without a view: that it is being read, or why it could not be.
+        self._why = ["", ""]
         self._jobs: list[tuple[int, Job]] = []
         self.back = small_button(words.say("desk.back"))
         self.title = desk_words(bold=True)
@@ -147,6 +149,7 @@ class SessionPage(QWidget):
         self.folder, self.person = folder, person
         self.report.say("")
         self.rows, self.views, self._jobs = [row, None], [None, None], []
+        self._why = ["", ""]
         self.title.setText(self._title(row))
         self._offer_beside(row)
         self.sets.blockSignals(True)
@@ -156,7 +159,6 @@ class SessionPage(QWidget):
         self.figures.clear()
         self.doubt.setText("")
         self.traces.show_second(on=False)
-        self.panes[0].show_set(words.say("desk.loading"), None, None)
         self._load(0, row)
         self.notes.show_session(note_key(row))
         self.back.setFocus()
@@ -175,7 +177,7 @@ class SessionPage(QWidget):
         for slot, job in [j for j in self._jobs if j[1].done]:
             self._jobs.remove((slot, job))
             if job.error is not None:
-                self.panes[slot].show_set(str(job.error), None, None)
+                self._show_why(slot, str(job.error))
                 continue
             self.views[slot] = job.result
             if slot == 0:
@@ -197,10 +199,14 @@ class SessionPage(QWidget):
         self.report.close()
 
     def _load(self, slot: int, row: SessionRow) -> None:
-        # What is read for a session that is no longer wanted is not shown.
-        self._jobs = [j for j in self._jobs if j[0] != slot]
         folder = self.folder
         self._jobs.append((slot, background.run(lambda: load_session(folder, row.place))))
+        self._show_why(slot, words.say("desk.loading"))
+
+    def _show_why(self, slot: int, why: str) -> None:
+        """Show why there is nothing of a session yet, or nothing at all."""
+        self._why[slot] = why
+        self.panes[slot].show_set(self._titles[slot], None, None)
 
     def _title(self, row: SessionRow) -> str:
         name = "" if self.person is None else self.person.name
@@ -222,10 +228,12 @@ class SessionPage(QWidget):
     def _open_beside(self) -> None:
         row = self.beside.currentData()
         self.rows[1], self.views[1] = row, None
+        # What is read for a session that is no longer wanted is not shown.
+        self._jobs = [j for j in self._jobs if j[0] != 1]
         self.traces.show_second(on=row is not None)
-        self._say_titles()
+        # The name of the first one comes and goes with the second.
+        self.panes[0].say_title(self._titles[0])
         if row is not None:
-            self.panes[1].show_set(words.say("desk.loading"), None, None)
             self._load(1, row)
 
     def _offer_sets(self) -> None:
@@ -263,23 +271,19 @@ class SessionPage(QWidget):
     def _titles(self) -> list[str]:
         """Whose trace is which, where there are two; and why there is none."""
         titles = []
-        for row, view in zip(self.rows, self.views, strict=True):
+        for row, view, why_none in zip(self.rows, self.views, self._why, strict=True):
             title = "" if row is None or self.rows[1] is None else self._title(row)
-            if view is not None and not view.sets:
+            if view is None:
+                why = why_none
+            elif not view.sets:
                 why = words.say("desk.no_sets")
-            elif view is not None and not len(view.times_s):
+            elif not len(view.times_s):
                 why = view.why_empty or words.say("desk.no_samples")
                 why = words.say("desk.no_trace", why=why)
             else:
                 why = ""
             titles.append(". ".join(part for part in (title, why) if part))
         return titles
-
-    def _say_titles(self) -> None:
-        """The title of the first one comes and goes with the second."""
-        title = self.panes[0].title
-        title.setText(self._titles[0])
-        title.setVisible(bool(title.text()))
 
     def _fill_list(self) -> None:
         """Repetitions, events, pauses and marks in the order of time."""

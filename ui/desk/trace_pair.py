@@ -62,7 +62,6 @@ class TracePair(QWidget):
         for pane, title, view, one in zip(self.panes, titles, views, sets, strict=True):
             if view is not None:
                 pane.show_set(title, view, one)
-                pane.title.setVisible(bool(title))
         self._filling = False
         self.compare()
 

@@ -86,7 +86,7 @@ class TracePane(QWidget):
 
     def show_set(self, title: str, view: SessionView | None, chosen: SetView | None) -> None:
         """Show a set of a session, or only a title while it is read."""
-        self.title.setText(title)
+        self.say_title(title)
         self.trace.not_valid = frozenset()
         columns = [] if chosen is None else list(chosen.columns)
         for k, (stroke, name) in enumerate(zip(self._strokes, self._names, strict=True)):
@@ -96,6 +96,11 @@ class TracePane(QWidget):
                 name.setText(words.say(f"desk.line.{columns[k]}"))
         self.axis.setText("" if chosen is None else words.say(f"desk.axis.{chosen.axis}"))
         self.trace.show_set(view, chosen)
+
+    def say_title(self, title: str) -> None:
+        """What stands above the lines; nothing takes no room."""
+        self.title.setText(title)
+        self.title.setVisible(bool(title))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Words take other heights at another width."""

@@ -65,8 +65,14 @@ def fhir_bundle(
 
 
 def score_bundle(score: Score, people: str = PERSON) -> str:
-    """The Bundle of one questionnaire score, without any session, as JSON."""
-    return _transaction([_patient(score.person, people), _questionnaire(score)])
+    """The Bundle of one questionnaire score, without any session, as JSON.
+
+    It is for a server, which has its own knowledge of who sends: it does not name the
+    author, who is known here by the login of this computer.
+    """
+    resource = _questionnaire(score)
+    resource.pop("performer", None)
+    return _transaction([_patient(score.person, people), resource])
 
 
 def _transaction(resources: Iterable[Resource]) -> str:
@@ -288,15 +294,16 @@ def _questionnaire(score: Score) -> Resource:
         # A server that has got it learns so that it was taken back.
         "status": "entered-in-error" if score.withdrawn else "final",
         "category": [_category("survey")],
-        "code": {**_code("questionnaire_score", "Questionnaire score"), "text": score.name},
+        "code": _code("questionnaire_score", "Questionnaire score"),
         "subject": {"reference": f"urn:uuid:{_id('person', score.person)}"},
-        "effectiveDateTime": score.day.isoformat(),
     }
     if score.withdrawn:
         # Its id is enough to take it back: what was wrong is not told once more.
         return out
+    out["code"]["text"] = score.name
     ends = (("least", "Least possible", score.least), ("most", "Most possible", score.most))
     return out | {
+        "effectiveDateTime": score.day.isoformat(),
         "performer": [{"display": score.author}],
         "valueQuantity": _bare_score(score.score),
         "component": [

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from tracker.records.figure import number_text, shown
 from tracker.records.figures import SessionFigures
@@ -25,7 +25,11 @@ SCORE_HEADS = (
 
 def scores_for(records: Sequence[SessionFigures], scores: Sequence[Score]) -> list[Score]:
     """Those of the people whose sessions are in a document; also those that were taken back."""
-    people = {r.person_id for r in records}
+    return scores_of_people({r.person_id for r in records}, scores)
+
+
+def scores_of_people(people: Collection[str | None], scores: Sequence[Score]) -> list[Score]:
+    """Those of some people, who are known as the figures of their sessions name them."""
     return [s for s in scores if s.person in people]
 
 

@@ -33,11 +33,14 @@ class Sent:
         sha256 of a summary -> how often it was not taken, each time for another reason.
     why
         sha256 of a summary that was not taken last time -> the reason.
+    tried
+        IDs of all that was ever on its way there, taken or not: an answer may have been lost.
     """
 
     went: dict[str, str]
     failed: dict[str, int]
     why: dict[str, str]
+    tried: set[str]
 
 
 class SentRecord:
@@ -61,11 +64,12 @@ class SentRecord:
                 f"{self.path}: the record of what was sent has become too large to be read; move "
                 "it elsewhere and send again: what went before goes once more, nothing is doubled"
             )
-        sent = Sent({}, {}, {})
+        sent = Sent({}, {}, {}, set())
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 if line["to"] != address:
                     continue
+                sent.tried.add(line["session"])
                 if line["kind"] == "sent":
                     sent.went[line["summary"]] = line["session"]
                     sent.why.pop(line["summary"], None)

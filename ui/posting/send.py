@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -11,6 +12,7 @@ from pathlib import Path
 from tracker.records.notes import NoteBook
 from tracker.records.questionnaires import Score, scores_of
 from ui.documents.fhir import PERSON, fhir_bundle, score_bundle
+from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
 from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
@@ -39,10 +41,10 @@ def send_folder(
     again: bool = False,
     people: str = PERSON,
 ) -> Count:
-    """Send each session of a folder, and each questionnaire score, that the server has not got.
+    """Send each session of a folder, and each score of its people, that the server has not got.
 
-    A score that was taken back goes as well, as an error without its value: whether it came
-    there before is not known for sure where an answer was lost.
+    A score that was taken back goes only where one under its ID was on its way there before, as
+    an error without what was typed: whether it arrived is not known where an answer was lost.
 
     Parameters
     ----------
@@ -62,14 +64,44 @@ def send_folder(
     """
     known = record.of(server.address)
     count = Count()
-    waiting: dict[str, Found] = {}
+    order, gone = _in_order(folder, known, count, tell, again=again)
     seen: dict[str, str] = {}
+    for found in gone:
+        seen.setdefault(known.went[found.digest], found.digest)
+    there: set[str | None] = set()
+    for found in order:
+        session = read_session(folder, found)
+        if isinstance(session, LeftOut):
+            _leave_out(session, count, tell)
+            continue
+        there.add(session.person_id)
+        if seen.setdefault(session.stable_id, found.digest) != found.digest:
+            other = "another file of a session that has one already; look which of them is right"
+            _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
+        else:
+            ready = (session.stable_id, fhir_bundle([session], people=people))
+            _send(found, ready, server, (record, known), count, tell)
+    scores = _to_send(NoteBook(folder, record.author), known, there, (folder, gone))
+    for score, digest in _waiting(scores, known, count, again=again):
+        # The record names it as it names a session: by an ID, and by what went.
+        found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
+        ready = (_known_as(score), score_bundle(score, people))
+        count.scores += _send(found, ready, server, (record, known), count, tell)
+    return count
+
+
+def _in_order(
+    folder: Path, known: Sent, count: Count, tell: Callable[[str], None], *, again: bool
+) -> tuple[list[Found], list[Found]]:
+    """Sessions to be sent, in the order in which they go, and those that went before."""
+    waiting: dict[str, Found] = {}
+    gone: list[Found] = []
     for found in find_summaries(folder):
         if isinstance(found, LeftOut):
             _leave_out(found, count, tell)
         elif found.digest in known.went and not again:
             count.before += 1
-            seen.setdefault(known.went[found.digest], found.digest)
+            gone.append(found)
         else:
             # The same file twice is one session.
             waiting.setdefault(found.digest, found)
@@ -78,23 +110,46 @@ def send_folder(
     order = sorted(
         waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
     )
-    for found in order:
+    return order, gone
+
+
+def _to_send(
+    book: NoteBook, known: Sent, there: set[str | None], rest: tuple[Path, list[Found]]
+) -> list[Score]:
+    """Scores of the people whose sessions are in the folder, and those to be taken back.
+
+    ``there`` are the people known already; sessions of the ``rest`` are read only until each
+    person that a score names was found.
+    """
+    held = scores_of(book)
+    people = set(there)
+    folder, unread = rest
+    for found in _spread(unread):
+        if people >= {s.person for s in held}:
+            break
         session = read_session(folder, found)
-        if isinstance(session, LeftOut):
-            _leave_out(session, count, tell)
-        elif seen.setdefault(session.stable_id, found.digest) != found.digest:
-            other = "another file of a session that has one already; look which of them is right"
-            _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
-        else:
-            ready = (session.stable_id, fhir_bundle([session], people=people))
-            _send(found, ready, server, (record, known), count, tell)
-    scores = scores_of(NoteBook(folder, record.author), also_withdrawn=True)
-    for score, digest in _waiting(scores, known, count, again=again):
-        # The record names it as it names a session: by an ID, and by what went.
-        found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
-        ready = (f"questionnaire/{score.id}", score_bundle(score, people))
-        count.scores += _send(found, ready, server, (record, known), count, tell)
-    return count
+        if not isinstance(session, LeftOut):
+            people.add(session.person_id)
+    taken_back = (s for s in scores_of(book, also_withdrawn=True) if s.withdrawn)
+    # Whose they are doesn't matter: the sessions may have been taken away since.
+    back = [s for s in taken_back if _known_as(s) in known.tried]
+    return [*scores_of_people(people, held), *back]
+
+
+def _spread(found: list[Found]) -> list[Found]:
+    """The first of each folder, then the second of each: mostly a folder is a person's."""
+    so_far: Counter[str] = Counter()
+    ranked = []
+    for one in found:
+        folder = Path(one.path).parts[0]
+        ranked.append((so_far[folder], one))
+        so_far[folder] += 1
+    return [one for _, one in sorted(ranked, key=lambda r: r[0])]
+
+
+def _known_as(score: Score) -> str:
+    """What a score is called in the record, as a session is by its ID."""
+    return f"questionnaire/{score.id}"
 
 
 def _waiting(

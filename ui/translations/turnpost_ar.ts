@@ -4365,6 +4365,11 @@
             <translation>هناك شيء جارٍ في نافذة البرنامج. أنهِه هناك ثم ابدأ من هنا مرة أخرى.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip until it is closed. Close it, and this window with it; then start the program again and begin here once more.</source>
+            <comment>desk.together.clip</comment>
+            <translation>تعرض نافذة البرنامج مقطع المثال إلى أن تُغلق. أغلقها، فتُغلق معها هذه النافذة؛ ثم شغّل البرنامج من جديد وابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>تعذّر فتح البرنامج.</translation>

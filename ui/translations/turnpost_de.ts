@@ -4365,6 +4365,11 @@
             <translation>Im Fenster des Programms ist etwas im Gange. Beenden Sie es dort und beginnen Sie dann hier noch einmal.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip until it is closed. Close it, and this window with it; then start the program again and begin here once more.</source>
+            <comment>desk.together.clip</comment>
+            <translation>Das Fenster des Programms zeigt den Beispielfilm, bis es geschlossen wird. Schließen Sie es, und mit ihm dieses Fenster; starten Sie das Programm dann neu und beginnen Sie hier noch einmal.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>Das Programm ließ sich nicht öffnen.</translation>

@@ -4365,6 +4365,11 @@
             <translation>En la ventana del programa hay algo en marcha. Termínelo allí y vuelva a empezar aquí.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip until it is closed. Close it, and this window with it; then start the program again and begin here once more.</source>
+            <comment>desk.together.clip</comment>
+            <translation>La ventana del programa muestra el vídeo de ejemplo hasta que se cierra. Ciérrela, y con ella esta ventana; después abra de nuevo el programa y vuelva a empezar aquí.</translation>
+        </message>
+        <message>
             <source>The program could not be opened.</source>
             <comment>desk.together.failed</comment>
             <translation>No se pudo abrir el programa.</translation>
