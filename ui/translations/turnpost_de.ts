@@ -6942,7 +6942,7 @@
         <message>
             <source>Has any of this begun or happened only lately?</source>
             <comment>gate.ask_first</comment>
-            <translation>Ist etwas davon erst vor Kurzem aufgetreten oder passiert?</translation>
+            <translation>Ist etwas davon erst kürzlich aufgetreten?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>

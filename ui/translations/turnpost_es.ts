@@ -6942,7 +6942,7 @@
         <message>
             <source>Has any of this begun or happened only lately?</source>
             <comment>gate.ask_first</comment>
-            <translation>¿Ha empezado o ha ocurrido algo de esto hace poco?</translation>
+            <translation>¿Algo de esto ha aparecido hace poco?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
