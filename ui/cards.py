@@ -117,6 +117,35 @@ def card_of(
     match task:
         case ShowToday():
             return today_card(task, plan, week)
+        case AskOpen() | AskSound() | AskReader() | AskWeekly() | AskSupport():
+            return _question(task, plan, can_sound=can_sound, can_speak=can_speak)
+        case Prepare(asked=asked) if asked is not None:
+            lead = "voice" if task.voice == "sound" and can_speak else task.voice
+            return _prepare(asked, lead, setup_first, heard=sounds != "silence", still=still)
+        case DoSet(asked=asked) if asked is not None:
+            return Card(
+                words.say(f"exercise.{asked.exercise.id}"),
+                (how_of(asked), dose_words(asked)),
+                _cares(asked),
+                (Option(words.say("ask.done"), main=True, act="done"),),
+                runs=True,
+            )
+        case Wait() | Settle() | Rest():
+            return _pause(task, plan)
+        case Over():
+            return _over(task, plan)
+    raise ValueError(f"{type(task).__name__} has a page of its own")
+
+
+def _question(
+    task: AskOpen | AskSound | AskReader | AskWeekly | AskSupport,
+    plan: Plan,
+    *,
+    can_sound: bool,
+    can_speak: bool,
+) -> Card:
+    """What has to be answered before it goes on."""
+    match task:
         case AskOpen(name=name):
             how = words.say("ask.stage.how", name=name_of(name, plan))
             return Card(words.say("ask.stage"), (how,), options=_yes_no())
@@ -137,17 +166,11 @@ def card_of(
                 (words.say("ask.support.fall"),),
                 _yes_no(),
             )
-        case Prepare(asked=asked) if asked is not None:
-            lead = "voice" if task.voice == "sound" and can_speak else task.voice
-            return _prepare(asked, lead, setup_first, heard=sounds != "silence", still=still)
-        case DoSet(asked=asked) if asked is not None:
-            return Card(
-                words.say(f"exercise.{asked.exercise.id}"),
-                (how_of(asked), dose_words(asked)),
-                _cares(asked),
-                (Option(words.say("ask.done"), main=True, act="done"),),
-                runs=True,
-            )
+
+
+def _pause(task: Wait | Settle | Rest, plan: Plan) -> Card:
+    """What is over by itself when its time is up."""
+    match task:
         case Wait():
             return Card(words.say("ask.wait"), (words.say("ask.wait.how"),), until_s=task.until_s)
         case Settle():
@@ -158,9 +181,6 @@ def card_of(
             name = words.say("ask.rest.next", name=name_of(next_id, plan))
             go_on = Option(words.say("ask.rest.go_on"), True)
             return Card(words.say("ask.rest"), (name,), options=(go_on,), until_s=task.until_s)
-        case Over():
-            return _over(task, plan)
-    raise ValueError(f"{type(task).__name__} has a page of its own")
 
 
 def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:

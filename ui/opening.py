@@ -82,24 +82,36 @@ def open_window(
         Is done with the window once it is shown; not with one that takes its place when
         another language is chosen.
     """
-    from ui.screen_reader import QtScreenReader
-    from ui.sound import make_beats
-    from ui.voice import make_voice
-    from ui.wiring import clip_plan, demo_clip, make_world
-
     app, settings = start_app()
+    window = _Opener(app, settings, clip).open(plan)
+    begin(window)
+    _shown[:] = [window]
+    return app, window
 
-    def build(plan: Path | None, *, sharing: bool = False) -> Window:
+
+class _Opener:
+    """Makes the program's window, and makes it anew when another language is chosen in it."""
+
+    def __init__(self, app: QApplication, settings: Settings, clip: ClipPlan | None) -> None:
+        self._app, self._settings, self._clip = app, settings, clip
+
+    def open(self, plan: Path | None, *, sharing: bool = False) -> Window:
+        """Show a window; ``sharing``: in the layout for a call."""
+        from ui.screen_reader import QtScreenReader
+        from ui.sound import make_beats
+        from ui.voice import make_voice
+        from ui.wiring import clip_plan, demo_clip, make_world
+
         window = Window(
             make_world(make_beats(), make_voice(), QtScreenReader()),
-            clip=clip,
+            clip=self._clip,
             demo_clip=lambda: clip_plan(demo_clip()),
-            settings=settings,
+            settings=self._settings,
             plan=plan,
         )
         # Later, so that what was pressed is not taken away while it is being pressed.
         window.other_language.connect(
-            lambda code: change(window, code), Qt.ConnectionType.QueuedConnection
+            lambda code: self._speak_in(window, code), Qt.ConnectionType.QueuedConnection
         )
         if sharing:
             # Before it is seen: what a call must not show is never there.
@@ -108,35 +120,30 @@ def open_window(
         window.show()
         return window
 
-    def change(old: Window, code: str) -> None:
+    def _speak_in(self, old: Window, code: str) -> None:
         """The same window anew: every word in it was made when it was."""
-        quits = app.quitOnLastWindowClosed()
-        app.setQuitOnLastWindowClosed(False)
+        quits = self._app.quitOnLastWindowClosed()
+        self._app.setQuitOnLastWindowClosed(False)
         try:
             if not old.close():
                 # A plan is not saved yet: the language stays until that is answered.
                 old.refresh()
                 return
-            settings.language = code
-            settings.sync()
+            self._settings.language = code
+            self._settings.sync()
             asks = old.director.recovering.unanswered
             baseline = old.director.baseline
             old.deleteLater()
-            speak(app, language_of(code))
+            speak(self._app, language_of(code))
             # The plan that was opened last is remembered, and one that was refused is not.
-            new = build(None, sharing=old.director.sharing)
+            new = self.open(None, sharing=old.director.sharing)
             _shown[:] = [new]
             new.expect_baseline(baseline)
             if asks:
                 new.director.look_for_interrupted()
             new.show_language()
         finally:
-            app.setQuitOnLastWindowClosed(quits)
-
-    window = build(plan)
-    begin(window)
-    _shown[:] = [window]
-    return app, window
+            self._app.setQuitOnLastWindowClosed(quits)
 
 
 #: Holds the window that took another one's place.

@@ -26,7 +26,8 @@ TOOLS_WORDS: dict[str, object] = {
     "screen.title": QT_TRANSLATE_NOOP("turnpost", "Hold a bank card against the screen"),
     "screen.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Put its upper left corner on the drawing's. Fit the size with the arrow keys.",
+        "Put the card's upper left corner on the corner drawn here. "
+        "Fit the size with the arrow keys.",
     ),
     "screen.outline": QT_TRANSLATE_NOOP("turnpost", "Outline of a card"),
     "screen.width": QT_TRANSLATE_NOOP("turnpost", "{mm} pixels wide"),

@@ -4,6 +4,9 @@ The pictures, the measuring process and the measurer are the real ones. The sess
 that of the pictures, as for any clip, so that a slow machine changes nothing. What the test adds
 is a file of cues: from what time on the person goes through the set-up of the clip, and from what
 time on through its exercise. Otherwise the person sits still.
+
+What is not the program's own: the targets of the set-up are the clip's, in its order and at its
+times (:meth:`Acting.setup_asked`), because its person looks there and nowhere else.
 """
 
 from __future__ import annotations

@@ -15,6 +15,7 @@ from pytestqt.qtbot import QtBot
 from tests.ui import pictures
 from tests.ui.editing import OpenEditor
 from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
+from tests.ui.marked import Marked
 from tests.ui.patient import Person
 from tracker.plan.model import Plan
 from ui import theme
@@ -86,6 +87,15 @@ def spoken(qapp: QApplication) -> Iterator[Any]:
     hush(qapp)
     QLocale.setDefault(locale)
     qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+
+
+@pytest.fixture
+def marked(qapp: QApplication) -> Iterator[None]:
+    """Speak the language of marks."""
+    translator = Marked()
+    qapp.installTranslator(translator)
+    yield
+    qapp.removeTranslator(translator)
 
 
 @pytest.fixture

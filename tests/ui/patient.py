@@ -44,9 +44,8 @@ STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
 SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
 
 
-def week_ago(plan_id: str) -> Summary:
-    """A session of a plan so long ago that the questions of the week are due."""
-    day = date.today() - timedelta(days=7)
+def earlier(plan_id: str, **more: Any) -> Summary:
+    """A finished session of a plan, of no day, in which nothing was done."""
     return Summary.model_validate(
         {
             "format": "turnpost-session",
@@ -55,14 +54,19 @@ def week_ago(plan_id: str) -> Summary:
             "program_version": "0",
             "ended": "finished",
             "duration_s": 60.0,
-            "person": "Wren",
             "plan_id": plan_id,
-            "started_at": f"{day}T09:00:00",
             "setup": {},
-            **dict.fromkeys(("gate", "symptoms")),
             "exercises": [],
+            **dict.fromkeys(("person", "started_at", "gate", "symptoms")),
+            **more,
         }
     )
+
+
+def week_ago(plan_id: str) -> Summary:
+    """A session of a plan so long ago that the questions of the week are due."""
+    day = date.today() - timedelta(days=7)
+    return earlier(plan_id, person="Wren", started_at=f"{day}T09:00:00")
 
 
 class Person:

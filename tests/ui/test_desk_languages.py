@@ -3,20 +3,27 @@
 from __future__ import annotations
 
 import re
+<<<<<<< HEAD
 from collections.abc import Iterator
 from dataclasses import replace
+=======
+>>>>>>> m5
 from datetime import date
 from typing import Any
 
 import pytest
-from PySide6.QtWidgets import QApplication, QLabel, QListWidget, QTableView, QWidget
 from pytestqt.qtbot import QtBot
 
+from tests.ui.marked import shown_texts, unmarked
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
+<<<<<<< HEAD
 from tests.ui.test_languages import TRANSLATED, Marked, unmarked
 from tracker.plan.model import Unlock
 from tracker.plan.unlocking import SessionFigures, judge_condition
+=======
+from tests.ui.test_languages import TRANSLATED
+>>>>>>> m5
 from tracker.records import telling
 from tracker.records.figure import Figure
 from tracker.records.units import BEATS, DEGREES
@@ -31,30 +38,6 @@ _OWN = (
     "finch|wren|teal|plover|heron|robin|Eyes stay on the target in three sessions in a row|"
     "turns-together|turns-on-target|mm|cm|min"
 )
-
-
-@pytest.fixture
-def marked(qapp: QApplication) -> Iterator[None]:
-    translator = Marked()
-    qapp.installTranslator(translator)
-    yield
-    qapp.removeTranslator(translator)
-
-
-def shown_texts(window: QWidget) -> Iterator[str]:
-    for widget in window.findChildren(QWidget):
-        if not widget.isVisible():
-            continue
-        yield widget.accessibleName()
-        if isinstance(widget, QLabel):
-            yield widget.text()
-        if isinstance(widget, QListWidget):
-            yield from (widget.item(k).text() for k in range(widget.count()))
-        if isinstance(widget, QTableView):
-            model = widget.model()
-            for row in range(model.rowCount()):
-                for column in range(model.columnCount()):
-                    yield str(model.index(row, column).data() or "")
 
 
 @pytest.mark.usefixtures("marked")
@@ -96,6 +79,19 @@ def test_sentences_are_put_into_the_language_with_their_numbers(spoken: Any) -> 
     assert trade.line_of(figure) == "Tempo, links: 60 Schläge/min"
     turned = Figure("amplitude_deg", "all", "movement", "Amplitude", 17.62, DEGREES, "measured")
     assert trade.line_of(turned) == "Ausschlag: 17,6°"
+
+
+def test_reasons_of_several_sessions_are_put_into_it_one_by_one(spoken: Any) -> None:
+    spoken("de")
+    assert trade.shown(
+        "Steady (opens turns): not met; "
+        "session 1 of the last 2: share on target 85.6 %, asked at least 95 %, "
+        "session 2 of the last 2: share on target 90 %, asked at least 95 %"
+    ) == (
+        "Steady (öffnet turns): nicht erfüllt; "
+        "Sitzung 1 der letzten 2: Anteil auf dem Ziel 85,6 %, verlangt mindestens 95 %, "
+        "Sitzung 2 der letzten 2: Anteil auf dem Ziel 90 %, verlangt mindestens 95 %"
+    )
 
 
 def test_in_english_nothing_is_touched(spoken: Any) -> None:

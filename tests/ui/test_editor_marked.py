@@ -4,18 +4,17 @@ from __future__ import annotations
 
 import ast
 import re
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any, get_args
 
 import pytest
 from pydantic_core.core_schema import ErrorType
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLabel, QListWidget, QWidget
 
 import tracker.plan
 from tests.ui.editing import OpenEditor, choose, settle
+from tests.ui.marked import shown_texts, unmarked
 from tests.ui.test_every_page import editor_pages
-from tests.ui.test_languages import TRANSLATED, Marked, unmarked
+from tests.ui.test_languages import TRANSLATED
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.arranging import add_entry
 from tracker.plan.draft import data_of, empty_data, examine_draft
@@ -30,29 +29,6 @@ _OWN = re.compile(
     r"\bCtrl(\+Shift)?\+[A-Z]\b|\bF\d\b|\bplan-[0-9a-f]{8}\b|\bplan\.json\b|"
     + "|".join(rf"(?<!\w){re.escape(n)}(?!\w)" for n in sorted(_NAMES, key=len, reverse=True))
 )
-
-
-@pytest.fixture
-def marked(qapp: QApplication) -> Iterator[None]:
-    translator = Marked()
-    qapp.installTranslator(translator)
-    yield
-    qapp.removeTranslator(translator)
-
-
-def shown_texts(window: QWidget) -> Iterator[str]:
-    for widget in window.findChildren(QWidget):
-        if not widget.isVisible():
-            continue
-        yield widget.accessibleName()
-        yield widget.accessibleDescription()
-        yield widget.toolTip()
-        if isinstance(widget, QLabel | QAbstractButton):
-            yield widget.text()
-        if isinstance(widget, QListWidget):
-            yield from (widget.item(k).text() for k in range(widget.count()))
-        if isinstance(widget, QComboBox):
-            yield from (widget.itemText(k) for k in range(widget.count()))
 
 
 @pytest.mark.usefixtures("marked")

@@ -229,6 +229,21 @@ def part_of(picture: Any, window: QWidget, widget: QWidget) -> Any:
     return picture[max(top, 0) : bottom, max(left, 0) : right]
 
 
+def words_seen(picture: Any, window: Window) -> list[tuple[Words | Button, Any]]:
+    """What bears words and is in sight, each with its part of the window's picture."""
+    return [
+        (widget, part_of(picture, window, widget))
+        for widget in [*window.findChildren(Words), *window.findChildren(Button)]
+        if seen_part(window, widget) and widget.text().strip()
+    ]
+
+
+def faint(shown: list[tuple[Words | Button, Any]]) -> list[str]:
+    """Words that don't stand out."""
+    contrasts = [(widget.text(), contrast_of(part)) for widget, part in shown]
+    return [f"{text!r} has {found:.1f}:1" for text, found in contrasts if found < WORDS_LEAST]
+
+
 @pytest.mark.slow
 @pytest.mark.parametrize("colours", ["light", "dark"])
 @pytest.mark.parametrize("which", sorted(WALKS))
@@ -241,13 +256,9 @@ def test_every_page_can_be_read_and_reached(
     looked = 0
     for name in pages(window, fake, which):
         picture = pixels(window.grab().toImage())
-        for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
-            if not seen_part(window, widget) or not widget.text().strip():
-                continue
-            looked += 1
-            found = contrast_of(part_of(picture, window, widget))
-            if found < WORDS_LEAST:
-                faults.append(f"{name}: {widget.text()!r} has {found:.1f}:1")
+        shown = words_seen(picture, window)
+        looked += len(shown)
+        faults += [f"{name}: {fault}" for fault in faint(shown)]
         for widget in window.findChildren(QWidget):
             if isinstance(widget, MovementPicture | HeadOutline) and seen_part(window, widget):
                 found = contrast_of(part_of(picture, window, widget))
@@ -291,14 +302,10 @@ def test_all_stands_out_in_the_systems_high_contrast(
     faults, looked = [], 0
     for name in pages(window, fake, which):
         picture = pixels(window.grab().toImage())
-        for widget in [*window.findChildren(Words), *window.findChildren(Button)]:
-            if not seen_part(window, widget) or not widget.text().strip():
-                continue
-            looked += 1
-            part = part_of(picture, window, widget)
-            found = contrast_of(part)
-            if found < WORDS_LEAST:
-                faults.append(f"{name}: {widget.text()!r} has {found:.1f}:1")
+        shown = words_seen(picture, window)
+        looked += len(shown)
+        faults += [f"{name}: {fault}" for fault in faint(shown)]
+        for widget, part in shown:
             if widget.hasFocus() and isinstance(widget, Button):
                 ring = contrast_of(part[: theme.FOCUS_WIDTH])
                 if ring < SHAPES_LEAST:

@@ -1,4 +1,10 @@
-"""How soon after the command the first window stands, as it is seen on the screen."""
+"""How soon after the command the first window stands, as it is seen on the screen.
+
+What is held is a warm start: one came before it, which compiles and fills the caches of files and
+is not held to anything but to come. Of several warm ones the middle one counts, less the time for
+which other programs had the processor; that time is part of what a person waits, so that the
+whole is bound too, but loosely, because it tells more of the machine than of the program.
+"""
 
 from __future__ import annotations
 
@@ -21,8 +27,9 @@ pytestmark = pytest.mark.alone
 ROOT = Path(__file__).parents[2]
 #: The time in which the first window has to stand: the project's own aim for its machine.
 WITHIN_S = 3.0
-#: A first start fills the caches of files, as the start of a computer's day does. Of those after
-#: it the quickest counts.
+#: The same with the waiting for others: own choice, four processors' worth of work on one.
+WHOLE_WITHIN_S = 4 * WITHIN_S
+#: So many warm starts.
 COUNTED = 3
 #: Looking costs the program some of the processor.
 LOOK_EVERY_S = 0.05
@@ -50,10 +57,10 @@ def kept_waiting_s(number: int) -> float:
         return 0.0
 
 
-def seconds_to_window(data: Path) -> float:
-    """Start the command as a person does; the time until its window stands.
+def seconds_to_window(data: Path) -> tuple[float, float]:
+    """Start the command as a person does; the time until its window stands, whole and its own.
 
-    The time in which it waited for other programs of a shared machine is left out.
+    Its own is without that in which it waited for other programs of a shared machine.
     """
     kept = {k: v for k, v in os.environ.items() if k != "PYTHONDONTWRITEBYTECODE"}
     ours = {
@@ -70,12 +77,14 @@ def seconds_to_window(data: Path) -> float:
                 assert program.poll() is None, "the program ended"
                 assert time.monotonic() - began_s < 60.0, "no window came"
                 time.sleep(LOOK_EVERY_S)
-            return time.monotonic() - began_s - kept_waiting_s(program.pid)
+            whole_s = time.monotonic() - began_s
+            return whole_s, whole_s - kept_waiting_s(program.pid)
         finally:
             program.terminate()
 
 
 def test_the_first_window_stands_within_three_seconds(qapp: QApplication, tmp_path: Path) -> None:
+    """Warm, the middle one of :data:`COUNTED`, less waiting for others; loosely with that, too."""
     assert not stands()
     times_s = []
     for _ in range(1 + COUNTED):
@@ -84,6 +93,6 @@ def test_the_first_window_stands_within_three_seconds(qapp: QApplication, tmp_pa
         while stands():
             assert time.monotonic() < deadline_s, "the window stays"
             time.sleep(0.02)
-        if len(times_s) > 1 and times_s[-1] < WITHIN_S:
-            break
-    assert min(times_s[1:]) < WITHIN_S, times_s
+    whole_s, own_s = np.median(times_s[1:], axis=0)
+    assert own_s < WITHIN_S, times_s
+    assert whole_s < WHOLE_WITHIN_S, times_s

@@ -292,8 +292,6 @@ def acted(
     def build(code: str, percent: int) -> Patient:
         acting = Acting(tmp_path, lambda: opening._shown[0].director)
         monkeypatch.setattr(wiring, "make_world", lambda *_: acting.world(real_world()))
-        # Its threads would wait for each other where several tests share the processors.
-        monkeypatch.setenv("OPENBLAS_NUM_THREADS", "1")
         monkeypatch.setattr("ui.session_setup.setup_asked", acting.setup_asked)
         # Six seconds of the half minute tell as much.
         monkeypatch.setattr("ui.first_try._SECONDS", 6)
@@ -341,6 +339,12 @@ def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
 def test_from_the_first_run_to_a_saved_session_by_keys_alone(
     acted: Callable[[str, int], Patient], private_data_folder: Path, code: str, percent: int
 ) -> None:
+    """All is the program's own but what the person looks at in the set-up.
+
+    Its targets are those of the clip, at the clip's times (``Acting.setup_asked`` in place of
+    ``setup_asked``), since the person of a clip can look nowhere else. That the program's own
+    set-up asks for the right looks is not shown here.
+    """
     person = acted(code, percent)
     window, director = person.window, person.director
     faults: list[str] = []

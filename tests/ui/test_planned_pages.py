@@ -18,9 +18,11 @@ from tests.ui.patient import (
     TURNS,
     WALK,
     Person,
+    earlier,
     plan_of,
     through_the_set,
     turned,
+    week_ago,
 )
 from tests.ui.test_window import to_exercise
 from tracker.plan.model import Entry, Unlock
@@ -40,7 +42,6 @@ from tracker.practice.tasks import (
     Settle,
     ShowToday,
 )
-from tracker.session.summary_file import Summary
 from tracker.vision.messages import FitFailed
 from ui.ports import NoBeats
 from ui.session_flow import Phase
@@ -111,6 +112,28 @@ def test_a_sound_that_was_not_heard_promises_nothing_either(begin: Begin) -> Non
     person.choose("Yes")
     person.choose("Yes")
     assert isinstance(person.director.task, Prepare) and "beats" not in said(person)
+
+
+# --- since when something is new ---
+
+
+@pytest.mark.parametrize(
+    ("been_here", "asked"),
+    [
+        (False, "Has any of this begun or happened only lately?"),
+        (True, "Is any of this new since last time?"),
+    ],
+)
+def test_nobody_is_asked_about_a_last_time_that_never_was(
+    begin: Begin, fake: FakeWorld, been_here: bool, asked: str
+) -> None:
+    """The program's own rule; its words, since a wrong one would still be a question."""
+    fake.history += [week_ago("another plan"), *([week_ago("p1")] if been_here else [])]
+    person = begin(plan_of(TURNS))
+    page: Any = person.window.pages["gate"]
+    assert person.window.stack.currentWidget() is page and page.question.text() == asked
+    person.press("u")
+    assert page.question.text() == "Is any of this new just now?"
 
 
 # --- a set-up that could not be kept ---
@@ -281,7 +304,7 @@ def test_unwell_by_button_asks_and_ends(begin: Begin, where: str) -> None:
 @pytest.mark.parametrize("where", ["gate", "scores", "since last"])
 def test_one_may_end_for_today_while_being_asked(begin: Begin, fake: FakeWorld, where: str) -> None:
     if where == "since last":
-        fake.history.append(Summary.model_validate({**_earlier(), "plan_id": "p1"}))
+        fake.history.append(earlier("p1"))
     person = begin(plan_of(TURNS))
     if where != "gate":
         person.none_of_these()
@@ -430,20 +453,6 @@ def test_a_rest_can_be_cut_short(begin: Begin) -> None:
 # --- the built-in starter ---
 
 
-def _earlier() -> dict[str, Any]:
-    return {
-        "format": "turnpost-session",
-        "format_version": 1,
-        "session_id": "s0",
-        "program_version": "0",
-        "ended": "finished",
-        "duration_s": 60.0,
-        **dict.fromkeys(("person", "started_at", "gate", "symptoms")),
-        "setup": {},
-        "exercises": [],
-    }
-
-
 def test_the_seated_starter_is_on_the_first_page_and_its_history_counts(
     make: Make, fake: FakeWorld
 ) -> None:
@@ -452,7 +461,7 @@ def test_the_seated_starter_is_on_the_first_page_and_its_history_counts(
     person.settle()
     person.choose("Seated starter")
     assert "only if your therapist" in said(person)
-    fake.history.append(Summary.model_validate({**_earlier(), "plan_id": seated_starter().plan_id}))
+    fake.history.append(earlier(seated_starter().plan_id))
     person.choose("Practise the starter")
     plan = person.director.plan
     assert plan is not None and plan == seated_starter()

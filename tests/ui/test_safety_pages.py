@@ -130,6 +130,22 @@ def test_enter_held_down_answers_nothing(show: Show) -> None:
     assert page.marked == [] and not page.none.isHidden()
 
 
+def test_the_first_statement_has_the_keys_at_once(show: Show) -> None:
+    """Else "none", which waits until all was in sight, gives them to "I feel unwell"."""
+    page, got = gate(show, percent=200)
+    page.resize(700, 500)
+    settle()
+    page.none.setFocus()
+    page.ask(AskGate(because="start"))
+    for _ in range(2):
+        assert QApplication.focusWidget() is page._marks["severe_headache"]
+        settle()
+    page.scroll.verticalScrollBar().setValue(page.scroll.verticalScrollBar().maximum())
+    tab_to(page.none)
+    QTest.keyClick(page.none, Qt.Key.Key_Return)
+    assert QApplication.focusWidget() is page._marks["cannot_stand"] and got == []
+
+
 def test_a_group_can_be_gone_back_to(show: Show) -> None:
     page, got = gate(show)
     assert page.back.isHidden()

@@ -28,6 +28,8 @@ _KNOWN = Sentences(TRADE)
 _DIGITS = r"-?(?:0|[1-9]\d*)(?:\.\d+)?"
 _NUMBER = re.compile(_DIGITS)
 _WITH_UNIT = re.compile(rf"({_DIGITS}(?: to {_DIGITS})?)( ?[^\d\s]{{1,4}})")
+#: Where the reason of a further session begins: a form would take all after the first for its own.
+_NEXT_REASON = re.compile(r", (?=session \d+ of the last \d+: )")
 #: Fields that hold what a therapist wrote.
 _FREE = frozenset({"words"})
 _MONTHS = {name: k for k, name in enumerate(telling._MONTHS, 1)}
@@ -58,6 +60,10 @@ def _told(text: str, language: str, locale: str) -> str | None:
     if dated:
         when = _day_words(int(dated[1]), _MONTHS[dated[2]], int(dated[3]) if dated[3] else None)
         return f"{when}: {_put(dated[4], language, locale)}" if dated[4] else when
+    reasons = _NEXT_REASON.split(text)
+    if len(reasons) > 1:
+        parts = _parts(reasons, language, locale)
+        return None if parts is None else words.row_of(parts)
     found = _KNOWN.find(text) or _KNOWN.find(text[:1].lower() + text[1:])
     if found is not None:
         key, fields = found
@@ -71,8 +77,9 @@ def _told(text: str, language: str, locale: str) -> str | None:
     for joint in (": ", "; ", ", "):
         if joint in text:
             parts = _parts(text.split(joint), language, locale)
-            sign = words.say("comma") + " " if joint == ", " else joint
-            return None if parts is None else sign.join(parts)
+            if parts is None:
+                return None
+            return words.row_of(parts) if joint == ", " else joint.join(parts)
     opened = re.fullmatch(r"(.+) \((.+)\)", text, re.DOTALL)
     if opened:
         parts = _parts([opened[1], opened[2]], language, locale)

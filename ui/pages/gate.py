@@ -105,6 +105,8 @@ class GatePage(Page):
             mark.set_percent(self._percent)
             mark.toggled.connect(self._look)
             self._column.addWidget(mark)
+            # What is not shown yet takes no keys: "none" would give them to a way out.
+            mark.show()
             self._marks[question] = mark
         self.back.setVisible(self._at > 0)
         # The keys go on in reading order: statements made later would else come last.

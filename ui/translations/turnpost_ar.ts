@@ -6945,9 +6945,9 @@
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
         </message>
         <message>
-            <source>Is any of this new for you?</source>
+            <source>Has any of this begun or happened only lately?</source>
             <comment>gate.ask_first</comment>
-            <translation>هل في هذا شيء جديد عليك؟</translation>
+            <translation>هل بدأ شيء من هذا أو حدث منذ وقت قريب فقط؟</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
@@ -8325,9 +8325,9 @@
             <translation>نسيان القياس</translation>
         </message>
         <message>
-            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
+            <source>Put the card's upper left corner on the corner drawn here. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>ضع زاويتها العليا اليسرى على زاوية الرسم. اضبط الحجم بمفاتيح الأسهم.</translation>
+            <translation>ضع زاوية البطاقة العليا اليسرى على الزاوية المرسومة. اضبط الحجم بمفاتيح الأسهم.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>

@@ -6945,9 +6945,9 @@
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
         </message>
         <message>
-            <source>Is any of this new for you?</source>
+            <source>Has any of this begun or happened only lately?</source>
             <comment>gate.ask_first</comment>
-            <translation>Ist etwas davon neu für Sie?</translation>
+            <translation>Ist etwas davon erst kürzlich aufgetreten?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
@@ -8325,9 +8325,9 @@
             <translation>Das Maß vergessen</translation>
         </message>
         <message>
-            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
+            <source>Put the card's upper left corner on the corner drawn here. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>Legen Sie ihre linke obere Ecke auf die der Zeichnung. Größe: Pfeiltasten.</translation>
+            <translation>Legen Sie die linke obere Ecke der Karte auf die gezeichnete Ecke. Größe: Pfeiltasten.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>

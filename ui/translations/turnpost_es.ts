@@ -6945,9 +6945,9 @@
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
-            <source>Is any of this new for you?</source>
+            <source>Has any of this begun or happened only lately?</source>
             <comment>gate.ask_first</comment>
-            <translation>¿Algo de esto es nuevo para usted?</translation>
+            <translation>¿Algo de esto ha aparecido hace poco?</translation>
         </message>
         <message>
             <source>Is any of this new just now?</source>
@@ -8325,9 +8325,9 @@
             <translation>Olvidar la medida</translation>
         </message>
         <message>
-            <source>Put its upper left corner on the drawing's. Fit the size with the arrow keys.</source>
+            <source>Put the card's upper left corner on the corner drawn here. Fit the size with the arrow keys.</source>
             <comment>screen.how</comment>
-            <translation>Ponga su esquina superior izquierda en la del dibujo. Tamaño: con las flechas.</translation>
+            <translation>Ponga la esquina superior izquierda de la tarjeta en la dibujada. Tamaño: flechas.</translation>
         </message>
         <message>
             <source>Screen: not measured, and it does not say. {cm} cm are taken for its width.</source>
