@@ -3,11 +3,7 @@
 from __future__ import annotations
 
 import re
-<<<<<<< HEAD
-from collections.abc import Iterator
 from dataclasses import replace
-=======
->>>>>>> m5
 from datetime import date
 from typing import Any
 
@@ -17,13 +13,9 @@ from pytestqt.qtbot import QtBot
 from tests.ui.marked import shown_texts, unmarked
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
-<<<<<<< HEAD
-from tests.ui.test_languages import TRANSLATED, Marked, unmarked
+from tests.ui.test_languages import TRANSLATED
 from tracker.plan.model import Unlock
 from tracker.plan.unlocking import SessionFigures, judge_condition
-=======
-from tests.ui.test_languages import TRANSLATED
->>>>>>> m5
 from tracker.records import telling
 from tracker.records.figure import Figure
 from tracker.records.units import BEATS, DEGREES

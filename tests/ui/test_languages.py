@@ -220,28 +220,19 @@ def test_stages_of_the_starter_have_words() -> None:
 # --- every page in every language ---
 
 
-<<<<<<< HEAD
-#: Twice the usual text, in the window of a laptop and in the smallest: what fits so fits at 100 %.
-#: In the smallest every walk comes in two languages, the next walk in the other two.
-_TIGHT = [
-    *product(CODES, (SIZE,), sorted(WALKS)),
-    *((c, SMALLEST, which) for k, which in enumerate(sorted(WALKS)) for c in CODES[k % 2 :: 2]),
+#: Twice the usual text, in the window of a laptop and in the smallest (there every walk comes in
+#: two languages, the next walk in the other two); and the usual text, which shows what has no room
+#: at 200 %, such as the exercise's name beside a set. There German stands for all: of our
+#: languages it has the most words that are too long for a narrow place.
+_LOOKS = [
+    *product(CODES, [200], (SIZE,), sorted(WALKS)),
+    *((c, 200, SMALLEST, w) for k, w in enumerate(sorted(WALKS)) for c in CODES[k % 2 :: 2]),
+    *(("de", 100, SIZE, which) for which in sorted(WALKS)),
 ]
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("language", "size", "which"), _TIGHT)
-=======
-#: Twice the usual text, in the window of a laptop and in the smallest; and the usual text, which
-#: shows what has no room at 200 %, such as the exercise's name beside a set. There German stands
-#: for all: of our languages it has the most words that are too long for a narrow place.
-_LOOKS = [*product(CODES, [200], [SIZE, SMALLEST]), ("de", 100, SIZE)]
-
-
-@pytest.mark.slow
-@pytest.mark.parametrize("which", sorted(WALKS))
-@pytest.mark.parametrize(("language", "percent", "size"), _LOOKS)
->>>>>>> m5
+@pytest.mark.parametrize(("language", "percent", "size", "which"), _LOOKS)
 def test_nothing_is_cut_in_any_language(
     make: Make, fake: FakeWorld, language: str, percent: int, size: tuple[int, int], which: str
 ) -> None:
