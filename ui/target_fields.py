@@ -40,6 +40,7 @@ class TargetFields:
         ``distance_mm`` is that from the eyes to the screen.
         """
         self.measure(distance_mm)
+        _lay_out(field)
         origin = self._window.screen().geometry().topLeft()
         middle = field.mapToGlobal(QRectF(field.rect()).center()) - QPointF(origin)
         geometry = self.geometry()
@@ -67,3 +68,19 @@ class TargetFields:
         for field in self._both:
             field.target_percent = percent
             field.update()
+
+
+def _lay_out(field: QWidget) -> None:
+    """Give a field its place now: it may be asked for before a new page was laid out.
+
+    Twice, because words that learn their width ask for another height.
+    """
+    around: list[QWidget] = []
+    widget: QWidget | None = field
+    while widget is not None:
+        around.append(widget)
+        widget = widget.parentWidget()
+    for widget in (*reversed(around), *reversed(around)):
+        layout = widget.layout()
+        if layout is not None:
+            layout.activate()

@@ -354,6 +354,33 @@ def test_the_target_is_drawn_where_the_stage_log_says(
 
 
 @pytest.mark.parametrize("percent", [100, 200])
+def test_looks_are_asked_where_the_page_stands_even_before_it_was_drawn(
+    make: Make, fake: FakeWorld, percent: int
+) -> None:
+    """Else the looks would lie too near to each other, and the fit would learn a narrow range."""
+    window = make(percent=percent)
+    director = window.director
+    director.start()
+    feed(fake.service, director, 0.5, seen)
+    director.begin_setup()
+    director.tick()
+    at_once = window.extent()
+    asked = [a.offset for a in director._asked]
+    for _ in range(4):
+        QApplication.processEvents()
+        window.refresh()
+    settled = window.extent()
+    assert (at_once.half_width_mm, at_once.half_height_mm) == pytest.approx(
+        (settled.half_width_mm, settled.half_height_mm), abs=0.3
+    )
+    assert at_once.centre_mm == pytest.approx(settled.centre_mm, abs=0.3)
+    # 12 degrees to each side, from where one sits.
+    reach_mm = director.distance_mm * np.tan(np.radians(12.0))
+    widest = min(float(reach_mm), settled.half_width_mm)
+    assert max(x for x, _ in asked) == pytest.approx(widest, rel=0.02)
+
+
+@pytest.mark.parametrize("percent", [100, 200])
 def test_the_target_does_not_move_when_words_change(
     make: Make, fake: FakeWorld, percent: int
 ) -> None:
