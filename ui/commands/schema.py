@@ -30,11 +30,11 @@ def published(kind: str) -> dict[str, object]:
     from tracker.handover.container import Head
     from tracker.plan import files as plan
     from tracker.practice import scripted
-    from tracker.session import stage, summary
+    from tracker.session import stage, summary_file
 
     schemas = {
         "plan": plan.schema,
-        "summary": summary.schema,
+        "summary": summary_file.schema,
         "stage": stage.schema,
         "answers": scripted.schema,
         "handover": Head.model_json_schema,
