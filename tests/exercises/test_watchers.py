@@ -6,7 +6,6 @@ degrees for half a second, a head movement of 4 degrees, a drift of 1.5 degrees)
 
 from __future__ import annotations
 
-from dataclasses import replace
 from math import isfinite, isnan, nan
 
 import numpy as np
@@ -201,28 +200,6 @@ class TestNotMeasured:
         events = found(samples, "not_measured")
         assert len(events) == 1
         assert events[0].reason == "gap"
-
-    @pytest.mark.parametrize(
-        ("moves_deg", "reason", "codes"),
-        [
-            (-9.0, "eyes_unlike", ["head_moved"]),
-            (-9.0, "beyond_setup", ["head_moved"]),
-            (0.0, "eyes_unlike", ["not_measured"]),
-            (0.0, "no_face", ["not_measured"]),
-            # Not even the head is seen: that is said, and the one movement is seen in two parts.
-            (-9.0, "no_face", ["head_moved", "head_moved", "not_measured"]),
-        ],
-    )
-    def test_eyes_that_a_moved_head_takes_out_of_reach_are_its_fault(
-        self, moves_deg: float, reason: str, codes: list[str]
-    ) -> None:
-        unread = {"eye_yaw_deg": nan, "eye_pitch_deg": nan, "reason": reason}
-        made = []
-        for s in jump_samples(lambda t: moves_deg if 8 <= t < 9.4 else 0.0):
-            there = 8.2 <= s.time_s < 9.3
-            blind = {"head_yaw_deg": nan, "head_pitch_deg": nan} if reason == "no_face" else {}
-            made.append(replace(s, **unread, **blind) if there else s)
-        assert sorted(e.code for e in events_of(made, "eyes-side-to-side")) == codes
 
     def test_it_waits_for_nobody(self) -> None:
         watcher = NotMeasured(lambda _: True, 0.0)

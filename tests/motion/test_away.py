@@ -176,8 +176,69 @@ def test_half_up_between_two_bends_out_of_the_picture(
 
 def test_who_pauses_half_way_up_out_of_a_bend_has_bent_once() -> None:
     path = Path().wait(1.0).go(-500, 1.5).wait(1.0).go(-250, 1.5).wait(2.5).go(0, 1.0).wait(2.0)
+    (turn,) = out_of_the_picture(path, -290)
+    assert turn.short_mm == pytest.approx(0, abs=15)
+
+
+def out_of_the_picture(path: Path, lost_mm: float) -> list[Turn]:
     times, heights = path.sampled(20)
-    assert len(count("head_reach", times, np.where(heights < -290, nan, heights))) == 1
+    return count("head_reach", times, np.where(heights < lost_mm, nan, heights))
+
+
+@pytest.mark.parametrize("deep_s", [0.8, 1.5, 2.5])
+@pytest.mark.parametrize(
+    ("lost_mm", "lift_mm", "stays_s", "again"),
+    [
+        # Five sixths of the bend are left: that is no half-way up, whatever comes next.
+        (-450, -415, 1.8, True),
+        (-450, -415, 1.8, False),
+        # Half-way up, and then all the way.
+        (-290, -250, 2.0, False),
+        (-290, -250, 6.0, False),
+    ],
+)
+def test_who_is_fully_up_in_the_end_has_bent_once_and_fully(
+    lost_mm: float, lift_mm: float, stays_s: float, again: bool, deep_s: float
+) -> None:
+    path = Path().wait(1.0).go(-500, deep_s).wait(1.0).go(lift_mm, 1.5).wait(stays_s)
+    if again:
+        path.go(-500, 0.8).wait(1.0)
+    (turn,) = out_of_the_picture(path.go(0, 1.5).wait(2.0), lost_mm)
+    assert turn.short_mm == pytest.approx(0, abs=15)
+
+
+def test_a_shallow_bend_that_ends_below_the_picture_has_no_half_way_up() -> None:
+    path = Path().wait(1.0).go(-330, 1.2).wait(1.0).go(-275, 0.6).wait(2.0).go(-330, 0.6).wait(1.0)
+    assert len(out_of_the_picture(path.go(0, 1.2).wait(2.0), -290)) == 1
+
+
+def half_way(rng: np.random.Generator, share: tuple[float, float], down_again: bool) -> list[Turn]:
+    """A bend out of the picture, up by a share of it, a stay there, down again or not, and up."""
+
+    def lasts_s() -> float:
+        return float(rng.uniform(0.8, 2.2))
+
+    deep_mm = rng.uniform(420, 600)
+    lift_mm = -deep_mm * (1.0 - rng.uniform(*share))
+    lost_mm = rng.uniform(lift_mm - 80, lift_mm - 15)
+    path = Path().wait(1.0).go(-deep_mm, lasts_s()).wait(rng.uniform(0.3, 2))
+    path.go(lift_mm, lasts_s()).wait(rng.uniform(1.8, 3))
+    if down_again:
+        path.go(-deep_mm, lasts_s()).wait(1.0)
+    times, heights = path.go(0, lasts_s()).wait(1.5).sampled(20)
+    noisy = heights + rng.normal(0, 2, len(times))
+    return count("head_reach", times, np.where(heights < lost_mm, nan, noisy))
+
+
+def test_half_way_up_is_told_from_pauses_and_slight_lifts() -> None:
+    """Made-up ones of many sizes, as long as the face is lost just below where one stays."""
+    rng = np.random.default_rng(20_000)
+    halves = [[t.short_mm > 80 for t in half_way(rng, (0.45, 0.6), True)] for _ in range(60)]
+    pauses = [[t.short_mm > 80 for t in half_way(rng, (0.45, 0.6), False)] for _ in range(60)]
+    lifts = [[t.short_mm > 80 for t in half_way(rng, (0.05, 0.25), True)] for _ in range(60)]
+    assert pauses == [[False]] * 60
+    assert lifts.count([False]) >= 57
+    assert halves.count([True, False]) >= 54
 
 
 def test_out_of_the_picture_no_depth_is_made_up() -> None:

@@ -19,7 +19,7 @@ class Event:
     decided_s
         When enough had been seen to decide it.
     said_at_s
-        When it was said to the patient, NaN if it never was.
+        When it was first said to the patient, NaN if it never was.
     reason
         Why nothing was measured (``not_measured`` only).
     """
@@ -71,3 +71,7 @@ AT_ONCE = frozenset({"possible_fall", "left_picture", "not_measured"})
 CUE_SPACING_S = 2.0
 #: An event that ended longer ago than this is no longer said.
 CUE_STALE_S = 3.0
+#: A head that keeps moving is one event, however long, and is said again after so long: who
+#: goes on may not have understood (this project's own choice). The rest is said once an event.
+SAID_AGAIN = frozenset({"head_moved"})
+AGAIN_S = 12.0

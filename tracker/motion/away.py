@@ -81,9 +81,14 @@ GOING_MM_S = 60.0
 #: Holes from here on end what was known of the movement; longer ones all of it.
 HOLE_S = 0.5
 FORGET_S = 20.0
-#: Who has come back into the picture, higher up than where the face was lost, and stays within
-#: so much for the rule's ``settled_s``, is up as far as they went: how deep the bend was isn't
-#: known, so that no share of it can tell.
+#: How deep a bend out of the picture was isn't known. From the speed at which the face was lost
+#: it takes so long or more to stop: it went as deep as that at least.
+STOPS_S = 0.3
+#: Who has come back by this share of it or more, to this far from home or nearer (half-way up out
+#: of the deepest bend of 600 mm), and stays within so much for the rule's ``settled_s``, rests
+#: half-way up. Whether they only paused is clear once they go on, up or down again.
+RISEN_SHARE = 0.33
+RISEN_MM = 300.0
 RESTS_MM = 20.0
 
 
@@ -108,7 +113,10 @@ class AwayFinder:
         self._away = self._unseen = self._back = False
         self._top = self._low = 0.0
         self._top_at = self._low_at = 0
-        self._near_s = self._elsewhere = nan
+        self._near_s = nan
+        #: Least depth of a bend out of the picture; since when one rests half-way up out of it.
+        self._deep = 0.0
+        self._rests_s = nan
 
     def feed(self, time_s: float, height_mm: float) -> list[Turn]:
         """Take a height (NaN where not measured); gives the turns that count from now on."""
@@ -150,9 +158,7 @@ class AwayFinder:
         if abs(way) < HOME_NEAR_MM:
             drift = (1.0 - exp(-step_s / HOME_FOLLOW_S)) * way
             self._home += self._rule.direction * drift
-        if way < self._least_way():
-            self._elsewhere = nan
-        elif not way < self._elsewhere + HOME_NEAR_MM:
+        if way >= self._least_way():
             self._away = True
             self._top, self._top_at = way, len(self._rows) - 1
         elif len(self._rows) > 4000:
@@ -187,7 +193,7 @@ class AwayFinder:
             if way > self._top:
                 self._top, self._top_at = way, now
             if way > (1.0 - rule.back_share) * size:
-                return self._rested(at_s, way)
+                return self._half_up(at_s, way)
             self._back = True
             self._low, self._low_at, self._near_s = way, now, at_s
             return self._out_turn(at_s)
@@ -203,10 +209,23 @@ class AwayFinder:
         wait_s = rule.home_s if self._is_home(way) else rule.settled_s
         return self._closed(at_s) if at_s - self._near_s >= wait_s else []
 
-    def _rested(self, at_s: float, way: float) -> list[Turn]:
-        """A bend out of the picture after which one has stopped half-way up, once that is clear."""
-        if not self._unseen or self._rule.back_side or way > self._top - RESTS_MM:
-            return []
+    def _half_up(self, at_s: float, way: float) -> list[Turn]:
+        """A bend out of the picture that ended half-way up, once one goes down again."""
+        if not isfinite(self._rests_s):
+            if self._stays(at_s, way):
+                self._rests_s = at_s
+                self._low, self._low_at = way, len(self._rows) - 1
+        elif way < self._low:
+            self._low, self._low_at = way, len(self._rows) - 1
+        elif way - self._low >= self._rule.again_share * self._size():
+            return self._closed(self._rests_s, again=True)
+        return []
+
+    def _stays(self, at_s: float, way: float) -> bool:
+        if not self._unseen or self._rule.back_side:
+            return False
+        if way > min((1.0 - RISEN_SHARE) * self._deep, RISEN_MM):
+            return False
         lately: list[tuple[float, float]] = []
         for row in reversed(self._rows):
             # What lies before a hole is another stay.
@@ -215,12 +234,7 @@ class AwayFinder:
             lately.append(row)
         ways = [w for _, w in lately]
         whole = at_s - lately[-1][0] > 0.9 * self._rule.settled_s
-        if not whole or max(ways) - min(ways) > RESTS_MM:
-            return []
-        self._low, self._low_at = way, len(self._rows) - 1
-        out = self._closed(at_s)
-        self._elsewhere = way
-        return out
+        return whole and max(ways) - min(ways) <= RESTS_MM
 
     def _size(self) -> float:
         return max(self._top, self._rule.unseen_mm) if self._unseen else self._top
@@ -247,14 +261,20 @@ class AwayFinder:
         speed = (way - before[-1][1]) / (last_s - before[-1][0]) if before else 0.0
         # Going away by a hand's breadth in a second; and lost somewhere in the next tenth.
         going = speed >= GOING_MM_S
+        deep = way + STOPS_S * speed
         way += 0.1 * max(speed, 0.0)
+        out: list[Turn] = []
         if self._away and not self._back:
+            if going and isfinite(self._rests_s):
+                out = self._closed(self._rests_s, again=True)
             self._unseen |= going
         elif going and lost_mm is not None and not self._away and way >= lost_mm:
             self._away = self._unseen = True
             self._top, self._top_at = way, len(self._rows) - 1
+        if self._unseen and going:
+            self._deep = max(self._deep, deep)
         self._past.clear()
-        return []
+        return out
 
     # -- turns ----------------------------------------------------------------
 

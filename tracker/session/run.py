@@ -8,7 +8,16 @@ from typing import Any
 
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.counters import SEEN, Counter, channel_of
-from tracker.exercises.events import AT_ONCE, CUE_SPACING_S, CUE_STALE_S, PRIORITY, Cue, Event
+from tracker.exercises.events import (
+    AGAIN_S,
+    AT_ONCE,
+    CUE_SPACING_S,
+    CUE_STALE_S,
+    PRIORITY,
+    SAID_AGAIN,
+    Cue,
+    Event,
+)
 from tracker.exercises.hands import ArmsOfBends
 from tracker.exercises.watchers import (
     Asked,
@@ -27,6 +36,12 @@ from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
 from tracker.targets import lowered, tempo_of_target, track_swing_deg
 from tracker.tempo import beats_until
+
+#: So long a moved head may be why the eyes aren't read; then that nothing is measured is the
+#: thing to say, whatever the head does (this project's own choice).
+EXPLAINED_S = 2.0
+#: After so long it is said that the head moved: as soon as "not measured" would have been.
+UNREAD_S = 0.5
 
 
 class ExerciseRun:
@@ -72,6 +87,8 @@ class ExerciseRun:
         self._arms = ArmsOfBends() if exercise.channel == "head_reach" else None
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
+        self._said_s: dict[int, float] = {}
+        self._unread_from_s = nan
 
     def asked_at(self, time_s: float) -> Asked:
         """Amplitude and tempo that the patient was asked for at a time."""
@@ -82,10 +99,17 @@ class ExerciseRun:
         self._last_s = sample.time_s
         if is_measured(sample, self.counter.channel):
             self.last_measured_s = sample.time_s
+        if isfinite(self.counter.channel.read(sample)):
+            self._unread_from_s = nan
+        elif not isfinite(self._unread_from_s):
+            # A blink in between reads nothing either.
+            self._unread_from_s = sample.time_s
         if self._arms is not None:
             self._arms.feed(sample)
         for watcher in self._watchers:
             self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
+        if self._head_explains(sample) and sample.time_s - self._unread_from_s >= UNREAD_S:
+            self._say_head_moved(sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
             self._take(turn, sample.time_s)
         if self.counter.channel is SEEN:
@@ -149,9 +173,22 @@ class ExerciseRun:
     def _head_explains(self, sample: Sample) -> bool:
         """Whether only the eyes are not read, and a head that moved along is why.
 
-        It takes them beyond what the set-up taught, and that it moved is the thing to say.
+        It takes them beyond what the set-up taught, and that it moved is the thing to say;
+        for a while, since a patient must not go on for long with nothing measured and not know.
+        What is counted from head or body lacks more than the eyes.
         """
-        return "head_moved" in self._open and sample.reason in (UNLIKE, BEYOND)
+        return (
+            self.counter.channel.name.startswith("eye")
+            and "head_moved" in self._open
+            and sample.reason in (UNLIKE, BEYOND)
+            and sample.time_s - self._unread_from_s < EXPLAINED_S
+        )
+
+    def _say_head_moved(self, now_s: float) -> None:
+        """At once: eyes that are not read give no turning point to wait for."""
+        index = self._open["head_moved"]
+        if self._due(index, now_s) and not self._worse_is_on("head_moved"):
+            self._speak(index, now_s)
 
     def _worse_is_on(self, code: str) -> bool:
         """Whether something graver, that was said at once, still lasts."""
@@ -164,20 +201,34 @@ class ExerciseRun:
         waiting = [
             k
             for k, e in enumerate(self.events)
-            if not isfinite(e.said_at_s)
-            and e.code not in AT_ONCE
-            and not now_s - e.end_s > CUE_STALE_S
+            if self._due(k, now_s) and e.code not in AT_ONCE and not now_s - e.end_s > CUE_STALE_S
         ]
         if waiting:
-            best = min(waiting, key=lambda k: (_rank(self.events[k].code), self.events[k].start_s))
+            best = min(waiting, key=self._order)
             self._speak(best, now_s)
 
+    def _due(self, index: int, now_s: float) -> bool:
+        """Whether an event hasn't been said, or still lasts long after it was."""
+        if index not in self._said_s:
+            return True
+        code = self.events[index].code
+        lasts = self._open.get(code) == index
+        return code in SAID_AGAIN and lasts and now_s - self._said_s[index] >= AGAIN_S
+
+    def _order(self, index: int) -> tuple[bool, int, float]:
+        """What was never said comes first, then the graver, then the earlier."""
+        event = self.events[index]
+        return index in self._said_s, _rank(event.code), event.start_s
+
     def _speak(self, index: int, now_s: float) -> None:
-        event = replace(self.events[index], said_at_s=now_s)
-        self.events[index] = event
+        event = self.events[index]
+        if index not in self._said_s:
+            event = replace(event, said_at_s=now_s)
+            self.events[index] = event
+            self._write(index)
+        self._said_s[index] = now_s
         self.cue = Cue(event.code, now_s)
         self.last_cue_s = now_s
-        self._write(index)
         self._journal.append(
             {"kind": "said", "number": self.number, "code": event.code, "time_s": _plain(now_s)}
         )
