@@ -24,7 +24,7 @@ BLIND_PLATFORMS = ("offscreen", "minimal", "vnc")
 GUI_FIXTURES = {"qtbot", "qapp", "qapp_cls"}
 AT_LEAST = "gui_tests_at_least"
 #: What ``start.py test`` runs first, in several processes.
-TOGETHER = "not (quiet or alone)"
+TOGETHER = "not alone"
 
 
 # As the program has it (ui/cli.py); here several test processes share the processors.

@@ -382,20 +382,16 @@ def run_program(folder: Path, words: Sequence[str]) -> int:
 def pytest_steps(words: Sequence[str]) -> dict[str, list[str]]:
     """Calls of pytest: all tests, or those that the words choose.
 
-    Most share all processors. Those that measure time come after them: they wait more than they
-    work, so that two at a time leave the processors room. What measures the load runs by itself.
+    Most share all processors. Those that measure time come after them, one by one: many of them
+    have a measuring process of their own.
     """
     if words:
         return {"pytest": ["pytest", *words]}
 
-    def marked(which: str, processes: int, how: str) -> list[str]:
-        shared = ["-n", "auto", "--maxprocesses", str(processes), "--dist", how]
-        return ["pytest", "-m", which, *shared, "--durations", "15"]
-
+    shared = ["-n", "auto", "--maxprocesses", "4", "--dist", "worksteal"]
     return {
-        "pytest": marked("not (quiet or alone)", 4, "worksteal"),
-        "pytest, quiet": marked("quiet", 2, "loadfile"),
-        "pytest, alone": ["pytest", "-m", "alone"],
+        "pytest": ["pytest", "-m", "not alone", *shared, "--durations", "15"],
+        "pytest, alone": ["pytest", "-m", "alone", "--durations", "15"],
     }
 
 

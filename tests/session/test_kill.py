@@ -27,7 +27,7 @@ from tracker.session.saving import JOURNAL_NAME, STAGE_NAME, SUMMARY_NAME, TRACE
 from tracker.session.summary_file import load_summary
 from tracker.session.trace import load_trace
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 ROOT = Path(__file__).parents[2]
 #: Issue 7: at most a second is lost. A frame and the look-ahead of the speeds (0.1 s) come to it:

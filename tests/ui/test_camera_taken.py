@@ -16,7 +16,7 @@ from tracker.vision.messages import SourceChanged, SourceState
 from ui import wiring, words
 from ui.ports import CameraChoice
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 BUSY = (SourceState.busy, "Webcam is in use by another program")
 

@@ -31,7 +31,7 @@ from ui.ports import CameraChoice, ServiceLike
 from ui.session_flow import Phase
 from ui.settings import Settings
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 ROOT = Path(__file__).parents[2]
 MIDDLE = [0.0, -60.0, 600.0]

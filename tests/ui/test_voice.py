@@ -19,7 +19,7 @@ from ui.voice import QtVoice, make_voice
 from ui.voice_engine import MOCK, Engine
 
 #: Qt looks for a sound system that need not be there.
-pytestmark = [pytest.mark.quiet, pytest.mark.qt_log_ignore("pipewire", extend=True)]
+pytestmark = [pytest.mark.alone, pytest.mark.qt_log_ignore("pipewire", extend=True)]
 
 Open = Callable[..., QtVoice]
 #: Who waits for an engine that hangs stands still for longer than this; a busy machine

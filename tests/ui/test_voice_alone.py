@@ -13,7 +13,7 @@ from tracker.practice.tasks import Prepare
 from ui import words
 from ui.session_flow import Dose, Phase
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 
 @pytest.fixture

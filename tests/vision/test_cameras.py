@@ -26,7 +26,7 @@ from tracker.vision.cameras import DeviceTree
 from tracker.vision.capture import CameraFeed, Patience
 from tracker.vision.messages import CameraSource, SourceState
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 CAPTURE, META = 0x04200001, 0x04A00000
 WEBCAM_ID = "usb-Some_Maker_Webcam-video-index0"

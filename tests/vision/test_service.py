@@ -35,7 +35,7 @@ from tracker.vision.messages import (
 )
 from tracker.vision.service import Limits, Service
 
-pytestmark = pytest.mark.quiet
+pytestmark = pytest.mark.alone
 
 STEPS = [Step(from_s=0, to_s=1, step="rest")]
 #: With the figures that hold by default, but for those that only bound a test's length.
