@@ -56,7 +56,6 @@ COLUMNS = (
     "wrist_right_y_mm",
     "wrist_left_x_mm",
     "wrist_left_y_mm",
-    "gaze_off_deg",
 )
 
 

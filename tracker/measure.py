@@ -10,7 +10,6 @@ import numpy as np
 
 from tracker.body.columns import body_columns
 from tracker.eyes.in_use import EYES
-from tracker.eyes.iris import iris_pitch_deg
 from tracker.eyes.model import EyeReading
 from tracker.eyes.openness import LidRange, aperture
 from tracker.eyes.patches import cornered_patches, rectified_patches
@@ -19,7 +18,7 @@ from tracker.head.perspective import Pose
 from tracker.head.shape import pose_of_landmarks
 from tracker.profile import Profile
 from tracker.rotation import angles_from_direction, angles_from_matrix, direction_from_angles
-from tracker.sample import Glimpse, Sample
+from tracker.sample import Sample
 from tracker.vision.landmarks import Face
 from tracker.vision.observer import Observation
 
@@ -118,13 +117,9 @@ def _full_sample(
     head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
     opened = openness(face, profile.lids, EYES[profile.eyes])
     eye_yaw = eye_pitch = vergence = gaze_yaw = gaze_pitch = nan
-    glimpse = None
     shut = opened < MIN_OPEN_FOR_GAZE
     eyes = None if shut else read_eyes(observation, found.pose, profile)
     unlike = eyes is not None and eyes.unlike > UNLIKE_MOST
-    if eyes is not None:
-        iris = iris_pitch_deg(face.points_px, pitch, EYES[profile.eyes])
-        glimpse = Glimpse(eyes.pitch_deg, eyes.unlike, iris)
     if eyes is not None and not unlike:
         eye_yaw, eye_pitch, vergence = eyes.yaw_deg, eyes.pitch_deg, eyes.vergence_deg
         direction = rotation @ direction_from_angles(eye_yaw, eye_pitch)
@@ -151,7 +146,6 @@ def _full_sample(
         quality=quality_of(found),
         reason="eyes_shut" if shut else "eyes_unlike" if unlike else "",
         body_seen=_no_body(observation),
-        glimpse=glimpse,
     )
     if observation.body is None:
         return sample

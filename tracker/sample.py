@@ -29,25 +29,6 @@ Reach = tuple[tuple[float, float], tuple[float, float]]
 
 
 @dataclass(frozen=True, slots=True)
-class Glimpse:
-    """What two ways of reading say of open eyes, whether or not they are believed.
-
-    Attributes
-    ----------
-    pitch_deg
-        Pitch of the eyes in the head, as the person's own model reads it.
-    unlike
-        How unlike those of the set-up the eyes look; 1 is usual.
-    iris_deg
-        The same pitch by the height of the irises alone, less a constant that nobody knows.
-    """
-
-    pitch_deg: float
-    unlike: float
-    iris_deg: float
-
-
-@dataclass(frozen=True, slots=True)
 class Sample:
     """One measured moment, in the axes, signs and units of the rest frame.
 
@@ -65,10 +46,6 @@ class Sample:
     sure its shoulders are (0 to 1). ``shoulder_*`` are places from the point about which
     the head turns, ``elbow_*`` and ``wrist_*`` from the mid-point of the eyes
     (:mod:`tracker.body`).
-
-    ``gaze_off_deg`` stands where the eyes look too unlike those of the set-up to be read, and
-    yet are surely above or below the target: so far off they seemed. ``glimpse`` is what that
-    is decided from (:mod:`tracker.session.doubt`) and stands in no trace.
     """
 
     time_s: float
@@ -109,10 +86,8 @@ class Sample:
     wrist_right_y_mm: float = nan
     wrist_left_x_mm: float = nan
     wrist_left_y_mm: float = nan
-    gaze_off_deg: float = nan
-    glimpse: Glimpse | None = None
 
 
 #: The columns of a trace, in file order.
-TRACE_COLUMNS: tuple[str, ...] = tuple(f.name for f in fields(Sample) if f.name != "glimpse")
+TRACE_COLUMNS: tuple[str, ...] = tuple(f.name for f in fields(Sample))
 TEXT_COLUMNS = frozenset({"step", "reason"})

@@ -45,6 +45,9 @@ HELD_WITHIN_S = 0.6
 WITH_SETUP = frozenset({"soft-standing-chin-down"})
 #: The one to begin with: it is drawn soonest.
 FIRST = ("standing-chin-down",)
+#: Played, and not told: as far as the irises are off while a head turns, doubted looks down
+#: can't be told from lids that hang (DEVELOPERS.md, "Looks down and hanging lids").
+UNTOLD = frozenset({"turns-looking-down"})
 PAIRS = [(row, name) for row in ROWS for name in (*row.well, *row.badly)]
 BEYOND = [(row, name) for row in MOVING for name in (*row.well, *row.badly)]
 FINISHED = {p.stem: p for p in shipped()}
@@ -127,7 +130,9 @@ def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
     """As many films as are wanted."""
     if "name" in metafunc.fixturenames:
         wanted = in_turn()[: metafunc.config.getoption("--rows")]
-        metafunc.parametrize(("row", "name"), wanted, ids=[name for _, name in wanted])
+        untold = pytest.mark.xfail(reason="not told", strict=True)
+        films = [pytest.param(r, n, id=n, marks=[untold] if n in UNTOLD else []) for r, n in wanted]
+        metafunc.parametrize(("row", "name"), films)
 
 
 @pytest.mark.timeout(1800)

@@ -37,7 +37,7 @@ def rounded(sample: Sample) -> Sample:
             # Adding 0 turns -0 into 0, which a file can't tell apart.
             value = round(value, places) + 0.0 if isfinite(value) else nan
         values[name] = value
-    return replace(sample, **values)
+    return Sample(**values)
 
 
 #: Eyes asked to go farther than the set-up taught by more than this are not believed:
@@ -62,13 +62,12 @@ def completed(
     sample = _filled(sample, step)
     if withhold and isfinite(sample.gaze_yaw_deg):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=withhold)
-    if reach is not None and isfinite(sample.gaze_yaw_deg) and asks_beyond(sample, reach):
+    if reach is not None and isfinite(sample.gaze_yaw_deg) and _asks_beyond(sample, reach):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=BEYOND)
     return sample
 
 
-def asks_beyond(sample: Sample, reach: Reach) -> bool:
-    """Whether the target asks the eyes to go beyond what the set-up taught."""
+def _asks_beyond(sample: Sample, reach: Reach) -> bool:
     asked = target_in_head(sample)
     return any(
         not low - BEYOND_DEG <= angle <= high + BEYOND_DEG

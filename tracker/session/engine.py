@@ -15,7 +15,6 @@ from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
-from tracker.session.doubt import Doubt
 from tracker.session.journal import (
     FORMAT,
     FORMAT_VERSION,
@@ -58,7 +57,6 @@ class Engine:
         self._reach: Reach | None = None
         self._gaze_error_deg = nan
         self._varifocal = False
-        self._doubt = Doubt()
         self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
         head |= {"columns": list(NUMBER_COLUMNS)}
@@ -221,10 +219,7 @@ class Engine:
         self._end_before(sample.time_s)
         number = self._number_at(sample.time_s)
         step = self._steps[number] if number is not None else None
-        withheld = self._withheld(step)
-        sample = completed(sample, step, self._reach, withhold=withheld)
-        doubt = self._doubt.judged(sample, nan if withheld else self._gaze_error_deg, self._reach)
-        sample = rounded(doubt)
+        sample = rounded(completed(sample, step, self._reach, withhold=self._withheld(step)))
         self._last = sample
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None

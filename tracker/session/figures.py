@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 from collections.abc import Callable, Iterable, Sequence
-from math import inf, isfinite, isnan, nan
+from math import isfinite, nan
 from typing import Any
 
 import numpy as np
@@ -101,13 +101,8 @@ def gaze_figures(
     ``head_turns`` the turns are not those of a head, and there is nothing to turn back from.
     """
     limit = off_target_limit_deg(setup_error_deg)
-    # Of eyes that are only known to be off the target nobody knows how far: no error, but off.
-    rows = [
-        (s, inf if isfinite(s.gaze_off_deg) else gaze_error_deg(s))
-        for s in samples
-        if eyes_usable(s)
-    ]
-    rows = [(s, e) for s, e in rows if not isnan(e)]
+    rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
+    rows = [(s, e) for s, e in rows if isfinite(e)]
     reason = _why_no_gaze(samples)
     return {
         "on_target_fraction": _on_target([e for _, e in rows], reason, limit),
@@ -144,8 +139,7 @@ def _side(sample: Sample) -> str:
 
 def reason_fraction(samples: Sequence[Sample], reason: str) -> float:
     """Share of the samples in which something was not measured for this reason."""
-    unread = (s.reason == reason and not isfinite(s.gaze_off_deg) for s in samples)
-    return sum(unread) / max(len(samples), 1)
+    return sum(s.reason == reason for s in samples) / max(len(samples), 1)
 
 
 def _why_no_gaze(samples: Sequence[Sample]) -> str:

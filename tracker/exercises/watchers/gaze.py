@@ -62,8 +62,6 @@ class GazeOffTarget(Excursion):
 
     def feed(self, sample: Sample) -> list[Change]:
         """Take the next sample; shut eyes are no loss of gaze."""
-        if isfinite(sample.gaze_off_deg):
-            return self._follow(sample.time_s, sample.gaze_off_deg)
         yaw = sample.gaze_yaw_deg - sample.target_yaw_deg
         pitch = sample.gaze_pitch_deg - sample.target_pitch_deg
         if not (isfinite(yaw) and isfinite(pitch) and eyes_usable(sample)):
