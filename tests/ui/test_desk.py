@@ -111,7 +111,8 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
     ]
     assert [t.split(".")[0] for t in told] == ["robin", "finch", "wren", "teal", "plover", "heron"]
     assert "First: told of falls in the last week: one fall, not hurt" in told[0]
-    assert "First: stopped unwell" in told[1]
+    # Beside it what else comes first, by name and not as a number of others.
+    assert "First: stopped unwell; answered yes: " in told[1] and "positional spin" in told[1]
     assert "% of bouts asked" in told[2]
     assert "head to the left" in told[3] and "can't be trusted" in told[4]
     assert "Then: condition met" in told[5]

@@ -45,9 +45,12 @@ def reason_word(person: Person) -> str:
 def lines_of(person: Person) -> list[str]:
     """The lines under a name: why to look, then practice."""
     if person.reasons:
-        why = f"{reason_word(person)}: {trade.shown(person.reasons[0].text)}"
-        if len(person.reasons) > 1:
-            why += f" ({words.say('desk.more', count=len(person.reasons) - 1)})"
+        # A second one that needs eyes first is named: it must not hide behind a number.
+        grave = [r for r in person.reasons if r.kind in FIRST][:2]
+        told = grave or person.reasons[:1]
+        why = f"{reason_word(person)}: {'; '.join(trade.shown(r.text) for r in told)}"
+        if len(person.reasons) > len(told):
+            why += f" ({words.say('desk.more', count=len(person.reasons) - len(told))})"
     else:
         why = words.say("desk.nothing_first")
     share = person.adherence.share
