@@ -78,6 +78,11 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.replace.ask": QT_TRANSLATE_NOOP(
         "turnpost", "{file} is there already. If you replace it, what it holds now is gone."
     ),
+    "edit.replace.changed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "{file} was changed by somebody else since you opened it. If you replace it, their changes "
+        "are gone.",
+    ),
     "edit.replace": QT_TRANSLATE_NOOP("turnpost", "Replace it"),
     "edit.replace.other": QT_TRANSLATE_NOOP("turnpost", "Choose another name"),
     "edit.sheet.which": QT_TRANSLATE_NOOP(

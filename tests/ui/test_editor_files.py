@@ -77,7 +77,22 @@ def test_a_file_that_is_there_is_replaced_only_after_asking(
     file.write_text(TEXT, encoding="utf-8")
     enter(window, ("rest_s",), "55")
     Hands(window).press(Key.Key_S, CTRL)
-    assert "is there already" in asked(window) and file.read_text(encoding="utf-8") == TEXT
+    assert "changed by somebody else" in asked(window)
+    assert file.read_text(encoding="utf-8") == TEXT
+
+
+def test_a_plan_that_a_colleague_saved_meanwhile_is_said_to_be_newer(
+    open_editor: OpenEditor, file: Path
+) -> None:
+    theirs, mine = open_editor(file), open_editor(file)
+    enter(theirs, ("rest_s",), "40")
+    assert not mine.document.is_changed_since(file)
+    theirs.document.save(file)
+    enter(mine, ("rest_s",), "45")
+    Hands(mine).press(Key.Key_S, CTRL)
+    assert "changed by somebody else" in asked(mine)
+    answer(mine, "edit.cancel")
+    assert load_plan(file).rest_s == 40
 
 
 def test_another_name_leaves_the_older_file_alone(

@@ -63,6 +63,8 @@ class Document(QObject):
         self.stack = QUndoStack(self)
         #: What this window has written itself: that may be replaced without asking.
         self._written: dict[FilePath, bytes] = {}
+        #: What each file held when it was last opened or saved here.
+        self._known: dict[FilePath, bytes] = {}
         self._state: State | None = None
         self._sessions: tuple[str | None, Sequence[SessionRow]] | None = None
 
@@ -132,6 +134,7 @@ class Document(QObject):
             If it is no plan, or can't be put right here; the plan that is open stays.
         """
         self.begin(editable_data(read_text(path), str(path)), path)
+        self._known[path.absolute()] = _bytes_of(path)
 
     # --- where it goes ---
 
@@ -147,6 +150,11 @@ class Document(QObject):
         except OSError:
             return path.exists()
 
+    def is_changed_since(self, path: FilePath) -> bool:
+        """Whether somebody else has changed a file since it was opened or saved here."""
+        known = self._known.get(path.absolute())
+        return known is not None and path.exists() and _bytes_of(path) != known
+
     def save(self, path: FilePath) -> None:
         """Write the plan, whole or not at all; nobody can practise one that has faults.
 
@@ -160,7 +168,15 @@ class Document(QObject):
         plan = self.state.plan
         text = text_of(self.data) if plan is None else format_plan(plan)
         write_atomically(path, text)
-        self._written[path.absolute()] = text.encode("utf-8")
+        self._written[path.absolute()] = self._known[path.absolute()] = text.encode("utf-8")
         self.path = path
         self.stack.setClean()
         self.changed.emit()
+
+
+def _bytes_of(path: FilePath) -> bytes:
+    """What a file holds; nothing where it can't be read."""
+    try:
+        return path.read_bytes()
+    except OSError:
+        return b""

@@ -5310,6 +5310,11 @@
             <translation>{file} موجود من قبل. إذا استبدلته ضاع ما فيه الآن.</translation>
         </message>
         <message>
+            <source>{file} was changed by somebody else since you opened it. If you replace it, their changes are gone.</source>
+            <comment>edit.replace.changed</comment>
+            <translation>غيّر شخص آخر {file} بعد أن فتحته. إذا استبدلته فستضيع تغييراته.</translation>
+        </message>
+        <message>
             <source>Choose another name</source>
             <comment>edit.replace.other</comment>
             <translation>اختيار اسم آخر</translation>

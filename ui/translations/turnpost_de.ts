@@ -5310,6 +5310,11 @@
             <translation>{file} gibt es schon. Wenn Sie die Datei ersetzen, ist ihr bisheriger Inhalt weg.</translation>
         </message>
         <message>
+            <source>{file} was changed by somebody else since you opened it. If you replace it, their changes are gone.</source>
+            <comment>edit.replace.changed</comment>
+            <translation>{file} wurde von jemand anderem geändert, seit Sie die Datei geöffnet haben. Wenn Sie sie ersetzen, sind diese Änderungen weg.</translation>
+        </message>
+        <message>
             <source>Choose another name</source>
             <comment>edit.replace.other</comment>
             <translation>Anderen Namen wählen</translation>

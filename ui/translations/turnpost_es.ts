@@ -5310,6 +5310,11 @@
             <translation>{file} ya existe. Si lo reemplaza, se pierde lo que contiene ahora.</translation>
         </message>
         <message>
+            <source>{file} was changed by somebody else since you opened it. If you replace it, their changes are gone.</source>
+            <comment>edit.replace.changed</comment>
+            <translation>Otra persona ha cambiado {file} desde que usted lo abrió. Si lo sustituye, esos cambios se pierden.</translation>
+        </message>
+        <message>
             <source>Choose another name</source>
             <comment>edit.replace.other</comment>
             <translation>Elegir otro nombre</translation>
