@@ -6950,7 +6950,7 @@
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
-            <source>Has any of this begun or happened only lately?</source>
+            <source>Did any of this start or happen only lately?</source>
             <comment>gate.ask_first</comment>
             <translation>¿Algo de esto ha aparecido hace poco?</translation>
         </message>
