@@ -11,7 +11,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SAFETY_WORDS: dict[str, object] = {
     "gate.ask": QT_TRANSLATE_NOOP("turnpost", "Is any of this new since last time?"),
-    "gate.ask_first": QT_TRANSLATE_NOOP("turnpost", "Did any of this start or happen only lately?"),
+    "gate.ask_first": QT_TRANSLATE_NOOP("turnpost", "Did any of this start or happen not long ago?"),
     "gate.ask_unwell": QT_TRANSLATE_NOOP("turnpost", "Is any of this new just now?"),
     "gate.how": QT_TRANSLATE_NOOP(
         "turnpost", "Mark what is new. If nothing is, press “None of these”."

@@ -120,7 +120,7 @@ def test_a_sound_that_was_not_heard_promises_nothing_either(begin: Begin) -> Non
 @pytest.mark.parametrize(
     ("been_here", "asked"),
     [
-        (False, "Did any of this start or happen only lately?"),
+        (False, "Did any of this start or happen not long ago?"),
         (True, "Is any of this new since last time?"),
     ],
 )

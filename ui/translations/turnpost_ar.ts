@@ -6950,7 +6950,7 @@
             <translation>هل ظهر شيء من هذا منذ آخر مرة؟</translation>
         </message>
         <message>
-            <source>Did any of this start or happen only lately?</source>
+            <source>Did any of this start or happen not long ago?</source>
             <comment>gate.ask_first</comment>
             <translation>هل بدأ شيء من هذا أو حدث منذ وقت قريب فقط؟</translation>
         </message>

@@ -6950,7 +6950,7 @@
             <translation>Ist etwas davon neu seit dem letzten Mal?</translation>
         </message>
         <message>
-            <source>Did any of this start or happen only lately?</source>
+            <source>Did any of this start or happen not long ago?</source>
             <comment>gate.ask_first</comment>
             <translation>Ist etwas davon erst kürzlich aufgetreten?</translation>
         </message>

@@ -6950,7 +6950,7 @@
             <translation>¿Hay algo de esto nuevo desde la última vez?</translation>
         </message>
         <message>
-            <source>Did any of this start or happen only lately?</source>
+            <source>Did any of this start or happen not long ago?</source>
             <comment>gate.ask_first</comment>
             <translation>¿Algo de esto ha aparecido hace poco?</translation>
         </message>
