@@ -120,6 +120,6 @@ def _line(name: str, rows: list[Reading]) -> Iterable[str]:
     middle = median(value for value, *_ in rows)
     kept = sum(value <= limit for value, _, limit in rows if limit is not None)
     # The strictest, where fine pictures have an aim of their own.
-    said = "" if aim is None else f"{min(row[2] for row in rows if row[2] is not None):g}"
+    said = "" if aim is None else f"{min(row[2] for row in rows if row[2] is not None):.3g}"
     share = "" if aim is None else f"{kept}/{len(rows)}"
     yield f"{name:44}{len(rows):>6}{middle:>8.3f}{worst:>8.3f}{said:>7}{share:>8}  {where}"
