@@ -25,6 +25,7 @@ from tracker.handover.word_list import WORD_LIST
 from tracker.plan.starter import starter_plan
 from ui import words
 from ui.app import SMALLEST, Window
+from ui.keys import KEYS, PAGE_KEYS
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.told_words import TOLD_WORDS
 from ui.translating import (
@@ -107,6 +108,12 @@ def test_an_unfinished_text_is_not_shown(tmp_path: Path) -> None:
 
 #: What is no word: units and names of keys and devices, and the languages' own names.
 _NO_WORDS = {"cm", "r", "Test camera", "A +", "A −", "A", *(name for _, name in LANGUAGES)}
+#: Keys that bear the same on every keyboard, and what is left of those beside a translated one.
+_NO_WORDS |= {
+    k.sequence.replace("Ctrl", "⟦Ctrl⟧")
+    for k in (*KEYS, *PAGE_KEYS)
+    if f"help.name.{k.sequence}" not in words.WORDS
+}
 
 
 def no_values(text: str, fake: FakeWorld) -> str:
