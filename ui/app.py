@@ -98,6 +98,7 @@ class Window(QWidget):
         )
         #: The page that lies over another for a while, and what is under it.
         self._covered: tuple[str, Phase, Task | None] | None = None
+        self._under_help = ""
         self.beside = Beside(self, settings, lambda plan, new: begin_baseline(self, plan, new))
         self.handing_over, self.pages = make_pages(self, world.run)
         self._lay_out()
@@ -173,6 +174,7 @@ class Window(QWidget):
             "other_next": lambda: self.director.change_coming("next"),
             "take_back": lambda: self.director.change_coming("undo"),
             "sound": self.open_sound,
+            "help": self.switch_help,
             "full_screen": self.switch_full_screen,
             "quit": self.close,
         }
@@ -282,6 +284,8 @@ class Window(QWidget):
         """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
             self.director.stop()
+        elif self.covering() == "help":
+            self.switch_help()
         else:
             self.cover("")
 
@@ -300,6 +304,14 @@ class Window(QWidget):
             self.director.first_go_on()
             return
         self.cover("")
+
+    def switch_help(self) -> None:
+        """The page of keys and help, unless something goes on; and back to what it covered."""
+        if self.covering() == "help":
+            self.cover(self._under_help)
+            return
+        self._under_help = self.covering()
+        self.cover("help")
 
     def cover(self, name: str) -> None:
         """Lay a page over the one that is shown, unless something goes on there; empty: none."""

@@ -40,6 +40,15 @@ KEYS: tuple[Key, ...] = (
     Key("other_next", "F9", call_only=True),
     Key("take_back", "F10", call_only=True),
     Key("sound", "Ctrl+M"),
+    Key("help", "F1"),
     Key("full_screen", "F11"),
     Key("quit", "Ctrl+Q"),
+)
+
+#: Keys that pages and buttons answer to by themselves; Space presses too, but not in a set.
+PAGE_KEYS: tuple[Key, ...] = (
+    Key("next", "Tab"),
+    Key("press", "Enter"),
+    Key("down", "PgDown"),
+    Key("up", "PgUp"),
 )

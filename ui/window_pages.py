@@ -12,6 +12,7 @@ from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
 from ui.pages.gate import GatePage
+from ui.pages.help import HelpPage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
 from ui.pages.practice import PracticePage
@@ -77,6 +78,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
             window.beside.open_desk,
             window.beside.open_editor,
             hand_over.open,
+            window.switch_help,
             lambda: welcome.plan,
         ),
         "same": hand_over.same,
@@ -88,6 +90,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "mark": MarkPage(director),
         "practice": PracticePage(director, window.fields.practice),
         "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
+        "help": HelpPage(window.switch_help),
         "sound": SoundPage(director, window.settings, window.close_sound),
         "first": FirstPage(
             director,

@@ -18,6 +18,7 @@ from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
 from ui.handover_words import HANDOVER_WORDS
+from ui.help_words import HELP_WORDS
 from ui.manner_words import MANNER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
@@ -387,6 +388,7 @@ WORDS: dict[str, object] = {
     **WEEKLY_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
+    **HELP_WORDS,
     **HANDOVER_WORDS,
     **DESK_WORDS,
     **TOLD_WORDS,

@@ -40,7 +40,7 @@ from ui import theme, words
 from ui.app import Window
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
 from ui.editor.window import EditorWindow
-from ui.keys import KEYS
+from ui.keys import KEYS, PAGE_KEYS
 from ui.ports import Baseline
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Phase
@@ -149,6 +149,13 @@ def walk_first(window: Window, fake: FakeWorld) -> Iterator[str]:
     window.open_sound()
     yield "sound"
     window.close_sound()
+    window.switch_help()
+    yield "help"
+    while window.pages["help"].read_on.isVisible():
+        window.pages["help"].page_down()
+        QApplication.processEvents()
+    yield "help, its end"
+    window.switch_help()
 
 
 def walk_shared(window: Window, fake: FakeWorld) -> Iterator[str]:
@@ -497,6 +504,7 @@ def test_no_key_does_two_things_nor_takes_one_of_the_pages() -> None:
     # Pages answer to these themselves: scores, choices, scrolling, the field of a card.
     own = {*"0123456789", "Return", "Enter", "Tab", "Up", "Down", "Left", "Right"}
     own |= {"PgUp", "PgDown", "Home", "End"}
+    assert {k.sequence for k in PAGE_KEYS} <= own
     assert not own & set(taken)
     # Space presses what has the keys, but where a set goes on.
     assert [k.live_only for k in KEYS if k.sequence == "Space"] == [True]
@@ -519,6 +527,7 @@ def test_keys_that_stand_on_a_button_are_those_of_the_table(key: Any) -> None:
         "other_next": "call.other_next",
         "take_back": "call.take_back",
         "sound": "sound.open",
+        "help": "help.open",
     }
     if key.action in shown:
         assert f"({key.sequence})" in words.say(shown[key.action])

@@ -20,11 +20,12 @@ from tests.ui.marked import shown_texts, unmarked
 from tests.ui.patient import Person
 from tests.ui.pictures import keep
 from tests.ui.test_every_page import WALKS, pages
-from tests.ui.test_window import cut_in
+from tests.ui.test_window import cut_in, pixels
 from tracker.handover.word_list import WORD_LIST
 from tracker.plan.starter import starter_plan
 from ui import words
 from ui.app import SMALLEST, Window
+from ui.keys import KEYS, PAGE_KEYS
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.told_words import TOLD_WORDS
 from ui.translating import (
@@ -39,6 +40,7 @@ from ui.translating import (
 )
 from ui.voice import QtVoice
 from ui.voice_engine import Engine
+from ui.widgets.basic import Words
 from ui.widgets.choices import OneOf
 from ui.widgets.field import TargetField
 from ui.widgets.header import CameraMark
@@ -107,6 +109,12 @@ def test_an_unfinished_text_is_not_shown(tmp_path: Path) -> None:
 
 #: What is no word: units and names of keys and devices, and the languages' own names.
 _NO_WORDS = {"cm", "r", "Test camera", "A +", "A −", "A", *(name for _, name in LANGUAGES)}
+#: Keys that bear the same on every keyboard, and what is left of those beside a translated one.
+_NO_WORDS |= {
+    k.sequence.replace("Ctrl", "⟦Ctrl⟧")
+    for k in (*KEYS, *PAGE_KEYS)
+    if f"help.name.{k.sequence}" not in words.WORDS
+}
 
 
 def no_values(text: str, fake: FakeWorld) -> str:
@@ -310,6 +318,22 @@ def test_in_arabic_what_is_read_changes_sides_and_what_is_measured_does_not(
         QTest.keyClick(scale, key)
         assert scale.value == value
     scale.close()
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_a_full_line_of_arabic_is_not_cut_at_its_end(make: Make, percent: int) -> None:
+    """No ink in the outermost column, however wide: what went on beyond it would leave some."""
+    make(language="ar")
+    label = Words(words.say("caution.help"))
+    label.set_percent(percent)
+    touched = []
+    for width in range(300, 900, 5):
+        label.resize(width, label.heightForWidth(width))
+        drawn = pixels(label.grab().toImage())
+        assert (drawn != drawn[0, 0]).any()
+        if (drawn[:, 0] != drawn[0, 0]).any():
+            touched.append(width)
+    assert not touched
 
 
 def test_choices_stand_in_reading_order(make: Make) -> None:

@@ -1,4 +1,4 @@
-"""The measures that are taken once, and what else is seldom needed: first steps, the desk."""
+"""The measures that are taken once, and what else is seldom needed: first steps, help, the desk."""
 
 from __future__ import annotations
 
@@ -41,6 +41,7 @@ class ToolsPage(Page):
         review: Callable[[], None],
         edit: Callable[[], None],
         hand_over: Callable[[], None],
+        show_help: Callable[[], None],
         plan: Callable[[], Plan | None],
     ) -> None:
         super().__init__()
@@ -64,6 +65,8 @@ class ToolsPage(Page):
         self.edit.clicked.connect(edit)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
+        self.help = Button(words.say("help.open"))
+        self.help.clicked.connect(show_help)
         self.baseline = Button(words.say("tools.baseline"))
         self.baseline.clicked.connect(self._ask_baseline)
         self.ask = Words(words.say("baseline.ask"), "lead", bold=True)
@@ -74,7 +77,7 @@ class ToolsPage(Page):
         # What is seldom needed may lie below; the way back has to be in sight.
         seldom = QWidget()
         row = FlowRow(seldom)
-        for button in (self.first, self.review, self.edit, self.baseline):
+        for button in (self.first, self.help, self.review, self.edit, self.baseline):
             row.addWidget(button)
         policy = seldom.sizePolicy()
         policy.setHeightForWidth(True)

@@ -7245,6 +7245,221 @@
             <translation>أين يوضع الملف</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>help.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>In the whole program</source>
+            <comment>help.group.always</comment>
+            <translation>في البرنامج كله</translation>
+        </message>
+        <message>
+            <source>In the layout for a call, between two sets: for your therapist</source>
+            <comment>help.group.call</comment>
+            <translation>في عرض المكالمة، بين مجموعتين: لمعالجك</translation>
+        </message>
+        <message>
+            <source>To get about on a page</source>
+            <comment>help.group.page</comment>
+            <translation>للتنقل في الصفحة</translation>
+        </message>
+        <message>
+            <source>While a set goes on</source>
+            <comment>help.group.set</comment>
+            <translation>أثناء المجموعة</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>help.key.colours</comment>
+            <translation>فاتح أو داكن</translation>
+        </message>
+        <message>
+            <source>Read on below</source>
+            <comment>help.key.down</comment>
+            <translation>متابعة القراءة في الأسفل</translation>
+        </message>
+        <message>
+            <source>Faster</source>
+            <comment>help.key.faster</comment>
+            <translation>أسرع</translation>
+        </message>
+        <message>
+            <source>Full screen, and back</source>
+            <comment>help.key.full_screen</comment>
+            <translation>ملء الشاشة، والعودة منه</translation>
+        </message>
+        <message>
+            <source>This page, and back</source>
+            <comment>help.key.help</comment>
+            <translation>هذه الصفحة، والعودة منها</translation>
+        </message>
+        <message>
+            <source>Larger movement</source>
+            <comment>help.key.larger</comment>
+            <translation>حركة أكبر</translation>
+        </message>
+        <message>
+            <source>Mark this moment for your therapist (in a session)</source>
+            <comment>help.key.mark</comment>
+            <translation>وضع علامة على هذه اللحظة لمعالجك (أثناء الجلسة)</translation>
+        </message>
+        <message>
+            <source>To the next button</source>
+            <comment>help.key.next</comment>
+            <translation>إلى الزر التالي</translation>
+        </message>
+        <message>
+            <source>Another exercise first</source>
+            <comment>help.key.other_next</comment>
+            <translation>تمرين آخر أولًا</translation>
+        </message>
+        <message>
+            <source>Pause, and go on</source>
+            <comment>help.key.pause</comment>
+            <translation>إيقاف مؤقت، ثم متابعة</translation>
+        </message>
+        <message>
+            <source>Show or hide your picture</source>
+            <comment>help.key.picture</comment>
+            <translation>إظهار صورتك أو إخفاؤها</translation>
+        </message>
+        <message>
+            <source>Press the button that has the ring</source>
+            <comment>help.key.press</comment>
+            <translation>ضغط الزر المحاط بإطار</translation>
+        </message>
+        <message>
+            <source>End Turnpost; what was done is saved</source>
+            <comment>help.key.quit</comment>
+            <translation>إنهاء Turnpost؛ ويُحفظ ما أُنجز</translation>
+        </message>
+        <message>
+            <source>Layout for a video call, and back (not in the set-up)</source>
+            <comment>help.key.share</comment>
+            <translation>عرض لمكالمة الفيديو، والعودة منه (ليس أثناء الإعداد)</translation>
+        </message>
+        <message>
+            <source>Slower</source>
+            <comment>help.key.slower</comment>
+            <translation>أبطأ</translation>
+        </message>
+        <message>
+            <source>Smaller movement</source>
+            <comment>help.key.smaller</comment>
+            <translation>حركة أصغر</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none</source>
+            <comment>help.key.sound</comment>
+            <translation>الصوت: كلام أو نقرات أو لا شيء</translation>
+        </message>
+        <message>
+            <source>Hold drawings still, or let them move</source>
+            <comment>help.key.still</comment>
+            <translation>تثبيت الرسوم، أو تركها تتحرك</translation>
+        </message>
+        <message>
+            <source>Stop at once, or leave the page</source>
+            <comment>help.key.stop</comment>
+            <translation>التوقف فورًا، أو مغادرة الصفحة</translation>
+        </message>
+        <message>
+            <source>Take the change back</source>
+            <comment>help.key.take_back</comment>
+            <translation>التراجع عن التغيير</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>help.key.text_larger</comment>
+            <translation>نص أكبر</translation>
+        </message>
+        <message>
+            <source>Text in its usual size</source>
+            <comment>help.key.text_normal</comment>
+            <translation>النص بحجمه المعتاد</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>help.key.text_smaller</comment>
+            <translation>نص أصغر</translation>
+        </message>
+        <message>
+            <source>I feel unwell (while you practise your plan)</source>
+            <comment>help.key.unwell</comment>
+            <translation>أشعر بسوء (أثناء التدرب على خطتك)</translation>
+        </message>
+        <message>
+            <source>Back up</source>
+            <comment>help.key.up</comment>
+            <translation>العودة إلى الأعلى</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <comment>help.name.Ctrl</comment>
+            <translation>Ctrl</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <comment>help.name.Enter</comment>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>Page Down</source>
+            <comment>help.name.PgDown</comment>
+            <translation>Page Down</translation>
+        </message>
+        <message>
+            <source>Page Up</source>
+            <comment>help.name.PgUp</comment>
+            <translation>Page Up</translation>
+        </message>
+        <message>
+            <source>Space</source>
+            <comment>help.name.Space</comment>
+            <translation>المسافة</translation>
+        </message>
+        <message>
+            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <comment>help.note.always</comment>
+            <translation>لا يعمل المفتاحان F1 وCtrl+M أثناء المجموعة أو الإعداد.</translation>
+        </message>
+        <message>
+            <source>Where something moves behind the target, any key stops the set.</source>
+            <comment>help.note.set</comment>
+            <translation>عندما يتحرك شيء خلف الهدف، يوقف أي مفتاح المجموعة.</translation>
+        </message>
+        <message>
+            <source>Keys and help (F1)</source>
+            <comment>help.open</comment>
+            <translation>المفاتيح والمساعدة (F1)</translation>
+        </message>
+        <message>
+            <source>How to give a score</source>
+            <comment>help.scores</comment>
+            <translation>كيف تعطي درجة</translation>
+        </message>
+        <message>
+            <source>Then press Enter.</source>
+            <comment>help.scores.enter</comment>
+            <translation>ثم اضغط مفتاح الإدخال (Enter).</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <comment>help.title</comment>
+            <translation>المفاتيح والمساعدة</translation>
+        </message>
+        <message>
+            <source>If you feel unwell</source>
+            <comment>help.unwell</comment>
+            <translation>إذا شعرت بسوء</translation>
+        </message>
+        <message>
+            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <comment>help.unwell.how</comment>
+            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب على خطتك اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
+        </message>
+        <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
             <comment>how.ankle-sway.closed</comment>
             <translation>قف مستقيمًا. مِل ببطء نحو أصابع قدميك، ثم نحو كعبيك. اثنِ كاحليك لا وركيك. أبقِ عينيك مغمضتين.</translation>

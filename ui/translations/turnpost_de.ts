@@ -7245,6 +7245,221 @@
             <translation>Wohin mit der Datei</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>help.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>In the whole program</source>
+            <comment>help.group.always</comment>
+            <translation>Im ganzen Programm</translation>
+        </message>
+        <message>
+            <source>In the layout for a call, between two sets: for your therapist</source>
+            <comment>help.group.call</comment>
+            <translation>In der Ansicht für das Gespräch, zwischen zwei Durchgängen: für Ihre Therapiepraxis</translation>
+        </message>
+        <message>
+            <source>To get about on a page</source>
+            <comment>help.group.page</comment>
+            <translation>Um sich auf einer Seite zu bewegen</translation>
+        </message>
+        <message>
+            <source>While a set goes on</source>
+            <comment>help.group.set</comment>
+            <translation>Während ein Durchgang läuft</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>help.key.colours</comment>
+            <translation>Hell oder dunkel</translation>
+        </message>
+        <message>
+            <source>Read on below</source>
+            <comment>help.key.down</comment>
+            <translation>Unten weiterlesen</translation>
+        </message>
+        <message>
+            <source>Faster</source>
+            <comment>help.key.faster</comment>
+            <translation>Schneller</translation>
+        </message>
+        <message>
+            <source>Full screen, and back</source>
+            <comment>help.key.full_screen</comment>
+            <translation>Ganzer Bildschirm, und zurück</translation>
+        </message>
+        <message>
+            <source>This page, and back</source>
+            <comment>help.key.help</comment>
+            <translation>Diese Seite, und zurück</translation>
+        </message>
+        <message>
+            <source>Larger movement</source>
+            <comment>help.key.larger</comment>
+            <translation>Größere Bewegung</translation>
+        </message>
+        <message>
+            <source>Mark this moment for your therapist (in a session)</source>
+            <comment>help.key.mark</comment>
+            <translation>Diesen Moment für Ihre Therapiepraxis merken (während einer Sitzung)</translation>
+        </message>
+        <message>
+            <source>To the next button</source>
+            <comment>help.key.next</comment>
+            <translation>Zum nächsten Knopf</translation>
+        </message>
+        <message>
+            <source>Another exercise first</source>
+            <comment>help.key.other_next</comment>
+            <translation>Erst eine andere Übung</translation>
+        </message>
+        <message>
+            <source>Pause, and go on</source>
+            <comment>help.key.pause</comment>
+            <translation>Pause, und weiter</translation>
+        </message>
+        <message>
+            <source>Show or hide your picture</source>
+            <comment>help.key.picture</comment>
+            <translation>Ihr Bild zeigen oder verbergen</translation>
+        </message>
+        <message>
+            <source>Press the button that has the ring</source>
+            <comment>help.key.press</comment>
+            <translation>Den umrandeten Knopf drücken</translation>
+        </message>
+        <message>
+            <source>End Turnpost; what was done is saved</source>
+            <comment>help.key.quit</comment>
+            <translation>Turnpost beenden; was getan ist, wird gespeichert</translation>
+        </message>
+        <message>
+            <source>Layout for a video call, and back (not in the set-up)</source>
+            <comment>help.key.share</comment>
+            <translation>Ansicht für ein Videogespräch, und zurück (nicht während der Einrichtung)</translation>
+        </message>
+        <message>
+            <source>Slower</source>
+            <comment>help.key.slower</comment>
+            <translation>Langsamer</translation>
+        </message>
+        <message>
+            <source>Smaller movement</source>
+            <comment>help.key.smaller</comment>
+            <translation>Kleinere Bewegung</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none</source>
+            <comment>help.key.sound</comment>
+            <translation>Ton: Stimme, Takt oder nichts</translation>
+        </message>
+        <message>
+            <source>Hold drawings still, or let them move</source>
+            <comment>help.key.still</comment>
+            <translation>Zeichnungen anhalten oder bewegen lassen</translation>
+        </message>
+        <message>
+            <source>Stop at once, or leave the page</source>
+            <comment>help.key.stop</comment>
+            <translation>Sofort aufhören oder die Seite verlassen</translation>
+        </message>
+        <message>
+            <source>Take the change back</source>
+            <comment>help.key.take_back</comment>
+            <translation>Die Änderung zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>help.key.text_larger</comment>
+            <translation>Größere Schrift</translation>
+        </message>
+        <message>
+            <source>Text in its usual size</source>
+            <comment>help.key.text_normal</comment>
+            <translation>Schrift in üblicher Größe</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>help.key.text_smaller</comment>
+            <translation>Kleinere Schrift</translation>
+        </message>
+        <message>
+            <source>I feel unwell (while you practise your plan)</source>
+            <comment>help.key.unwell</comment>
+            <translation>Mir ist unwohl (während Sie Ihren Plan üben)</translation>
+        </message>
+        <message>
+            <source>Back up</source>
+            <comment>help.key.up</comment>
+            <translation>Wieder nach oben</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <comment>help.name.Ctrl</comment>
+            <translation>Strg</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <comment>help.name.Enter</comment>
+            <translation>Eingabe</translation>
+        </message>
+        <message>
+            <source>Page Down</source>
+            <comment>help.name.PgDown</comment>
+            <translation>Bild ab</translation>
+        </message>
+        <message>
+            <source>Page Up</source>
+            <comment>help.name.PgUp</comment>
+            <translation>Bild auf</translation>
+        </message>
+        <message>
+            <source>Space</source>
+            <comment>help.name.Space</comment>
+            <translation>Leertaste</translation>
+        </message>
+        <message>
+            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <comment>help.note.always</comment>
+            <translation>F1 und Strg+M bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
+        </message>
+        <message>
+            <source>Where something moves behind the target, any key stops the set.</source>
+            <comment>help.note.set</comment>
+            <translation>Wo sich etwas hinter dem Ziel bewegt, beendet jede Taste den Durchgang.</translation>
+        </message>
+        <message>
+            <source>Keys and help (F1)</source>
+            <comment>help.open</comment>
+            <translation>Tasten und Hilfe (F1)</translation>
+        </message>
+        <message>
+            <source>How to give a score</source>
+            <comment>help.scores</comment>
+            <translation>So geben Sie eine Zahl an</translation>
+        </message>
+        <message>
+            <source>Then press Enter.</source>
+            <comment>help.scores.enter</comment>
+            <translation>Drücken Sie danach die Eingabetaste.</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <comment>help.title</comment>
+            <translation>Tasten und Hilfe</translation>
+        </message>
+        <message>
+            <source>If you feel unwell</source>
+            <comment>help.unwell</comment>
+            <translation>Wenn Ihnen unwohl ist</translation>
+        </message>
+        <message>
+            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <comment>help.unwell.how</comment>
+            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie Ihren Plan üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
+        </message>
+        <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
             <comment>how.ankle-sway.closed</comment>
             <translation>Stehen Sie aufrecht. Neigen Sie sich langsam zu den Zehen, dann zu den Fersen. Bewegen Sie die Fußgelenke, nicht die Hüfte. Die Augen bleiben zu.</translation>

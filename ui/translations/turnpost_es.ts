@@ -7245,6 +7245,221 @@
             <translation>Dónde poner el archivo</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>help.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>In the whole program</source>
+            <comment>help.group.always</comment>
+            <translation>En todo el programa</translation>
+        </message>
+        <message>
+            <source>In the layout for a call, between two sets: for your therapist</source>
+            <comment>help.group.call</comment>
+            <translation>En la vista para la llamada, entre dos series: para su terapeuta</translation>
+        </message>
+        <message>
+            <source>To get about on a page</source>
+            <comment>help.group.page</comment>
+            <translation>Para moverse por una página</translation>
+        </message>
+        <message>
+            <source>While a set goes on</source>
+            <comment>help.group.set</comment>
+            <translation>Durante una serie</translation>
+        </message>
+        <message>
+            <source>Light or dark</source>
+            <comment>help.key.colours</comment>
+            <translation>Claro u oscuro</translation>
+        </message>
+        <message>
+            <source>Read on below</source>
+            <comment>help.key.down</comment>
+            <translation>Seguir leyendo abajo</translation>
+        </message>
+        <message>
+            <source>Faster</source>
+            <comment>help.key.faster</comment>
+            <translation>Más rápido</translation>
+        </message>
+        <message>
+            <source>Full screen, and back</source>
+            <comment>help.key.full_screen</comment>
+            <translation>Pantalla completa, y volver</translation>
+        </message>
+        <message>
+            <source>This page, and back</source>
+            <comment>help.key.help</comment>
+            <translation>Esta página, y volver</translation>
+        </message>
+        <message>
+            <source>Larger movement</source>
+            <comment>help.key.larger</comment>
+            <translation>Movimiento más grande</translation>
+        </message>
+        <message>
+            <source>Mark this moment for your therapist (in a session)</source>
+            <comment>help.key.mark</comment>
+            <translation>Marcar este momento para su terapeuta (durante una sesión)</translation>
+        </message>
+        <message>
+            <source>To the next button</source>
+            <comment>help.key.next</comment>
+            <translation>Al siguiente botón</translation>
+        </message>
+        <message>
+            <source>Another exercise first</source>
+            <comment>help.key.other_next</comment>
+            <translation>Antes otro ejercicio</translation>
+        </message>
+        <message>
+            <source>Pause, and go on</source>
+            <comment>help.key.pause</comment>
+            <translation>Pausa, y seguir</translation>
+        </message>
+        <message>
+            <source>Show or hide your picture</source>
+            <comment>help.key.picture</comment>
+            <translation>Mostrar u ocultar su imagen</translation>
+        </message>
+        <message>
+            <source>Press the button that has the ring</source>
+            <comment>help.key.press</comment>
+            <translation>Pulsar el botón que tiene el borde</translation>
+        </message>
+        <message>
+            <source>End Turnpost; what was done is saved</source>
+            <comment>help.key.quit</comment>
+            <translation>Cerrar Turnpost; lo hecho se guarda</translation>
+        </message>
+        <message>
+            <source>Layout for a video call, and back (not in the set-up)</source>
+            <comment>help.key.share</comment>
+            <translation>Vista para una videollamada, y volver (no durante la preparación)</translation>
+        </message>
+        <message>
+            <source>Slower</source>
+            <comment>help.key.slower</comment>
+            <translation>Más lento</translation>
+        </message>
+        <message>
+            <source>Smaller movement</source>
+            <comment>help.key.smaller</comment>
+            <translation>Movimiento más pequeño</translation>
+        </message>
+        <message>
+            <source>Sound: voice, beats or none</source>
+            <comment>help.key.sound</comment>
+            <translation>Sonido: voz, golpes o nada</translation>
+        </message>
+        <message>
+            <source>Hold drawings still, or let them move</source>
+            <comment>help.key.still</comment>
+            <translation>Detener los dibujos o dejar que se muevan</translation>
+        </message>
+        <message>
+            <source>Stop at once, or leave the page</source>
+            <comment>help.key.stop</comment>
+            <translation>Parar enseguida o salir de la página</translation>
+        </message>
+        <message>
+            <source>Take the change back</source>
+            <comment>help.key.take_back</comment>
+            <translation>Deshacer el cambio</translation>
+        </message>
+        <message>
+            <source>Larger text</source>
+            <comment>help.key.text_larger</comment>
+            <translation>Letra más grande</translation>
+        </message>
+        <message>
+            <source>Text in its usual size</source>
+            <comment>help.key.text_normal</comment>
+            <translation>Letra de tamaño normal</translation>
+        </message>
+        <message>
+            <source>Smaller text</source>
+            <comment>help.key.text_smaller</comment>
+            <translation>Letra más pequeña</translation>
+        </message>
+        <message>
+            <source>I feel unwell (while you practise your plan)</source>
+            <comment>help.key.unwell</comment>
+            <translation>Me siento mal (mientras practica su plan)</translation>
+        </message>
+        <message>
+            <source>Back up</source>
+            <comment>help.key.up</comment>
+            <translation>Volver arriba</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <comment>help.name.Ctrl</comment>
+            <translation>Ctrl</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <comment>help.name.Enter</comment>
+            <translation>Intro</translation>
+        </message>
+        <message>
+            <source>Page Down</source>
+            <comment>help.name.PgDown</comment>
+            <translation>Av Pág</translation>
+        </message>
+        <message>
+            <source>Page Up</source>
+            <comment>help.name.PgUp</comment>
+            <translation>Re Pág</translation>
+        </message>
+        <message>
+            <source>Space</source>
+            <comment>help.name.Space</comment>
+            <translation>Espacio</translation>
+        </message>
+        <message>
+            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <comment>help.note.always</comment>
+            <translation>F1 y Ctrl+M no hacen nada durante una serie o la preparación.</translation>
+        </message>
+        <message>
+            <source>Where something moves behind the target, any key stops the set.</source>
+            <comment>help.note.set</comment>
+            <translation>Cuando algo se mueve detrás del punto, cualquier tecla detiene la serie.</translation>
+        </message>
+        <message>
+            <source>Keys and help (F1)</source>
+            <comment>help.open</comment>
+            <translation>Teclas y ayuda (F1)</translation>
+        </message>
+        <message>
+            <source>How to give a score</source>
+            <comment>help.scores</comment>
+            <translation>Cómo dar una puntuación</translation>
+        </message>
+        <message>
+            <source>Then press Enter.</source>
+            <comment>help.scores.enter</comment>
+            <translation>Después pulse Intro.</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <comment>help.title</comment>
+            <translation>Teclas y ayuda</translation>
+        </message>
+        <message>
+            <source>If you feel unwell</source>
+            <comment>help.unwell</comment>
+            <translation>Si se siente mal</translation>
+        </message>
+        <message>
+            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <comment>help.unwell.how</comment>
+            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica su plan, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
+        </message>
+        <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
             <comment>how.ankle-sway.closed</comment>
             <translation>Póngase de pie, bien recto el cuerpo. Inclínese despacio hacia los dedos de los pies, luego hacia los talones. Doble los tobillos, no las caderas. Mantenga los ojos cerrados.</translation>

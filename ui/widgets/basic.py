@@ -64,6 +64,11 @@ class Words(QLabel):
     def set_percent(self, percent: int) -> None:
         """Draw at a text size in percent."""
         self.setFont(theme.font(self.role, percent, bold=self.bold))
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            # Where Qt breaks a line, it keeps the space at the right, and a line that is full
+            # goes on at the left by as much: there it would be cut. Edges of letters come to it.
+            space = self.fontMetrics().horizontalAdvance(" ")
+            self.setContentsMargins(space + 2, 0, 0, 0)
         self.updateGeometry()
 
 
@@ -71,7 +76,7 @@ def keep_room(label: Words, texts: Sequence[str], width: int) -> None:
     """Give a label the height of its longest text: nothing moves when the text changes."""
     metrics = label.fontMetrics()
     flags = int(Qt.TextFlag.TextWordWrap)
-    box = QRect(0, 0, max(width, 1), 10_000)
+    box = QRect(0, 0, max(width - label.contentsMargins().left(), 1), 10_000)
     heights = [metrics.boundingRect(box, flags, text).height() for text in texts]
     label.setFixedHeight(max([*heights, metrics.height()]) + 4)
 
