@@ -25,6 +25,7 @@ from ui.geometry import FieldExtent
 from ui.keys import KEYS, Key
 from ui.languages import language_of
 from ui.motion import is_still
+from ui.pages.camera import CameraPage
 from ui.pages.first import FirstPage
 from ui.pages.practice import PracticePage
 from ui.pages.task import TaskPage
@@ -158,7 +159,7 @@ class Window(QWidget):
         actions: dict[str, Callable[[], object]] = {
             "stop": self.stop,
             "pause": self.director.pause_or_go_on,
-            "picture": self.pages["practice"].toggle_picture,  # type: ignore[attr-defined]
+            "picture": self.toggle_picture,
             "unwell": self.director.unwell,
             "text_larger": lambda: self.appearance.step_text(1),
             "text_smaller": lambda: self.appearance.step_text(-1),
@@ -233,8 +234,10 @@ class Window(QWidget):
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
         live, sharing = page is self.pages["practice"], self.director.sharing
+        seen = live or page is self.pages["camera"]
         for shortcut, key in self._shortcuts:
-            shortcut.setEnabled((live or not key.live_only) and (sharing or not key.call_only))
+            here = live or not key.live_only or (key.picture_too and seen)
+            shortcut.setEnabled(here and (sharing or not key.call_only))
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:
@@ -312,6 +315,12 @@ class Window(QWidget):
             return
         self._under_help = self.covering()
         self.cover("help")
+
+    def toggle_picture(self) -> None:
+        """Hide the picture of oneself, or show it, on the page that has one."""
+        page = self.stack.currentWidget()
+        if isinstance(page, PracticePage | CameraPage):
+            page.toggle_picture()
 
     def cover(self, name: str) -> None:
         """Lay a page over the one that is shown, unless something goes on there; empty: none."""

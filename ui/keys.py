@@ -9,19 +9,21 @@ from dataclasses import dataclass
 class Key:
     """A key, what it does, and where it works.
 
-    ``live_only`` is on the live page alone, ``call_only`` in the layout for a call alone.
+    ``live_only`` is on the live page alone (``picture_too``: and where one sees oneself before a
+    session), ``call_only`` in the layout for a call alone.
     """
 
     action: str
     sequence: str
     live_only: bool = False
     call_only: bool = False
+    picture_too: bool = False
 
 
 KEYS: tuple[Key, ...] = (
     Key("stop", "Esc"),
     Key("pause", "Space", live_only=True),
-    Key("picture", "P", live_only=True),
+    Key("picture", "P", live_only=True, picture_too=True),
     Key("unwell", "U"),
     Key("text_larger", "Ctrl++"),
     Key("text_larger", "Ctrl+="),

@@ -2,7 +2,7 @@
 
 Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
 (why an entry isn't offered), ``symptoms.KEY`` (what follows after a set), ``score.KEY``
-(the scores).
+(the scores), ``lost.KEY`` (a camera that goes in the middle of a set).
 """
 
 from __future__ import annotations
@@ -10,8 +10,22 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SAFETY_WORDS: dict[str, object] = {
+    "lost.paused": QT_TRANSLATE_NOOP("turnpost", "This is paused."),
+    "lost.figure": QT_TRANSLATE_NOOP("turnpost", "paused"),
+    "lost.hold": QT_TRANSLATE_NOOP("turnpost", "Take hold of something firm, or sit down."),
+    "lost.back": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera is back. Go on when you are ready: press Space."
+    ),
+    "trouble.silent": QT_TRANSLATE_NOOP("turnpost", "No picture comes from the camera."),
+    "trouble.silent.do": QT_TRANSLATE_NOOP(
+        "turnpost", "Wait a moment: Turnpost tries again by itself."
+    ),
+    "trouble.restarting": QT_TRANSLATE_NOOP("turnpost", "The measuring is starting again."),
+    "trouble.restarting.do": QT_TRANSLATE_NOOP("turnpost", "Wait a moment. You need do nothing."),
     "gate.ask": QT_TRANSLATE_NOOP("turnpost", "Is any of this new since last time?"),
-    "gate.ask_first": QT_TRANSLATE_NOOP("turnpost", "Did any of this start or happen not long ago?"),
+    "gate.ask_first": QT_TRANSLATE_NOOP(
+        "turnpost", "Did any of this start or happen not long ago?"
+    ),
     "gate.ask_unwell": QT_TRANSLATE_NOOP("turnpost", "Is any of this new just now?"),
     "gate.how": QT_TRANSLATE_NOOP(
         "turnpost", "Mark what is new. If nothing is, press “None of these”."

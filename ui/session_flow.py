@@ -143,7 +143,7 @@ class Director(FirstPart):
             return
         if self.phase == Phase.exercise:
             self._pause()
-        elif self.phase == Phase.paused:
+        elif self.phase == Phase.paused and not self.go_on_without():
             self._count_from_s = self.now_s
             self._count_on()
             self._enter(Phase.countdown)
@@ -258,6 +258,7 @@ class Director(FirstPart):
 
     def _source_changed(self, state: SourceState, detail: str) -> None:
         self.source = state
+        self._note_source(state)
         if state in TROUBLES:
             self.trouble = Trouble(state, detail)
         elif state in (SourceState.running, SourceState.opening):

@@ -1,7 +1,7 @@
 """A planned session: the conductor says what comes next, this part has it done in the window.
 
 Its clock is in ``ui.session_clock``, its set-up in ``ui.session_place``, its sets are in
-``ui.session_set``.
+``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone.
 """
 
 from __future__ import annotations
@@ -27,8 +27,8 @@ from tracker.practice.tasks import (
 )
 from ui.asked import needs_moving_target
 from ui.ports import Baseline, Job
+from ui.session_lost import LostPart
 from ui.session_place import SETTING_UP
-from ui.session_set import SetPart
 from ui.session_state import COUNTDOWN_S, Phase
 from ui.speaking import Grave
 
@@ -45,7 +45,7 @@ _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
 
-class PlannedPart(SetPart):
+class PlannedPart(LostPart):
     """Leads through a plan; without one it does nothing."""
 
     plan: Plan | None = None
@@ -319,6 +319,7 @@ class PlannedPart(SetPart):
         if isinstance(before, DoSet) and self._stopped_by_sight():
             self._end_set("say.stopped")
             return
+        self._look_for_camera()
         if isinstance(before, CountDown) and now_s >= before.until_s and self._not_in_sight(now_s):
             return
         if self._recording is not None and self.phase == Phase.asking:

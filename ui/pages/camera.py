@@ -27,6 +27,8 @@ class CameraPage(Page):
         super().__init__()
         self._director, self._settings = director, settings
         self._shown: list[CameraChoice] = []
+        # Of the last picture: one that is hidden changes no verdict.
+        self._high_px = 720.0
         self._is_kept = False
         self._kept_for: CameraChoice | None = None
         self.progress = Words(progress_words("camera"), soft=True)
@@ -102,6 +104,11 @@ class CameraPage(Page):
         self._look_for_kept()
         super().enter()
 
+    def toggle_picture(self) -> None:
+        """Hide the picture, or show it again; the camera goes on, and the verdict stays."""
+        self._director.show_picture(not self._director.picture_shown)
+        self.refresh()
+
     def _wear(self, row: int) -> None:
         self._settings.glasses = self._director.glasses = GLASSES[row]
         self._look_for_kept()
@@ -151,10 +158,11 @@ class CameraPage(Page):
             return
         picture = director.preview()
         self.picture.show_bgr(picture)
-        high_px = 720.0
+        shown = director.picture_shown or director.sharing
+        self.picture.say_instead("" if shown else words.say("practice.picture_show"))
         if picture is not None:
-            high_px = 1280.0 * picture.shape[0] / picture.shape[1]
-        key = verdict(director.sample, high_px)
+            self._high_px = 1280.0 * picture.shape[0] / picture.shape[1]
+        key = verdict(director.sample, self._high_px)
         self.verdict.setText(words.say(f"verdict.{key}"))
         ready = director.sample is not None
         if ready != self.next.isEnabled():

@@ -18,7 +18,7 @@ from ui import theme, words
 from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
-from ui.session_flow import Director, Phase
+from ui.session_flow import TROUBLES, Director, Phase
 from ui.set_figure import clock_words, set_figure
 from ui.share import Board, Held, Sides, board_of
 from ui.widgets.basic import Button, Words, keep_room, relabel
@@ -27,6 +27,7 @@ from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
+from ui.widgets.remedy import Remedy
 from ui.widgets.share_board import ShareBoard
 
 #: Height that the target has at least, before the lines above it go.
@@ -46,6 +47,7 @@ class PracticePage(QWidget):
         self.title = Words(role="lead", bold=True, centred=True)
         self.asked = Words(role="body", soft=True, centred=True)
         self.cue = Words(role="title", centred=True)
+        self.remedy = Remedy()
         self.stop = Button(words.say("practice.stop"), "stop", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
         self.pause = Button(words.say("practice.pause"))
@@ -73,6 +75,7 @@ class PracticePage(QWidget):
         column.addWidget(self.share, 1)
         self.share.hide()
         column.addWidget(self.cue)
+        column.addWidget(self.remedy)
         row = self._row = FlowRow()
         # What leaves comes first: in a small window the last ones may lie below its foot.
         for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
@@ -95,6 +98,8 @@ class PracticePage(QWidget):
             if k.startswith("reason.")
         ]
         others = [words.say(f"practice.{k}") for k in ("paused", "disk", "busy")]
+        others += [words.say(key) for key in ("lost.hold", "lost.paused")]
+        others += [words.say_or(f"trouble.{state}", "trouble.failed") for state in TROUBLES]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
         count = words.say("practice.of", done=20, goal=20)
@@ -108,7 +113,13 @@ class PracticePage(QWidget):
     def _show_heads(self) -> None:
         """In a low window with large text the target needs the room of the lines above it."""
         width = self.width() - 2 * theme.L
-        below = self.cue.height() + self._row.heightForWidth(width) + theme.L + 4 * theme.S
+        below = (
+            self.cue.height()
+            + self.remedy.takes_px(width)
+            + self._row.heightForWidth(width)
+            + theme.L
+            + 4 * theme.S
+        )
         least = max(LEAST_FIELD_PX, 2 * self.field.bow_reach_px())
         free = self.height() - below - least
         # A target that goes up and down needs all there is.
@@ -221,6 +232,10 @@ class PracticePage(QWidget):
         if dose is not None:
             self.title.setText(words.say_or(f"exercise.{dose.exercise}", "program"))
         self._show_buttons()
+        # In a pause for the camera's sake it stands large, if there is room for it.
+        large = director.paused_by_camera and not self.board.how.isHidden()
+        if self.remedy.follow(director, elsewhere=large):
+            self._show_heads()
         live = director.live
         if director.phase == Phase.saving:
             self.board.hide()
@@ -237,12 +252,22 @@ class PracticePage(QWidget):
             self._quiet("" if far else starting, target=not far)
             self._show_far((words.number(seconds), words.say("far.begins")))
             return
+        if director.paused_by_camera:
+            self._show_lost()
+            return
         self._show_far()
         if director.phase == Phase.paused:
             self._quiet(words.say("practice.paused"))
             return
         if live is not None:
             self._show_live(live)
+
+    def _show_lost(self) -> None:
+        """Paused for the camera's sake: all that is to be read or read out, as large as it goes."""
+        director = self._director
+        at_once, about = director.lost_words()
+        self._quiet(at_once)
+        self.board.show_set("–", words.say("lost.figure"), f"{at_once} {about}")
 
     def _quiet(self, text: str, *, target: bool = False) -> None:
         self.cue.setText(text)

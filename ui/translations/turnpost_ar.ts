@@ -7665,6 +7665,26 @@
             <translation>أعرف الرقم</translation>
         </message>
         <message>
+            <source>The camera is back. Go on when you are ready: press Space.</source>
+            <comment>lost.back</comment>
+            <translation>عادت الكاميرا. تابع عندما تكون مستعدًا: اضغط مفتاح المسافة.</translation>
+        </message>
+        <message>
+            <source>paused</source>
+            <comment>lost.figure</comment>
+            <translation>توقف مؤقت</translation>
+        </message>
+        <message>
+            <source>Take hold of something firm, or sit down.</source>
+            <comment>lost.hold</comment>
+            <translation>أمسك بشيء ثابت، أو اجلس.</translation>
+        </message>
+        <message>
+            <source>This is paused.</source>
+            <comment>lost.paused</comment>
+            <translation>التمرين متوقف مؤقتًا.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>وجّه أنفك إلى الأمام مباشرة واثبت. يخبرك صوت متى تتابع.</translation>
@@ -9610,9 +9630,29 @@
             <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية»، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
+            <source>The measuring is starting again.</source>
+            <comment>trouble.restarting</comment>
+            <translation>القياس يبدأ من جديد.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. You need do nothing.</source>
+            <comment>trouble.restarting.do</comment>
+            <translation>انتظر لحظة. لا يلزمك فعل شيء.</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
             <translation>حاول مرة أخرى</translation>
+        </message>
+        <message>
+            <source>No picture comes from the camera.</source>
+            <comment>trouble.silent</comment>
+            <translation>لا تصل أي صورة من الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Wait a moment: Turnpost tries again by itself.</source>
+            <comment>trouble.silent.do</comment>
+            <translation>انتظر لحظة: يحاول Turnpost مرة أخرى من تلقاء نفسه.</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>

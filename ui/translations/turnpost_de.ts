@@ -7665,6 +7665,26 @@
             <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
+            <source>The camera is back. Go on when you are ready: press Space.</source>
+            <comment>lost.back</comment>
+            <translation>Die Kamera ist wieder da. Machen Sie weiter, wenn Sie so weit sind: Drücken Sie die Leertaste.</translation>
+        </message>
+        <message>
+            <source>paused</source>
+            <comment>lost.figure</comment>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>Take hold of something firm, or sit down.</source>
+            <comment>lost.hold</comment>
+            <translation>Halten Sie sich an etwas Festem fest, oder setzen Sie sich hin.</translation>
+        </message>
+        <message>
+            <source>This is paused.</source>
+            <comment>lost.paused</comment>
+            <translation>Die Übung ist angehalten.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>Richten Sie die Nase geradeaus und halten Sie still. Ein Ton sagt, wann es weitergeht.</translation>
@@ -9610,9 +9630,29 @@
             <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
+            <source>The measuring is starting again.</source>
+            <comment>trouble.restarting</comment>
+            <translation>Die Messung startet neu.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. You need do nothing.</source>
+            <comment>trouble.restarting.do</comment>
+            <translation>Warten Sie einen Moment. Sie müssen nichts tun.</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
             <translation>Noch einmal versuchen</translation>
+        </message>
+        <message>
+            <source>No picture comes from the camera.</source>
+            <comment>trouble.silent</comment>
+            <translation>Von der Kamera kommt kein Bild.</translation>
+        </message>
+        <message>
+            <source>Wait a moment: Turnpost tries again by itself.</source>
+            <comment>trouble.silent.do</comment>
+            <translation>Warten Sie einen Moment: Turnpost versucht es von selbst noch einmal.</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>

@@ -7665,6 +7665,26 @@
             <translation>Conozco el número</translation>
         </message>
         <message>
+            <source>The camera is back. Go on when you are ready: press Space.</source>
+            <comment>lost.back</comment>
+            <translation>La cámara ha vuelto. Siga cuando quiera: pulse la barra espaciadora.</translation>
+        </message>
+        <message>
+            <source>paused</source>
+            <comment>lost.figure</comment>
+            <translation>en pausa</translation>
+        </message>
+        <message>
+            <source>Take hold of something firm, or sit down.</source>
+            <comment>lost.hold</comment>
+            <translation>Agárrese a algo firme o siéntese.</translation>
+        </message>
+        <message>
+            <source>This is paused.</source>
+            <comment>lost.paused</comment>
+            <translation>El ejercicio está en pausa.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>Apunte la nariz al frente y no se mueva. Un sonido dice cuándo seguir.</translation>
@@ -9610,9 +9630,29 @@
             <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad», y pruebe otra vez.</translation>
         </message>
         <message>
+            <source>The measuring is starting again.</source>
+            <comment>trouble.restarting</comment>
+            <translation>La medición está empezando de nuevo.</translation>
+        </message>
+        <message>
+            <source>Wait a moment. You need do nothing.</source>
+            <comment>trouble.restarting.do</comment>
+            <translation>Espere un momento. No tiene que hacer nada.</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <comment>trouble.retry</comment>
             <translation>Probar otra vez</translation>
+        </message>
+        <message>
+            <source>No picture comes from the camera.</source>
+            <comment>trouble.silent</comment>
+            <translation>No llega ninguna imagen de la cámara.</translation>
+        </message>
+        <message>
+            <source>Wait a moment: Turnpost tries again by itself.</source>
+            <comment>trouble.silent.do</comment>
+            <translation>Espere un momento: Turnpost vuelve a intentarlo solo.</translation>
         </message>
         <message>
             <source>The camera has been unplugged.</source>

@@ -21,6 +21,7 @@ class Picture(QWidget):
         self._least_height = least_height
         self._image: QImage | None = None
         self._hidden = False
+        self._instead = ""
         self.setAccessibleName(words.say("camera.picture"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
@@ -40,6 +41,12 @@ class Picture(QWidget):
         """Show no picture, whoever is before the camera."""
         if hidden != self._hidden:
             self._hidden, self._image = hidden, None
+            self.update()
+
+    def say_instead(self, text: str) -> None:
+        """Words in the place of a picture that the person doesn't want; empty for none."""
+        if text != self._instead:
+            self._instead = text
             self.update()
 
     def show_bgr(self, picture: Any) -> None:
@@ -80,8 +87,9 @@ class Picture(QWidget):
             painter.setClipping(False)
         painter.setPen(QPen(self.palette().color(QPalette.ColorRole.Mid), theme.LINE))
         painter.drawPath(shape)
-        if self._hidden:
+        instead = words.say("share.hidden") if self._hidden else self._instead
+        if instead:
             painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
             painter.setFont(self.font())
-            painter.drawText(box, flags, words.say("share.hidden"))
+            painter.drawText(box, flags, instead)

@@ -1,0 +1,130 @@
+"""A camera that goes in the middle of a set: who relies on it is told, and the set pauses.
+
+Standing, or with the eyes shut, a set may be stopped without hands, and a fall is noticed:
+both need pictures. Without them such a set doesn't go on, and goes on again only by the
+person's own key. Seated with the eyes open the person has the page and the keys.
+"""
+
+from __future__ import annotations
+
+from math import nan
+
+from tracker.practice.tasks import CountDown, DoSet
+from tracker.session.stage import Step
+from tracker.vision.messages import SourceState
+from ui import words
+from ui.session_clock import is_seen
+from ui.session_set import SetPart
+from ui.session_state import TROUBLES, Phase
+from ui.speaking import Grave
+
+#: So long a source gives nothing before a set pauses (common practice: a stutter is shorter,
+#: and a step aside or a hand held up takes about as long to be seen).
+LOST_S = 2.0
+#: States in which no pictures are measured. Opening is none: a session begins with it.
+_GONE = TROUBLES | {SourceState.silent, SourceState.restarting}
+#: For who hears no voice: three quick beats, as at the end of a set.
+_OVER_BPM, _OVER_S = 180.0, 0.99
+
+
+class LostPart(SetPart):
+    """Pauses a set that needs the camera for safety once there is none."""
+
+    _gone: SourceState | None = None
+    _gone_since_s = nan
+    _paused_by_camera = False
+
+    @property
+    def camera_gone(self) -> bool:
+        """Whether the camera has given nothing for so long that it is no stutter."""
+        return self._gone is not None and self.now_s - self._gone_since_s >= LOST_S
+
+    @property
+    def paused_by_camera(self) -> bool:
+        """Whether this pause is one for the camera's sake, be it back by now or not."""
+        return self.phase == Phase.paused and self._paused_by_camera
+
+    @property
+    def lost_keys(self) -> tuple[str, ...]:
+        """Keys of the words for a camera that is gone: what it is, and what to do."""
+        if self._gone is None:
+            return ()
+        name = f"trouble.{self._gone}"
+        return (name, f"{name}.do")
+
+    def go_on_without(self) -> bool:
+        """Space in such a pause with the camera still gone: said once more; True if it was."""
+        if not self.paused_by_camera or self._gone is None:
+            return False
+        self._say_lost()
+        if self.source is SourceState.failed and self.camera is not None:
+            # This one is not tried again by itself; the person's measures are kept.
+            self._close_service()
+            self._open(self.camera)
+        self._changed()
+        return True
+
+    def _note_source(self, state: SourceState) -> None:
+        """The source's state is another: one trouble after another counts as one."""
+        if state in _GONE:
+            if self._gone is None:
+                self._gone_since_s = self.now_s
+            self._gone = state
+        elif state is SourceState.running:
+            was, self._gone = self._gone, None
+            if was is not None and self.paused_by_camera:
+                self._say((Grave.edge, 0), "lost.back")
+
+    def _needs_camera(self) -> bool:
+        """Whether the set relies on the camera for a stop without hands, or on a look at it."""
+        entry = self.entry
+        return entry is not None and self.by_ear and is_seen(entry)
+
+    def _look_for_camera(self) -> None:
+        """Pause a set, or the countdown back to it, that must not go on without pictures."""
+        going_on = self.phase in (Phase.exercise, Phase.countdown)
+        lost = going_on and isinstance(self.task, DoSet) and self.camera_gone
+        if not lost or not self._needs_camera():
+            return
+        if self._recording is not None:
+            self._recording.mark("camera_lost", self.now_s, state=str(self._gone))
+        # Before the pages hear of the pause.
+        self._paused_by_camera = True
+        self._pause()
+        self._say_lost()
+        if self.led == "beats":
+            self._world.beats.start(_OVER_BPM, _OVER_S)
+
+    def _say_lost(self) -> None:
+        entry = self.entry
+        keys = []
+        if entry is not None and entry.eyes == "closed":
+            keys.append("say.open_eyes")
+        keys.append("lost.paused")
+        if entry is not None and entry.posture != "sitting":
+            keys.append("lost.hold")
+        self._say((Grave.stop, 0), *keys, *self.lost_keys)
+
+    def _sound(self, step: Step) -> None:
+        if not (self.camera_gone and self._needs_camera()):
+            super()._sound(step)
+
+    def _say_begin(self) -> None:
+        if not (self.camera_gone and self._needs_camera()):
+            super()._say_begin()
+
+    def _count_on(self) -> None:
+        self._paused_by_camera = False
+        super()._count_on()
+
+    def _count_down(self, task: CountDown) -> None:
+        self._paused_by_camera = False
+        super()._count_down(task)
+
+    def lost_words(self) -> tuple[str, str]:
+        """What is to be read in such a pause: what to do at once, and about the camera."""
+        entry = self.entry
+        standing = entry is not None and entry.posture != "sitting"
+        hold = "lost.hold" if standing and self._gone is not None else "lost.paused"
+        keys = self.lost_keys or ("lost.back",)
+        return words.say(hold), " ".join(words.say(key) for key in keys)
