@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from math import ceil, floor
+from math import ceil, floor, isfinite
 
 from tracker.plan.asked import Asked
 from ui import words
+
+#: Time left beside a target: in steps until the last seconds.
+_BY_SECONDS, _STEP_S = 10, 5
 
 
 def set_figure(
@@ -35,3 +38,16 @@ def clock_words(seconds: int) -> str:
     """Minutes and seconds, in the language's digits."""
     minutes, rest = (words.number(part) for part in divmod(seconds, 60))
     return f"{minutes}:{rest.rjust(2, words.number(0))}"
+
+
+def time_left(left_s: float) -> str:
+    """What is left of a timed set: in steps of five seconds until the last ten.
+
+    Figures that changed every second beside the target would pull the eyes away.
+    """
+    if not isfinite(left_s):
+        return ""
+    seconds = ceil(max(left_s, 0.0))
+    if seconds > _BY_SECONDS:
+        seconds = ceil(seconds / _STEP_S) * _STEP_S
+    return words.say("ask.left", time=clock_words(seconds))

@@ -19,7 +19,7 @@ from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
 from ui.session_flow import TROUBLES, Director, Phase
-from ui.set_figure import clock_words, set_figure
+from ui.set_figure import clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
 from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.far import FarBoard
@@ -32,7 +32,6 @@ from ui.widgets.share_board import ShareBoard
 
 #: Height that the target has at least, before the lines above it go.
 LEAST_FIELD_PX = 200
-_BY_SECONDS, _STEP_S = 10, 5
 
 
 class PracticePage(QWidget):
@@ -108,18 +107,20 @@ class PracticePage(QWidget):
             for k in ("practice.asked", "practice.asked_less")
         ]
         keep_room(self.asked, longest, width)
+        if not self.remedy.isHidden():
+            # There is something to be read: the line over it takes no more than it needs.
+            keep_room(self.cue, [self.cue.text()], width)
+            over = 0 if self.cue.isHidden() else self.cue.height()
+            row, field = self._row.heightForWidth(width), self.field.minimumSizeHint().height()
+            self.remedy.fit(width, self.height() - over - row - field - theme.L - 4 * theme.S)
         self._show_heads()
 
     def _show_heads(self) -> None:
         """In a low window with large text the target needs the room of the lines above it."""
         width = self.width() - 2 * theme.L
-        below = (
-            self.cue.height()
-            + self.remedy.takes_px(width)
-            + self._row.heightForWidth(width)
-            + theme.L
-            + 4 * theme.S
-        )
+        cue = 0 if self.cue.isHidden() else self.cue.height()
+        row = self._row.heightForWidth(width)
+        below = cue + self.remedy.takes_px(width) + row + theme.L + 4 * theme.S
         least = max(LEAST_FIELD_PX, 2 * self.field.bow_reach_px())
         free = self.height() - below - least
         # A target that goes up and down needs all there is.
@@ -223,6 +224,7 @@ class PracticePage(QWidget):
     def refresh(self) -> None:
         """Show the director's state."""
         self._refresh()
+        self._show_remedy()
         if self._director.sharing:
             self._show_share()
 
@@ -232,10 +234,6 @@ class PracticePage(QWidget):
         if dose is not None:
             self.title.setText(words.say_or(f"exercise.{dose.exercise}", "program"))
         self._show_buttons()
-        # In a pause for the camera's sake it stands large, if there is room for it.
-        large = director.paused_by_camera and not self.board.how.isHidden()
-        if self.remedy.follow(director, elsewhere=large):
-            self._show_heads()
         live = director.live
         if director.phase == Phase.saving:
             self.board.hide()
@@ -268,6 +266,16 @@ class PracticePage(QWidget):
         at_once, about = director.lost_words()
         self._quiet(at_once)
         self.board.show_set("–", words.say("lost.figure"), f"{at_once} {about}")
+
+    def _show_remedy(self) -> None:
+        """What to do about the camera; in a pause for its sake large, if there is room."""
+        director = self._director
+        paused = director.paused_by_camera
+        large = paused and not self.board.how.isHidden()
+        if self.remedy.follow(director, elsewhere=large):
+            under = paused and not self.remedy.isHidden()
+            self.cue.setVisible(not director.sharing and not under)
+            self._keep_room()
 
     def _quiet(self, text: str, *, target: bool = False) -> None:
         self.cue.setText(text)
@@ -328,7 +336,7 @@ class PracticePage(QWidget):
                 self.field.show_targets(places, asked.place_at(director.now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
-            left = _time_left(director.set_left_s)
+            left = time_left(director.set_left_s)
             asked_words = _asked_words(
                 live, counted=not director.until_said, less=_lowered(live, director.entry)
             )
@@ -406,19 +414,6 @@ class PracticePage(QWidget):
             bow=not jumps and not moving,
             moving=moving,
         )
-
-
-def _time_left(left_s: float) -> str:
-    """What is left of a timed set: in steps of five seconds until the last ten.
-
-    Figures that changed every second beside the target would pull the eyes away.
-    """
-    if not isfinite(left_s):
-        return ""
-    seconds = ceil(max(left_s, 0.0))
-    if seconds > _BY_SECONDS:
-        seconds = ceil(seconds / _STEP_S) * _STEP_S
-    return words.say("ask.left", time=clock_words(seconds))
 
 
 def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
