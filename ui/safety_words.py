@@ -20,7 +20,7 @@ SAFETY_WORDS: dict[str, object] = {
     "trouble.silent.do": QT_TRANSLATE_NOOP(
         "turnpost", "Wait a moment: Turnpost tries again by itself."
     ),
-    "trouble.restarting": QT_TRANSLATE_NOOP("turnpost", "The measuring is starting again."),
+    "trouble.restarting": QT_TRANSLATE_NOOP("turnpost", "It starts to measure again."),
     "trouble.restarting.do": QT_TRANSLATE_NOOP("turnpost", "Wait a moment. You need do nothing."),
     "gate.ask": QT_TRANSLATE_NOOP("turnpost", "Is any of this new since last time?"),
     "gate.ask_first": QT_TRANSLATE_NOOP(

@@ -9630,7 +9630,7 @@
             <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية»، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
-            <source>The measuring is starting again.</source>
+            <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>القياس يبدأ من جديد.</translation>
         </message>

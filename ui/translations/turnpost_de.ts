@@ -9630,7 +9630,7 @@
             <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
-            <source>The measuring is starting again.</source>
+            <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>Die Messung startet neu.</translation>
         </message>

@@ -9630,7 +9630,7 @@
             <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad», y pruebe otra vez.</translation>
         </message>
         <message>
-            <source>The measuring is starting again.</source>
+            <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>La medición está empezando de nuevo.</translation>
         </message>
