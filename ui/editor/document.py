@@ -133,8 +133,10 @@ class Document(QObject):
         InputError
             If it is no plan, or can't be put right here; the plan that is open stays.
         """
+        # Before it is read: what changes in between is a change.
+        known = _bytes_of(path)
         self.begin(editable_data(read_text(path), str(path)), path)
-        self._known[path.absolute()] = _bytes_of(path)
+        self._known[path.absolute()] = known
 
     # --- where it goes ---
 

@@ -185,9 +185,7 @@ class FilesPart:
                 (words.say("edit.replace"), lambda: self._write_sheet(path, paper)),
                 (words.say("edit.cancel"), lambda: None),
             ]
-            changed = self._document.is_changed_since(path)
-            question = "edit.replace.changed" if changed else "edit.replace.ask"
-            self._bar.ask(words.say(question, file=shown_path(path)), answers)
+            self._bar.ask(words.say("edit.replace.ask", file=shown_path(path)), answers)
             return
         self._write_sheet(path, paper)
 
