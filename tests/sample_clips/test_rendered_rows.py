@@ -130,9 +130,7 @@ def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
     """As many films as are wanted."""
     if "name" in metafunc.fixturenames:
         wanted = in_turn()[: metafunc.config.getoption("--rows")]
-        untold = pytest.mark.xfail(reason="not told", strict=True)
-        films = [pytest.param(r, n, id=n, marks=[untold] if n in UNTOLD else []) for r, n in wanted]
-        metafunc.parametrize(("row", "name"), films)
+        metafunc.parametrize(("row", "name"), wanted, ids=[name for _, name in wanted])
 
 
 @pytest.mark.timeout(1800)
@@ -147,7 +145,12 @@ def test_check_tells_what_was_done_well_from_what_was_not(
     request.node.user_properties.append(as_property(result))
     off = abs((result.counted or 0) - (result.expected or 0))
     assert off <= (row.exercise in WITHIN_ONE)
-    assert result.events == result.expected_events
+    if name in UNTOLD:
+        # Not told, and said to be not read: if it is told one day, this has to be taken out.
+        assert (result.events, result.expected_events) == ((), ("gaze_off_target",))
+        assert "eyes_unlike" in {flag["flag"] for flag in found["quality"]}
+    else:
+        assert result.events == result.expected_events
     if result.held_s is not None:
         assert result.held_s == pytest.approx(result.expected_held_s, abs=HELD_WITHIN_S)
     if result.sway_mm is not None and scenario.posture == "standing":
