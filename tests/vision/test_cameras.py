@@ -295,6 +295,70 @@ def test_newest_picture_wins_and_the_rest_is_counted() -> None:
     assert 60 < stats.rate_hz < 210 and (stats.width_px, stats.height_px) == (160, 120)
 
 
+class Handed:
+    """A camera that gives a picture when it is told to."""
+
+    def __init__(self) -> None:
+        self._given = threading.Semaphore(0)
+        self.k, self.now_s = 0, 0.0
+
+    def give(self, feed: CameraFeed, count: int) -> None:
+        before = feed.stats().frames
+        for _ in range(count):
+            self._given.release()
+        until(lambda: feed.stats().frames == before + count)
+
+    def isOpened(self) -> bool:
+        return True
+
+    def grab(self) -> bool:
+        given = self._given.acquire(timeout=0.02)
+        self.now_s += 0.001 * given
+        return given
+
+    def retrieve(self) -> tuple[bool, Any]:
+        self.k += 1
+        return True, np.full((4, 4, 3), self.k, np.uint8)
+
+    def release(self) -> None: ...
+
+
+def test_a_hitch_loses_no_picture_and_after_a_loss_the_newest_alone_waits(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    camera = Handed()
+    monkeypatch.setattr(capture, "clock", lambda: camera.now_s)
+    feed = CameraFeed(
+        CameraSource(0, "handed"),
+        0.0,
+        open_with=lambda _: camera,
+        condition_of=lambda _: None,
+        patience=Patience(failing_s=1e9),
+    )
+
+    def waiting() -> list[int]:
+        got = []
+        while (frame := feed.get(0.0)) is not None:
+            got.append(int(frame.image[0, 0, 0]))
+        return got
+
+    camera.give(feed, 2)
+    assert waiting() == [1, 2] and feed.stats().dropped == 0
+    camera.give(feed, 4)
+    assert waiting() == [6] and feed.stats().dropped == 3
+    # Measuring is too slow: a second one that waits would only be later.
+    camera.now_s += 0.9 * capture.CATCH_UP_S
+    camera.give(feed, 2)
+    assert waiting() == [8] and feed.stats().dropped == 4
+    camera.now_s += 1.1 * capture.CATCH_UP_S
+    camera.give(feed, 2)
+    assert waiting() == [9, 10] and feed.stats().dropped == 4
+    camera.give(feed, 1)
+    feed.go_on()
+    assert waiting() == [] and feed.stats().dropped == 5
+    feed.close()
+
+
 def test_states_of_a_camera_that_stops_and_comes_back() -> None:
     troubles: list[cameras.Condition | None] = [None]
     feed = feed_of(FakeCapture(fail_from=20), FakeCapture(), condition=lambda: troubles[0])

@@ -1,4 +1,4 @@
-"""Pictures from a camera: a thread that reads, and the newest picture for who asks.
+"""Pictures from a camera: a thread that reads, and the newest pictures for who asks.
 
 It runs inside the measuring process. A call into a driver can hang for good and
 can't be broken off; who asks is told so by the state and, in the end, by
@@ -7,6 +7,7 @@ can't be broken off; who asks is told so by the state and, in the end, by
 
 from __future__ import annotations
 
+import math
 import sys
 import threading
 import time
@@ -54,6 +55,10 @@ class Patience:
     #: A camera that another process has just let go of may be refused for a moment.
     settle_s: float = 0.8
     settle_retry_s: float = 0.2
+
+
+#: So long after a lost picture the newest alone waits; seconds.
+CATCH_UP_S = 1.0
 
 
 def backend(platform: str = sys.platform) -> int:
@@ -110,7 +115,11 @@ def try_index(index: int) -> tuple[int, int] | None:
 
 
 class CameraFeed:
-    """The newest picture of one camera.
+    """The newest pictures of one camera.
+
+    Two may wait, so that a hitch shorter than a picture loses none. Where measuring is
+    slower than the camera, the second would only make every sample later: once a picture
+    was lost, the newest alone waits for the next ``CATCH_UP_S``.
 
     Parameters
     ----------
@@ -139,8 +148,9 @@ class CameraFeed:
         self._began_s = self._since_s = clock()
         self._call: tuple[str, float] | None = None
         self._state: Condition = (SourceState.opening, "")
-        self._frame: Frame | None = None
-        self._grabbed = self._taken = self._dropped = 0
+        self._waiting: deque[Frame] = deque()
+        self._lost_s = -math.inf
+        self._grabbed = self._dropped = 0
         self._stamps: deque[float] = deque(maxlen=90)
         self._size = (0, 0)
         self._thread = threading.Thread(target=self._run, name="camera", daemon=True)
@@ -149,13 +159,10 @@ class CameraFeed:
     # --- for the measuring loop ---
 
     def get(self, timeout_s: float) -> Frame | None:
-        """The newest picture that was not given yet; waits for one at most ``timeout_s``."""
+        """The next picture that waits; waits for one at most ``timeout_s``."""
         with self._changed:
-            self._changed.wait_for(lambda: self._frame is not None, timeout_s)
-            frame, self._frame = self._frame, None
-            if frame is not None:
-                self._taken += 1
-            return frame
+            self._changed.wait_for(lambda: len(self._waiting) > 0, timeout_s)
+            return self._waiting.popleft() if self._waiting else None
 
     @property
     def state(self) -> Condition:
@@ -188,10 +195,10 @@ class CameraFeed:
         """Nothing to do: a camera can't be held."""
 
     def go_on(self) -> None:
-        """Drop the picture that waited during a pause: it is old."""
+        """Drop what waited during a pause: it is old."""
         with self._changed:
-            if self._frame is not None:
-                self._frame, self._dropped = None, self._dropped + 1
+            self._dropped += len(self._waiting)
+            self._waiting.clear()
 
     def close(self, timeout_s: float = 1.0) -> None:
         """Let the camera go, if its driver lets us."""
@@ -259,9 +266,12 @@ class CameraFeed:
     def _publish(self, now: float, image: Any) -> None:
         frame = Frame(self._grabbed, now - self._origin_s, np.asarray(image, dtype=np.uint8))
         with self._changed:
-            if self._frame is not None:
-                self._dropped += 1
-            self._frame = frame
+            room = 2 if now > self._lost_s + CATCH_UP_S else 1
+            while len(self._waiting) >= room:
+                self._waiting.popleft()
+                self._dropped, self._lost_s = self._dropped + 1, now
+                room = 1
+            self._waiting.append(frame)
             self._grabbed += 1
             self._stamps.append(now)
             self._size = (int(image.shape[1]), int(image.shape[0]))
