@@ -121,7 +121,7 @@ def card_of(
             return _question(task, plan, can_sound=can_sound, can_speak=can_speak)
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
-            return _prepare(asked, lead, setup_first, heard=sounds != "silence", still=still)
+            return _prepare(asked, plan, lead, setup_first, heard=sounds != "silence", still=still)
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
@@ -264,20 +264,28 @@ def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
     return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
 
 
-def place_key(asked: Asked) -> str:
-    """Key of the words for the place that an entry is done at."""
-    key = f"ask.place.{asked.posture if 'face' in asked.exercise.needs else 'walking'}"
-    return key if words.has(key) else "ask.place.standing"
+def place_of(asked: Asked, plan: Plan) -> tuple[str, dict[str, str]]:
+    """Key of the words for the place that an entry is done at, and the values in them."""
+    if "face" not in asked.exercise.needs:
+        return "ask.place.walking", {}
+    if asked.posture != "sitting":
+        return "ask.place.standing", {}
+    seat_mm = max(plan.seat_distance_mm, asked.exercise.seat_mm or 0.0)
+    key = "ask.place.further" if seat_mm > plan.seat_distance_mm else "ask.place.sitting"
+    return key, {"cm": words.number(seat_mm / 10)}
 
 
-def _prepare(asked: Asked, lead: str, setup_first: bool, *, heard: bool, still: bool) -> Card:
+def _prepare(
+    asked: Asked, plan: Plan, lead: str, setup_first: bool, *, heard: bool, still: bool
+) -> Card:
     exercise = asked.exercise
+    place, values = place_of(asked, plan)
     seen = "face" in exercise.needs
     lines = [
         how_of(asked),
         # Nobody hears or sees the beats where a helper reads.
         dose_words(asked, tempo=lead != "reader"),
-        words.say(place_key(asked)),
+        words.say(place, **values),
     ]
     if lead in ("sound", "voice"):
         lines.append(words.say("ask.place.by_voice" if lead == "voice" else "ask.place.by_ear"))

@@ -106,7 +106,10 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "The camera can't hold you, and it calls nobody."
     ),
     "ask.place.sitting": QT_TRANSLATE_NOOP(
-        "turnpost", "Sit on a firm chair, the screen in front of you at arm's length."
+        "turnpost", "Sit on a firm chair, about {cm} cm from the screen."
+    ),
+    "ask.place.further": QT_TRANSLATE_NOOP(
+        "turnpost", "Sit further back for this one, on a firm chair, about {cm} cm from the screen."
     ),
     "ask.place.standing": QT_TRANSLATE_NOOP(
         "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."

@@ -48,7 +48,6 @@ _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 class PlannedPart(LostPart):
     """Leads through a plan; without one it does nothing."""
 
-    plan: Plan | None = None
     #: Week of the plan, for its ladders.
     week = 1
     _history: Job | None = None

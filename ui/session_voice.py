@@ -11,11 +11,12 @@ from math import ceil
 
 from tracker.exercises.events import Cue
 from tracker.plan.asked import Asked as EntryAsked
+from tracker.plan.model import Plan
 from tracker.practice.tasks import Prepare, Rest, Task, Voice
 from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
-from ui.cards import place_key
+from ui.cards import place_of
 from ui.hands_free import stop_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
@@ -34,6 +35,7 @@ _TWO = 2
 class VoicePart(ClockPart):
     """Decides what is heard; ``sounds`` is what the person chose (``ui.settings.SOUNDS``)."""
 
+    plan: Plan | None = None
     _sounds = "voice"
     _led_by: Voice = ""
     _lack_told = False
@@ -152,9 +154,11 @@ class VoicePart(ClockPart):
         self._hush()
         if isinstance(task, Prepare) and task.asked is not None:
             name = f"exercise.{task.asked.exercise.id}"
-            keys = [name, place_key(task.asked)]
+            assert self.plan is not None
+            place, values = place_of(task.asked, self.plan)
             to_stop = stop_key(task.asked)
-            self._say((Grave.place, 0), *keys, *([to_stop] if to_stop else []))
+            keys = [name, place, *([to_stop] if to_stop else [])]
+            self._say((Grave.place, 0), *keys, **values)
         elif isinstance(task, Rest):
             self._say((Grave.place, 0), "say.rest")
 

@@ -61,7 +61,8 @@ def test_the_dose_and_every_default_say_where_they_come_from(exercise: Exercise)
     assert (exercise.dose_repetitions is None) != (exercise.dose_seconds is None)
     assert (exercise.dose_repetitions or exercise.dose_seconds or 0) > 0
     named = {"dose"}
-    named |= {k for k in ("amplitude_deg", "tempo_bpm") if getattr(exercise, k) is not None}
+    some = ("amplitude_deg", "tempo_bpm", "seat_mm")
+    named |= {k for k in some if getattr(exercise, k) is not None}
     assert set(exercise.sources) == named
     assert set(exercise.sources.values()) <= KNOWN_SOURCES
 

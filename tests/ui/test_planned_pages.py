@@ -25,6 +25,7 @@ from tests.ui.patient import (
     week_ago,
 )
 from tests.ui.test_window import to_exercise
+from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Unlock
 from tracker.plan.starter import seated_starter
 from tracker.practice.tasks import (
@@ -43,6 +44,7 @@ from tracker.practice.tasks import (
     ShowToday,
 )
 from tracker.vision.messages import FitFailed
+from ui.cards import card_of
 from ui.ports import NoBeats
 from ui.session_flow import Phase
 from ui.widgets.basic import Button, Rule, Words
@@ -367,6 +369,26 @@ def test_the_day_is_shown_with_doses_what_waits_and_the_therapists_words(begin: 
     assert "4." not in coming
     assert "Stand heel to toe: This one comes later." in waits
     assert "Head and target move apart: The screen can show this one only while" in waits
+
+
+@pytest.mark.parametrize(
+    ("exercise", "seat_mm", "told"),
+    [
+        ("turns-on-target", 750.0, "Sit on a firm chair, about 75 cm"),
+        ("turns-on-target", 900.0, "Sit on a firm chair, about 90 cm"),
+        # An arm held out, or a body bent down, needs room before the camera.
+        ("near-far", 750.0, "further back for this one, on a firm chair, about 100 cm"),
+        ("floor-reach", 750.0, "further back for this one, on a firm chair, about 90 cm"),
+        # Who sits far already stays there.
+        ("floor-reach", 1200.0, "Sit on a firm chair, about 120 cm"),
+    ],
+)
+def test_one_is_told_how_far_from_the_screen_to_sit(
+    exercise: str, seat_mm: float, told: str
+) -> None:
+    plan = plan_of(Entry(entry_id="e", exercise=exercise, repetitions=3), seat_distance_mm=seat_mm)
+    card = card_of(Prepare(asked=asked_of(plan.entries[0])), plan)
+    assert [told in line for line in card.lines].count(True) == 1
 
 
 @pytest.mark.parametrize(("seconds", "long"), [(10, "a minute"), (600, "10 minutes")])

@@ -153,6 +153,8 @@ def _asked(asked: Asked) -> Iterator[str]:
         yield _range(asked.amplitude_deg)
     surface = "" if asked.posture == "sitting" else f", {asked.surface} surface"
     yield f"{asked.posture}{surface}, eyes {asked.eyes}"
+    if asked.posture == "sitting" and asked.exercise.seat_mm is not None:
+        yield f"at least {asked.exercise.seat_mm / 10:g} cm from the screen"
     if asked.head_shake:
         yield "with head shakes"
     yield _SUPPORT[asked.support]

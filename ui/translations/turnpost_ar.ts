@@ -104,6 +104,11 @@
             <translation>ممارسة شائعة</translation>
         </message>
         <message>
+            <source>common practice: an arm held out doesn't reach the screen</source>
+            <comment>common practice: an arm held out doesn't reach the screen</comment>
+            <translation>ممارسة شائعة: الذراع الممدودة لا تصل إلى الشاشة</translation>
+        </message>
+        <message>
             <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
             <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
             <translation>ممارسة شائعة؛ وهي أيضًا مدة المحاولة في اختبار التوازن لتفاعل الحواس</translation>
@@ -552,6 +557,11 @@
             <source>on a soft surface</source>
             <comment>on a soft surface</comment>
             <translation>على سطح لين</translation>
+        </message>
+        <message>
+            <source>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</source>
+            <comment>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</comment>
+            <translation>أفلام مولَّدة: من اعتدل نصف اعتدال يكون أسفل الصورة من بعد 56 سم، ويُرى من بعد 90</translation>
         </message>
         <message>
             <source>sitting</source>
@@ -2935,6 +2945,11 @@
             <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
         </message>
         <message>
+            <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
+            <comment>ask.place.further</comment>
+            <translation>اجلس أبعد قليلًا لهذا التمرين، على كرسي ثابت، على بعد نحو {cm} سم من الشاشة.</translation>
+        </message>
+        <message>
             <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
             <comment>ask.place.moves</comment>
             <translation>طلبت شاشة ثابتة. وهنا يجب أن يتحرك الهدف: هذا هو التمرين. اتركه إن كنت تفضل ذلك.</translation>
@@ -2960,9 +2975,9 @@
             <translation>تتعرف الكاميرا أولًا على شكلك من هنا. يستغرق ذلك دقيقة.</translation>
         </message>
         <message>
-            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <source>Sit on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.sitting</comment>
-            <translation>اجلس على كرسي ثابت، والشاشة أمامك على بعد ذراع.</translation>
+            <translation>اجلس على كرسي ثابت على بعد نحو {cm} سم من الشاشة.</translation>
         </message>
         <message>
             <source>Not this one</source>

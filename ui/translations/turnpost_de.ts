@@ -104,6 +104,11 @@
             <translation>gängige Praxis</translation>
         </message>
         <message>
+            <source>common practice: an arm held out doesn't reach the screen</source>
+            <comment>common practice: an arm held out doesn't reach the screen</comment>
+            <translation>gängige Praxis: ein ausgestreckter Arm reicht nicht bis zum Bildschirm</translation>
+        </message>
+        <message>
             <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
             <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
             <translation>gängige Praxis; auch die Dauer eines Durchgangs im Gleichgewichtstest zum Zusammenspiel der Sinne</translation>
@@ -552,6 +557,11 @@
             <source>on a soft surface</source>
             <comment>on a soft surface</comment>
             <translation>auf weichem Boden</translation>
+        </message>
+        <message>
+            <source>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</source>
+            <comment>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</comment>
+            <translation>gerenderte Filme: wer sich halb aufrichtet, ist aus 56 cm unter dem Bild, aus 90 cm zu sehen</translation>
         </message>
         <message>
             <source>sitting</source>
@@ -2935,6 +2945,11 @@
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
         </message>
         <message>
+            <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
+            <comment>ask.place.further</comment>
+            <translation>Setzen Sie sich für diese Übung weiter zurück: auf einen festen Stuhl, etwa {cm} cm vom Bildschirm entfernt.</translation>
+        </message>
+        <message>
             <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
             <comment>ask.place.moves</comment>
             <translation>Sie wollten einen ruhigen Bildschirm. Hier muss sich das Ziel bewegen: Das ist die Übung. Lassen Sie sie weg, wenn Sie lieber nicht möchten.</translation>
@@ -2960,9 +2975,9 @@
             <translation>Zuerst lernt die Kamera, wie Sie von hier aussehen. Das dauert eine Minute.</translation>
         </message>
         <message>
-            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <source>Sit on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.sitting</comment>
-            <translation>Setzen Sie sich auf einen festen Stuhl, den Bildschirm eine Armlänge vor sich.</translation>
+            <translation>Setzen Sie sich auf einen festen Stuhl, etwa {cm} cm vom Bildschirm entfernt.</translation>
         </message>
         <message>
             <source>Not this one</source>

@@ -104,6 +104,11 @@
             <translation>práctica común</translation>
         </message>
         <message>
+            <source>common practice: an arm held out doesn't reach the screen</source>
+            <comment>common practice: an arm held out doesn't reach the screen</comment>
+            <translation>práctica común: un brazo extendido no llega a la pantalla</translation>
+        </message>
+        <message>
             <source>common practice; also the length of a trial in the sensory-interaction balance test</source>
             <comment>common practice; also the length of a trial in the sensory-interaction balance test</comment>
             <translation>práctica común; también la duración de un intento en la prueba de equilibrio de interacción sensorial</translation>
@@ -552,6 +557,11 @@
             <source>on a soft surface</source>
             <comment>on a soft surface</comment>
             <translation>sobre superficie blanda</translation>
+        </message>
+        <message>
+            <source>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</source>
+            <comment>rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen</comment>
+            <translation>películas generadas: quien se incorpora a medias queda por debajo de la imagen a 56 cm, y se ve a 90</translation>
         </message>
         <message>
             <source>sitting</source>
@@ -2935,6 +2945,11 @@
             <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
         </message>
         <message>
+            <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
+            <comment>ask.place.further</comment>
+            <translation>Para este ejercicio, siéntese más atrás, en una silla firme, a unos {cm} cm de la pantalla.</translation>
+        </message>
+        <message>
             <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
             <comment>ask.place.moves</comment>
             <translation>Ha pedido una pantalla quieta. Aquí el punto tiene que moverse: ese es el ejercicio. No lo haga si prefiere que no.</translation>
@@ -2960,9 +2975,9 @@
             <translation>Primero la cámara aprende cómo se le ve desde aquí. Tarda un minuto.</translation>
         </message>
         <message>
-            <source>Sit on a firm chair, the screen in front of you at arm's length.</source>
+            <source>Sit on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.sitting</comment>
-            <translation>Siéntese en una silla firme, con la pantalla delante a la distancia de un brazo.</translation>
+            <translation>Siéntese en una silla firme, a unos {cm} cm de la pantalla.</translation>
         </message>
         <message>
             <source>Not this one</source>

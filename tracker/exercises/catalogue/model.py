@@ -48,14 +48,17 @@ class Exercise:
     cautions
         Keys of :data:`~tracker.exercises.catalogue.CAUTIONS`; never empty.
     sources
-        Where each default comes from: ``dose``, and ``amplitude_deg`` and
-        ``tempo_bpm`` where there are some.
+        Where each default comes from: ``dose``, and ``amplitude_deg``, ``tempo_bpm`` and
+        ``seat_mm`` where there are some.
     dose_repetitions, dose_seconds
         Usual dose: the one or the other.
     amplitude_deg
         Usual least and most to each side of rest; None where it isn't asked.
     tempo_bpm
         Usual beats a minute, one beat a turn; None for the patient's own pace.
+    seat_mm
+        How far from the screen one sits for it, so that what is measured stays in the
+        picture; None for the plan's own distance.
     posture, surface, eyes, head_shake
         Its usual form.
     support
@@ -93,6 +96,7 @@ class Exercise:
     dose_seconds: float | None = None
     amplitude_deg: tuple[float, float] | None = None
     tempo_bpm: float | None = None
+    seat_mm: float | None = None
     posture: Posture = "sitting"
     surface: Surface = "firm"
     eyes: Eyes = "open"

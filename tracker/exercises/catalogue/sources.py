@@ -8,6 +8,8 @@ TWENTY_REACHES = f"{TWENTY_EACH}; ten with each arm is common practice"
 FINGER_DISTANCE = (
     "Cawthorne-Cooksey set: a finger between 91 and 30 cm; the dose is common practice"
 )
+ARM_FREE = "common practice: an arm held out doesn't reach the screen"
+BENT_SEEN = "rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen"
 HEAD_RANGE = "common practice; published handouts name 20 to 45 degrees to each side"
 X2_VIEWING = (
     "Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; "
