@@ -43,10 +43,13 @@ MIN_OPEN_FOR_GAZE = 0.6
 #: 2 to 3 degrees off (lids that hang lower by .4, a light that has moved to the side).
 UNLIKE_MOST = 1.7
 #: Where the library's closing score begins to speak of a closing lid, and where it has
-#: said all. On rendered heads shut eyes score .2 to .5 in dim light and .55 and more in
-#: good light, open ones .26 at most (in a turned head), looks down .24 at most: those
-#: two lose a little openness by it and stay above .8 and .7.
-CLOSING_FROM, CLOSING_TO = 0.15, 0.5
+#: said all: in dim light, where the landmarks of shut eyes stay apart, and in good light,
+#: where they meet. On rendered heads shut eyes score .25 to .5 in dim light and .6 and more
+#: in good light, open ones .26 at most (in a turned head); eyes that look 22 degrees down
+#: score up to .45, with the lids a third to a half as far apart as before.
+CLOSING_DIM, CLOSING_LIT = (0.15, 0.5), (0.35, 0.6)
+#: Brightness of the face, 0 to 1, up to which light is dim, and from which it is good.
+DIM, LIT = 0.12, 0.25
 
 
 def measure(observation: Observation, profile: Profile) -> Sample:
@@ -115,9 +118,11 @@ def _full_sample(
     rotation = profile.rest.rotation(found.pose)
     yaw, pitch, roll = (float(v) for v in angles_from_matrix(rotation))
     head, neck = profile.rest.head_mm(found.pose), profile.rest.neck_point_mm(found.pose)
-    opened = openness(face, profile.lids, EYES[profile.eyes])
+    rows = EYES[profile.eyes]
+    opened = openness(face, profile.lids, rows, observation.light)
     eye_yaw = eye_pitch = vergence = gaze_yaw = gaze_pitch = nan
-    shut = opened < MIN_OPEN_FOR_GAZE
+    # Half-shut eyes are not read: here the score says all it may, in any light.
+    shut = openness(face, profile.lids, rows, DIM) < MIN_OPEN_FOR_GAZE
     eyes = None if shut else read_eyes(observation, found.pose, profile)
     unlike = eyes is not None and eyes.unlike > UNLIKE_MOST
     if eyes is not None and not unlike:
@@ -173,14 +178,27 @@ def read_eyes(observation: Observation, pose: Pose, profile: Profile) -> EyeRead
     return gaze.read(by_head, cornered_patches(crop, face.points_px)[rows])
 
 
-def openness(face: Face, lids: LidRange, rows: Sequence[int] = (0, 1)) -> float:
+def openness(face: Face, lids: LidRange, rows: Sequence[int], light: float) -> float:
     """How far the eyes are open, 0 shut to 1 open: by the gap between the lids and by their look.
 
-    In a dim picture the landmarks of a shut eye stay apart, and its look still tells.
-    ``rows`` are the eyes in use, 0 the right one and 1 the left.
+    In a dim picture the landmarks of a shut eye stay apart, and its look still tells. In
+    good light the gap tells more: a look far down looks half shut.
+
+    Parameters
+    ----------
+    face
+        The face.
+    lids
+        The person's own lids.
+    rows
+        The eyes in use, 0 the right one and 1 the left.
+    light
+        Brightness of the face, 0 to 1.
     """
     ratio = aperture(face.points_px, rows)
     gap = np.clip((ratio - lids.shut_ratio) / (lids.open_ratio - lids.shut_ratio), 0, 1)
     blink = float(np.mean([face.blink[r] for r in rows]))
-    closing = (blink - CLOSING_FROM) / (CLOSING_TO - CLOSING_FROM)
+    lit = float(np.clip((light - DIM) / (LIT - DIM), 0, 1))
+    begins, ends = (d + lit * (g - d) for d, g in zip(CLOSING_DIM, CLOSING_LIT, strict=True))
+    closing = (blink - begins) / (ends - begins)
     return float(gap * (1.0 - np.clip(closing, 0, 1)))

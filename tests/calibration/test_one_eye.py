@@ -15,7 +15,7 @@ from calibration.profile_file import load_profile, save_profile
 from tests.calibration.conftest import FOV_DEG, SHAPE
 from tests.calibration.test_check import held_out
 from tracker.eyes.in_use import EYES, eye_in_use
-from tracker.measure import measure, openness
+from tracker.measure import DIM, measure, openness
 from tracker.profile import Profile
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
@@ -84,8 +84,8 @@ def test_what_the_other_eye_shows_changes_nothing_of_gaze_and_lids(
             np.hypot(one.eye_yaw_deg - other.eye_yaw_deg, one.eye_pitch_deg - other.eye_pitch_deg)
         )
         if patched.face is not None:
-            assert other.eye_open == openness(patched.face, profile.lids, EYES[eye])
-            both_lids.append(openness(patched.face, person.lids))
+            assert other.eye_open == openness(patched.face, profile.lids, EYES[eye], patched.light)
+            both_lids.append(openness(patched.face, person.lids, (0, 1), DIM))
     # The patch lies over patches of the face too, so that the head's pose moves a little.
     assert np.nanmedian(moved) < 0.2
     assert np.isfinite(moved).mean() > 0.9
