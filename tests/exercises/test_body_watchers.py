@@ -24,6 +24,16 @@ Curve = Callable[[float], float]
 RATES = st.sampled_from([15, 20, 30, 60])
 
 
+#: Usually done sitting, and not watched for falls then; a plan may have them done standing.
+STOOD_FOR = [
+    e.id
+    for e in CATALOGUE.values()
+    if e.posture == "sitting"
+    and permission(e.id, "standing") != "never"
+    and "possible_fall" not in {w.name for w in e.watchers}
+]
+
+
 def zero(_: float) -> float:
     return 0.0
 
@@ -199,6 +209,15 @@ class TestPossibleFall:
         assert start - 0.1 <= events[0].start_s <= start + 0.3
         assert events[0].decided_s <= start + lasts + 0.5 + 0.3
         assert events[0].said_at_s == events[0].decided_s
+
+    @pytest.mark.parametrize("exercise", STOOD_FOR)
+    def test_whoever_stands_for_a_seated_exercise_is_watched_too(self, exercise: str) -> None:
+        made = samples(head_y_mm=fall(12.0, 1300.0, 0.6), noise=1.0)
+        events = found(exercise, made, "possible_fall", posture="standing")
+        assert len(events) == 1 and events[0].said_at_s == events[0].decided_s
+        assert found(exercise, made, "possible_fall") == []
+        still = run(exercise, samples(), posture="standing")
+        assert not {e.code for e in still.events} & {"possible_fall", "left_picture"}
 
     @settings(deadline=None)
     @given(st.floats(4, 14), st.floats(500, 700), RATES)

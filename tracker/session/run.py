@@ -7,6 +7,7 @@ from math import isfinite, nan
 from typing import Any
 
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
+from tracker.exercises.catalogue.model import ON_FEET
 from tracker.exercises.counters import SEEN, Counter, channel_of
 from tracker.exercises.events import (
     AGAIN_S,
@@ -81,7 +82,7 @@ class ExerciseRun:
         self._journal = journal
         self._watchers: list[Watcher] = [
             make_watcher(spec, self.counter.channel, step.from_s, self._head_explains)
-            for spec in (_suited(s, gaze_error_deg) for s in exercise.watchers)
+            for spec in (_suited(s, gaze_error_deg) for s in _watchers(step, exercise))
             if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
         self._arms = ArmsOfBends() if exercise.channel == "head_reach" else None
@@ -289,6 +290,20 @@ def seconds_asked(step: Step, exercise: Exercise) -> float | None:
 def eyes_asked(step: Step, exercise: Exercise) -> Eyes:
     """Whether the eyes were asked to be open or shut."""
     return step.eyes or exercise.eyes
+
+
+def posture_asked(step: Step, exercise: Exercise) -> str:
+    """How the patient was asked to be: sitting, standing or walking."""
+    return step.posture or exercise.posture
+
+
+def _watchers(step: Step, exercise: Exercise) -> tuple[WatcherSpec, ...]:
+    """The exercise's own watchers, and what is watched of whoever stands for a seated one."""
+    own = exercise.watchers
+    if posture_asked(step, exercise) != "standing" or exercise.posture == "standing":
+        return own
+    names = {spec.name for spec in own}
+    return (*own, *(spec for spec in ON_FEET if spec.name not in names))
 
 
 def _suited(spec: WatcherSpec, gaze_error_deg: float) -> WatcherSpec | None:

@@ -22,11 +22,11 @@ from tracker.session.projections import ExerciseRecord, SessionRecord, SetupReco
 from tracker.session.run import (
     amplitude_asked,
     amplitude_wanted,
+    posture_asked,
     repetitions_asked,
     seconds_asked,
     target_swing_deg,
 )
-from tracker.session.stage import Step
 from tracker.session.summary_file import (
     ENDED,
     FORMAT_VERSION,
@@ -233,7 +233,7 @@ def _why_no_count(exercise: Exercise, fraction: float, span_s: float) -> str | N
 
 
 def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
-    if _posture(record.step, exercise) != "standing":
+    if posture_asked(record.step, exercise) != "standing":
         return standing.no_sway("not a standing exercise")
     channel = channel_of(exercise.channel)
     if channel.unit == "mm" and not channel.body:
@@ -247,14 +247,10 @@ def _held(record: ExerciseRecord, exercise: Exercise) -> dict[str, float | None]
     """Time held, of what is held or done standing for a time."""
     step = record.step
     timed = seconds_asked(step, exercise) is not None and exercise.channel != "head_rise"
-    if exercise.channel != HELD and not (timed and _posture(step, exercise) == "standing"):
+    if exercise.channel != HELD and not (timed and posture_asked(step, exercise) == "standing"):
         return {}
     found = standing.held(record.samples, record.events, step.from_s, step.to_s)
     return {"held_s": found["value"], "held_longest_s": found["longest_s"]}
-
-
-def _posture(step: Step, exercise: Exercise) -> str:
-    return step.posture or exercise.posture
 
 
 def _event_row(event: Event) -> EventRow:

@@ -123,6 +123,8 @@ def watch(*names: str) -> tuple[WatcherSpec, ...]:
     return tuple(WatcherSpec(name) for name in names)
 
 
+#: What is watched of whoever stands for an exercise that is usually done sitting.
+ON_FEET = watch("possible_fall", "left_picture")
 #: The head turned away or bent, not ordinary sway or the movement of the shoulders:
 #: both move it by some degrees (common practice).
 HEAD_ABOUT_LEVEL = WatcherSpec(
