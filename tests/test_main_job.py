@@ -20,9 +20,11 @@ NAMES = (
     "turns-gaze-drops",
     "turns-good",
 )
-HEAD_DEG = {"head_yaw_deg": 1.0, "head_pitch_deg": 1.5, "head_roll_deg": 0.7}
+#: What the accuracy statement aims at (`ui/bench/aims.py`), but for yaw: one of the six clips lies
+#: on that line of 0.45.
+HEAD_DEG = {"head_yaw_deg": 0.5, "head_pitch_deg": 0.5, "head_roll_deg": 0.25}
 #: The threshold of gaze_off_target is 5 degrees: the error is well below it.
-GAZE_DEG = {"gaze_yaw_deg": 1.5, "gaze_pitch_deg": 1.5}
+GAZE_DEG = {"gaze_yaw_deg": 1.1, "gaze_pitch_deg": 1.0}
 
 
 def test_all_clips_are_shipped():

@@ -148,6 +148,14 @@ def test_aims_hold_for_what_they_are_meant_for() -> None:
         assert aim == ((0.9 if camera.height_px == 720 else 1.1) if inside else None)
         ratio = aim_of("counter-turn ratio", one)
         assert (ratio is not None) == (inside and 60 <= movement.tempo_bpm <= 180)
+        # Nobody is exempt for eyes that lag, nor speed for few pictures of slow movements.
+        assert aim_of("counter-turn ratio, eyes that lag", one) == ratio
+        speed = aim_of("peak speed in yaw, %", one)
+        few = camera.rate_hz == 15 and 500 <= camera.position_mm[2] <= 750 and one.quality == FINE
+        if few and not one.scenario.glasses:
+            assert speed == (8.0 if movement.tempo_bpm <= 120 else None)
+        else:
+            assert speed == (4.0 if inside and 60 <= movement.tempo_bpm <= 240 else None)
         small = aim_of("amplitude in pitch, %", one)
         assert (small is not None) == (inside and movement.amplitude_deg >= 10)
     assert {is_within(one) for one in wide} == {True, False}

@@ -38,6 +38,7 @@ _AIMS = {
     "gaze pitch while turning, light changed": 1.5,
     "glance away, %": 25.0,
     "counter-turn ratio": 0.05,
+    "counter-turn ratio, eyes that lag": 0.05,
     "amplitude in yaw, %": 3.0,
     "amplitude in pitch, %": 5.0,
     "peak speed in yaw, %": 4.0,
@@ -59,9 +60,14 @@ STANDING_AT_MM = 900.0
 #: Movements a second between which a row is aimed at.
 _TEMPO_HZ = {
     "counter-turn ratio": (0.5, 1.5),
+    "counter-turn ratio, eyes that lag": (0.5, 1.5),
     "peak speed in yaw, %": (0.5, 2.0),
     "peak speed in pitch, %": (0.5, 2.0),
 }
+#: Where there are fewer pictures than ``SLOWEST_HZ``: from so many on, up to so many
+#: movements a second.
+SLOW_FILM_HZ, SLOW_FILM_TEMPO_HZ = 15.0, 1.0
+_SLOW_FILM = {"peak speed in yaw, %": 8.0, "peak speed in pitch, %": 8.0}
 #: Least amplitude for a row, in degrees.
 _FROM_DEG = {"amplitude in yaw, %": 15.0, "amplitude in pitch, %": 10.0}
 
@@ -79,13 +85,14 @@ def said_of(lot: Sequence[Drawn]) -> str:
 
 def is_within(one: Drawn) -> bool:
     """Whether a clip's conditions are those that the aims are meant for."""
-    camera = one.scenario.camera
-    return (
-        NEAREST_MM <= camera.position_mm[2] <= FARTHEST_MM
-        and camera.rate_hz >= SLOWEST_HZ
-        and not one.scenario.glasses
-        and one.quality == FINE
-    )
+    return _is_plain(one) and one.scenario.camera.rate_hz >= SLOWEST_HZ
+
+
+def _is_plain(one: Drawn) -> bool:
+    """The same, whatever the pictures a second."""
+    at_mm = one.scenario.camera.position_mm[2]
+    glasses, quality = one.scenario.glasses, one.quality
+    return NEAREST_MM <= at_mm <= FARTHEST_MM and not glasses and quality == FINE
 
 
 def aim_of(name: str, one: Drawn) -> float | None:
@@ -93,7 +100,10 @@ def aim_of(name: str, one: Drawn) -> float | None:
     if one.kind == STANDING:
         there = one.scenario.camera.position_mm[2] <= STANDING_AT_MM
         return _STANDING_AIMS.get(name) if there else None
-    movement = one.scenario.movement
+    movement, rate_hz = one.scenario.movement, one.scenario.camera.rate_hz
+    if SLOW_FILM_HZ <= rate_hz < SLOWEST_HZ:
+        slow = _is_plain(one) and movement.tempo_bpm / 120.0 <= SLOW_FILM_TEMPO_HZ
+        return _SLOW_FILM.get(name) if slow else None
     low, high = _TEMPO_HZ.get(name, (0.0, float("inf")))
     # Two strokes of the beat are one movement there and back.
     if not is_within(one) or not low <= movement.tempo_bpm / 120.0 <= high:
@@ -102,6 +112,6 @@ def aim_of(name: str, one: Drawn) -> float | None:
         return None
     if name == "head's angle late or early by, ms":
         # Half a picture.
-        return 500.0 / one.scenario.camera.rate_hz
+        return 500.0 / rate_hz
     fine = one.scenario.camera.height_px >= 720
     return _FINE_PICTURE.get(name, _AIMS.get(name)) if fine else _AIMS.get(name)
