@@ -41,13 +41,9 @@ class Asked:
     @property
     def about_s(self) -> float:
         """About how long the set takes."""
-        if self.seconds is not None:
-            return self.seconds
-        count = self.repetitions or 0
-        if self.tempo_bpm is None:
-            return count * self.exercise.repetition_s
-        pair = self.tempo_bpm if isinstance(self.tempo_bpm, tuple) else (self.tempo_bpm,) * 2
-        return count * 2 * 60.0 / (0.5 * sum(pair))
+        tempo = self.tempo_bpm
+        pair = tempo if tempo is None or isinstance(tempo, tuple) else (tempo, tempo)
+        return length_s(self.repetitions, self.seconds, pair, self.exercise.repetition_s)
 
     @property
     def step_values(self) -> dict[str, Any]:
@@ -64,6 +60,19 @@ class Asked:
             "surface": self.surface,
             "head_shake": self.head_shake,
         }
+
+
+def length_s(
+    repetitions: int | None,
+    seconds: float | None,
+    tempo_bpm: tuple[float, float] | None,
+    repetition_s: float,
+) -> float:
+    """About how long a dose takes; ``repetition_s`` is that of one at the person's own pace."""
+    if seconds is not None:
+        return seconds
+    count = repetitions or 0
+    return count * (repetition_s if tempo_bpm is None else 2 * 60.0 / (0.5 * sum(tempo_bpm)))
 
 
 def asked_of(entry: Entry, week: int = 1) -> Asked:

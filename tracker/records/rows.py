@@ -12,6 +12,7 @@ from math import isfinite
 from typing import Any, NamedTuple
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.asked import length_s
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
@@ -27,6 +28,8 @@ DOUBTS = ("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed
 EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
 #: Figures that rest on the eyes.
 OF_THE_EYES = ("on_target", "gaze_error_deg")
+#: Longer than any set of a day's practice: a file that says more is not believed. Seconds.
+LONGEST_SET_S = 3600.0
 #: An answer is as good in the dark; and how little was measured is known.
 NEVER_IN_DOUBT = ("clear", "dizziness_before", "dizziness_after", "measured")
 
@@ -60,6 +63,8 @@ class SetRow(NamedTuple):
         the scores rose, and how long it took to settle.
     eased
         Whether it was made easier than the plan has it.
+    gaze_measured_s, gaze_reported_s
+        Seconds of gaze stabilisation that the camera saw, and that were told of.
     """
 
     exercise: str
@@ -73,6 +78,8 @@ class SetRow(NamedTuple):
     rise: int | None = None
     settle_minutes: float | None = None
     eased: bool = False
+    gaze_measured_s: float = 0.0
+    gaze_reported_s: float = 0.0
 
     def doubts(self, figure: str) -> tuple[str, ...]:
         """Flags for which a figure of this set is not to be compared."""
@@ -254,6 +261,7 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
     events: dict[str, int] = {}
     for event in found.events:
         events[event.code] = events.get(event.code, 0) + 1
+    gaze_measured_s, gaze_reported_s = _gaze_seconds(found)
     return SetRow(
         exercise=found.exercise,
         entry_id=found.entry_id,
@@ -266,7 +274,25 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         rise=unlock.rise,
         settle_minutes=number(unlock.settle_minutes),
         eased=unlock.eased,
+        gaze_measured_s=gaze_measured_s,
+        gaze_reported_s=gaze_reported_s,
     )
+
+
+def _gaze_seconds(found: ExerciseSummary) -> tuple[float, float]:
+    """Seconds of gaze stabilisation: measured, and told of (about as long as the dose takes)."""
+    exercise = CATALOGUE.get(found.exercise)
+    if exercise is None or not exercise.gaze_minutes:
+        return 0.0, 0.0
+    if not any(f.flag == REPORTED for f in found.quality):
+        seen = number(found.done.measured_fraction) or 0.0
+        return min(max(found.done.duration_s * seen, 0.0), LONGEST_SET_S), 0.0
+    tempo = found.prescribed.get("tempo_bpm")
+    ends = [number(t) or 0.0 for t in (tempo if isinstance(tempo, list) else (tempo, tempo))]
+    pair = (ends[0], ends[1]) if len(ends) == 2 and min(ends) > 0.0 else None
+    count, seconds = (number(found.prescribed.get(k)) for k in ("repetitions", "seconds"))
+    told_s = length_s(int(count or 0.0), seconds, pair, exercise.repetition_s)
+    return 0.0, min(max(told_s, 0.0), LONGEST_SET_S)
 
 
 def _sides(movement: Mapping[str, Any], name: str, *, sides: bool = True) -> Figures:
