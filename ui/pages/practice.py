@@ -101,9 +101,8 @@ class PracticePage(QWidget):
         others += [words.say_or(f"trouble.{state}", "trouble.failed") for state in TROUBLES]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
-        count = words.say("practice.of", done=20, goal=20)
         longest = [
-            f"{count}   ·   {words.say(k, low=15, high=20, tempo=120)}"
+            f"{words.times(20)}   ·   {words.say(k, low=15, high=20, tempo=120)}"
             for k in ("practice.asked", "practice.asked_less")
         ]
         keep_room(self.asked, longest, width)
@@ -247,8 +246,9 @@ class PracticePage(QWidget):
                 self._show_far(("–", words.say("cue.left_picture")))
                 return
             starting = words.say("practice.countdown", seconds=seconds)
-            self._quiet("" if far else starting, target=not far)
-            self._show_far((words.number(seconds), words.say("far.begins")))
+            number = words.number(seconds)
+            self._quiet(*(("", "") if far else (starting, number)), target=not far)
+            self._show_far((number, words.say("far.begins")))
             return
         if director.paused_by_camera:
             self._show_lost()
@@ -271,16 +271,20 @@ class PracticePage(QWidget):
         """What to do about the camera; in a pause for its sake large, if there is room."""
         director = self._director
         paused = director.paused_by_camera
-        large = paused and not self.board.how.isHidden()
-        if self.remedy.follow(director, elsewhere=large):
+        for _ in range(2):
+            large = paused and not self.board.how.isHidden()
+            if not self.remedy.follow(director, elsewhere=large):
+                break
             under = paused and not self.remedy.isHidden()
             self.cue.setVisible(not director.sharing and not under)
             self._keep_room()
+            # With the lines above it gone the large one may have room: both at once never stand.
+            self._column.activate()
 
-    def _quiet(self, text: str, *, target: bool = False) -> None:
+    def _quiet(self, text: str, number: str = "", *, target: bool = False) -> None:
         self.cue.setText(text)
         self.field.show_state(FieldState())
-        self.field.show_hint("")
+        self.field.show_hint(number, large=True)
         self.field.show_targets([(0.0, 0.0)] if target else [])
         self.picture.hide()
 
@@ -326,6 +330,7 @@ class PracticePage(QWidget):
         director = self._director
         asked = director.asked
         self.field.distance_mm = director.distance_mm
+        self.field.show_hint("")
         if asked is not None:
             if asked.path is not None:
                 self.move_target()
@@ -337,9 +342,7 @@ class PracticePage(QWidget):
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = time_left(director.set_left_s)
-            asked_words = _asked_words(
-                live, counted=not director.until_said, less=_lowered(live, director.entry)
-            )
+            asked_words = _asked_words(live, less=_lowered(live, director.entry))
             any_key = words.say("practice.any_key") if director.any_key_stops else ""
             parts = (left, asked_words, any_key)
             self.asked.setText("   ·   ".join(t for t in parts if t))
@@ -423,15 +426,12 @@ def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
     return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
 
 
-def _asked_words(live: LiveState, *, counted: bool, less: bool) -> str:
+def _asked_words(live: LiveState, *, less: bool) -> str:
     tempo = live.goal_tempo_bpm
     parts = []
-    if live.goal_repetitions is not None and not counted:
-        # What the camera doesn't count must not read as none.
-        parts.append(words.say("ask.dose.repetitions", count=live.goal_repetitions))
-    elif live.goal_repetitions is not None:
-        key = "practice.of"
-        parts.append(words.say(key, done=live.repetitions, goal=live.goal_repetitions))
+    if live.goal_repetitions is not None:
+        # What is done stands at the target: a count up here would pull the eyes away.
+        parts.append(words.times(live.goal_repetitions))
     reach = live.goal_amplitude_range_deg
     if tempo is not None and reach is not None:
         low, high = (words.number(v) for v in reach)

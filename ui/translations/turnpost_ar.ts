@@ -2815,6 +2815,31 @@
             <translation>كان يقفز</translation>
         </message>
         <message>
+            <source>The camera counted {count}.</source>
+            <comment>ask.did</comment>
+            <translation>عدّت الكاميرا {count}.</translation>
+        </message>
+        <message>
+            <source>Your last nods: {first} degrees up, {second} degrees down.</source>
+            <comment>ask.did.nods</comment>
+            <translation>آخر إيماءات رأسك: إلى أعلى بالدرجات {first}، إلى أسفل بالدرجات {second}.</translation>
+        </message>
+        <message>
+            <source>The camera counted {count} of {goal}.</source>
+            <comment>ask.did.of</comment>
+            <translation>عدّت الكاميرا {count} من {goal}.</translation>
+        </message>
+        <message>
+            <source>Your tempo: {tempo} a minute.</source>
+            <comment>ask.did.tempo</comment>
+            <translation>إيقاعك: {tempo} في الدقيقة.</translation>
+        </message>
+        <message>
+            <source>Your last turns: {first} degrees right, {second} degrees left.</source>
+            <comment>ask.did.turns</comment>
+            <translation>آخر لفتات رأسك: إلى اليمين بالدرجات {first}، إلى اليسار بالدرجات {second}.</translation>
+        </message>
+        <message>
             <source>Done</source>
             <comment>ask.done</comment>
             <translation>تم</translation>
@@ -6648,6 +6673,11 @@
             <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
             <comment>field.text</comment>
             <translation>عدد المرات {count}. اليسار {left}، اليمين {right}، {tempo} نقرة في الدقيقة.</translation>
+        </message>
+        <message>
+            <source>{count} repetitions. Down {down}, up {up}, {tempo} beats a minute.</source>
+            <comment>field.text_up</comment>
+            <translation>عدد المرات {count}. الأسفل {down}، الأعلى {up}، {tempo} نقرة في الدقيقة.</translation>
         </message>
         <message>
             <source>Let it move (S)</source>

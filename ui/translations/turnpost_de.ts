@@ -2815,6 +2815,31 @@
             <translation>Es sprang</translation>
         </message>
         <message>
+            <source>The camera counted {count}.</source>
+            <comment>ask.did</comment>
+            <translation>Die Kamera hat {count} gezählt.</translation>
+        </message>
+        <message>
+            <source>Your last nods: {first} degrees up, {second} degrees down.</source>
+            <comment>ask.did.nods</comment>
+            <translation>Ihr letztes Nicken: {first} Grad nach oben, {second} Grad nach unten.</translation>
+        </message>
+        <message>
+            <source>The camera counted {count} of {goal}.</source>
+            <comment>ask.did.of</comment>
+            <translation>Die Kamera hat {count} von {goal} gezählt.</translation>
+        </message>
+        <message>
+            <source>Your tempo: {tempo} a minute.</source>
+            <comment>ask.did.tempo</comment>
+            <translation>Ihr Tempo: {tempo} pro Minute.</translation>
+        </message>
+        <message>
+            <source>Your last turns: {first} degrees right, {second} degrees left.</source>
+            <comment>ask.did.turns</comment>
+            <translation>Ihre letzten Drehungen: {first} Grad nach rechts, {second} Grad nach links.</translation>
+        </message>
+        <message>
             <source>Done</source>
             <comment>ask.done</comment>
             <translation>Fertig</translation>
@@ -6648,6 +6673,11 @@
             <source>{count} repetitions. Left {left}, right {right}, {tempo} beats a minute.</source>
             <comment>field.text</comment>
             <translation>{count} Wiederholungen. Links {left}, rechts {right}, {tempo} Taktschläge pro Minute.</translation>
+        </message>
+        <message>
+            <source>{count} repetitions. Down {down}, up {up}, {tempo} beats a minute.</source>
+            <comment>field.text_up</comment>
+            <translation>{count} Wiederholungen. Unten {down}, oben {up}, {tempo} Taktschläge pro Minute.</translation>
         </message>
         <message>
             <source>Let it move (S)</source>
