@@ -12,14 +12,13 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.exercises.catalogue import CATALOGUE, HELD
-from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.live import LiveState
 from ui import theme, words
 from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
 from ui.session_flow import TROUBLES, Director, Phase
-from ui.set_figure import clock_words, set_figure, time_left
+from ui.set_figure import Large, asked_words, clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
 from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.far import FarBoard
@@ -27,7 +26,7 @@ from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
-from ui.widgets.remedy import Remedy
+from ui.widgets.remedy import Remedy, remedy_words
 from ui.widgets.share_board import ShareBoard
 
 #: Height that the target has at least, before the lines above it go.
@@ -61,7 +60,8 @@ class PracticePage(QWidget):
         self.picture.hide()
         self.board = FarBoard(field)
         self.share = ShareBoard(field)
-        self._held, self._turns = Held(), Sides()
+        self._turns = Sides()
+        self._hold_anew()
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -150,7 +150,8 @@ class PracticePage(QWidget):
     def enter(self) -> None:
         """The page comes to the front, clean."""
         self._sides, self._last_index = {}, -1
-        self._held, self._turns = Held(), Sides()
+        self._turns = Sides()
+        self._hold_anew()
         self._show_heads()
         self.field.show_backdrop(None)
         self.stop.setFocus()
@@ -178,8 +179,14 @@ class PracticePage(QWidget):
         self.cue.setVisible(not sharing)
         self._show_heads()
         self.share.setVisible(sharing)
-        self._held = Held()
+        self._hold_anew()
         self.refresh()
+
+    def _hold_anew(self) -> None:
+        """Nothing of the set stands at the far end yet; the bead's side is not for reading."""
+        self._held = Held(Board())
+        self._held_state = Held(FieldState(), apart=("side",))
+        self._held_large = Held(Large())
 
     def _show_share(self) -> None:
         """The texts and the outline for the far end."""
@@ -207,8 +214,11 @@ class PracticePage(QWidget):
             )
         if director.just_marked and not board.cue:
             board = replace(board, cue=words.say("call.marked"))
-        share.show_board(self._held.offer(board, time.monotonic()))
-        share.outline.setVisible(share.outline_wanted)
+        if self.board.isHidden() or self.board.how.isHidden():
+            board = replace(board, remedy=remedy_words(director))
+        shown = self._held.offer(board, time.monotonic())
+        share.show_board(shown)
+        share.outline.setVisible(share.outline_wanted and not shown.remedy)
         share.outline.show_sample(director.sample)
 
     def prepare(self, exercise: str, size: QSize) -> None:
@@ -247,7 +257,9 @@ class PracticePage(QWidget):
                 return
             starting = words.say("practice.countdown", seconds=seconds)
             number = words.number(seconds)
-            self._quiet(*(("", "") if far else (starting, number)), target=not far)
+            # In a call it stands in the line that holds each number for a second.
+            beside = "" if far or director.sharing else number
+            self._quiet("" if far else starting, beside, target=not far)
             self._show_far((number, words.say("far.begins")))
             return
         if director.paused_by_camera:
@@ -305,7 +317,10 @@ class PracticePage(QWidget):
         # A time is known whatever the camera sees; a count is not.
         counted = entry.exercise.counted and entry.seconds is None
         counted = counted and director.phase == Phase.exercise
-        self.board.show_set(*figure, how, measured=not (counted and director.not_measured))
+        large = Large(*figure, how, measured=not (counted and director.not_measured))
+        if director.sharing:
+            large = self._held_large.offer(large, time.monotonic())
+        self.board.show_set(large.figure, large.caption, large.how, measured=large.measured)
         self.asked.setText(dose_words(entry, tempo=False))
 
     def _show_buttons(self) -> None:
@@ -342,11 +357,13 @@ class PracticePage(QWidget):
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = time_left(director.set_left_s)
-            asked_words = _asked_words(live, less=_lowered(live, director.entry))
             any_key = words.say("practice.any_key") if director.any_key_stops else ""
-            parts = (left, asked_words, any_key)
+            parts = (left, asked_words(live, director.entry), any_key)
             self.asked.setText("   ·   ".join(t for t in parts if t))
-            self.field.show_state(self._figures(live, asked))
+            state = self._figures(live, asked)
+            if director.sharing:
+                state = self._held_state.offer(state, time.monotonic())
+            self.field.show_state(state)
         else:
             self.field.show_state(FieldState())
         shown = director.picture_shown and not director.sharing
@@ -373,6 +390,7 @@ class PracticePage(QWidget):
         What a screen takes beyond that (often one picture more) isn't known here.
         """
         director = self._director
+        self.field.show_sway(director.sway if director.sharing else None)
         asked = director.asked if director.phase == Phase.exercise else None
         seen_s = director.now_s + 1.0 / max(self.screen().refreshRate(), 30.0)
         if asked is None or asked.backdrop is None:
@@ -417,26 +435,3 @@ class PracticePage(QWidget):
             bow=not jumps and not moving,
             moving=moving,
         )
-
-
-def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
-    """Whether less is asked than the plan wants, because the screen carries no more."""
-    reach = live.goal_amplitude_range_deg
-    wanted = None if entry is None else entry.amplitude_deg
-    return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
-
-
-def _asked_words(live: LiveState, *, less: bool) -> str:
-    tempo = live.goal_tempo_bpm
-    parts = []
-    if live.goal_repetitions is not None:
-        # What is done stands at the target: a count up here would pull the eyes away.
-        parts.append(words.times(live.goal_repetitions))
-    reach = live.goal_amplitude_range_deg
-    if tempo is not None and reach is not None:
-        low, high = (words.number(v) for v in reach)
-        key = "practice.asked_less" if less else "practice.asked"
-        parts.append(words.say(key, low=low, high=high, tempo=words.number(tempo)))
-    elif tempo is not None:
-        parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
-    return "   ·   ".join(parts)

@@ -106,6 +106,7 @@ class TargetField(QWidget):
         self.hint, self._hint_large = "", False
         self.state = FieldState()
         self.backdrop: Backdrop | None = None
+        self._sway: float | None = None
         self._shift_deg = 0.0
         self._bars = BackdropPaint()
 
@@ -127,6 +128,12 @@ class TargetField(QWidget):
         """Draw what moves behind the target, moved so far to the right; or nothing."""
         if (backdrop, shift_deg) != (self.backdrop, self._shift_deg):
             self.backdrop, self._shift_deg = backdrop, shift_deg
+            self.update()
+
+    def show_sway(self, sway: float | None) -> None:
+        """Let the bead go to and fro (-1 to 1) in place of holding at a side, or hold again."""
+        if sway != self._sway:
+            self._sway = sway
             self.update()
 
     def show_state(self, state: FieldState) -> None:
@@ -267,7 +274,7 @@ class TargetField(QWidget):
             if amplitude is not None:
                 self._draw_pin(painter, radius, sign * self._bow_angle(amplitude))
         if s.side:
-            self._draw_bead(painter, radius, s.side)
+            self._draw_bead(painter, radius, s.side if self._sway is None else self._sway)
         painter.restore()
 
     def _draw_pin(self, painter: QPainter, radius: float, clockwise: float) -> None:
@@ -277,7 +284,7 @@ class TargetField(QWidget):
         painter.drawLine(QPointF(0, -radius - _PIN_PX), QPointF(0, -radius + _PIN_PX))
         painter.restore()
 
-    def _draw_bead(self, painter: QPainter, radius: float, side: int) -> None:
+    def _draw_bead(self, painter: QPainter, radius: float, side: float) -> None:
         angle = math.radians(side * (self._span() + _BEAD_AT))
         at = QPointF(radius * math.sin(angle), -radius * math.cos(angle))
         painter.setPen(Qt.PenStyle.NoPen)
