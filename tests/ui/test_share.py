@@ -198,7 +198,7 @@ def cues() -> list[str]:
     reasons = [say(k) for k in words.WORDS if re.fullmatch(r"reason\.\w+", k)]
     found += [say("practice.not_measured", reason=reason) for reason in reasons]
     found += [say(f"practice.{k}") for k in ("paused", "disk", "busy", "saving")]
-    found += [say(key) for key in ("lost.hold", "lost.paused", "call.marked")]
+    found += [say(key) for key in ("lost.hold", "lost.paused", "lost.again", "call.marked")]
     return found + [say(f"trouble.{state}") for state in TROUBLES]
 
 
@@ -245,10 +245,9 @@ def test_the_longest_texts_keep_their_size(
     shown.show_board(replace(full, cue=max(cues(), key=len)))
     keep(window, f"call/{exercise}-{language}-{size[0]}")
     for state in GONE:
-        remedies = [words.say(f"trouble.{state}.do")]
-        remedies.append(" ".join(words.say(k) for k in ("lost.paused", f"trouble.{state}")))
-        remedies[-1] += " " + remedies[0]
-        for remedy in remedies:
+        do = words.say(f"trouble.{state}.do")
+        paused = [words.say(k) for k in ("lost.hold", f"trouble.{state}")]
+        for remedy in (f"{words.say('lost.count')} {do}", " ".join((*paused, do))):
             faults += faults_of(window, replace(full, remedy=remedy))
     assert not faults
 

@@ -257,6 +257,11 @@ def test_a_seated_set_in_a_call_says_what_to_do_about_the_camera(
     do = words.say(f"trouble.{state}.do")
     assert page.share.board.cue == words.say(f"trouble.{state}")
     assert page.share.board.remedy == do
+    person.wait(2.0)
+    page._hold_anew()
+    person.settle()
+    do = f"{words.say('lost.count')} {do}"
+    assert page.share.board.remedy == do
     drawn = [text for text, _ in page.share.lines_of(page.share.board)]
     assert do in " ".join(drawn)
     assert do in page.share.accessibleDescription()

@@ -97,7 +97,7 @@ class PracticePage(QWidget):
             if k.startswith("reason.")
         ]
         others = [words.say(f"practice.{k}") for k in ("paused", "disk", "busy")]
-        others += [words.say(key) for key in ("lost.hold", "lost.paused")]
+        others += [words.say(key) for key in ("lost.hold", "lost.paused", "lost.again")]
         others += [words.say_or(f"trouble.{state}", "trouble.failed") for state in TROUBLES]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
@@ -330,7 +330,8 @@ class PracticePage(QWidget):
             self.pause.setHidden(clip)
         planned = director.conductor is not None
         live = director.phase == Phase.exercise
-        for button, on in ((self.unwell, planned), (self.done, live and director.until_said)):
+        by_hand = live and (director.until_said or director.count_lost)
+        for button, on in ((self.unwell, planned), (self.done, by_hand)):
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
@@ -375,6 +376,8 @@ class PracticePage(QWidget):
         director = self._director
         if director.trouble is not None:
             return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        if director.again_note:
+            return words.say("lost.again")
         missing = director.not_measured
         if missing and live.elapsed_s > 1.0:
             return words.say("practice.not_measured", reason=words.reason(missing))

@@ -7695,9 +7695,19 @@
             <translation>أعرف الرقم</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>عادت الكاميرا تعدّ. اضغط «تم» عندما تنتهي منها كلها.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>عادت الكاميرا. تابع عندما تكون مستعدًا: اضغط مفتاح المسافة.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>تابع وعُدّ بنفسك. اضغط «تم» عندما تنتهي منها كلها.</translation>
         </message>
         <message>
             <source>paused</source>

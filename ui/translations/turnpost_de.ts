@@ -7695,9 +7695,19 @@
             <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>Die Kamera zählt wieder. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>Die Kamera ist wieder da. Machen Sie weiter, wenn Sie so weit sind: Drücken Sie die Leertaste.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>Machen Sie weiter und zählen Sie selbst. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
         </message>
         <message>
             <source>paused</source>

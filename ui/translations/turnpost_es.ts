@@ -7695,9 +7695,19 @@
             <translation>Conozco el número</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>La cámara vuelve a contar. Pulse «Hecho» cuando las haya hecho todas.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>La cámara ha vuelto. Siga cuando quiera: pulse la barra espaciadora.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>Siga y cuente usted. Pulse «Hecho» cuando las haya hecho todas.</translation>
         </message>
         <message>
             <source>paused</source>

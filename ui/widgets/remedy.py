@@ -15,6 +15,9 @@ def remedy_words(director: Director) -> str:
     if director.paused_by_camera:
         return " ".join(director.lost_words())
     trouble = director.trouble
+    if director.counts_alone:
+        # What to do now comes before what may bring the camera back.
+        return " ".join(words.say(key) for key in ("lost.count", *director.lost_keys[1:]))
     if director.phase not in LIVE_PHASES or trouble is None:
         return ""
     return words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
