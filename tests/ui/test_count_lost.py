@@ -126,6 +126,7 @@ def test_the_next_set_is_counted_by_the_camera_again(begin: Begin) -> None:
     person.wait(4.0)
     assert person.director.count_lost
     person.choose("Done")
+    person.choose("Go on")
     back(person)
     after_a_set(person)
     person.wait(6)
