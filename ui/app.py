@@ -405,7 +405,9 @@ class Window(QWidget):
 
     def _drawn_percent(self, percent: int) -> int:
         """The text size that is drawn; in a call the words grow with the window."""
-        return text_percent(self.height(), percent) if self.director.sharing else percent
+        if not self.director.sharing:
+            return percent
+        return text_percent(self.width(), self.height(), percent)
 
     def set_language(self, language: str) -> None:
         """Speak another language; where one chooses it nothing else goes on."""

@@ -178,6 +178,15 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),
+    "ask.did": QT_TRANSLATE_NOOP("turnpost", "The camera counted {count}."),
+    "ask.did.of": QT_TRANSLATE_NOOP("turnpost", "The camera counted {count} of {goal}."),
+    "ask.did.turns": QT_TRANSLATE_NOOP(
+        "turnpost", "Your last turns: {first} degrees right, {second} degrees left."
+    ),
+    "ask.did.nods": QT_TRANSLATE_NOOP(
+        "turnpost", "Your last nods: {first} degrees up, {second} degrees down."
+    ),
+    "ask.did.tempo": QT_TRANSLATE_NOOP("turnpost", "Your tempo: {tempo} a minute."),
     "ask.wait.how": QT_TRANSLATE_NOOP("turnpost", "Then you say how you feel."),
     "ask.settle": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual"),
     "ask.settle.how": QT_TRANSLATE_NOOP(

@@ -67,6 +67,10 @@ def session_rows(summary: Mapping[str, Any]) -> list[Row]:
         elif done.get("repetitions") is not None:
             # Beside the name of an exercise a bare number would say nothing.
             row = replace(_repetitions(done, asked), value=words.times(done["repetitions"]))
+            by_person = _by_person(exercise).value
+            if by_person is not None and row.value is not None:
+                # The camera has missed some of them.
+                row = replace(row, value=words.row_of([row.value, by_person]))
         else:
             row = next(iter(_whole_body(None, done, asked)), None) or _by_person(exercise)
         rows.append(replace(row, label=name))

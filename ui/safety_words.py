@@ -16,6 +16,12 @@ SAFETY_WORDS: dict[str, object] = {
     "lost.back": QT_TRANSLATE_NOOP(
         "turnpost", "The camera is back. Go on when you are ready: press Space."
     ),
+    "lost.count": QT_TRANSLATE_NOOP(
+        "turnpost", "Go on and count for yourself. Press Done when you have done them all."
+    ),
+    "lost.again": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera counts again. Press Done when you have done them all."
+    ),
     "trouble.silent": QT_TRANSLATE_NOOP("turnpost", "No picture comes from the camera."),
     "trouble.silent.do": QT_TRANSLATE_NOOP(
         "turnpost", "Wait a moment: Turnpost tries again by itself."

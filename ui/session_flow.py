@@ -132,9 +132,9 @@ class Director(FirstPart):
             self._open(self.camera)
         self.dose = dose
         self.show_picture(False)
-        self._half_said = self._two_said = False
         self._record()
         self._count_from_s = self.now_s
+        self._lead_in(None, self.countdown_s)
         self._enter(Phase.countdown)
 
     def pause_or_go_on(self) -> None:

@@ -2,7 +2,9 @@
 
 Standing, or with the eyes shut, a set may be stopped without hands, and a fall is noticed:
 both need pictures. Without them such a set doesn't go on, and goes on again only by the
-person's own key. Seated with the eyes open the person has the page and the keys.
+person's own key. So it is with bends to the floor: the head is low and the eyes are off the
+page, where nothing is read and no key is at hand. Any other set seated with the eyes open
+goes on: the person has the page and the keys, and counts, which is asked for afterwards.
 """
 
 from __future__ import annotations
@@ -15,7 +17,7 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.session_clock import is_seen
 from ui.session_set import SetPart
-from ui.session_state import TROUBLES, Phase
+from ui.session_state import NOTE_SHOWN_S, TROUBLES, Phase
 from ui.speaking import Grave
 
 #: So long a source gives nothing before a set pauses (common practice: a stutter is shorter,
@@ -23,13 +25,20 @@ from ui.speaking import Grave
 LOST_S = 2.0
 #: States in which no pictures are measured. Opening is none: a session begins with it.
 _GONE = TROUBLES | {SourceState.silent, SourceState.restarting}
+#: So long "begin now" is let be heard.
+_BEGUN_S = 1.0
+#: What is counted where the person bends so low.
+_BENDS = "head_reach"
 #: For who hears no voice: three quick beats, as at the end of a set.
 _OVER_BPM, _OVER_S = 180.0, 0.99
 
 
 class LostPart(SetPart):
-    """Pauses a set that needs the camera for safety once there is none."""
+    """Pauses a set that needs the camera for safety once there is none, or has it counted."""
 
+    #: Whether the camera has missed some of this set, so that the person's count is asked for.
+    count_lost = False
+    _again_s = nan
     _gone: SourceState | None = None
     _gone_since_s = nan
     _paused_by_camera = False
@@ -43,6 +52,16 @@ class LostPart(SetPart):
     def paused_by_camera(self) -> bool:
         """Whether this pause is one for the camera's sake, be it back by now or not."""
         return self.phase == Phase.paused and self._paused_by_camera
+
+    @property
+    def counts_alone(self) -> bool:
+        """Whether the person counts now, because the camera can't."""
+        return self.count_lost and self.phase == Phase.exercise and self.camera_gone
+
+    @property
+    def again_note(self) -> bool:
+        """Whether to say now that the camera counts again: for a while."""
+        return self.count_lost and 0 <= self.now_s - self._again_s < NOTE_SHOWN_S
 
     @property
     def lost_keys(self) -> tuple[str, ...]:
@@ -74,17 +93,25 @@ class LostPart(SetPart):
             was, self._gone = self._gone, None
             if was is not None and self.paused_by_camera:
                 self._say((Grave.edge, 0), "lost.back")
+            elif was is not None and self.count_lost and self.phase == Phase.exercise:
+                self._again_s = self.now_s
+                self._say((Grave.edge, 0), "lost.again")
 
     def _needs_camera(self) -> bool:
         """Whether the set relies on the camera for a stop without hands, or on a look at it."""
         entry = self.entry
-        return entry is not None and self.by_ear and is_seen(entry)
+        if entry is None or not is_seen(entry):
+            return False
+        return self.by_ear or entry.exercise.channel == _BENDS
 
     def _look_for_camera(self) -> None:
         """Pause a set, or the countdown back to it, that must not go on without pictures."""
         going_on = self.phase in (Phase.exercise, Phase.countdown)
         lost = going_on and isinstance(self.task, DoSet) and self.camera_gone
-        if not lost or not self._needs_camera():
+        if not lost:
+            return
+        if not self._needs_camera():
+            self._lose_count()
             return
         if self._recording is not None:
             self._recording.mark("camera_lost", self.now_s, state=str(self._gone))
@@ -94,6 +121,20 @@ class LostPart(SetPart):
         self._say_lost()
         if self.led == "beats":
             self._world.beats.start(_OVER_BPM, _OVER_S)
+
+    def _lose_count(self) -> None:
+        """The camera doesn't count any more: the person does, and says when it is done."""
+        entry, conductor = self.entry, self.conductor
+        if self.count_lost or self.phase != Phase.exercise or entry is None or conductor is None:
+            return
+        if not entry.exercise.counted or entry.repetitions is None or self.set_ran_s < _BEGUN_S:
+            return
+        self.count_lost = True
+        conductor.lose_count()
+        if self._recording is not None:
+            self._recording.mark("count_lost", self.now_s, state=str(self._gone))
+        self._say((Grave.edge, 0), *self.lost_keys[:1], "lost.count")
+        self._changed()
 
     def _say_lost(self) -> None:
         entry = self.entry
@@ -118,7 +159,7 @@ class LostPart(SetPart):
         super()._count_on()
 
     def _count_down(self, task: CountDown) -> None:
-        self._paused_by_camera = False
+        self._paused_by_camera = self.count_lost = False
         super()._count_down(task)
 
     def lost_words(self) -> tuple[str, str]:

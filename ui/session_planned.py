@@ -325,6 +325,7 @@ class PlannedPart(LostPart):
             self._recording.advance(now_s)
         conductor.advance(now_s)
         entry = self.entry
+        self._follow_set()
         if entry is not None and conductor.task is before and self._set_clock.runs:
             self._say_of_set(entry, self.live, self._reps_done)
         if conductor.task is not before:

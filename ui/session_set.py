@@ -26,10 +26,9 @@ from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
 from ui.set_clock import SetClock
+from ui.set_told import SetTold
 from ui.speaking import Grave
 
-#: Slow beats, one a second, for who doesn't see the screen before a set.
-_BEFORE_BPM = 60.0
 #: What the camera doesn't count lasts until the patient says "done", or this long.
 _UNTIL_SAID_S = 3600.0
 #: Who is waited for is called again after so long.
@@ -45,6 +44,9 @@ class SetPart(PlacePart):
         self._hands_free, self._in_sight = HandsFree(), InSight()
         self._called_s = nan
         self._seen_to_stop: Seen = ""
+        self._told_of = SetTold()
+        #: What the last set was, in words; empty where the camera doesn't count it.
+        self.set_told: tuple[str, ...] = ()
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -122,26 +124,23 @@ class SetPart(PlacePart):
         # What finds the body takes a moment to begin.
         self._watch_body(task.asked.exercise.id)
         self._set_clock = SetClock(task.asked.seconds or inf)
+        self._told_of, self.set_told = SetTold(task.asked.exercise.channel), ()
         self._reps_before = self._recording.repetitions if self._recording else 0
         self.dose = Dose(
             task.asked.exercise.id, task.asked.repetitions, _pace(task.asked.tempo_bpm)
         )
         self._count_from_s = task.until_s - COUNTDOWN_S
-        if self.by_ear and self.led != "silence":
-            self._world.beats.start(_BEFORE_BPM, task.until_s - self.now_s)
-        self._say_soon(task.asked, task.until_s - self.now_s)
+        self._lead_in(task.asked, task.until_s - self.now_s)
         self._enter(Phase.countdown)
 
     def _count_on(self) -> None:
-        """Who stands goes back to the place first: as long as at the beginning."""
+        """As at the beginning: who stands goes back to the place first."""
         entry = self.entry
         self._in_sight.begin()
         self._watch_body(None if entry is None else entry.exercise.id)
         if entry is not None and entry.posture != "sitting":
             self._count_from_s += STANDING_COUNTDOWN_S - COUNTDOWN_S
-            if self.led != "silence":
-                self._world.beats.start(_BEFORE_BPM, STANDING_COUNTDOWN_S)
-            self._say_soon(entry, STANDING_COUNTDOWN_S)
+        self._lead_in(entry, self.countdown_s)
 
     def _begin_set(self, task: DoSet) -> None:
         """The set begins, or goes on after a pause with what is left of it."""
@@ -191,11 +190,19 @@ class SetPart(PlacePart):
             now_s = self.now_s
             self._add(Asked(Step(from_s=now_s, to_s=now_s + _UNTIL_SAID_S, step="rest")))
 
+    def _follow_set(self) -> None:
+        """Keep what will be told of the set that goes on."""
+        live = self.live
+        if live is not None and self._set_clock.runs:
+            self._told_of.take(live)
+
     def _end_step(self) -> None:
         """No more of the set is asked for; the conductor tells the recording."""
         self._world.beats.stop()
         self._watch_body(None)
-        now_s = self.now_s
+        now_s, entry = self.now_s, self.entry
+        if entry is not None and entry.exercise.counted:
+            self.set_told = self._told_of.lines(self._reps_done, entry.repetitions)
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))
             if a.step.from_s < now_s

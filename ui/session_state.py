@@ -14,7 +14,7 @@ from tracker.session.live import LiveState
 from tracker.session.stage import SETUP_STEPS
 from tracker.vision.messages import SourceState
 from ui.asked import Asked
-from ui.beats import shown_side
+from ui.beats import shown_side, shown_sway
 from ui.geometry import ASSUMED_DISTANCE_MM, FieldExtent, ScreenMap, believable_distance_mm
 from ui.load import Load
 from ui.ports import (
@@ -266,6 +266,15 @@ class SessionState:
             return 0
         step = asked.step
         return shown_side(step.tempo_bpm, self.now_s - step.from_s, step.to_s - step.from_s)
+
+    @property
+    def sway(self) -> float | None:
+        """The same for who sees it in a call: it goes to and fro where it can't hold a second."""
+        asked = self.asked
+        if not self.side or asked is None or self.still():
+            return None
+        step = asked.step
+        return shown_sway(step.tempo_bpm, self.now_s - step.from_s, step.to_s - step.from_s)
 
     @property
     def any_key_stops(self) -> bool:

@@ -25,6 +25,8 @@ from ui.speaking import Grave, Rank, Speaking, rank_of_cue
 
 #: Later than this a cue is not about what is being done any more.
 _CUE_FRESH_S = 1.0
+#: Slow beats, one a second, lead into a set.
+_BEFORE_BPM = 60.0
 #: Only in sets so long is it worth a word how much is left (common practice).
 _COUNTED_FROM, _HALF_FROM_S = 5, 10.0
 #: Half-way is said so soon after, or not at all.
@@ -162,20 +164,26 @@ class VoicePart(ClockPart):
         elif isinstance(task, Rest):
             self._say((Grave.place, 0), "say.rest")
 
-    def _say_soon(self, entry: EntryAsked, left_s: float) -> None:
-        """A countdown has begun, which who stands or shuts the eyes doesn't see."""
+    def _lead_in(self, entry: EntryAsked | None, left_s: float) -> None:
+        """A countdown has begun: slow beats, and how long it is, as the person wants to hear.
+
+        The number stands on the screen as well.
+        """
         self._half_said = self._two_said = False
+        if self.led != "silence":
+            self._world.beats.start(_BEFORE_BPM, left_s)
         self._hush()
         keys = []
-        if entry.posture != "sitting":
+        standing = entry is not None and entry.posture != "sitting"
+        if standing:
             keys.append("say.stand_firm")
         # Where the exercise itself tells when to shut them, nothing else does.
-        if entry.eyes == "closed" and entry.exercise.eyes != "closed":
+        if entry is not None and entry.eyes == "closed" and entry.exercise.eyes != "closed":
             keys.append("say.shut")
-        if entry.posture != "sitting":
+        # Three seconds have room for one sentence: the beats say the rest.
+        if standing or not keys:
             keys.append("say.soon")
-        if keys:
-            self._say((Grave.edge, 0), *keys, seconds=words.number(ceil(left_s)))
+        self._say((Grave.edge, 0), *keys, seconds=words.number(ceil(left_s)))
 
     def _say_begin(self) -> None:
         self._say((Grave.edge, 0), "say.begin")

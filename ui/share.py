@@ -6,10 +6,10 @@ still read there.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, fields, replace
 from math import isfinite
-from typing import Any
+from typing import Any, Generic, TypeVar
 
 from tracker.motion.turning import Turn
 from tracker.session.live import LiveState
@@ -23,6 +23,10 @@ WORDS_SHARE, VALUES_SHARE = 0.022, 0.037
 HOLD_S = 1.0
 #: Height of a capital against the size of its type, for the usual faces (common practice).
 CAPITAL = 0.7
+#: Text sizes beyond those that can be chosen, and how wide for its height a window has to be
+#: for them (screens are 1.6 and more).
+_HIGH_STEPS = (225, 250, 275, 300, 325, 350)
+_WIDE = 1.5
 
 _NONE = ("", "", "")
 
@@ -40,38 +44,64 @@ class Board:
     cue: str = ""
     name: str = ""
     symptoms: str = ""
+    remedy: str = ""
 
     def in_words(self) -> str:
         """All of it as one text."""
         parts = (f"{self.count} {self.goal}", *(" ".join(s) for s in (self.first, self.second)))
         return ". ".join(
             p.strip()
-            for p in (*parts, self.name, self.tempo, self.asked, self.cue, self.symptoms)
+            for p in (
+                *parts,
+                self.name,
+                self.tempo,
+                self.asked,
+                self.cue,
+                self.remedy,
+                self.symptoms,
+            )
             if p.strip()
         )
 
 
-class Held:
-    """Lets each text of a board stand for at least :data:`HOLD_S`, then shows the newest."""
+Shown = TypeVar("Shown")
 
-    def __init__(self) -> None:
-        self.board = Board()
+
+class Held(Generic[Shown]):
+    """Lets each part of what is shown stand for at least :data:`HOLD_S`, then shows the newest.
+
+    What moves all the while, as a target or a bead on its way, is no part to be read: that is
+    left out here.
+
+    Parameters
+    ----------
+    first
+        What is shown before anything comes; it need not stand.
+    apart
+        Names of parts that don't wait.
+    """
+
+    def __init__(self, first: Shown, apart: Collection[str] = ()) -> None:
+        self.shown = first
+        self._apart = apart
         self._since_s: dict[str, float] = {}
 
-    def offer(self, board: Board, now_s: float) -> Board:
-        """Take the newest texts; gives those to show.
+    def offer(self, newest: Shown, now_s: float) -> Shown:
+        """Take the newest; gives what to show.
 
         ``now_s`` is on any clock that never goes back.
         """
         changed = {}
-        for name in Board.__dataclass_fields__:
-            new, old = getattr(board, name), getattr(self.board, name)
-            if new != old and now_s - self._since_s.get(name, -HOLD_S) >= HOLD_S - 1e-9:
+        for part in fields(newest):  # type: ignore[arg-type]
+            name = part.name
+            new, old = getattr(newest, name), getattr(self.shown, name)
+            stood_s = now_s - self._since_s.get(name, -HOLD_S)
+            if new != old and (stood_s >= HOLD_S - 1e-9 or name in self._apart):
                 changed[name] = new
                 self._since_s[name] = now_s
         if changed:
-            self.board = replace(self.board, **changed)
-        return self.board
+            self.shown = replace(self.shown, **changed)  # type: ignore[type-var]
+        return self.shown
 
 
 class Sides:
@@ -166,7 +196,8 @@ def _asked(live: LiveState) -> str:
     parts = []
     if live.goal_amplitude_range_deg is not None:
         low, high = (words.number(v) for v in live.goal_amplitude_range_deg)
-        parts.append(f"{low}–{high}°")
+        # The sign of degrees is lost in a call.
+        parts.append(words.say("call.amplitude", low=low, high=high))
     if live.goal_tempo_bpm is not None:
         parts.append(words.say("share.tempo", tempo=words.number(live.goal_tempo_bpm)))
     return words.say("share.asked", what=words.row_of(parts)) if parts else ""
@@ -188,10 +219,15 @@ def symptom_words(scores: tuple[str, Mapping[str, Any]] | None) -> str:
     return words.say(key, scores=words.row_of(parts))
 
 
-def text_percent(height_px: float, chosen: int) -> int:
-    """Text size at which all words of a window are large enough, at least the one chosen."""
-    for percent in TEXT_STEPS:
+def text_percent(width_px: float, height_px: float, chosen: int) -> int:
+    """Text size at which all words of a window are large enough, at least the one chosen.
+
+    In a high window it is larger than any that can be chosen; in one that is narrow as well
+    such letters would be cut.
+    """
+    steps = [*TEXT_STEPS, *(_HIGH_STEPS if width_px >= _WIDE * height_px else ())]
+    for percent in steps:
         large = size_px("body", percent) * CAPITAL >= WORDS_SHARE * height_px
         if percent >= chosen and large:
             return percent
-    return TEXT_STEPS[-1]
+    return steps[-1]

@@ -8,10 +8,7 @@ from PySide6.QtWidgets import QWidget
 from ui.geometry import FieldExtent, ScreenGeometry
 from ui.screen import geometry_of
 from ui.settings import Settings
-from ui.widgets.field import TargetField
-
-#: Room kept free around a target at the field's edge.
-EDGE_MM = 12.0
+from ui.widgets.field import EDGE_MM, TargetField
 
 
 class TargetFields:

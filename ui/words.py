@@ -252,6 +252,9 @@ WORDS: dict[str, object] = {
     "field.text": QT_TRANSLATE_NOOP(
         "turnpost", "{count} repetitions. Left {left}, right {right}, {tempo} beats a minute."
     ),
+    "field.text_up": QT_TRANSLATE_NOOP(
+        "turnpost", "{count} repetitions. Down {down}, up {up}, {tempo} beats a minute."
+    ),
     # cues, by event code: calm, what to do, no blame
     "cue.gaze_off_target": QT_TRANSLATE_NOOP("turnpost", "Eyes on the target"),
     "cue.head_moved": QT_TRANSLATE_NOOP("turnpost", "Keep your head still"),

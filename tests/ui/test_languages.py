@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import re
 from collections.abc import Iterator
+from dataclasses import astuple
 from itertools import product
 from pathlib import Path
 from typing import Any
@@ -27,6 +28,7 @@ from ui import words
 from ui.app import SMALLEST, Window
 from ui.keys import KEYS, PAGE_KEYS
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
+from ui.share import Board
 from ui.told_words import TOLD_WORDS
 from ui.translating import (
     brought_up,
@@ -47,6 +49,7 @@ from ui.widgets.header import CameraMark
 from ui.widgets.paths import shown_path
 from ui.widgets.scale import Scale
 from ui.widgets.share_board import ShareBoard
+from ui.widgets.share_text import text_of
 
 TRANSLATED = [code for code in CODES if code != SOURCE]
 
@@ -136,8 +139,10 @@ def texts_of(window: Window) -> Iterator[str]:
         if isinstance(widget, CameraMark):
             yield from (widget.text, widget.drawn)
         if isinstance(widget, ShareBoard):
-            yield from (text for text, _ in widget.lines_of(widget.board))
-            yield from (widget.board.tempo, widget.board.asked, widget.board.symptoms)
+            # As whole texts: it may break them.
+            for text in astuple(widget.board):
+                yield from text if isinstance(text, tuple) else (text,)
+            yield from (text_of(r.line) for r in widget.rows(Board()) if r.line)
     yield window.windowTitle()
 
 

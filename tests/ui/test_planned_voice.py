@@ -82,6 +82,7 @@ def test_seated_the_place_the_start_two_left_and_the_end_are_spoken(
     assert voice.texts == [f"{name}. {words.say('ask.place.sitting', cm='75')}"]
     person.choose("I am in place")
     person.set_up()
+    assert voice.texts[-1] == "It begins in 3 seconds."
     voice.spoken.clear()
     start_s = person.fake.service.time_s
     person.measured(3.2, seen)

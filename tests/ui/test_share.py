@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -25,21 +26,25 @@ from tracker.plan.model import Entry
 from tracker.practice.tasks import AskSupport
 from tracker.sample import Sample
 from tracker.session.live import LiveState
-from tracker.vision.messages import Measured
+from tracker.vision.messages import Measured, SourceState
 from ui import theme, words
-from ui.session_flow import Dose, Phase
+from ui.languages import CODES
+from ui.session_flow import TROUBLES, Dose, Phase
 from ui.share import HOLD_S, VALUES_SHARE, WORDS_SHARE, Board, Held, Sides, board_of, text_percent
 from ui.widgets.basic import Button, Words
 from ui.widgets.outline import HeadOutline, pose_of
+from ui.widgets.share_text import text_of
 
 F4 = Qt.Key.Key_F4
+SIZES = [(1366, 768), (1920, 1080), (2560, 1440)]
+GONE = sorted(TROUBLES | {SourceState.silent, SourceState.restarting})
 FULL = Board(
     count="18",
     goal="of 20",
     first=("Right", "17 degrees", "104 a second"),
     second=("Left", "19 degrees", "96 a second"),
     tempo="58 beats a minute",
-    asked="asked: 15–20°, 60 beats a minute",
+    asked="asked: 15 to 20 degrees, 60 beats a minute",
     cue="A little bigger",
     name="Turn your head, eyes on the target",
     symptoms="Before: dizziness 2, nausea 0, unsteadiness 1",
@@ -84,7 +89,7 @@ def test_the_board_says_count_goal_tempo_and_symptoms() -> None:
     )
     board = board_of(live, Sides(), counted=True, scores=("before", {"dizziness": 2, "nausea": 0}))
     assert (board.count, board.goal) == ("4", "of 20")
-    assert board.asked == "asked: 15–20°, 60 beats a minute"
+    assert board.asked == "asked: 15 to 20 degrees, 60 beats a minute"
     assert board.tempo == "now: 58 a minute"
     assert board.symptoms == "Before: dizziness 2, nausea 0"
     assert "4 of 20" in board.in_words() and "nausea 0" in board.in_words()
@@ -97,7 +102,7 @@ def test_what_is_not_counted_has_no_count() -> None:
 
 
 def test_each_text_stands_for_a_second() -> None:
-    held = Held()
+    held = Held(Board())
     shown = [held.offer(Board(count=str(k), cue="steady"), k / 10).count for k in range(35)]
     changes = [k for k in range(1, 35) if shown[k] != shown[k - 1]]
     assert changes == [10, 20, 30] and shown[10] == "10"
@@ -107,11 +112,20 @@ def test_each_text_stands_for_a_second() -> None:
 
 
 @pytest.mark.parametrize(
-    ("height", "chosen", "percent"),
-    [(600, 100, 100), (768, 100, 125), (768, 200, 200), (1080, 100, 175), (2000, 100, 200)],
+    ("size", "chosen", "percent"),
+    [
+        ((960, 600), 100, 100),
+        ((1366, 768), 100, 125),
+        ((1366, 768), 200, 200),
+        ((1920, 1080), 100, 175),
+        ((2560, 1440), 100, 250),
+        ((3840, 2160), 100, 350),
+        # As high, but narrow.
+        ((1440, 2560), 100, 200),
+    ],
 )
-def test_the_text_grows_with_the_window(height: int, chosen: int, percent: int) -> None:
-    assert text_percent(height, chosen) == percent
+def test_the_text_grows_with_the_window(size: tuple[int, int], chosen: int, percent: int) -> None:
+    assert text_percent(*size, chosen) == percent
 
 
 # --- the window ---
@@ -128,7 +142,7 @@ def words_too_small(window: Any) -> list[str]:
     return faults
 
 
-@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+@pytest.mark.parametrize("size", SIZES)
 @pytest.mark.parametrize("percent", [100, 200])
 @pytest.mark.parametrize("exercise", ["turns-on-target", "eyes-side-to-side"])
 def test_in_a_call_everything_is_large_and_whole(
@@ -147,26 +161,95 @@ def test_in_a_call_everything_is_large_and_whole(
     assert not words_too_small(window) and not cut_in(window)
     board = page.share
     assert not outside(window, board, "the board")
-    for text, what in (("104 a second", "values"), (FULL.cue, "cue"), ("Right", "words")):
-        metrics = QFontMetricsF(board.font_of(board.size_px(what), text, 9999))
-        least = WORDS_SHARE if what == "words" else VALUES_SHARE
-        assert metrics.capHeight() >= least * window.height() - 0.6, text
-        assert metrics.horizontalAdvance(text) <= board.zone("first").width() or what == "cue"
+    assert not faults_of(window, FULL)
     # The parts don't lie over each other.
     zones = [board.zone(n).toRect() for n in ("field", "cue", "count", "first", "second", "foot")]
     for k, one in enumerate(zones):
         assert not any(one.adjusted(1, 1, -1, -1).intersects(z) for z in zones[k + 1 :])
 
 
-def test_the_cues_and_reasons_fit_in_their_size(make: Make, fake: FakeWorld) -> None:
-    window = make()
-    to_exercise(window, fake)
+def longest() -> Board:
+    """A set with the longest figures that there may be, in the language that is spoken."""
+    number, say = words.number, words.say
+    degrees = say("share.degrees", value=number(88))
+    speed = say("share.speed", value=number(888))
+    live = LiveState(
+        repetitions=88,
+        goal_repetitions=888,
+        goal_amplitude_range_deg=(28.0, 30.0),
+        goal_tempo_bpm=180.0,
+        tempo_bpm=188.0,
+    )
+    scores = dict.fromkeys(("dizziness", "nausea", "unsteadiness"), 10)
+    names = [say(k) for k in words.WORDS if re.fullmatch(r"exercise\.[a-z0-9-]+", k)]
+    made = board_of(live, Sides(), counted=True, scores=("after", scores))
+    return replace(
+        made,
+        first=(say("share.right"), degrees, speed),
+        second=(say("share.left"), degrees, speed),
+        name=max(names, key=len),
+    )
+
+
+def cues() -> list[str]:
+    """All that may stand in the line for the cue."""
+    say = words.say
+    found = [say(k) for k in words.WORDS if re.fullmatch(r"cue\.\w+", k)]
+    reasons = [say(k) for k in words.WORDS if re.fullmatch(r"reason\.\w+", k)]
+    found += [say("practice.not_measured", reason=reason) for reason in reasons]
+    found += [say(f"practice.{k}") for k in ("paused", "disk", "busy", "saving")]
+    found += [say(key) for key in ("lost.hold", "lost.paused", "lost.again", "call.marked")]
+    return found + [say(f"trouble.{state}") for state in TROUBLES]
+
+
+def faults_of(window: Any, board: Board) -> list[str]:
+    """What of a board is drawn too small, beside its place, or over something else."""
+    share, high, faults = window.pages["practice"].share, window.height(), []
+    rows = share.rows(board)
+    for row in rows:
+        for run in (run for word in row.line for run in word):
+            capital = QFontMetricsF(share.font_of(run.capital_px)).capHeight()
+            large = run.is_value or row.part == "cue"
+            if capital < (VALUES_SHARE if large else WORDS_SHARE) * high:
+                faults.append(f"{run.text!r} of {row.part}: {100 * capital / high:.2f} %")
+        if not share.zone(row.part).adjusted(-1, -1, 1, 1).contains(row.box):
+            faults.append(f"{text_of(row.line)!r} leaves {row.part}")
+    for k, one in enumerate(rows):
+        faults += [
+            f"{text_of(one.line)!r} and {text_of(other.line)!r} lie on each other"
+            for other in rows[k + 1 :]
+            if one.box.intersects(other.box)
+        ]
+    return faults
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("language", CODES)
+@pytest.mark.parametrize("exercise", ["turns-on-target", "eyes-up-down"])
+def test_the_longest_texts_keep_their_size(
+    make: Make, fake: FakeWorld, size: tuple[int, int], language: str, exercise: str
+) -> None:
+    window = make(language=language)
+    window.resize(*size)
+    to_exercise(window, fake, exercise)
     share(window)
-    board = window.pages["practice"].share
-    for code in PRIORITY:
-        text = words.say(f"cue.{code}")
-        font = board.font_of(board.size_px("cue"), text, board.zone("cue").width())
-        assert QFontMetricsF(font).capHeight() >= VALUES_SHARE * window.height() - 0.6, text
+    assert window.size().toTuple() == size
+    assert not words_too_small(window)
+    full, shown = longest(), window.pages["practice"].share
+    faults = faults_of(window, full)
+    texts = " ".join(text_of(row.line) for row in shown.rows(full))
+    for text in (full.asked, full.symptoms, full.tempo, *full.first, words.say("share.consent")):
+        assert " ".join(text.split()) in texts
+    for cue in cues():
+        faults += faults_of(window, replace(full, cue=cue))
+    shown.show_board(replace(full, cue=max(cues(), key=len)))
+    keep(window, f"call/{exercise}-{language}-{size[0]}")
+    for state in GONE:
+        do = words.say(f"trouble.{state}.do")
+        paused = [words.say(k) for k in ("lost.hold", f"trouble.{state}")]
+        for remedy in (f"{words.say('lost.count')} {do}", " ".join((*paused, do))):
+            faults += faults_of(window, replace(full, remedy=remedy))
+    assert not faults
 
 
 def test_one_key_there_and_back(make: Make, fake: FakeWorld) -> None:
@@ -232,13 +315,13 @@ def test_the_figures_come_from_the_set(make: Make, fake: FakeWorld) -> None:
     feed(fake.service, window.director, fake.service.time_s + 3.2, seen)
     start_s = fake.service.time_s
     page = window.pages["practice"]
-    page._held = Held()
+    page._hold_anew()
     for _ in range(30):
         until_s = fake.service.time_s + 0.2
         feed(fake.service, window.director, until_s, lambda t: turning(t, start_s, 16.0))
         # In the test's own time.
-        for name in page._held._since_s:
-            page._held._since_s[name] = -10.0
+        for held in (page._held, page._held_state):
+            held._since_s.clear()
         window.refresh()
     board = page.share.board
     live = window.director.live

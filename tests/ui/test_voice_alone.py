@@ -109,12 +109,12 @@ def test_an_exercise_alone_says_begin_two_left_and_the_end(
     director = window.director
     director.start_exercise(Dose("turns-on-target", 6, 60.0))
     feed(fake.service, director, fake.service.time_s + 3.05, seen)
-    assert voice.texts == ["Begin now."]
+    assert voice.texts == ["It begins in 3 seconds.", "Begin now."]
     began_s = fake.service.time_s
     feed(fake.service, director, began_s + 14.0, lambda t: turning(t, began_s, 18.0))
     assert director.phase == Phase.summary
     said = [t for t in voice.texts if not any(t.startswith(c) for c in ("A little",))]
-    assert said == ["Begin now.", "Only two more.", "And stop. This one is done."]
+    assert said[1:] == ["Begin now.", "Only two more.", "And stop. This one is done."]
     at = {text: time_s for time_s, text in voice.spoken}
     assert at["Only two more."] == pytest.approx(began_s + 8.0, abs=0.6)
 

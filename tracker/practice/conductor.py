@@ -156,6 +156,12 @@ class Conductor:
         self._flow.begin_step(number)
         return number
 
+    def lose_count(self) -> None:
+        """The camera has missed some of the set: the patient's own count is asked for after it."""
+        if not self.set_begun:
+            raise ValueError(f"no set goes on at {type(self._task).__name__}")
+        self._flow.count_lost = True
+
     @property
     def set_begun(self) -> bool:
         """Whether a set is being done, or paused, that has begun."""

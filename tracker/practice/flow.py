@@ -86,6 +86,8 @@ class SessionFlow(Asking):
         self._left: list[Entry] = []
         self.numbers: list[int] = []
         self._changed_of_set: dict[str, Any] | None = None
+        #: Whether the camera has missed some of the set that goes on.
+        self.count_lost = False
         self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
@@ -232,7 +234,7 @@ class SessionFlow(Asking):
         self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
-        self.numbers = []
+        self.numbers, self.count_lost = [], False
         yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         try:
             yield DoSet(asked=asked)
@@ -268,7 +270,8 @@ class SessionFlow(Asking):
             "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
             "steadied": asked.posture == "standing" and asked.seconds is not None,
             "arm": "arm" in self._recorder.untold(self.numbers),
-            "own_count": not exercise.counted and asked.repetitions is not None,
+            "own_count": (self.count_lost or not exercise.counted)
+            and asked.repetitions is not None,
         }
         questions = tuple(q for q, is_wanted in wanted.items() if is_wanted)
         if not questions:

@@ -12,14 +12,13 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.exercises.catalogue import CATALOGUE, HELD
-from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.live import LiveState
 from ui import theme, words
 from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
 from ui.session_flow import TROUBLES, Director, Phase
-from ui.set_figure import clock_words, set_figure, time_left
+from ui.set_figure import Large, asked_words, clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
 from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.far import FarBoard
@@ -27,7 +26,7 @@ from ui.widgets.field import FieldState, TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
-from ui.widgets.remedy import Remedy
+from ui.widgets.remedy import Remedy, remedy_words
 from ui.widgets.share_board import ShareBoard
 
 #: Height that the target has at least, before the lines above it go.
@@ -61,7 +60,8 @@ class PracticePage(QWidget):
         self.picture.hide()
         self.board = FarBoard(field)
         self.share = ShareBoard(field)
-        self._held, self._turns = Held(), Sides()
+        self._turns = Sides()
+        self._hold_anew()
         self._lay_out()
 
     def _lay_out(self) -> None:
@@ -97,13 +97,12 @@ class PracticePage(QWidget):
             if k.startswith("reason.")
         ]
         others = [words.say(f"practice.{k}") for k in ("paused", "disk", "busy")]
-        others += [words.say(key) for key in ("lost.hold", "lost.paused")]
+        others += [words.say(key) for key in ("lost.hold", "lost.paused", "lost.again")]
         others += [words.say_or(f"trouble.{state}", "trouble.failed") for state in TROUBLES]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
-        count = words.say("practice.of", done=20, goal=20)
         longest = [
-            f"{count}   ·   {words.say(k, low=15, high=20, tempo=120)}"
+            f"{words.times(20)}   ·   {words.say(k, low=15, high=20, tempo=120)}"
             for k in ("practice.asked", "practice.asked_less")
         ]
         keep_room(self.asked, longest, width)
@@ -151,7 +150,8 @@ class PracticePage(QWidget):
     def enter(self) -> None:
         """The page comes to the front, clean."""
         self._sides, self._last_index = {}, -1
-        self._held, self._turns = Held(), Sides()
+        self._turns = Sides()
+        self._hold_anew()
         self._show_heads()
         self.field.show_backdrop(None)
         self.stop.setFocus()
@@ -179,8 +179,14 @@ class PracticePage(QWidget):
         self.cue.setVisible(not sharing)
         self._show_heads()
         self.share.setVisible(sharing)
-        self._held = Held()
+        self._hold_anew()
         self.refresh()
+
+    def _hold_anew(self) -> None:
+        """Nothing of the set stands at the far end yet; the bead's side is not for reading."""
+        self._held = Held(Board())
+        self._held_state = Held(FieldState(), apart=("side",))
+        self._held_large = Held(Large())
 
     def _show_share(self) -> None:
         """The texts and the outline for the far end."""
@@ -208,8 +214,11 @@ class PracticePage(QWidget):
             )
         if director.just_marked and not board.cue:
             board = replace(board, cue=words.say("call.marked"))
-        share.show_board(self._held.offer(board, time.monotonic()))
-        share.outline.setVisible(share.outline_wanted)
+        if self.board.isHidden() or self.board.how.isHidden():
+            board = replace(board, remedy=remedy_words(director))
+        shown = self._held.offer(board, time.monotonic())
+        share.show_board(shown)
+        share.outline.setVisible(share.outline_wanted and not shown.remedy)
         share.outline.show_sample(director.sample)
 
     def prepare(self, exercise: str, size: QSize) -> None:
@@ -247,8 +256,11 @@ class PracticePage(QWidget):
                 self._show_far(("–", words.say("cue.left_picture")))
                 return
             starting = words.say("practice.countdown", seconds=seconds)
-            self._quiet("" if far else starting, target=not far)
-            self._show_far((words.number(seconds), words.say("far.begins")))
+            number = words.number(seconds)
+            # In a call it stands in the line that holds each number for a second.
+            beside = "" if far or director.sharing else number
+            self._quiet("" if far else starting, beside, target=not far)
+            self._show_far((number, words.say("far.begins")))
             return
         if director.paused_by_camera:
             self._show_lost()
@@ -271,16 +283,20 @@ class PracticePage(QWidget):
         """What to do about the camera; in a pause for its sake large, if there is room."""
         director = self._director
         paused = director.paused_by_camera
-        large = paused and not self.board.how.isHidden()
-        if self.remedy.follow(director, elsewhere=large):
+        for _ in range(2):
+            large = paused and not self.board.how.isHidden()
+            if not self.remedy.follow(director, elsewhere=large):
+                break
             under = paused and not self.remedy.isHidden()
             self.cue.setVisible(not director.sharing and not under)
             self._keep_room()
+            # With the lines above it gone the large one may have room: both at once never stand.
+            self._column.activate()
 
-    def _quiet(self, text: str, *, target: bool = False) -> None:
+    def _quiet(self, text: str, number: str = "", *, target: bool = False) -> None:
         self.cue.setText(text)
         self.field.show_state(FieldState())
-        self.field.show_hint("")
+        self.field.show_hint(number, large=True)
         self.field.show_targets([(0.0, 0.0)] if target else [])
         self.picture.hide()
 
@@ -301,7 +317,10 @@ class PracticePage(QWidget):
         # A time is known whatever the camera sees; a count is not.
         counted = entry.exercise.counted and entry.seconds is None
         counted = counted and director.phase == Phase.exercise
-        self.board.show_set(*figure, how, measured=not (counted and director.not_measured))
+        large = Large(*figure, how, measured=not (counted and director.not_measured))
+        if director.sharing:
+            large = self._held_large.offer(large, time.monotonic())
+        self.board.show_set(large.figure, large.caption, large.how, measured=large.measured)
         self.asked.setText(dose_words(entry, tempo=False))
 
     def _show_buttons(self) -> None:
@@ -311,7 +330,8 @@ class PracticePage(QWidget):
             self.pause.setHidden(clip)
         planned = director.conductor is not None
         live = director.phase == Phase.exercise
-        for button, on in ((self.unwell, planned), (self.done, live and director.until_said)):
+        by_hand = live and (director.until_said or director.count_lost)
+        for button, on in ((self.unwell, planned), (self.done, by_hand)):
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
@@ -326,6 +346,7 @@ class PracticePage(QWidget):
         director = self._director
         asked = director.asked
         self.field.distance_mm = director.distance_mm
+        self.field.show_hint("")
         if asked is not None:
             if asked.path is not None:
                 self.move_target()
@@ -337,13 +358,13 @@ class PracticePage(QWidget):
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = time_left(director.set_left_s)
-            asked_words = _asked_words(
-                live, counted=not director.until_said, less=_lowered(live, director.entry)
-            )
             any_key = words.say("practice.any_key") if director.any_key_stops else ""
-            parts = (left, asked_words, any_key)
+            parts = (left, asked_words(live, director.entry), any_key)
             self.asked.setText("   ·   ".join(t for t in parts if t))
-            self.field.show_state(self._figures(live, asked))
+            state = self._figures(live, asked)
+            if director.sharing:
+                state = self._held_state.offer(state, time.monotonic())
+            self.field.show_state(state)
         else:
             self.field.show_state(FieldState())
         shown = director.picture_shown and not director.sharing
@@ -355,6 +376,8 @@ class PracticePage(QWidget):
         director = self._director
         if director.trouble is not None:
             return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        if director.again_note:
+            return words.say("lost.again")
         missing = director.not_measured
         if missing and live.elapsed_s > 1.0:
             return words.say("practice.not_measured", reason=words.reason(missing))
@@ -370,6 +393,7 @@ class PracticePage(QWidget):
         What a screen takes beyond that (often one picture more) isn't known here.
         """
         director = self._director
+        self.field.show_sway(director.sway if director.sharing else None)
         asked = director.asked if director.phase == Phase.exercise else None
         seen_s = director.now_s + 1.0 / max(self.screen().refreshRate(), 30.0)
         if asked is None or asked.backdrop is None:
@@ -414,29 +438,3 @@ class PracticePage(QWidget):
             bow=not jumps and not moving,
             moving=moving,
         )
-
-
-def _lowered(live: LiveState, entry: EntryAsked | None) -> bool:
-    """Whether less is asked than the plan wants, because the screen carries no more."""
-    reach = live.goal_amplitude_range_deg
-    wanted = None if entry is None else entry.amplitude_deg
-    return reach is not None and wanted is not None and reach[1] < wanted[1] - 0.05
-
-
-def _asked_words(live: LiveState, *, counted: bool, less: bool) -> str:
-    tempo = live.goal_tempo_bpm
-    parts = []
-    if live.goal_repetitions is not None and not counted:
-        # What the camera doesn't count must not read as none.
-        parts.append(words.say("ask.dose.repetitions", count=live.goal_repetitions))
-    elif live.goal_repetitions is not None:
-        key = "practice.of"
-        parts.append(words.say(key, done=live.repetitions, goal=live.goal_repetitions))
-    reach = live.goal_amplitude_range_deg
-    if tempo is not None and reach is not None:
-        low, high = (words.number(v) for v in reach)
-        key = "practice.asked_less" if less else "practice.asked"
-        parts.append(words.say(key, low=low, high=high, tempo=words.number(tempo)))
-    elif tempo is not None:
-        parts.append(words.say("practice.asked_tempo", tempo=words.number(tempo)))
-    return "   ·   ".join(parts)

@@ -21,6 +21,7 @@ from tracker.practice.tasks import (
     AskWeekly,
     Prepare,
     Task,
+    Wait,
 )
 from ui import theme, words
 from ui.cards import Card, Option, after_set_card, card_of, left_out_words
@@ -107,6 +108,8 @@ class TaskPage(Page):
             for entry_id, why in director.take_left_out()
             if plan is not None
         ]
+        if isinstance(task, Wait):
+            self._notes += director.set_told
         lack = director.take_voice_note()
         if lack:
             self._notes.append(words.say(lack))

@@ -2825,6 +2825,31 @@
             <translation>كان يقفز</translation>
         </message>
         <message>
+            <source>The camera counted {count}.</source>
+            <comment>ask.did</comment>
+            <translation>عدّت الكاميرا {count}.</translation>
+        </message>
+        <message>
+            <source>Your last nods: {first} degrees up, {second} degrees down.</source>
+            <comment>ask.did.nods</comment>
+            <translation>آخر إيماءات رأسك: إلى أعلى بالدرجات {first}، إلى أسفل بالدرجات {second}.</translation>
+        </message>
+        <message>
+            <source>The camera counted {count} of {goal}.</source>
+            <comment>ask.did.of</comment>
+            <translation>عدّت الكاميرا {count} من {goal}.</translation>
+        </message>
+        <message>
+            <source>Your tempo: {tempo} a minute.</source>
+            <comment>ask.did.tempo</comment>
+            <translation>إيقاعك: {tempo} في الدقيقة.</translation>
+        </message>
+        <message>
+            <source>Your last turns: {first} degrees right, {second} degrees left.</source>
+            <comment>ask.did.turns</comment>
+            <translation>آخر لفتات رأسك: إلى اليمين بالدرجات {first}، إلى اليسار بالدرجات {second}.</translation>
+        </message>
+        <message>
             <source>Done</source>
             <comment>ask.done</comment>
             <translation>تم</translation>
@@ -6665,6 +6690,11 @@
             <translation>عدد المرات {count}. اليسار {left}، اليمين {right}، {tempo} نقرة في الدقيقة.</translation>
         </message>
         <message>
+            <source>{count} repetitions. Down {down}, up {up}, {tempo} beats a minute.</source>
+            <comment>field.text_up</comment>
+            <translation>عدد المرات {count}. الأسفل {down}، الأعلى {up}، {tempo} نقرة في الدقيقة.</translation>
+        </message>
+        <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
             <translation>تحريك (S)</translation>
@@ -7680,9 +7710,19 @@
             <translation>أعرف الرقم</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>عادت الكاميرا تعدّ. اضغط «تم» عندما تنتهي منها كلها.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>عادت الكاميرا. تابع عندما تكون مستعدًا: اضغط مفتاح المسافة.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>تابع وعُدّ بنفسك. اضغط «تم» عندما تنتهي منها كلها.</translation>
         </message>
         <message>
             <source>paused</source>

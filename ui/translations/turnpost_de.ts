@@ -2825,6 +2825,31 @@
             <translation>Es sprang</translation>
         </message>
         <message>
+            <source>The camera counted {count}.</source>
+            <comment>ask.did</comment>
+            <translation>Die Kamera hat {count} gezählt.</translation>
+        </message>
+        <message>
+            <source>Your last nods: {first} degrees up, {second} degrees down.</source>
+            <comment>ask.did.nods</comment>
+            <translation>Ihr letztes Nicken: {first} Grad nach oben, {second} Grad nach unten.</translation>
+        </message>
+        <message>
+            <source>The camera counted {count} of {goal}.</source>
+            <comment>ask.did.of</comment>
+            <translation>Die Kamera hat {count} von {goal} gezählt.</translation>
+        </message>
+        <message>
+            <source>Your tempo: {tempo} a minute.</source>
+            <comment>ask.did.tempo</comment>
+            <translation>Ihr Tempo: {tempo} pro Minute.</translation>
+        </message>
+        <message>
+            <source>Your last turns: {first} degrees right, {second} degrees left.</source>
+            <comment>ask.did.turns</comment>
+            <translation>Ihre letzten Drehungen: {first} Grad nach rechts, {second} Grad nach links.</translation>
+        </message>
+        <message>
             <source>Done</source>
             <comment>ask.done</comment>
             <translation>Fertig</translation>
@@ -6665,6 +6690,11 @@
             <translation>{count} Wiederholungen. Links {left}, rechts {right}, {tempo} Taktschläge pro Minute.</translation>
         </message>
         <message>
+            <source>{count} repetitions. Down {down}, up {up}, {tempo} beats a minute.</source>
+            <comment>field.text_up</comment>
+            <translation>{count} Wiederholungen. Unten {down}, oben {up}, {tempo} Taktschläge pro Minute.</translation>
+        </message>
+        <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
             <translation>Bewegen (S)</translation>
@@ -7680,9 +7710,19 @@
             <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>Die Kamera zählt wieder. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>Die Kamera ist wieder da. Machen Sie weiter, wenn Sie so weit sind: Drücken Sie die Leertaste.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>Machen Sie weiter und zählen Sie selbst. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
         </message>
         <message>
             <source>paused</source>

@@ -2825,6 +2825,31 @@
             <translation>Saltaba</translation>
         </message>
         <message>
+            <source>The camera counted {count}.</source>
+            <comment>ask.did</comment>
+            <translation>La cámara ha contado {count}.</translation>
+        </message>
+        <message>
+            <source>Your last nods: {first} degrees up, {second} degrees down.</source>
+            <comment>ask.did.nods</comment>
+            <translation>Sus últimos movimientos de cabeza: {first} grados arriba, {second} grados abajo.</translation>
+        </message>
+        <message>
+            <source>The camera counted {count} of {goal}.</source>
+            <comment>ask.did.of</comment>
+            <translation>La cámara ha contado {count} de {goal}.</translation>
+        </message>
+        <message>
+            <source>Your tempo: {tempo} a minute.</source>
+            <comment>ask.did.tempo</comment>
+            <translation>Su ritmo: {tempo} por minuto.</translation>
+        </message>
+        <message>
+            <source>Your last turns: {first} degrees right, {second} degrees left.</source>
+            <comment>ask.did.turns</comment>
+            <translation>Sus últimos giros: {first} grados a la derecha, {second} grados a la izquierda.</translation>
+        </message>
+        <message>
             <source>Done</source>
             <comment>ask.done</comment>
             <translation>Hecho</translation>
@@ -6665,6 +6690,11 @@
             <translation>{count} repeticiones. Izquierda {left}, derecha {right}, {tempo} golpes por minuto.</translation>
         </message>
         <message>
+            <source>{count} repetitions. Down {down}, up {up}, {tempo} beats a minute.</source>
+            <comment>field.text_up</comment>
+            <translation>{count} repeticiones. Abajo {down}, arriba {up}, {tempo} golpes por minuto.</translation>
+        </message>
+        <message>
             <source>Let it move (S)</source>
             <comment>figure.go</comment>
             <translation>Mover (S)</translation>
@@ -7680,9 +7710,19 @@
             <translation>Conozco el número</translation>
         </message>
         <message>
+            <source>The camera counts again. Press Done when you have done them all.</source>
+            <comment>lost.again</comment>
+            <translation>La cámara vuelve a contar. Pulse «Hecho» cuando las haya hecho todas.</translation>
+        </message>
+        <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
             <comment>lost.back</comment>
             <translation>La cámara ha vuelto. Siga cuando quiera: pulse la barra espaciadora.</translation>
+        </message>
+        <message>
+            <source>Go on and count for yourself. Press Done when you have done them all.</source>
+            <comment>lost.count</comment>
+            <translation>Siga y cuente usted. Pulse «Hecho» cuando las haya hecho todas.</translation>
         </message>
         <message>
             <source>paused</source>

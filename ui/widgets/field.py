@@ -1,19 +1,27 @@
 """The target with what is read beside it: count, how far, how fast.
 
-Everything lies within two degrees around the target at 100 % text, so that
-reading it does not pull the eyes away. It changes at turning points only and
+Everything lies within two degrees around the target, at every text size and from every
+seat, so that reading it does not pull the eyes away. It changes at turning points only and
 holds in between; nothing in it follows the head.
+
+The count grows with the text as far as two degrees let it. From 75 cm they have room for
+72 px on a 96-dpi screen, whose digits are a degree high: 60 minutes of arc, where an eye
+of a quarter of full sharpness, as one without its reading glasses, reads 20. Degrees and
+tempo stand here only in the text size that was chosen: letters too small to be read would
+draw the eyes to them for nothing. The pins say the same, and the page after the set has
+the figures.
 
 The drawing
     *Target*: a disc with a ring of the paper's colour in it that is half a degree
     across and has one notch; the notch is seen sharp only when looked at.
     *Bow*: an arc over the target. Its middle is rest, its ends are 30 degrees to
-    each side (vertical exercises: the same bow standing at the right). A thick
+    each side (vertical exercises: a shorter bow standing at the right). A thick
     part marks what was asked, a pin how far the last turn went on each side.
     *Bead*: at the end of the bow to which the beat asks to go; it holds there.
     *Count*: large, under the target (of two that lie apart: where it is not cut). Left
     and right of the target the degrees of the last turn to that side, above it the
-    tempo, with an arrow up or down where it is off the beat.
+    tempo, with an arrow up or down where it is off the beat. The countdown stands where
+    the count will be.
 """
 
 # ruff: noqa: N802, ARG002 - the names and arguments are Qt's
@@ -22,6 +30,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from math import hypot
 
 from PySide6.QtCore import QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
@@ -29,23 +38,36 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from tracker.targets import Backdrop
 from ui import theme, words
-from ui.geometry import Point, length_mm
+from ui.geometry import Point, length_mm, offset_mm
 from ui.widgets.backdrop import BackdropPaint
 from ui.widgets.field_text import draw_beside, draw_tight, tempo_arrow
-from ui.widgets.placing import count_place_moving, count_places
+from ui.widgets.placing import (
+    CountSizes,
+    count_place_moving,
+    count_places,
+    share_beside,
+    share_under,
+)
 
 #: Size of the ring in the target, degrees: the detail that a look is held by.
 DETAIL_DEG = 0.5
 #: Size of the whole target against its detail.
 _DISC = 1.8
-#: Radius of the bow, degrees: the outer end of the field.
-BOW_DEG = 1.9
+#: What is read lies no farther than this from the middle of the target, degrees.
+AROUND_DEG = 2.0
+#: Room kept free around a target at the field's edge.
+EDGE_MM = 12.0
 #: Amplitude at the ends of the bow.
 BOW_END_DEG = 30.0
-#: The bow reaches from 12 o'clock this far to each side.
-_BOW_SPAN = 80.0
-#: Half the length of the pins on it.
-_PIN_PX = 8.0
+#: The bow reaches from its middle this far to each side, and less where it stands at the
+#: right, as the count is under the target.
+_BOW_SPAN, _BOW_SPAN_UPRIGHT = 80.0, 42.0
+#: The bead lies so far beyond the bow's end.
+_BEAD_AT = 10.0
+#: Half the length of the pins on it, radius of the bead, and what a rim may take.
+_PIN_PX, _BEAD_PX, _RIM_PX = 8.0, 8.0, 3.0
+#: Room between the target and its count.
+_GAP_PX = 4.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,9 +103,10 @@ class TargetField(QWidget):
         self.figures = True
         self.offsets: list[Point] = []
         self.active = 0
-        self.hint = ""
+        self.hint, self._hint_large = "", False
         self.state = FieldState()
         self.backdrop: Backdrop | None = None
+        self._sway: float | None = None
         self._shift_deg = 0.0
         self._bars = BackdropPaint()
 
@@ -107,6 +130,12 @@ class TargetField(QWidget):
             self.backdrop, self._shift_deg = backdrop, shift_deg
             self.update()
 
+    def show_sway(self, sway: float | None) -> None:
+        """Let the bead go to and fro (-1 to 1) in place of holding at a side, or hold again."""
+        if sway != self._sway:
+            self._sway = sway
+            self.update()
+
     def show_state(self, state: FieldState) -> None:
         """Draw the figures; nothing happens while they are the same."""
         if state == self.state:
@@ -115,10 +144,10 @@ class TargetField(QWidget):
         self.setAccessibleDescription(self.in_words())
         self.update()
 
-    def show_hint(self, hint: str) -> None:
-        """A word under the target, for a set-up without figures."""
-        if hint != self.hint:
-            self.hint = hint
+    def show_hint(self, hint: str, *, large: bool = False) -> None:
+        """A word under the target, for a set-up without figures; ``large`` as the count is."""
+        if (hint, large) != (self.hint, self._hint_large):
+            self.hint, self._hint_large = hint, large
             self.update()
 
     def in_words(self) -> str:
@@ -126,13 +155,11 @@ class TargetField(QWidget):
         s = self.state
         if s.count is None:
             return ""
-        return words.say(
-            "field.text",
-            count=s.count,
-            left=_figure(s.second_deg),
-            right=_figure(s.first_deg),
-            tempo=_figure(s.tempo_bpm),
-        )
+        count, tempo = s.count, _figure(s.tempo_bpm)
+        first, second = _figure(s.first_deg), _figure(s.second_deg)
+        if s.vertical:
+            return words.say("field.text_up", count=count, up=first, down=second, tempo=tempo)
+        return words.say("field.text", count=count, right=first, left=second, tempo=tempo)
 
     def centre_px(self, offset: Point) -> QPointF:
         """Where an offset lies in the widget."""
@@ -199,19 +226,16 @@ class TargetField(QWidget):
 
     def bow_px(self) -> float:
         """Radius of the bow: as wished, or less where the field is too low for it."""
-        room = self.height() / 2 - _PIN_PX - 2.0
+        room = self.height() / 2 - _PIN_PX - _RIM_PX
         return min(self._wished_bow_px(), max(room, 2 * self._disc_px()))
 
     def _wished_bow_px(self) -> float:
-        """Its angle, or more where enlarged figures need the room."""
-        small = QFontMetricsF(theme.font("small", self.text_percent, bold=True))
-        beside = self._disc_px() + 6 + small.horizontalAdvance("00°") + 18
-        above = self._disc_px() + 8 + small.capHeight() + 14
-        return max(self.px_of(BOW_DEG * 2) / 2, beside, above)
+        """So that pins and bead end where nothing is read any more."""
+        return self.bow_reach_px() - _PIN_PX - _RIM_PX
 
     def bow_reach_px(self) -> float:
-        """How far the bow would reach from its target, with the pins on it."""
-        return self._wished_bow_px() + _PIN_PX + 2.0
+        """How far from the target anything may be read."""
+        return offset_mm(AROUND_DEG, self.distance_mm) * self.px_per_mm
 
     def _disc_px(self) -> float:
         """Radius of the target."""
@@ -220,7 +244,11 @@ class TargetField(QWidget):
     def _bow_angle(self, amplitude_deg: float) -> float:
         """Angle on the bow, clockwise from 12 o'clock, of an amplitude to the right."""
         share = max(-1.0, min(1.0, amplitude_deg / BOW_END_DEG))
-        return share * _BOW_SPAN
+        return share * self._span()
+
+    def _span(self) -> float:
+        """How far the bow reaches from its middle to each side."""
+        return _BOW_SPAN_UPRIGHT if self.state.vertical else _BOW_SPAN
 
     def _draw_bow(self, painter: QPainter) -> None:
         role, s = QPalette.ColorRole, self.state
@@ -233,7 +261,8 @@ class TargetField(QWidget):
         thin = QPen(self._colour(role.Mid), 3)
         thin.setCapStyle(Qt.PenCapStyle.FlatCap)
         painter.setPen(thin)
-        painter.drawArc(box, round((90 - _BOW_SPAN) * 16), round(2 * _BOW_SPAN * 16))
+        span = self._span()
+        painter.drawArc(box, round((90 - span) * 16), round(2 * span * 16))
         if s.asked_deg is not None:
             thick = QPen(self._colour(role.Highlight), 10)
             thick.setCapStyle(Qt.PenCapStyle.FlatCap)
@@ -245,7 +274,7 @@ class TargetField(QWidget):
             if amplitude is not None:
                 self._draw_pin(painter, radius, sign * self._bow_angle(amplitude))
         if s.side:
-            self._draw_bead(painter, radius, s.side)
+            self._draw_bead(painter, radius, s.side if self._sway is None else self._sway)
         painter.restore()
 
     def _draw_pin(self, painter: QPainter, radius: float, clockwise: float) -> None:
@@ -255,71 +284,100 @@ class TargetField(QWidget):
         painter.drawLine(QPointF(0, -radius - _PIN_PX), QPointF(0, -radius + _PIN_PX))
         painter.restore()
 
-    def _draw_bead(self, painter: QPainter, radius: float, side: int) -> None:
-        angle = math.radians(side * (_BOW_SPAN + 10))
+    def _draw_bead(self, painter: QPainter, radius: float, side: float) -> None:
+        angle = math.radians(side * (self._span() + _BEAD_AT))
         at = QPointF(radius * math.sin(angle), -radius * math.cos(angle))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(self._colour(QPalette.ColorRole.Accent))
-        painter.drawEllipse(at, 8, 8)
+        painter.drawEllipse(at, _BEAD_PX, _BEAD_PX)
 
     def _ink(self) -> QColor:
         role = QPalette.ColorRole
         return self._colour(role.WindowText if self.state.measured else role.PlaceholderText)
 
-    def _count_font(self) -> QFont:
-        """The count's type, smaller where the field is too low for it."""
-        font = theme.font("count", self.text_percent, bold=True)
+    def _count_sizes(self) -> CountSizes:
+        """How large the count may be, for as many digits as it comes to in this set."""
+        s, wished = self.state, QFontMetricsF(self._wished_font())
+        digits = max(len(str(n)) for n in (s.count or 0, s.goal or 0, 10))
+        wide = wished.horizontalAdvance(words.number(int("8" * digits)))
+        whole = QSizeF(wide, wished.capHeight())
         room = 0.42 * self.height()
-        if self.state.bow:
-            room = self.height() / 2 - self._disc_px() - 8.0
-        high = QFontMetricsF(font).capHeight()
-        font.setPointSizeF(font.pointSizeF() * min(max(room, 12.0) / high, 1.0))
+        if s.bow:
+            room = self.height() / 2 - self._disc_px() - 2 * _GAP_PX
+        low = min(max(room, 12.0) / whole.height(), 1.0)
+        away, reach = self._disc_px() + _GAP_PX, self.bow_reach_px()
+        under = share_under(whole, away, reach, right=self._free_right())
+        return CountSizes(
+            whole * min(low, under), whole * min(low, share_beside(whole, away, reach))
+        )
+
+    def _free_right(self) -> float:
+        """Room for the count to the right of its target's middle."""
+        if self.state.bow and self.state.vertical:
+            bead = math.cos(math.radians(self._span() + _BEAD_AT)) * self.bow_px()
+            return bead - _BEAD_PX - _GAP_PX
+        return EDGE_MM * self.px_per_mm if self.state.moving else math.inf
+
+    def _wished_font(self) -> QFont:
+        return theme.font("count", self.text_percent, bold=True)
+
+    def _font_of(self, capital_px: float) -> QFont:
+        """The count's type with digits of a height."""
+        font = self._wished_font()
+        share = capital_px / QFontMetricsF(font).capHeight()
+        font.setPointSizeF(font.pointSizeF() * share)
         return font
 
     def count_boxes(self) -> list[QRectF]:
         """Where the count is drawn: a box at each target."""
-        metrics = QFontMetricsF(self._count_font())
-        text = words.number(self.state.count or 0)
-        size = QSizeF(metrics.horizontalAdvance(text), metrics.capHeight())
+        sizes = self._count_sizes()
         targets = [self.centre_px(offset) for offset in self.offsets]
-        radius, gap = self._disc_px(), 6.0
+        radius = self._disc_px()
         if self.state.bow:
             # Over the target and beside it stand other figures.
-            left_top = QPointF(-size.width() / 2, radius + gap)
-            return [QRectF(at + left_top, size) for at in targets]
+            size = sizes.under
+            left = -max(size.width() / 2, size.width() - self._free_right())
+            return [QRectF(at + QPointF(left, radius + _GAP_PX), size) for at in targets]
         # Round digits reach a little beyond a capital's height.
-        over = 0.05 * size.height()
+        over = 0.05 * sizes.under.height()
         free = QRectF(self.rect()).adjusted(0, over, 0, -over)
         if self.state.moving:
             up = self.state.vertical
-            return [count_place_moving(at, free, radius, size, gap, up=up) for at in targets]
-        return count_places(targets, free, radius, size, gap)
+            return [count_place_moving(at, free, radius, sizes, _GAP_PX, up=up) for at in targets]
+        return count_places(targets, free, radius, sizes, _GAP_PX)
 
     def _draw_counts(self, painter: QPainter) -> None:
         painter.setPen(self._ink())
         text = words.number(self.state.count or 0)
         for box in self.count_boxes():
             at = QPointF(box.center().x(), box.top())
-            draw_tight(painter, self._count_font(), text, at, above=False)
+            draw_tight(painter, self._font_of(box.height()), text, at, above=False)
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state
         disc = self._disc_px()
         painter.setPen(self._ink())
         small = theme.font("small", self.text_percent, bold=True)
-        room = disc + 6
+        metrics = QFontMetricsF(small)
+        free = self.bow_px() - _PIN_PX - _RIM_PX
+        high, room = metrics.capHeight(), disc + _GAP_PX
+        # One that is missing must not let the other in: what is drawn keeps its place.
+        beside = hypot(room + metrics.horizontalAdvance(f"{words.number(28)}°"), high / 2) <= free
         for value, sign in ((s.first_deg, 1), (s.second_deg, -1)):
             # Dashes beside the target would say nothing, and draw the eyes away from it.
-            if value is not None and not s.vertical:
+            if beside and value is not None and not s.vertical:
                 draw_beside(painter, small, f"{words.number(value)}°", room, sign)
-        if s.tempo_bpm is not None:
+        widest = metrics.horizontalAdvance(f"{words.number(128)} ▲")
+        if s.tempo_bpm is not None and hypot(widest / 2, disc + 8 + high) <= free:
             tempo = f"{words.number(s.tempo_bpm)}{tempo_arrow(s.tempo_bpm, s.asked_bpm)}"
             draw_tight(painter, small, tempo, QPointF(0, -disc - 8), above=True)
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))
-        below = self._disc_px() + theme.M
-        font = theme.font("lead", self.text_percent, bold=True)
+        below, font = self._disc_px() + theme.M, theme.font("lead", self.text_percent, bold=True)
+        if self._hint_large:
+            below = self._disc_px() + _GAP_PX
+            font = self._font_of(self._count_sizes().under.height())
         draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
 
 

@@ -15,6 +15,7 @@ from tracker.sample import Sample
 from ui import theme, words
 from ui.figures.model import Movement, Pose
 from ui.figures.paint import paint
+from ui.share import HOLD_S
 
 #: It is drawn anew this often at most: a call shows no more of it, and less pulls the
 #: patient's eyes less (common practice).
@@ -49,7 +50,7 @@ class HeadOutline(QWidget):
         super().__init__(parent)
         self.setAccessibleName(words.say("share.outline"))
         self.pose: Pose | None = None
-        self._drawn_s = 0.0
+        self._drawn_s = self._turned_s = 0.0
         self.word_px = 20.0
 
     def minimumSizeHint(self) -> QSize:
@@ -60,6 +61,11 @@ class HeadOutline(QWidget):
         """Draw a sample's head; now and then is enough."""
         now_s = time.monotonic()
         pose = pose_of(sample)
+        if (pose is None) != (self.pose is None):
+            # Whether a head is seen is read at the far end of a call: each stands for a second.
+            if now_s - self._turned_s < HOLD_S:
+                return
+            self._turned_s = now_s
         if pose == self.pose or now_s - self._drawn_s < _EVERY_S:
             return
         self._drawn_s = now_s
@@ -84,4 +90,7 @@ class HeadOutline(QWidget):
         font.setPixelSize(round(self.word_px))
         painter.setFont(font)
         painter.setPen(self.palette().color(role.WindowText))
-        painter.drawText(box, Qt.AlignmentFlag.AlignCenter, words.say("share.unseen"))
+        word, middle = words.say("share.unseen"), Qt.AlignmentFlag.AlignCenter
+        # The line must not go through the letters.
+        painter.fillRect(painter.boundingRect(box, middle, word), self.palette().window())
+        painter.drawText(box, middle, word)

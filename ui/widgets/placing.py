@@ -2,13 +2,58 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from math import hypot, inf
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 
+@dataclass(frozen=True, slots=True)
+class CountSizes:
+    """Sizes of the count: under or over its target, and beside it."""
+
+    under: QSizeF
+    beside: QSizeF
+
+
+def share_under(size: QSizeF, away: float, reach: float, *, right: float = inf) -> float:
+    """The share of its size at which a count under its target lies within a reach.
+
+    Parameters
+    ----------
+    size
+        Of the whole count.
+    away
+        From the target's middle to the count's upper edge.
+    reach
+        How far from that middle its corners may lie.
+    right
+        Room to the right of that middle: a wider count moves to the left.
+    """
+    wide, high = size.width(), size.height()
+    return _largest(lambda f: hypot(max(f * wide / 2, f * wide - right), away + f * high) <= reach)
+
+
+def share_beside(size: QSizeF, away: float, reach: float) -> float:
+    """The same for a count beside its target; ``away`` is that of its nearer edge."""
+    wide, high = size.width(), size.height()
+    return _largest(lambda f: hypot(away + f * wide, f * high / 2) <= reach)
+
+
+def _largest(fits: Callable[[float], bool]) -> float:
+    """The largest share up to 1 that fits, within a thousandth; a tenth at least."""
+    low, high = 0.1, 1.0
+    if fits(high):
+        return high
+    while high - low > 0.001:
+        middle = (low + high) / 2
+        low, high = (middle, high) if fits(middle) else (low, middle)
+    return low
+
+
 def count_places(
-    targets: Sequence[QPointF], field: QRectF, radius: float, size: QSizeF, gap: float
+    targets: Sequence[QPointF], field: QRectF, radius: float, sizes: CountSizes, gap: float
 ) -> list[QRectF]:
     """A box for the count of each target, in pixels of the field.
 
@@ -23,10 +68,10 @@ def count_places(
         Where may be drawn.
     radius, gap
         Radius of a target, and the room between it and its count.
-    size
+    sizes
         Of the count.
     """
-    away = radius + gap
+    away, size = radius + gap, sizes.under
     places = []
     for at in targets:
         top = at.y() + away
@@ -35,20 +80,20 @@ def count_places(
         places.append(QRectF(QPointF(at.x() - size.width() / 2, top), size))
     if all(field.contains(p) for p in places) and not _touch(places, targets, radius):
         return places
-    return [_beside(at, field, away, size) for at in targets]
+    return [_beside(at, field, away, sizes.beside) for at in targets]
 
 
 def count_place_moving(
-    at: QPointF, field: QRectF, radius: float, size: QSizeF, gap: float, *, up: bool
+    at: QPointF, field: QRectF, radius: float, sizes: CountSizes, gap: float, *, up: bool
 ) -> QRectF:
     """A box for the count of a target that moves, across or (``up``) up and down.
 
     It goes with the target and never changes its side: that would pull the eyes away.
     At the field's edge it stays inside.
     """
-    away = radius + gap
+    away, size = radius + gap, sizes.under
     if up:
-        return _beside(at, field, away, size)
+        return _beside(at, field, away, sizes.beside)
     top = at.y() + away
     if top + size.height() > field.bottom():
         top = at.y() - away - size.height()

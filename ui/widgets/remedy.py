@@ -10,8 +10,24 @@ from ui.widgets.basic import Words
 _STEP, _LEAST = 10, 100
 
 
+def remedy_words(director: Director) -> str:
+    """What to do about the camera in a set; empty where there is nothing to do."""
+    if director.paused_by_camera:
+        return " ".join(director.lost_words())
+    trouble = director.trouble
+    if director.counts_alone:
+        # What to do now comes before what may bring the camera back.
+        return " ".join(words.say(key) for key in ("lost.count", *director.lost_keys[1:]))
+    if director.phase not in LIVE_PHASES or trouble is None:
+        return ""
+    return words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
+
+
 class Remedy(Words):
-    """Is there only while there is trouble: the target moves up for it, and back."""
+    """Is there only while there is trouble: the target moves up for it, and back.
+
+    In the layout for a call the board has the words in place of the figures.
+    """
 
     def __init__(self) -> None:
         self._percent = 100
@@ -26,12 +42,7 @@ class Remedy(Words):
 
     def follow(self, director: Director, *, elsewhere: bool) -> bool:
         """Show what to do, unless it stands ``elsewhere``; whether anything is new."""
-        trouble = director.trouble
-        text = ""
-        if director.paused_by_camera:
-            text = " ".join(director.lost_words())
-        elif director.phase in LIVE_PHASES and trouble is not None:
-            text = words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
+        text = remedy_words(director)
         on = bool(text) and not director.sharing and not elsewhere
         new = self.isHidden() == on or (on and text != self.text())
         if new:

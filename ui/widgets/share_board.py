@@ -8,39 +8,54 @@ screen of its own.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRect, QRectF, QSize
+from dataclasses import dataclass
+from math import ceil
+
+from PySide6.QtCore import QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from ui import theme, words
 from ui.share import VALUES_SHARE, WORDS_SHARE, Board
 from ui.widgets.outline import HeadOutline
+from ui.widgets.share_text import Line, Setting, high_of, line_of, text_of
 
 #: Parts of the board as shares of its width and height: x, y, width, height. Where the
 #: target goes or jumps up and down the figures stand at its sides, else under it.
 _UNDER = {
-    "field": (0.0, 0.0, 1.0, 0.46),
-    "cue": (0.0, 0.46, 1.0, 0.13),
-    "count": (0.0, 0.60, 0.17, 0.24),
-    "second": (0.17, 0.60, 0.25, 0.24),
-    "outline": (0.42, 0.59, 0.16, 0.26),
-    "first": (0.58, 0.60, 0.25, 0.24),
-    "tempo": (0.83, 0.60, 0.17, 0.24),
-    "foot": (0.0, 0.85, 1.0, 0.15),
+    "field": (0.0, 0.0, 1.0, 0.43),
+    "cue": (0.0, 0.43, 1.0, 0.13),
+    "count": (0.0, 0.56, 0.17, 0.23),
+    "second": (0.17, 0.56, 0.25, 0.23),
+    "outline": (0.42, 0.55, 0.16, 0.25),
+    "first": (0.58, 0.56, 0.25, 0.23),
+    "tempo": (0.83, 0.56, 0.17, 0.23),
+    "remedy": (0.17, 0.56, 0.83, 0.23),
+    "foot": (0.0, 0.80, 1.0, 0.20),
 }
 _BESIDE = {
-    "field": (0.27, 0.0, 0.46, 0.73),
+    "field": (0.27, 0.0, 0.46, 0.69),
     "count": (0.0, 0.0, 0.26, 0.28),
-    "outline": (0.0, 0.30, 0.26, 0.28),
-    "tempo": (0.0, 0.58, 0.27, 0.15),
+    "outline": (0.0, 0.29, 0.26, 0.25),
+    "tempo": (0.0, 0.54, 0.26, 0.16),
     "first": (0.74, 0.02, 0.26, 0.28),
     "second": (0.74, 0.38, 0.26, 0.28),
-    "cue": (0.0, 0.73, 1.0, 0.12),
-    "foot": (0.0, 0.85, 1.0, 0.15),
+    "remedy": (0.74, 0.0, 0.26, 0.69),
+    "cue": (0.0, 0.69, 1.0, 0.12),
+    "foot": (0.0, 0.81, 1.0, 0.19),
 }
 
 #: Room between two rows, even where it is low.
 _LEAST_GAP = 6.0
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A line of a part of the board, and the box of its capitals in the widget's pixels."""
+
+    part: str
+    line: Line
+    box: QRectF
 
 
 class ShareBoard(QWidget):
@@ -60,6 +75,9 @@ class ShareBoard(QWidget):
         self.beside = False
         self.outline = HeadOutline(self)
         self.outline_wanted = True
+        self._fonts: dict[float, QFont] = {}
+        self._setting = Setting(self.font_of)
+        self._drawn: tuple[object, list[Row]] = ((), [])
 
     def minimumSizeHint(self) -> QSize:
         """It takes what it gets."""
@@ -99,93 +117,104 @@ class ShareBoard(QWidget):
             return max(VALUES_SHARE * high, 0.52 * self.zone("count").height())
         return least[what] * high * 1.04
 
-    def font_of(self, capital_px: float, text: str = "", wide: float = 0.0) -> QFont:
-        """Our type with capitals of a height, smaller only where a text would not fit."""
+    def font_of(self, capital_px: float) -> QFont:
+        """Our type with capitals of a height."""
+        key = round(capital_px, 3)
+        if key not in self._fonts:
+            self._fonts[key] = self._made_font(capital_px)
+        return self._fonts[key]
+
+    @staticmethod
+    def _made_font(capital_px: float) -> QFont:
         font = theme.font("body", 100, bold=True)
         font.setPixelSize(100)
         share = QFontMetricsF(font).capHeight() / 100
-        size = capital_px / share
-        font.setPixelSize(max(round(size), 8))
-        if text and wide:
-            needs = QFontMetricsF(font).horizontalAdvance(text)
-            if needs > wide:
-                font.setPixelSize(max(int(size * wide / needs), 8))
+        # Never rounded down: what is asked for is the least.
+        font.setPixelSize(max(ceil(capital_px / share), 8))
         return font
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw it."""
         painter = QPainter(self)
         painter.setPen(self.palette().color(QPalette.ColorRole.WindowText))
-        board = self.board
-        for name, rows in self._values(board).items():
-            self._column(painter, name, rows)
-        self._column(
-            painter, "tempo", [(t, "words") for t in self._lines(board.tempo, board.asked)]
-        )
-        consent = words.say("share.consent")
-        foot = [t for t in (board.name, board.symptoms, consent) if t]
-        row_px = self.size_px("words") + _LEAST_GAP
-        # What is done can be seen; the others can't.
-        foot = foot[-max(int((self.zone("foot").height() + _LEAST_GAP) / row_px), 1) :]
-        self._column(painter, "foot", [(t, "words") for t in foot])
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        # The field in it is drawn anew much more often than the texts around it change.
+        looks = (self.board, self.beside, self.size(), self.window().height())
+        if looks != self._drawn[0]:
+            self._drawn = (looks, self.rows(self.board))
+        for row in self._drawn[1]:
+            for run, left in self._setting.placed(row.line, row.box.left(), mirrored=mirrored):
+                painter.setFont(self.font_of(run.capital_px))
+                painter.drawText(round(left), round(row.box.bottom()), run.text)
 
-    def _values(self, board: Board) -> dict[str, list[tuple[str, str]]]:
-        """The cue and the figures: part, and its rows with their size."""
-        found = {
-            "cue": [(board.cue, "cue")],
-            "count": [(board.count, "count"), (board.goal, "values")],
-        }
-        for name, texts in (("first", board.first), ("second", board.second)):
-            label, degrees, speed = texts
-            found[name] = [(label, "words"), (degrees, "values"), (speed, "values")]
-        return found
+    def rows(self, board: Board) -> list[Row]:
+        """All that is drawn of a board."""
+        parts = {"cue": [(board.cue, "cue")], "count": [(board.count, "count")]}
+        parts["count"].append((board.goal, "values"))
+        if board.remedy:
+            # Without the camera there are no figures of a turn: what to do takes their place.
+            parts["remedy"] = [(board.remedy, "words")]
+        else:
+            for name, texts in (("first", board.first), ("second", board.second)):
+                label, degrees, speed = texts
+                parts[name] = [(label, "words"), (degrees, "values"), (speed, "values")]
+            parts["tempo"] = [(board.tempo, "mixed")]
+        rows = [row for name, texts in parts.items() for row in self._placed(name, texts)]
+        consent = words.say("share.consent")
+        foot = [(board.name, "words"), (board.asked, "mixed"), (board.symptoms, "mixed")]
+        while True:
+            lines = self._lines("foot", [*foot, (consent, "words")])
+            if not foot or self._needs_px(lines) <= self._room_px("foot"):
+                break
+            # What is done can be seen; the others can't.
+            foot = foot[1:]
+        return rows + self._set("foot", lines)
 
     def lines_of(self, board: Board) -> list[tuple[str, QRect]]:
-        """Texts of cue and figures with the place of each, in the widget's pixels."""
+        """Cue, figures and symptoms with the place of each, in the widget's pixels."""
         return [
-            (text, line.toAlignedRect())
-            for name, rows in self._values(board).items()
-            for text, _, line in self._placed(name, rows)
-            if text
+            (text_of(row.line), row.box.toAlignedRect())
+            for row in self.rows(board)
+            if row.part != "foot" or any(run.is_value for word in row.line for run in word)
         ]
 
-    def _lines(self, *texts: str) -> list[str]:
-        """Texts broken into lines that fit the narrow part."""
-        wide = self.zone("tempo").width()
-        metrics = QFontMetricsF(self.font_of(self.size_px("words")))
-        lines: list[str] = []
-        for text in texts:
-            line = ""
-            for word in text.split():
-                longer = f"{line} {word}".strip()
-                if line and metrics.horizontalAdvance(longer) > wide:
-                    lines.append(line)
-                    longer = word
-                line = longer
-            if line:
-                lines.append(line)
+    def _lines(self, name: str, texts: list[tuple[str, str]]) -> list[Line]:
+        """Texts of a part in their sizes, broken where the part is too narrow."""
+        setting, wide = self._setting, self.zone(name).width()
+        small, large = self.size_px("words"), self.size_px("values")
+        lines: list[Line] = []
+        for text, what in texts:
+            size = large if what == "mixed" else self.size_px(what)
+            line = line_of(text, small if what == "mixed" else size, size)
+            if what == "values" and setting.width(line) > wide:
+                # The figure keeps its size, its unit is a word.
+                line = line_of(text, small, size)
+            pieces = [line] if what in ("count", "values") else setting.broken(line, wide)
+            lines += [setting.shrunk(piece, wide) for piece in pieces if piece]
         return lines
 
-    def _column(self, painter: QPainter, name: str, rows: list[tuple[str, str]]) -> None:
-        """Rows of text, one under the other, in the middle of a part."""
-        for text, font, line in self._placed(name, rows):
-            painter.setFont(font)
-            painter.drawText(round(line.left()), round(line.bottom()), text)
+    def _room_px(self, name: str) -> float:
+        """Height of a part, with room for what hangs below its last line."""
+        return self.zone(name).height() - 0.4 * self.size_px("words")
 
-    def _placed(self, name: str, rows: list[tuple[str, str]]) -> list[tuple[str, QFont, QRectF]]:
-        """Texts with their type and the box of their capitals."""
-        box = self.zone(name)
-        # Room for what hangs below the last line.
-        box.setBottom(box.bottom() - 0.4 * self.size_px("words"))
-        fonts = [self.font_of(self.size_px(what), text, box.width()) for text, what in rows]
-        highs = [QFontMetricsF(f).capHeight() for f in fonts]
-        free = box.height() - sum(highs)
+    @staticmethod
+    def _needs_px(lines: list[Line]) -> float:
+        """Height that lines need at least."""
+        return sum(high_of(line) for line in lines) + _LEAST_GAP * max(len(lines) - 1, 0)
+
+    def _placed(self, name: str, texts: list[tuple[str, str]]) -> list[Row]:
+        return self._set(name, self._lines(name, texts))
+
+    def _set(self, name: str, lines: list[Line]) -> list[Row]:
+        """Lines of a part, one under the other, in its middle."""
+        box, room = self.zone(name), self._room_px(name)
+        highs = [high_of(line) for line in lines]
         wished = max(0.018 * self.window().height(), theme.S)
-        gap = max(min(wished, free / max(len(rows) - 1, 1)), _LEAST_GAP)
-        y = box.center().y() - (sum(highs) + gap * (len(rows) - 1)) / 2
-        placed = []
-        for (text, _), font, high in zip(rows, fonts, highs, strict=True):
-            wide = QFontMetricsF(font).horizontalAdvance(text)
-            placed.append((text, font, QRectF(box.center().x() - wide / 2, y, wide, high)))
+        gap = max(min(wished, (room - sum(highs)) / max(len(lines) - 1, 1)), _LEAST_GAP)
+        y = box.top() + (room - sum(highs) - gap * (len(lines) - 1)) / 2
+        rows = []
+        for line, high in zip(lines, highs, strict=True):
+            wide = self._setting.width(line)
+            rows.append(Row(name, line, QRectF(box.center().x() - wide / 2, y, wide, high)))
             y += high + gap
-        return placed
+        return rows
