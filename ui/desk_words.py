@@ -23,12 +23,12 @@ DESK_WORDS: dict[str, object] = {
     "desk.unread.row": QT_TRANSLATE_NOOP("turnpost", "{path}: {why}"),
     "desk.nobody": QT_TRANSLATE_NOOP("turnpost", "There are no sessions in this folder yet."),
     "desk.nothing_first": QT_TRANSLATE_NOOP("turnpost", "Nothing that needs a look first"),
-    "desk.first": QT_TRANSLATE_NOOP("turnpost", "First"),
-    "desk.then": QT_TRANSLATE_NOOP("turnpost", "Then"),
+    "desk.first": QT_TRANSLATE_NOOP("turnpost", "Urgent"),
+    "desk.then": QT_TRANSLATE_NOOP("turnpost", "See"),
     "desk.more": QT_TRANSLATE_NOOP("turnpost", "and {count} more"),
-    "desk.last": QT_TRANSLATE_NOOP("turnpost", "last {day}"),
-    "desk.share": QT_TRANSLATE_NOOP("turnpost", "{share} % of bouts asked"),
-    "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "no plan at hand"),
+    "desk.last": QT_TRANSLATE_NOOP("turnpost", "Last session: {day}"),
+    "desk.share": QT_TRANSLATE_NOOP("turnpost", "In {days} days: {share} % of bouts asked"),
+    "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "No plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),
     "desk.side.right": QT_TRANSLATE_NOOP("turnpost", "affected side: right"),
     "desk.side.left": QT_TRANSLATE_NOOP("turnpost", "affected side: left"),
@@ -92,7 +92,13 @@ DESK_WORDS: dict[str, object] = {
     "desk.col.change": QT_TRANSLATE_NOOP("turnpost", "Change"),
     "desk.change.rose": QT_TRANSLATE_NOOP("turnpost", "▲ rose"),
     "desk.change.fell": QT_TRANSLATE_NOOP("turnpost", "▼ fell"),
-    "desk.change.no_change": QT_TRANSLATE_NOOP("turnpost", "no change beyond ±{least}"),
+    "desk.change.no_change": QT_TRANSLATE_NOOP("turnpost", "no change (within ±{least})"),
+    "desk.change.uneven": QT_TRANSLATE_NOOP(
+        "turnpost", "too uneven to tell a change below {least}"
+    ),
+    "desk.change.answers": QT_TRANSLATE_NOOP(
+        "turnpost", "{count} answers tell no change below {least}"
+    ),
     "desk.change.too_few": QT_TRANSLATE_NOOP("turnpost", "too few to compare"),
     "desk.change.unlike": QT_TRANSLATE_NOOP("turnpost", "not comparable: other limits"),
     "desk.change.since": QT_TRANSLATE_NOOP("turnpost", "{text}, against the baseline of {day}"),
@@ -104,9 +110,17 @@ DESK_WORDS: dict[str, object] = {
     ),
     "desk.key": QT_TRANSLATE_NOOP(
         "turnpost",
-        "● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   "
-        "(means of up to five sessions)",
+        "● session   ◆ baseline   ○ ? in doubt, not compared   ┆ not measured   grey: asked for   "
+        "At first, Lately: means of up to 5",
     ),
+    "desk.key.repetition": QT_TRANSLATE_NOOP("turnpost", "every other repetition"),
+    "desk.key.event": QT_TRANSLATE_NOOP("turnpost", "noticed"),
+    "desk.key.not_valid": QT_TRANSLATE_NOOP("turnpost", "marked not valid"),
+    "desk.key.pause": QT_TRANSLATE_NOOP("turnpost", "pause"),
+    "desk.key.gap": QT_TRANSLATE_NOOP("turnpost", "not measured"),
+    "desk.key.doubt": QT_TRANSLATE_NOOP("turnpost", "in doubt"),
+    "desk.key.mark": QT_TRANSLATE_NOOP("turnpost", "marked"),
+    "desk.event.times": QT_TRANSLATE_NOOP("turnpost", "{what} ×{count}"),
     "desk.scol.when": QT_TRANSLATE_NOOP("turnpost", "When"),
     "desk.scol.ended": QT_TRANSLATE_NOOP("turnpost", "How it ended"),
     "desk.scol.done": QT_TRANSLATE_NOOP("turnpost", "Exercises"),

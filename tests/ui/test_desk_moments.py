@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 from dataclasses import replace
 from datetime import datetime
@@ -35,7 +36,7 @@ from ui import words
 from ui.desk.moments import gaps_of, lines_of
 from ui.desk.session_data import SessionView, SetView, Span, lines_for
 from ui.desk.session_page import SessionPage
-from ui.desk.trace_paint import lanes_of
+from ui.desk.trace_paint import labels_of, lanes_of
 from ui.desk.trace_view import TraceView
 from ui.desk.window import DeskWindow
 
@@ -305,6 +306,25 @@ def test_events_at_once_lie_in_lanes() -> None:
         Span(4.6, 5, "e"),
     ]
     assert lanes_of(spans) == [0, 1, 2, 1, 2]
+
+
+def test_bars_that_lie_close_together_are_all_named_or_counted() -> None:
+    """Two rows of names; what finds no room is counted with its like, and nothing is covered."""
+    bars = [(0.0, "off"), (40.0, "off"), (60.0, "off"), (90.0, "moved"), (480.0, "off")]
+
+    def width(text: str) -> float:
+        return 10.0 * len(text)
+
+    found = labels_of(bars, width, (0.0, 500.0))
+    told = [(label.left, label.row, label.text) for label in found]
+    assert told == [(0.0, 0, "off"), (40.0, 1, "off ×2"), (90.0, 0, "moved"), (430.0, 0, "off")]
+    for level in (0, 1):
+        ends = [(x.left, x.left + width(x.text)) for x in found if x.row == level]
+        assert all(a[1] <= b[0] for a, b in itertools.pairwise(ends))
+        assert all(a >= 0.0 and b <= 500.0 for a, b in ends)
+    # A kind whose first bar finds no room is not named after another.
+    crowded = [(0.0, "off"), (1.0, "off"), (2.0, "moved")]
+    assert {x.name for x in labels_of(crowded, width, (0.0, 500.0))} == {"off"}
 
 
 @pytest.mark.parametrize(("size", "narrow"), [((1366, 768), True), ((1920, 1080), False)])

@@ -13,6 +13,7 @@ from tracker.records.conditions import Standing
 from tracker.records.figure import number_text
 from tracker.records.series import Series
 from tracker.records.trends import SPECS, Change, Spec
+from tracker.records.units import PERCENT
 
 NOT_MEASURED = "not measured"
 MEDICINES_CHANGED = "said that medicines have changed"
@@ -100,15 +101,26 @@ def verdict(series: Series, change: Change) -> str:
     return f"{text} (another dose was asked)" if change.asked_other else text
 
 
+def least_told(series: Series, change: Change) -> str:
+    """The smallest difference that would be called a change; of shares no more than all."""
+    if change.least is None:
+        return ""
+    share = series.spec.unit is PERCENT
+    return value(series.spec, min(change.least, 1.0) if share else change.least)
+
+
 def _verdict(series: Series, change: Change) -> str:
-    spec = series.spec
     if change.verdict == "too_few":
         return "too few measured sessions to compare"
     if change.verdict == "unlike":
         return "not compared: judged by different limits"
     if change.verdict == "no_change":
-        assert change.least is not None
-        return f"no change beyond error and spread ({value(spec, change.least)})"
+        least = least_told(series, change)
+        if change.limit == "error":
+            return f"no change beyond error and spread ({least})"
+        if change.limit == "answers":
+            return f"{change.count} answers tell no change below {least}"
+        return f"too uneven to tell a change below {least}"
     return change.verdict
 
 

@@ -132,8 +132,9 @@ class PersonPage(QWidget):
         trends = QWidget()
         inside = QVBoxLayout(trends)
         inside.setContentsMargins(0, 0, 0, 0)
-        inside.addWidget(self.trends, 1)
+        # Above the table, or in a low window nobody would see it beside what it explains.
         inside.addWidget(self.key)
+        inside.addWidget(self.trends, 1)
         self.tabs.addTab(trends, words.say("desk.trends"))
         self.tabs.addTab(self.sessions, words.say("desk.sessions"))
         self.tabs.addTab(self.scores, words.say("scores.tab"))

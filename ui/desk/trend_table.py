@@ -86,10 +86,10 @@ class TrendRow:
     def verdict(self) -> str:
         """Whether it changed."""
         change = self.change
-        least = ""
-        if change.least is not None:
-            least = trade.value(self.series.spec, change.least)
-        text = words.say(f"desk.change.{change.verdict}", least=least)
+        kept = change.verdict == "no_change" and change.limit != "error"
+        key = change.limit if kept else change.verdict
+        least = trade.least_told(self.series, change)
+        text = words.say(f"desk.change.{key}", least=least, count=change.count)
         if change.asked_other:
             text = words.say("desk.change.other_dose", text=text)
         if change.left_out:
@@ -118,7 +118,9 @@ ORDER = (
     "amplitude_deg",
     "amplitude_mm",
     "vergence_change_deg",
+    "swing_mm",
     "peak_speed_deg_s",
+    "peak_speed_mm_s",
     "tempo_bpm",
 )
 

@@ -1332,6 +1332,11 @@
             <translation>abwärts</translation>
         </message>
         <message>
+            <source>end to end</source>
+            <comment>end to end</comment>
+            <translation>von Ende zu Ende</translation>
+        </message>
+        <message>
             <source>ended by a safety question</source>
             <comment>ended by a safety question</comment>
             <translation>durch eine Sicherheitsfrage beendet</translation>
@@ -3800,6 +3805,11 @@
             <translation>zwischen den Übungen</translation>
         </message>
         <message>
+            <source>{count} answers tell no change below {least}</source>
+            <comment>desk.change.answers</comment>
+            <translation>{count} Antworten zeigen keine Änderung unter {least}</translation>
+        </message>
+        <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
             <translation>▼ gefallen</translation>
@@ -3810,9 +3820,9 @@
             <translation>{text}; {count} ausgelassen</translation>
         </message>
         <message>
-            <source>no change beyond ±{least}</source>
+            <source>no change (within ±{least})</source>
             <comment>desk.change.no_change</comment>
-            <translation>keine Änderung über ±{least}</translation>
+            <translation>keine Änderung (innerhalb ±{least})</translation>
         </message>
         <message>
             <source>{text}; another dose was asked</source>
@@ -3833,6 +3843,11 @@
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
             <translation>zu wenige zum Vergleichen</translation>
+        </message>
+        <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>desk.change.uneven</comment>
+            <translation>zu ungleichmäßig, um eine Änderung unter {least} zu erkennen</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
@@ -3915,6 +3930,11 @@
             <translation>! {what}, {length} s</translation>
         </message>
         <message>
+            <source>{what} ×{count}</source>
+            <comment>desk.event.times</comment>
+            <translation>{what} ×{count}</translation>
+        </message>
+        <message>
             <source>{what} ({why})</source>
             <comment>desk.event.why</comment>
             <translation>{what} ({why})</translation>
@@ -3965,9 +3985,9 @@
             <translation>bis</translation>
         </message>
         <message>
-            <source>First</source>
+            <source>Urgent</source>
             <comment>desk.first</comment>
-            <translation>Zuerst</translation>
+            <translation>Dringend</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
@@ -3995,14 +4015,49 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● session   ◆ baseline   ○ ? in doubt, not compared   ┆ not measured   grey: asked for   At first, Lately: means of up to 5</source>
             <comment>desk.key</comment>
-            <translation>● gemessen   ◆ Ausgangsmessung   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
+            <translation>● Sitzung   ◆ Ausgangsmessung   ○ ? fraglich, nicht verglichen   ┆ nicht gemessen   grau: vorgegeben   Anfangs, Zuletzt: Mittel aus bis zu 5</translation>
         </message>
         <message>
-            <source>last {day}</source>
+            <source>in doubt</source>
+            <comment>desk.key.doubt</comment>
+            <translation>fraglich</translation>
+        </message>
+        <message>
+            <source>noticed</source>
+            <comment>desk.key.event</comment>
+            <translation>bemerkt</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>desk.key.gap</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>marked</source>
+            <comment>desk.key.mark</comment>
+            <translation>gemerkt</translation>
+        </message>
+        <message>
+            <source>marked not valid</source>
+            <comment>desk.key.not_valid</comment>
+            <translation>als ungültig markiert</translation>
+        </message>
+        <message>
+            <source>pause</source>
+            <comment>desk.key.pause</comment>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>every other repetition</source>
+            <comment>desk.key.repetition</comment>
+            <translation>jede zweite Wiederholung</translation>
+        </message>
+        <message>
+            <source>Last session: {day}</source>
             <comment>desk.last</comment>
-            <translation>zuletzt {day}</translation>
+            <translation>Letzte Sitzung: {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
@@ -4085,9 +4140,9 @@
             <translation>und {count} weitere</translation>
         </message>
         <message>
-            <source>no plan at hand</source>
+            <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation>kein Plan vorhanden</translation>
+            <translation>Kein Plan vorhanden</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
@@ -4285,9 +4340,9 @@
             <translation>{name} ({number} von {of})</translation>
         </message>
         <message>
-            <source>{share} % of bouts asked</source>
+            <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation>{share} % der vorgesehenen Übungszeiten</translation>
+            <translation>In {days} Tagen: {share} % der vorgesehenen Übungszeiten</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4340,9 +4395,9 @@
             <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = von der Kamera nicht gesehen, leer = vorgesehen, nicht gemacht</translation>
         </message>
         <message>
-            <source>Then</source>
+            <source>See</source>
             <comment>desk.then</comment>
-            <translation>Dann</translation>
+            <translation>Ansehen</translation>
         </message>
         <message>
             <source>Review</source>
