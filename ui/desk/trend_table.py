@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QFont, QPainter, QPalette
+from PySide6.QtCore import QObject, QRectF, Qt
+from PySide6.QtGui import QFont, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from tracker.records.series import Series
@@ -190,7 +190,15 @@ class TrendModel(RowsModel):
 
 
 class ChartDelegate(QStyledItemDelegate):
-    """Draws the points of a row."""
+    """Draws the points of a row: once, and then the same picture as long as it is scrolled."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._drawn: dict[tuple[Any, ...], QPixmap] = {}
+
+    def forget(self) -> None:
+        """Other rows are shown."""
+        self._drawn.clear()
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw them over the row's own ground."""
@@ -203,7 +211,20 @@ class ChartDelegate(QStyledItemDelegate):
             role = QPalette.ColorRole
             palette.setColor(role.Highlight, palette.color(role.HighlightedText))
             palette.setColor(role.Mid, palette.color(role.HighlightedText))
-        draw_chart(painter, QRectF(option.rect), points, palette)
+        size, ratio = option.rect.size(), painter.device().devicePixelRatioF()
+        key = (index.row(), size.width(), size.height(), ratio, palette.cacheKey())
+        if option.state & QStyle.StateFlag.State_Selected:
+            # Its palette is a new one each time.
+            key = (*key[:-1], "selected", option.palette.cacheKey())
+        if key not in self._drawn:
+            made = QPixmap(size * ratio)
+            made.setDevicePixelRatio(ratio)
+            made.fill(Qt.GlobalColor.transparent)
+            into = QPainter(made)
+            draw_chart(into, QRectF(0, 0, size.width(), size.height()), points, palette)
+            into.end()
+            self._drawn[key] = made
+        painter.drawPixmap(option.rect.topLeft(), self._drawn[key])
 
 
 class TrendTable(Table):
@@ -223,6 +244,7 @@ class TrendTable(Table):
 
     def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
         """Show trends."""
+        self._charts.forget()
         self.trends.show(rows)
         self.arrange()
 
