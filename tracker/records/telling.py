@@ -98,15 +98,29 @@ def verdict(series: Series, change: Change) -> str:
     text = _verdict(series, change)
     if change.since is not None:
         text += f" since the baseline of {day(change.since)}"
+    return _with_dose(text, change)
+
+
+def bare_verdict(series: Series, change: Change) -> str:
+    """The same where what was compared is told beside it."""
+    return _with_dose(_verdict(series, change), change)
+
+
+def _with_dose(text: str, change: Change) -> str:
     return f"{text} (another dose was asked)" if change.asked_other else text
 
 
 def least_told(series: Series, change: Change) -> str:
+    """The smallest difference that would be called a change; empty where there is none."""
+    least = least_of(series, change)
+    return "" if least is None else value(series.spec, least)
+
+
+def least_of(series: Series, change: Change) -> float | None:
     """The smallest difference that would be called a change; of shares no more than all."""
-    if change.least is None:
-        return ""
-    share = series.spec.unit is PERCENT
-    return value(series.spec, min(change.least, 1.0) if share else change.least)
+    if change.least is None or series.spec.unit is not PERCENT:
+        return change.least
+    return min(change.least, 1.0)
 
 
 def _verdict(series: Series, change: Change) -> str:

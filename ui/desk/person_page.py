@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
+from tracker.records.over_time import OverTime, over_time_from
 from tracker.records.people import Person
-from tracker.records.series import series_of
+from tracker.records.series import Series, series_of
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
@@ -115,7 +116,9 @@ class PersonPage(QWidget):
             self,
             lambda: [folder() / row.place for row in self.sessions.sessions.rows],
             self.scores.scores,
+            self._over_time,
         )
+        self._series: list[Series] = []
         self.person: Person | None = None
         self.name = Words(role="lead", bold=True)
         self.about = desk_words(soft=True)
@@ -243,6 +246,10 @@ class PersonPage(QWidget):
         self.filters.offer(person.rows)
         self.fill()
 
+    def _over_time(self) -> list[OverTime]:
+        """The person over the sessions that are shown."""
+        return [] if self.person is None else [over_time_from(self.person, self._series)]
+
     def fill(self) -> None:
         """Fill the tables with what the filters let through."""
         person = self.person
@@ -253,6 +260,7 @@ class PersonPage(QWidget):
         series = series_of(rows)
         if choice.exercise is not None:
             series = [s for s in series if s.exercise in ("", choice.exercise)]
+        self._series = series
         only = self.filters.only_changed.isChecked()
         self.trends.show_rows(trend_rows(series, person.affected_side, only_changed=only))
         counts = Counter(n.session for n in self._book().notes())

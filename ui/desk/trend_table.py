@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from tracker.records.over_time import End, ends_of
 from tracker.records.series import Series
 from tracker.records.trends import Change, Point, Spec
 from ui import theme, words
@@ -46,16 +47,11 @@ class TrendRow:
         if self.affected:
             name = words.say("desk.affected", figure=name)
         spec = self.series.spec
-        known = [p for p in self.series.points if p.value is not None]
-        if self.change.first is None:
-            # Single sessions, where there are too few for a mean.
-            first = point_words(spec, known[0]) if len(known) > 1 else ""
-            last = point_words(spec, known[-1] if known else None)
-        else:
-            first = trade.value(spec, self.change.first)
-            if self.change.since is not None:
-                first = words.say("desk.baseline.mean", value=first)
-            last = trade.value(spec, self.change.last)
+        start, end = ends_of(self.series, self.change)
+        first = "" if start is None else end_words(spec, start)
+        if self.change.since is not None and start is not None:
+            first = words.say("desk.baseline.mean", value=first)
+        last = end_words(spec, end)
         return [name, first, last, self.verdict, self.chart_words]
 
     @property
@@ -97,11 +93,10 @@ class TrendRow:
         return text
 
 
-def point_words(spec: Spec, point: Point | None) -> str:
+def end_words(spec: Spec, end: End) -> str:
     """One value, and whether it is in doubt."""
-    text = trade.value(spec, None if point is None else point.value)
-    doubtful = point is not None and bool(point.doubts)
-    return words.say("desk.in_doubt", value=text) if doubtful else text
+    text = trade.value(spec, end.value)
+    return words.say("desk.in_doubt", value=text) if end.doubtful else text
 
 
 #: What a therapist asks first stands first.

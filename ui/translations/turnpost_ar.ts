@@ -8250,9 +8250,14 @@
             <translation>هذه هي الجلسة نفسها؛ اذكر ملفًا آخر للتقرير</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>تقرير للحفظ، PDF ({ending})</translation>
+            <translation>تقرير للحفظ، صفحة لكل جلسة، PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>تقرير بكل القيم، PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8273,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>جدول التمرينات والتطور ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>

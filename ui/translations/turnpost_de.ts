@@ -8250,9 +8250,14 @@
             <translation>das ist die Sitzung selbst; nennen Sie eine andere Datei für den Bericht</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>Bericht zum Ablegen, PDF ({ending})</translation>
+            <translation>Bericht zum Ablegen, eine Seite je Sitzung, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>Bericht mit allen Werten, PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8273,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>Tabelle von Übungszeiten und Verlauf ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>

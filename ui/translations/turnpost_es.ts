@@ -8250,9 +8250,14 @@
             <translation>esta es la propia sesión; nombre otro archivo para el informe</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>Informe para archivar, PDF ({ending})</translation>
+            <translation>Informe para archivar, una página por sesión, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>Informe con todos los valores, PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8273,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>Tabla de prácticas y tendencias ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>
