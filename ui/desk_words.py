@@ -65,6 +65,8 @@ DESK_WORDS: dict[str, object] = {
         "turnpost", "The program could not take the plan; its window says why."
     ),
     "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
+    "desk.ranges": QT_TRANSLATE_NOOP("turnpost", "Today's baseline is here. Set the ranges by it?"),
+    "desk.ranges.set": QT_TRANSLATE_NOOP("turnpost", "Set ranges in the plan"),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),

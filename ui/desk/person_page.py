@@ -36,6 +36,7 @@ from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
+from ui.editor.baseline import offers_changes
 from ui.widgets.basic import Rule, Words
 
 #: Beside the name and its line of words there is room for the buttons from so many heights of
@@ -105,12 +106,13 @@ class PersonPage(QWidget):
     opened = Signal(str)
     plan_wanted = Signal()
     baseline_wanted = Signal()
+    ranges_wanted = Signal()
 
     def __init__(
         self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
     ) -> None:
         super().__init__()
-        self._book = book
+        self._book, self._today = book, today
         self.scores = ScoresPanel(book, today)
         self.report = Reporting(
             self,
@@ -158,6 +160,7 @@ class PersonPage(QWidget):
         head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
+        column.addWidget(self._make_offer())
         for part in (
             self.reasons,
             self.practice,
@@ -199,6 +202,23 @@ class PersonPage(QWidget):
         super().resizeEvent(event)
         self._lay_out_head()
 
+    def _make_offer(self) -> QWidget:
+        """After a baseline together: its ranges go into the plan from here, in one step."""
+        self.ranges = small_button(words.say("desk.ranges.set"))
+        self.ranges.clicked.connect(self.ranges_wanted)
+        self.offer = QWidget()
+        row = QHBoxLayout(self.offer)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(desk_words(words.say("desk.ranges"), bold=True), 1)
+        row.addWidget(self.ranges)
+        self.offer.hide()
+        return self.offer
+
+    def _show_offer(self, person: Person | None) -> None:
+        new = person is not None and person.baseline_day == self._today()
+        own = new and person.plan is not None and person.plan.person == person.name
+        self.offer.setVisible(own and offers_changes(person.plan, person.rows))
+
     def _lay_out_head(self) -> None:
         """The buttons beside the name, or below it, where it would be squeezed into a column."""
         wide = self.width() >= HEAD_LINES * self.about.fontMetrics().height()
@@ -211,6 +231,7 @@ class PersonPage(QWidget):
             self.report.say("")
         self.person = person
         self.setEnabled(person is not None)
+        self._show_offer(person)
         if person is None:
             self.name.setText(words.say("desk.nobody"))
             self.about.setText("")

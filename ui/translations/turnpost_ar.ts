@@ -4265,6 +4265,16 @@
             <translation>التمرن</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>وصل القياس المرجعي لهذا اليوم. هل تُضبط المديات بحسبه؟</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>ضبط المديات في الخطة</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>

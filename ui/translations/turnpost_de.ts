@@ -4265,6 +4265,16 @@
             <translation>Üben</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>Die heutige Ausgangsmessung ist da. Bereiche danach einstellen?</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>Bereiche im Plan einstellen</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personen: {people}, Sitzungen: {sessions}</translation>

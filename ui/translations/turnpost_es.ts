@@ -4265,6 +4265,16 @@
             <translation>Práctica</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>La referencia de hoy ya está. ¿Ajustar las amplitudes según ella?</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>Ajustar amplitudes en el plan</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personas: {people}, sesiones: {sessions}</translation>
