@@ -18,7 +18,8 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from tests.records import made
-from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
+from tests.records.acted import acted
+from tests.records.clinic import FIRST_DAY, PATIENTS, ZONE, Form, Practising
 from tests.records.clinic import plan_for as plan_of_patient
 from tests.records.rows import row
 from tests.ui.pictures import keep
@@ -40,7 +41,7 @@ from ui.desk.trace_paint import labels_of, lanes_of
 from ui.desk.trace_view import TraceView
 from ui.desk.window import DeskWindow
 
-pytestmark = pytest.mark.timeout(120)
+pytestmark = pytest.mark.timeout(300)
 
 HERON = PATIENTS[0]
 PART_S, PAUSE_S = 8.0, 3.0
@@ -59,13 +60,16 @@ class Pausing(Practising):
             super()._do(conductor, task)
             return
         self.sets, self.begun_s = 1, conductor.now_s
-        values = {"step": "exercise", "target_mm": NEAR_MM, **task.asked.step_values}
+        asked = task.asked.step_values
         for start_s in (self.begun_s, self.begun_s + PART_S + PAUSE_S):
-            times = {"from_s": start_s, "to_s": start_s + PART_S}
-            step = Step.model_validate({**times, **values})
+            # A little longer, and cut where the pause begins.
+            target_mm, _, samples = acted(asked, PART_S + 2.0, self.form, self.head, self.rng)
+            values = {"from_s": start_s, "to_s": start_s + PART_S, "target_mm": target_mm}
+            step = Step.model_validate({"step": "exercise", **values, **asked})
             conductor.begin_set(step)
-            for sample in samples_of(step, self.form, self.rng):
-                self.engine.feed(sample)
+            for made_s in samples:
+                if made_s.time_s < PART_S:
+                    self.engine.feed(replace(made_s, time_s=made_s.time_s + start_s))
             if start_s == self.begun_s:
                 rest = {"from_s": step.to_s, "to_s": step.to_s + PAUSE_S, "step": "rest"}
                 conductor._begin(Step.model_validate(rest))
