@@ -176,7 +176,9 @@ def _wrapped(painter: QPainter, box: QRect, text: str) -> None:
     """Two lines at most; what doesn't fit ends with dots."""
     metrics = painter.fontMetrics()
     words_left, first = text.split(" "), ""
-    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= box.width():
+    # A text that just fits would be given dots.
+    room = box.width() - 2
+    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= room:
         first = f"{first} {words_left.pop(0)}".strip()
     line = metrics.height()
     top = QRect(box.left(), box.top(), box.width(), line)

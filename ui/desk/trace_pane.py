@@ -52,6 +52,7 @@ class TracePane(QWidget):
         self.axis = Words(role="desk", soft=True)
         self._strokes = [_Stroke(k) for k in range(3)]
         self._names = [Words(role="desk") for _ in range(3)]
+        self._pairs: list[QWidget] = []
         self.closer = Button("+", "small", words.say("desk.zoom_in"))
         self.wider = Button("−", "small", words.say("desk.zoom_out"))
         self.closer.clicked.connect(lambda: self.trace.zoom(0.5))
@@ -69,6 +70,7 @@ class TracePane(QWidget):
             inside.addWidget(stroke)
             inside.addWidget(name)
             row.addWidget(pair)
+            self._pairs.append(pair)
         self.axis.setWordWrap(False)
         row.addWidget(self.axis)
         self.key = [KeyPart(kind) for kind in KINDS]
@@ -109,6 +111,12 @@ class TracePane(QWidget):
         there = kinds_in(trace.view, trace.shown, marked) if known else []
         for part in self.key:
             part.setVisible(part.kind in there)
+        # Names that were set while their row was out of sight would keep the width of others.
+        for pair in self._pairs:
+            layout = pair.layout()
+            if layout is not None:
+                layout.invalidate()
+            pair.updateGeometry()
         trace.update()
 
     def say_title(self, title: str) -> None:
