@@ -102,8 +102,14 @@ def verdict(series: Series, change: Change) -> str:
 
 
 def bare_verdict(series: Series, change: Change) -> str:
-    """The same where what was compared is told beside it."""
-    return _with_dose(_verdict(series, change), change)
+    """The same in short, where what was compared and the smallest change are told beside it."""
+    text = _verdict(series, change)
+    if change.verdict == "no_change":
+        answers = f"{change.count} answers tell little"
+        text = {"error": "no change", "uneven": "too uneven to tell", "answers": answers}[
+            change.limit
+        ]
+    return _with_dose(text, change)
 
 
 def _with_dose(text: str, change: Change) -> str:
