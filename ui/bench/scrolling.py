@@ -55,7 +55,8 @@ def scrolling_table(people: int = PEOPLE, each: int = EACH) -> Iterator[str]:
         middle, high, most = by_clock[len(by_clock) // 2], by_clock[at], by_clock[-1]
         yield (
             f"{name:<31} {count:>9} {middle:>8.1f} {high:>8.1f} {most:>8.1f} {of_cpu[at]:>13.1f}"
-            f"  aim {AIM_MS:.0f} at 95 %: {kept(high <= AIM_MS)}, of CPU {kept(of_cpu[at] <= AIM_MS)}"
+            f"  aim {AIM_MS:.0f} at 95 %: {kept(high <= AIM_MS)},"
+            f" of CPU {kept(of_cpu[at] <= AIM_MS)}"
         )
 
 
