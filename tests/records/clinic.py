@@ -36,12 +36,12 @@ from typing import Any
 import numpy as np
 
 from tests.practice.person import ALL_NO, Person, plan_of
+from tests.records.acted import acted
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import DoSet, Task
 from tracker.records.notes import NoteBook
 from tracker.records.questionnaires import add_score
-from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal, MemoryJournal
 from tracker.session.live import SessionInfo
@@ -52,7 +52,6 @@ from tracker.session.stage import Step
 from tracker.session.summary import summarise
 from tracker.session.summary_file import Summary, load_summary, save_summary
 
-RATE_HZ = 16.0
 #: Long enough for five turns to each side at the slowest tempo.
 SET_S = 20.0
 #: Of that, how long standing takes: nothing is counted there.
@@ -65,7 +64,6 @@ TODAY = date(2026, 11, 26)
 ZONE = timezone(timedelta(hours=1))
 #: Sets of the small clinic: as short as a trend can be read from.
 SMALL_SET_S = 10.0
-NEAR_MM = (0.0, 0.0, 600.0)
 #: Made up; its text exists nowhere.
 QUESTIONNAIRE = "Questionnaire A"
 
@@ -115,52 +113,7 @@ class Patient:
     visit: int | None = None
     weekly: Callable[[int, int], dict[str, Any]] = _quiet
     scores: tuple[float, float] | None = None
-
-
-def samples_of(step: Step, form: Form, rng: np.random.Generator) -> list[Sample]:
-    """What a camera would have measured in a set."""
-    times = np.arange(step.from_s, step.to_s, 1.0 / RATE_HZ)
-    since = times - step.from_s
-    bpm = step.tempo_bpm if isinstance(step.tempo_bpm, float) else 60.0
-    moves = step.exercise in ("turns-on-target", "turns-together")
-    swing = form.amplitude_deg * rng.normal(1.0, 0.04) if moves else 0.0
-    yaw = swing * np.sin(2 * np.pi * bpm * form.tempo / 120.0 * since)
-    away = np.zeros_like(times)
-    for side, share in ((1, form.away_right), (-1, form.away_left)):
-        # Glances of half a second while the head is on that side.
-        there = np.flatnonzero(np.sign(yaw) == side)
-        for start in rng.choice(there, int(share * len(there) / 8) if len(there) else 0):
-            away[start : start + 8] = 9.0 * side
-    lost = (since % 5.0) < 5.0 * form.lost
-    sway = form.sway_mm * np.sin(2 * np.pi * 0.3 * since + rng.uniform(0, 6))
-    noise = rng.normal(0.0, 0.3, (len(times), 4))
-    x = 100 * np.sin(np.radians(yaw)) + sway
-    gaze = np.degrees(np.arctan2(-x, 600.0)) + away + noise[:, 1]
-    made = []
-    for k, t in enumerate(times):
-        if lost[k]:
-            made.append(Sample(t, light=form.light, reason="no_face"))
-            continue
-        made.append(
-            Sample(
-                t,
-                head_yaw_deg=yaw[k] + 0.3 * noise[k, 0],
-                head_pitch_deg=0.3 * noise[k, 2],
-                head_roll_deg=0.0,
-                head_x_mm=x[k],
-                head_y_mm=0.0,
-                head_z_mm=0.0,
-                neck_x_mm=sway[k],
-                neck_y_mm=0.0,
-                neck_z_mm=0.6 * sway[k] + noise[k, 3],
-                gaze_yaw_deg=gaze[k],
-                gaze_pitch_deg=noise[k, 2],
-                eye_open=0.9,
-                light=form.light,
-                quality=0.9,
-            )
-        )
-    return made
+    head: str = "anna"
 
 
 @dataclass
@@ -170,6 +123,7 @@ class Practising(Person):
     form: Form = field(default_factory=Form)
     rng: np.random.Generator = field(default_factory=np.random.default_rng)
     set_s: float = SET_S
+    head: str = "anna"
     sets: int = 0
 
     def _do(self, conductor: Conductor, task: Task) -> None:
@@ -177,20 +131,24 @@ class Practising(Person):
             super()._do(conductor, task)
             return
         stands = task.asked.step_values["exercise"] == "stand"
-        length_s = self.set_s * (STAND_SHARE if stands else 1.0)
+        asked = task.asked.step_values
+        wanted_s = self.set_s * (STAND_SHARE if stands else 1.0)
+        target_mm, length_s, samples = acted(asked, wanted_s, self.form, self.head, self.rng)
+        from_s = conductor.now_s
         step = Step.model_validate(
             {
-                "from_s": conductor.now_s,
-                "to_s": conductor.now_s + length_s,
+                "from_s": from_s,
+                "to_s": from_s + length_s,
                 "step": "exercise",
-                "target_mm": NEAR_MM,
-                **task.asked.step_values,
+                "target_mm": target_mm,
+                **asked,
             }
         )
         conductor.begin_set(step)
         self.sets += 1
         stops = self.form.unwell_in_set == self.sets
-        for sample in samples_of(step, self.form, self.rng):
+        for made in samples:
+            sample = replace(made, time_s=made.time_s + from_s)
             if stops and sample.time_s > step.from_s + length_s / 2:
                 conductor.advance(sample.time_s)
                 conductor.unwell()
@@ -270,16 +228,19 @@ PATIENTS = (
     Patient(
         *("heron", "right", "chronic", 60.0, heron, _bout_number), visit=5, scores=(62.0, 31.0)
     ),
-    Patient(*("robin", "left", "chronic", 60.0, robin, _both), visit=3, weekly=robin_week),
+    Patient(
+        *("robin", "left", "chronic", 60.0, robin, _both), visit=3, weekly=robin_week, head="bo"
+    ),
     Patient(
         *("finch", "left", "acute", 60.0, finch, _bout_number),
         visit=4,
         weekly=finch_week,
         scores=(34.0, 48.0),
+        head="eva",
     ),
-    Patient("plover", "right", "chronic", 60.0, plover, _both),
-    Patient("teal", "both", "bilateral", 40.0, teal, _both),
-    Patient("wren", "right", "chronic", 60.0, wren, _few),
+    Patient("plover", "right", "chronic", 60.0, plover, _both, head="cleo"),
+    Patient("teal", "both", "bilateral", 40.0, teal, _both, head="dirk"),
+    Patient("wren", "right", "chronic", 60.0, wren, _few, head="finn"),
 )
 
 
@@ -346,6 +307,7 @@ def practise(
         form=form,
         rng=rng,
         set_s=set_s,
+        head=patient.head,
     )
     known: dict[str, Any] = {"history": visit.history, "today": visit.started.date()}
     folder.mkdir(parents=True)

@@ -181,3 +181,22 @@ def test_text_needs_no_qt(folder: Path) -> None:
 def test_an_empty_folder_is_no_fault(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["review", str(tmp_path), "--text"]) == 0
     assert "No sessions were found" in capsys.readouterr().out
+
+
+def test_its_sets_are_acted_by_rendered_heads(folder: Path) -> None:
+    """Of each person a session whose eyes turn against the head, as eyes on a near target do.
+
+    Formulas of gaze alone would have no eyes in the head at all.
+    """
+    ratios: dict[str, list[float]] = {}
+    for path in sorted(folder.glob("*/*/summary.json")):
+        summary = load_summary(path)
+        for exercise in summary.exercises:
+            found = ((exercise.gaze or {}).get("counter_turn_ratio") or {}).get("median")
+            if exercise.exercise == "turns-on-target" and found is not None:
+                ratios.setdefault(str(summary.person), []).append(found)
+    # In plover's light too little is seen to tell.
+    assert set(ratios) == {"heron", "robin", "finch", "teal", "wren"}
+    # Above 1, as the eyes move sideways before a near target (6 in 60 cm and more).
+    steady = [v for name in ("finch", "wren") for v in ratios[name]]
+    assert all(1.0 < v < 1.4 for v in steady) and len({round(v, 4) for v in steady}) > 5

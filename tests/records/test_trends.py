@@ -271,3 +271,49 @@ def test_what_the_eyes_follow_has_its_swing_for_an_amplitude() -> None:
     sets = [turns.model_copy(update={"prescribed": prescribed})]
     found = row_of(summary.model_copy(update={"exercises": sets}), "a.json")
     assert found.sets[0].asked["amplitude_deg"] == 9.5
+
+
+def told_of(figure: str, values: list[float | None]) -> str:
+    (found,) = [s for s in series_of(rows_with(figure, values)) if s.figure == figure]
+    return telling.verdict(found, found.change)
+
+
+def test_why_no_change_is_called_is_told_in_words() -> None:
+    """Error, a person who is too uneven, and answers of which five tell little."""
+    steady = [0.80, 0.81, 0.80, 0.79, 0.80] * 2
+    assert told_of("on_target", steady) == "no change beyond error and spread (14 %)"
+    wild = [0.10, 0.90, 0.15, 0.95, 0.10, 0.90, 0.20, 0.85, 0.30, 0.90]
+    change = change_of("on_target", wild)
+    assert change.least is not None and change.least > 2 * math.sqrt(2) * 0.10
+    percent = round(100 * min(change.least, 1.0))
+    assert told_of("on_target", wild) == f"too uneven to tell a change below {percent} %"
+    # Every answer the same: nothing is uneven, and still five against five show little.
+    assert told_of("clear", [1.0] * 10) == "5 answers tell no change below 76 %"
+
+
+def test_no_share_is_said_to_change_by_more_than_all() -> None:
+    mixed: list[float | None] = [1.0, 0.0, 1.0, 0.0, 0.0, 1.0, 0.0, 1.0, 1.0, 0.0]
+    change = change_of("clear", mixed)
+    assert change.least is not None and change.least > 1.0
+    assert told_of("clear", mixed) == "5 answers tell no change below 100 %"
+
+
+def test_movements_from_place_to_place_have_trends_too() -> None:
+    """Shoulders and hands: the way and the peak speed, as their summaries tell them."""
+    summary = made.hands()
+    kept = row_of(summary, "x/summary.json")
+    for name in ("shoulders-back", "hand-toss"):
+        (told,) = [e for e in summary.exercises if e.exercise == name]
+        (done,) = [s for s in kept.sets if s.exercise == name]
+        assert told.body is not None
+        for figure in ("swing_mm", "peak_speed_mm_s"):
+            wanted = told.body[figure]
+            assert wanted["median"] is not None
+            assert done.figures[figure] == pytest.approx(wanted["median"])
+            for side, part in wanted["by_side"].items():
+                assert done.figures[f"{figure}.{side}"] == pytest.approx(part["median"])
+    found = {(s.exercise, s.figure) for s in series_of([kept])}
+    assert {("shoulders-back", "swing_mm"), ("hand-toss", "peak_speed_mm_s")} <= found
+    slow, quick = [200.0, 202.0, 199.0, 201.0, 200.0], [300.0, 301.0, 299.0, 300.0, 302.0]
+    assert change_of("peak_speed_mm_s", [*slow, *quick]).verdict == "rose"
+    assert change_of("swing_mm", [*slow, *slow]).verdict == "no_change"

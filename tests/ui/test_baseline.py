@@ -16,13 +16,14 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
 from tests.records import made
-from tests.records.clinic import FIRST_DAY
+from tests.records.clinic import FIRST_DAY, TODAY
 from tests.ui.editing import OpenEditor, choose, data_in, settle
 from tests.ui.fakes import FakeWorld, Make, seen
 from tests.ui.patient import ENTER, EYES, TURNS, Person, plan_of
 from tests.ui.pictures import keep
 from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_desk import choose as choose_person
+from tests.ui.test_editor_files import answer
 from tests.ui.test_window import cut_in
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
@@ -417,6 +418,50 @@ def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
     choose_person(window, "Wren")
     assert not window.person_page.baseline.isEnabled()
     assert "Make one first" in window.person_page.baseline.toolTip()
+
+
+def test_after_a_baseline_of_today_one_button_sets_the_plans_ranges(
+    open_desk: Open,  # noqa: F811
+    tmp_path: Path,
+    qtbot: QtBot,
+) -> None:
+    """In the clinic: the baseline comes into the folder, its ranges into the plan."""
+    root = write_folder(tmp_path / "one")
+    window = open_desk(root)
+    choose_person(window, "Wren")
+    page = window.person_page
+    assert not page.offer.isVisible()  # the baseline is of another day
+    (root / "new").mkdir()
+    days = (TODAY - FIRST_DAY).days
+    save_summary(root / "new" / "summary.json", session(days, 12.0, baseline=True))
+    window.look_again()
+    qtbot.waitUntil(page.offer.isVisible, timeout=30_000)
+    before = (root / "plan.json").read_bytes()
+    page.ranges.click()
+    editor = window.editor
+    assert editor is not None
+    settle()
+    assert data_in(editor)["entries"][0]["amplitude_deg"] == [7, 12]
+    assert any("Baseline of 26 Nov 2026" in s.title for s in editor.editing.sections())
+    # Nothing is written unasked, and it is one step to take back.
+    assert (root / "plan.json").read_bytes() == before
+    editor.files.save()
+    answer(editor, "edit.replace")
+    assert json.loads((root / "plan.json").read_text())["entries"][0]["amplitude_deg"] == [7, 12]
+    editor.editing.undo()
+    settle()
+    assert "amplitude_deg" not in data_in(editor)["entries"][0]
+    editor.editing.redo()
+    editor.files.save()
+    editor.close()
+    # The plan has them: there is nothing left to set.
+    window.look_again()
+    qtbot.waitUntil(lambda: not page.offer.isVisible(), timeout=30_000)
+    for percent in (100, 200):
+        window.appearance.set_text(percent)
+        page.offer.show()
+        settle()
+        assert not [f for f in look(window, f"desk-ranges-{percent}") if "ranges" in f.lower()]
 
 
 # --- in the plan editor ---

@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import contextlib
+import re
+from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from sample_clips import shipped_clip
 from sample_clips.matrix import FINE, drawn, standing
-from tracker.records.index import Records, read_folder
+from tracker.records.index import Records, index_path, read_folder
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import load_stage_log, stage_path_of
-from ui.bench import review
+from ui.bench import review, scrolling
 from ui.bench.aims import aim_of, is_within, said_of
 from ui.bench.matrix import matrix_table
 from ui.bench.truth import Comparison, compare, load_truth
@@ -289,11 +293,55 @@ def test_opening_a_folder_is_timed_and_reads_nothing_twice(
         return read[-1]
 
     monkeypatch.setattr(review, "read_folder", reading)
-    head, _, *rows, size = review.review_table(tmp_path / "clinic", (20, 120))
+    head, _, *rows, linear, size = review.review_table(tmp_path / "clinic", (20, 120))
     assert head.startswith("6 exercises") and "MB" in size
     assert [int(r.split()[0]) for r in rows] == [20, 120]
     assert all(float(v) >= 0 for r in rows for v in r.split())
     assert [(r.read, r.kept) for r in read] == [(20, 0), (0, 20), (120, 0), (0, 120)]
+    assert re.search(r"among 120 against one among 20.*aim 1.5 \(linear\): (not )?kept$", linear)
+
+
+@pytest.mark.parametrize(
+    ("seconds", "costs", "verdicts"),
+    [
+        ((9.0, 1.9), (0.1, 0.6), ["kept, of CPU kept", "kept"]),
+        ((0.1, 2.1), (0.1, 1.0), ["not kept, of CPU kept", "not kept"]),
+        ((0.1, 2.2), (0.1, 2.1), ["not kept, of CPU not kept", "not kept"]),
+    ],
+)
+def test_the_aims_of_the_review_are_judged(
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    seconds: tuple[float, float],
+    costs: tuple[float, float],
+    verdicts: list[str],
+) -> None:
+    """Two seconds for the one count; linear where a session costs much the same among more."""
+    times = iter([(9.0, 9.0), (seconds[0], costs[0]), (9.0, 9.0), (seconds[1], costs[1])])
+    monkeypatch.setattr(review, "_timed", lambda *_: next(times))
+    monkeypatch.setattr(review, "write_sessions", lambda *_: None)
+    monkeypatch.setattr(review, "AIM_COUNT", 120)
+    index_path(tmp_path).parent.mkdir(parents=True, exist_ok=True)
+
+    def lines() -> Iterator[str]:
+        with contextlib.suppress(FileNotFoundError):
+            yield from review.review_table(tmp_path, (20, 120))
+
+    told = [line for line in lines() if "aim" in line]
+    assert [line.rsplit(": ", 1)[1] for line in told] == verdicts
+
+
+def test_scrolling_long_lists_is_measured(qapp: QApplication) -> None:
+    """Every list is painted at every step, and the aim is judged by what was measured."""
+    head, *rows = scrolling.scrolling_table(people=3, each=120)
+    assert "ms to paint" in head and len(rows) == 3
+    for line, count in zip(rows, (120, 3, 120), strict=True):
+        found = re.fullmatch(r".{31} +(\d+)((?: +[\d.]+){4})  aim 33 at 95 %: (.*)", line)
+        assert found is not None and int(found[1]) == count
+        median, high, most, cpu = map(float, found[2].split())
+        assert 0.0 < median <= high <= most and cpu > 0.0
+        by_clock, of_cpu = ("kept" if v <= 33.3 else "not kept" for v in (high, cpu))
+        assert found[3] == f"{by_clock}, of CPU {of_cpu}"
 
 
 def test_a_wrong_call_of_the_review_bench(capsys: pytest.CaptureFixture[str]) -> None:

@@ -29,6 +29,7 @@ from tracker.session.summary_file import load_summary
 from ui import theme
 from ui.desk import reading
 from ui.desk import window as desk_window
+from ui.desk.people_list import lines_of
 from ui.desk.trend_table import Heading, TrendRow
 from ui.desk.window import DeskWindow
 from ui.settings import Settings
@@ -110,12 +111,15 @@ def test_people_stand_in_the_order_of_need_and_say_why(open_desk: Open) -> None:
         for k in range(model.rowCount())
     ]
     assert [t.split(".")[0] for t in told] == ["robin", "finch", "wren", "teal", "plover", "heron"]
-    assert "First: told of falls in the last week: one fall, not hurt" in told[0]
+    assert "Urgent: told of falls in the last week: one fall, not hurt" in told[0]
     # Beside it what else comes first, by name and not as a number of others.
-    assert "First: stopped unwell; answered yes: " in told[1] and "positional spin" in told[1]
-    assert "% of bouts asked" in told[2]
+    assert "Urgent: stopped unwell; answered yes: " in told[1] and "positional spin" in told[1]
+    # The share is of many days, so it doesn't stand in one line with the last of them.
+    practice, last = lines_of(model.people[2])[1:]
+    assert re.fullmatch(r"In 6 days: \d+ % of bouts asked", practice)
+    assert last == f"Last session: {telling.day(model.people[2].last_day, LAST_DAY.year)}"
     assert "head to the left" in told[3] and "can't be trusted" in told[4]
-    assert "Then: condition met" in told[5]
+    assert "See: condition met" in told[5]
     assert window.state.text() == f"People: 6, sessions: {sum(len(p.rows) for p in model.people)}"
     # The one that is chosen and comes first stays to be read: no mark of it covers the words.
     assert window.people.hasFocus()
@@ -156,6 +160,27 @@ def test_what_was_not_measured_or_is_in_doubt_looks_like_it(open_desk: Open) -> 
     model = window.person_page.trends.trends
     said = model.index(model.rows.index(row), 0).data(Qt.ItemDataRole.AccessibleTextRole)
     assert "in doubt" in said
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+def test_what_signs_mean_stands_where_they_are_seen(
+    open_desk: Open, qtbot: QtBot, size: tuple[int, int]
+) -> None:
+    """No tooltip needed: dots, lozenges and bands in the trends, bands and bars in the trace."""
+    window = open_desk(size=size)
+    choose(window, "finch")
+    page = window.person_page
+    key = page.key
+    assert key.visibleRegion().boundingRect().height() == key.height() > 0
+    assert all(sign in key.text() for sign in "●◆○┆") and "grey: asked for" in key.text()
+    inside = key.mapTo(page.tabs, key.rect().topLeft()).y()
+    assert inside < page.trends.mapTo(page.tabs, page.trends.rect().topLeft()).y()
+    open_last(window, qtbot, "plover")
+    pane = window.session_page.panes[0]
+    there = {part.kind for part in pane.key if part.isVisible()}
+    assert {"repetition", "gap", "doubt"} <= there and not {"mark", "pause"} & there
+    pane.show_not_valid(frozenset({1}))
+    assert {part.kind for part in pane.key if part.isVisible()} == there | {"not_valid"}
 
 
 def test_filters_by_exercise_days_and_change(open_desk: Open) -> None:

@@ -108,7 +108,9 @@ def _with_scores(kind: str, record: SessionFigures, scores: list[Score]) -> Any:
     """As the desk makes it, with what was typed there."""
     if kind == "html":
         return html_document([record], "A4", scores)
-    return pdf_document([record], "a4", scores) if kind == "pdf" else fhir_bundle([record], scores)
+    if kind == "pdf":
+        return pdf_document([record], "a4", scores, details=True)
+    return fhir_bundle([record], scores)
 
 
 def test_what_limits_the_figures_stands_on_the_screen_and_in_each_document(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import json
 from dataclasses import replace
 from datetime import datetime
@@ -17,7 +18,8 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from tests.records import made
-from tests.records.clinic import FIRST_DAY, NEAR_MM, PATIENTS, ZONE, Form, Practising, samples_of
+from tests.records.acted import acted
+from tests.records.clinic import FIRST_DAY, PATIENTS, ZONE, Form, Practising
 from tests.records.clinic import plan_for as plan_of_patient
 from tests.records.rows import row
 from tests.ui.pictures import keep
@@ -35,11 +37,11 @@ from ui import words
 from ui.desk.moments import gaps_of, lines_of
 from ui.desk.session_data import SessionView, SetView, Span, lines_for
 from ui.desk.session_page import SessionPage
-from ui.desk.trace_paint import lanes_of
+from ui.desk.trace_paint import labels_of, lanes_of
 from ui.desk.trace_view import TraceView
 from ui.desk.window import DeskWindow
 
-pytestmark = pytest.mark.timeout(120)
+pytestmark = pytest.mark.timeout(300)
 
 HERON = PATIENTS[0]
 PART_S, PAUSE_S = 8.0, 3.0
@@ -58,13 +60,16 @@ class Pausing(Practising):
             super()._do(conductor, task)
             return
         self.sets, self.begun_s = 1, conductor.now_s
-        values = {"step": "exercise", "target_mm": NEAR_MM, **task.asked.step_values}
+        asked = task.asked.step_values
         for start_s in (self.begun_s, self.begun_s + PART_S + PAUSE_S):
-            times = {"from_s": start_s, "to_s": start_s + PART_S}
-            step = Step.model_validate({**times, **values})
+            # A little longer, and cut where the pause begins.
+            target_mm, _, samples = acted(asked, PART_S + 2.0, self.form, self.head, self.rng)
+            values = {"from_s": start_s, "to_s": start_s + PART_S, "target_mm": target_mm}
+            step = Step.model_validate({"step": "exercise", **values, **asked})
             conductor.begin_set(step)
-            for sample in samples_of(step, self.form, self.rng):
-                self.engine.feed(sample)
+            for made_s in samples:
+                if made_s.time_s < PART_S:
+                    self.engine.feed(replace(made_s, time_s=made_s.time_s + start_s))
             if start_s == self.begun_s:
                 rest = {"from_s": step.to_s, "to_s": step.to_s + PAUSE_S, "step": "rest"}
                 conductor._begin(Step.model_validate(rest))
@@ -305,6 +310,25 @@ def test_events_at_once_lie_in_lanes() -> None:
         Span(4.6, 5, "e"),
     ]
     assert lanes_of(spans) == [0, 1, 2, 1, 2]
+
+
+def test_bars_that_lie_close_together_are_all_named_or_counted() -> None:
+    """Two rows of names; what finds no room is counted with its like, and nothing is covered."""
+    bars = [(0.0, "off"), (40.0, "off"), (60.0, "off"), (90.0, "moved"), (480.0, "off")]
+
+    def width(text: str) -> float:
+        return 10.0 * len(text)
+
+    found = labels_of(bars, width, (0.0, 500.0))
+    told = [(label.left, label.row, label.text) for label in found]
+    assert told == [(0.0, 0, "off"), (40.0, 1, "off ×2"), (90.0, 0, "moved"), (430.0, 0, "off")]
+    for level in (0, 1):
+        ends = [(x.left, x.left + width(x.text)) for x in found if x.row == level]
+        assert all(a[1] <= b[0] for a, b in itertools.pairwise(ends))
+        assert all(a >= 0.0 and b <= 500.0 for a, b in ends)
+    # A kind whose first bar finds no room is not named after another.
+    crowded = [(0.0, "off"), (1.0, "off"), (2.0, "moved")]
+    assert {x.name for x in labels_of(crowded, width, (0.0, 500.0))} == {"off"}
 
 
 @pytest.mark.parametrize(("size", "narrow"), [((1366, 768), True), ((1920, 1080), False)])

@@ -5,13 +5,14 @@ from __future__ import annotations
 import csv
 import io
 import json
+import re
 import threading
 from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
@@ -103,7 +104,7 @@ def test_every_kind(desk: Open, qtbot: QtBot, tmp_path: Path, clinic: Path, kind
     report.make(kind, path)
     assert "of 2 sessions" in done(report, qtbot)
     content = path.read_bytes()
-    if kind == "pdf":
+    if kind in ("pdf", "pdf_details"):
         assert content.startswith(b"%PDF-")
     elif kind == "html":
         assert b"<html" in content.lower() and PERSON.encode() in content
@@ -142,6 +143,18 @@ def test_the_ending_overrules_the_kind_that_was_chosen(
     report.make("repetitions_csv", tmp_path / "r.csv")
     done(report, qtbot)
     assert len((tmp_path / "r.csv").read_text(encoding="utf-8-sig").splitlines()) > 3
+
+
+def test_tables_go_by_the_systems_decimal_sign(desk: Open, qtbot: QtBot, tmp_path: Path) -> None:
+    window = desk()
+    report = window.person_page.report
+    assert report.comma == (QLocale.system().decimalPoint() == ",")
+    for comma, cells, number in ((False, ",", r",\d+\.\d,"), (True, ";", r";\d+,\d;")):
+        report.comma = comma
+        report.make("csv", tmp_path / f"{comma}.csv")
+        assert "of 2 sessions" in done(report, qtbot)
+        text = (tmp_path / f"{comma}.csv").read_text(encoding="utf-8-sig")
+        assert text.startswith(f"person{cells}session{cells}") and re.search(number, text)
 
 
 def test_what_can_not_be_made_is_said_and_harms_nothing(
@@ -186,8 +199,8 @@ def test_making_it_does_not_hold_the_window_up(
 ) -> None:
     threads: list[threading.Thread] = []
 
-    def slow(kind: str, paper: str) -> Callable[..., bytes]:
-        def make(records: object, scores: object) -> bytes:
+    def slow(kind: str, paper: str, *, comma: bool) -> Callable[..., bytes]:
+        def make(records: object, scores: object, courses: object) -> bytes:
             threads.append(threading.current_thread())
             raise ValueError("a fault of our own")
 

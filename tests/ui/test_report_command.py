@@ -23,7 +23,7 @@ from ui.documents.csv import FORMULA_STARTS, repetitions_csv, safe, sessions_csv
 from ui.documents.paragraph import paragraph
 
 ROOT = Path(__file__).parents[2]
-KINDS = ("pdf", "html", "csv", "repetitions-csv", "fhir")
+KINDS = ("pdf", "pdf-details", "html", "csv", "repetitions-csv", "fhir")
 
 
 def saved(folder: Path, summary: Summary) -> Path:
@@ -150,7 +150,7 @@ def test_qt_is_imported_for_a_pdf_alone_and_a_pdf_needs_no_screen(
     code = (
         "import os, sys; os.environ.pop('DISPLAY', None); os.environ.pop('QT_QPA_PLATFORM', None);"
         "from ui.cli import main; "
-        f"code = main(['report', {str(session)!r}, *{asked(tmp_path, *KINDS[1:])!r}, '--text']); "
+        f"code = main(['report', {str(session)!r}, *{asked(tmp_path, *KINDS[2:])!r}, '--text']); "
         "code = code or 5 * ('PySide6' in sys.modules or 'cv2' in sys.modules); "
         f"code = code or main(['report', {str(session)!r}, *{asked(tmp_path, 'pdf')!r}]); "
         "sys.exit(code)"
@@ -173,7 +173,7 @@ def test_a_lone_check_of_a_clip_has_documents_too(tmp_path: Path) -> None:
     record = record_of(load_summary(summary))
     assert record.person == "no person named" and record.stable_id.startswith("check-")
     text = pdf_text((tmp_path / "made.pdf").read_bytes())
-    assert "no person named" in text and "Gaze off target" in text
+    assert "no person named" in text and "gaze off target" in text
     rows = list(csv.reader(io.StringIO((tmp_path / "made.repetitions-csv").read_text("utf-8-sig"))))
     repetitions = load_summary(summary).exercises[0].done.repetitions
     assert repetitions and len(rows) == 1 + repetitions

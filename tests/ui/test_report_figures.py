@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable
+from functools import partial
 from typing import Any
 from urllib.parse import parse_qs
 
@@ -28,7 +29,8 @@ KINDS: dict[str, tuple[Callable[..., Any], Callable[..., reading.Read]]] = {
     "csv": (sessions_csv, reading.from_csv),
     "html": (html_document, reading.from_html),
     "fhir": (fhir_bundle, reading.from_fhir),
-    "pdf": (pdf_document, reading.from_pdf),
+    # The one page has no figures of exercises but those at a glance (test_report_one_page.py).
+    "pdf": (partial(pdf_document, details=True), reading.from_pdf),
 }
 
 
@@ -140,7 +142,8 @@ def test_unmeasured_has_its_reason_everywhere_and_is_never_zero() -> None:
     missing = [f for e in record.exercises for f in e.figures if f.value is None]
     assert len(missing) > 10
     html, csv = html_document([record]), sessions_csv([record]).decode("utf-8-sig")
-    fhir, pdf = fhir_bundle([record]), reading.pdf_text(pdf_document([record]))
+    fhir = fhir_bundle([record])
+    pdf = reading.pdf_text(pdf_document([record], details=True))
     for figure in missing:
         assert figure.reason is not None
         for text in (csv, fhir, html.replace("&#x27;", "'")):

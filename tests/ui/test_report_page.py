@@ -129,9 +129,10 @@ def test_the_checker_finds_what_is_wrong(tmp_path: Path) -> None:
 
 @with_qt
 @pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("details", [False, True])
 @pytest.mark.parametrize("name", ALL)
-def test_no_word_is_clipped_or_over_another(name: str, paper: str) -> None:
-    found = pdf_words(pdf_document(records(name), paper))
+def test_no_word_is_clipped_or_over_another(name: str, details: bool, paper: str) -> None:
+    found = pdf_words(pdf_document(records(name), paper, details=details))
     width, height = PAPERS[paper]
     assert len(found) > 150
     for w in found:
@@ -170,7 +171,7 @@ def test_the_overlap_check_finds_an_overlap() -> None:
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", ["finished", "unseen", "unwell", "varied", "several"])
 def test_all_words_of_the_page_are_in_the_pdf(name: str, paper: str) -> None:
-    text = pdf_text(pdf_document(records(name), paper))
+    text = pdf_text(pdf_document(records(name), paper, details=True))
     for record in records(name):
         page = page_of(record)
         facts = (page.ended, *page.facts, *page.setup, *(f for s in page.sections for f in s.facts))
@@ -190,7 +191,7 @@ def test_a_short_session_is_one_page_of_the_right_size(name: str, paper: str) ->
     two = json.loads(made.finished().model_dump_json())["exercises"][:2]
     short = record_of(made.without(made.finished(), exercises=two))
     document = pdfium.PdfDocument(
-        pdf_document([short] if name == "two exercises" else records(name), paper)
+        pdf_document([short] if name == "two exercises" else records(name), paper, details=True)
     )
     assert len(document) == 1
     assert document[0].get_size() == pytest.approx(PAPERS[paper], abs=0.6)
@@ -199,7 +200,7 @@ def test_a_short_session_is_one_page_of_the_right_size(name: str, paper: str) ->
 @with_qt
 def test_each_session_begins_a_page_and_every_page_says_whose_it_is() -> None:
     several = records("several")
-    document = pdfium.PdfDocument(pdf_document(several))
+    document = pdfium.PdfDocument(pdf_document(several, details=True))
     texts = [" ".join(p.get_textpage().get_text_range().split()) for p in document]
     assert len(texts) == 5 and texts[0].endswith("3 practice sessions Page 1 of 5")
     for k, text in enumerate(texts[1:], 2):
@@ -210,7 +211,7 @@ def test_each_session_begins_a_page_and_every_page_says_whose_it_is() -> None:
 
 @with_qt
 def test_charts_are_vectors_and_text_is_text() -> None:
-    page = pdfium.PdfDocument(pdf_document(records("finished")))[0]
+    page = pdfium.PdfDocument(pdf_document(records("finished"), details=True))[0]
     kinds = {o.type for o in page.get_objects()}
     assert pdfium.raw.FPDF_PAGEOBJ_IMAGE not in kinds
     assert {pdfium.raw.FPDF_PAGEOBJ_TEXT, pdfium.raw.FPDF_PAGEOBJ_PATH} <= kinds

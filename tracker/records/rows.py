@@ -243,6 +243,8 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         **_sides(movement, "vergence_change_deg", sides=False),
         **_sides(movement, "amplitude_mm"),
         **_sides(movement, "peak_speed_deg_s"),
+        **_sides(movement, "swing_mm"),
+        **_sides(movement, "peak_speed_mm_s"),
         **_sides(movement, "tempo_bpm", sides=False),
     }
     if found.gaze is not None:

@@ -98,13 +98,20 @@ def _one_a_dose(points: Iterable[Point]) -> tuple[Point, ...]:
     """Of sets that a session has of one dose the mean: they are no sessions of their own."""
     found: list[list[Point]] = []
     for point in points:
-        like = (p for p in found if p[0][:2] == point[:2] and _same_dose(p[0], point))
-        group = next(like, None)
+        group = next((p for p in _of_session_of(point, found) if _same_dose(p[0], point)), None)
         if group is None:
             found.append([point])
         else:
             group.append(point)
     return tuple(_mean(group) for group in found)
+
+
+def _of_session_of(point: Point, found: Sequence[list[Point]]) -> list[list[Point]]:
+    """Those of its session: they follow each other, so years need not be looked through."""
+    at = len(found)
+    while at and found[at - 1][0][:2] == point[:2]:
+        at -= 1
+    return list(found[at:])
 
 
 def _same_dose(one: Point, other: Point) -> bool:

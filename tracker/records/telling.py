@@ -13,6 +13,7 @@ from tracker.records.conditions import Standing
 from tracker.records.figure import number_text
 from tracker.records.series import Series
 from tracker.records.trends import SPECS, Change, Spec
+from tracker.records.units import PERCENT
 
 NOT_MEASURED = "not measured"
 MEDICINES_CHANGED = "said that medicines have changed"
@@ -97,18 +98,49 @@ def verdict(series: Series, change: Change) -> str:
     text = _verdict(series, change)
     if change.since is not None:
         text += f" since the baseline of {day(change.since)}"
+    return _with_dose(text, change)
+
+
+def bare_verdict(series: Series, change: Change) -> str:
+    """The same in short, where what was compared and the smallest change are told beside it."""
+    text = _verdict(series, change)
+    if change.verdict == "no_change":
+        answers = f"{change.count} answers tell little"
+        text = {"error": "no change", "uneven": "too uneven to tell", "answers": answers}[
+            change.limit
+        ]
+    return _with_dose(text, change)
+
+
+def _with_dose(text: str, change: Change) -> str:
     return f"{text} (another dose was asked)" if change.asked_other else text
 
 
+def least_told(series: Series, change: Change) -> str:
+    """The smallest difference that would be called a change; empty where there is none."""
+    least = least_of(series, change)
+    return "" if least is None else value(series.spec, least)
+
+
+def least_of(series: Series, change: Change) -> float | None:
+    """The smallest difference that would be called a change; of shares no more than all."""
+    if change.least is None or series.spec.unit is not PERCENT:
+        return change.least
+    return min(change.least, 1.0)
+
+
 def _verdict(series: Series, change: Change) -> str:
-    spec = series.spec
     if change.verdict == "too_few":
         return "too few measured sessions to compare"
     if change.verdict == "unlike":
         return "not compared: judged by different limits"
     if change.verdict == "no_change":
-        assert change.least is not None
-        return f"no change beyond error and spread ({value(spec, change.least)})"
+        least = least_told(series, change)
+        if change.limit == "error":
+            return f"no change beyond error and spread ({least})"
+        if change.limit == "answers":
+            return f"{change.count} answers tell no change below {least}"
+        return f"too uneven to tell a change below {least}"
     return change.verdict
 
 

@@ -53,6 +53,7 @@ RESTS_ON = {
     "amplitude_deg": ("amplitude_deg",),
     "amplitude_mm": ("amplitude_mm",),
     "peak_speed_deg_s": ("amplitude_deg", "tempo_bpm"),
+    "peak_speed_mm_s": ("tempo_bpm",),
     "tempo_bpm": ("tempo_bpm",),
     "repetitions": ("repetitions",),
     "held_s": ("held_s",),
@@ -66,6 +67,11 @@ SAME_SHARE = 0.05
 OF_BEFORE = ("rest_of_day", "next_morning")
 
 Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
+#: What keeps a difference from being called a change.
+Limit = Literal["error", "uneven", "answers"]
+#: From so many times the measurement's error on it is the person's spread alone that hides a
+#: change (own choice).
+UNEVEN = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +79,8 @@ class Spec:
     """A figure: its name in words, its unit, and the worst error of a value.
 
     ``scale`` makes of the kept value the one that is shown (100 for a share in %);
-    ``fewest`` sessions are compared at each end, ``fewest_baseline`` where that is a baseline.
+    ``fewest`` sessions are compared at each end, ``fewest_baseline`` where that is a baseline;
+    ``answers`` where a session has a yes or a no.
     """
 
     words: str
@@ -82,6 +89,7 @@ class Spec:
     scale: float = 1.0
     fewest: int = LEAST
     fewest_baseline: int = 1
+    answers: bool = False
 
 
 def _share_of(share: float) -> Callable[[float], float]:
@@ -101,12 +109,16 @@ SPECS: dict[str, Spec] = {
     "vergence_change_deg": Spec("vergence change", u.DEGREES, _share_of(0.21)),  # by lot
     "amplitude_mm": Spec("amplitude", u.MILLIMETRES, _share_of(0.10)),  # own
     "peak_speed_deg_s": Spec("peak speed", u.DEGREES_S, _share_of(0.17)),  # by lot
+    "swing_mm": Spec("end to end", u.MILLIMETRES, _share_of(0.10)),  # own, as the amplitude
+    "peak_speed_mm_s": Spec("peak speed", u.MILLIMETRES_S, _share_of(0.17)),  # own, as in degrees
     # A turning point is known to one picture, at the slowest rate tried (15 a second).
     "tempo_bpm": Spec("tempo", u.BEATS, lambda v: v * abs(v) / 900.0),
     "on_target": Spec("gaze on target", u.PERCENT, _at_most(0.10), 100.0),  # own
     # Fisher's exact test: 5 of 5 against 1 of 5, and 4 of 4 against none, are the least
     # that are below 5 %.
-    "clear": Spec("target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4, 4),
+    "clear": Spec(
+        "target said to be clear", u.PERCENT, _at_most(0.76 / sqrt(2)), 100.0, 4, 4, answers=True
+    ),
     "still_deg": Spec("head away from its middle", u.DEGREES, _at_most(1.3)),  # by lot, yaw
     "held_s": Spec("time held", u.SECONDS, _at_most(0.5)),  # what is bridged
     "sway_mm": Spec("sway", u.MILLIMETRES, _at_most(5.0)),  # own
@@ -154,6 +166,9 @@ class Change:
         With a baseline ``first`` is its mean.
     least
         The smallest difference that would be called a change.
+    limit
+        What makes it so large: the measurement's error (and a spread like it), sessions that are
+        too uneven, or too few answers of yes and no.
     left_out
         Sessions that were not measured well enough to be compared.
     asked_other
@@ -171,6 +186,7 @@ class Change:
     left_out: int = 0
     asked_other: bool = False
     since: date | None = None
+    limit: Limit = "error"
 
 
 def compare(points: Sequence[Point], spec: Spec) -> Change:
@@ -208,14 +224,16 @@ def _judge(start: Sequence[Point], end: Sequence[Point], spec: Spec) -> Change:
     """One end against the other."""
     first, last = ([p.value for p in part if p.value is not None] for part in (start, end))
     before, after, count = fmean(first), fmean(last), len(last)
-    least = least_change(first, last, spec)
+    own, error = _hiding(first, last, spec)
+    least = max(own, error)
+    limit: Limit = "answers" if spec.answers else "uneven" if own > UNEVEN * error else "error"
     verdict: Verdict = "no_change"
     if abs(after - before) > least:
         verdict = "rose" if after > before else "fell"
     if not _limits_allow(verdict, *([p.within_deg for p in part] for part in (start, end))):
         return Change("unlike", before, after, count)
     other = _asked_other(*([p.asked_for for p in part] for part in (start, end)))
-    return Change(verdict, before, after, count, least, asked_other=other)
+    return Change(verdict, before, after, count, least, asked_other=other, limit=limit)
 
 
 def _limits_allow(
@@ -285,11 +303,16 @@ def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> f
     first, last
         One to five values and three to five; without a baseline as many each.
     """
+    return max(_hiding(first, last, spec))
+
+
+def _hiding(first: Sequence[float], last: Sequence[float], spec: Spec) -> tuple[float, float]:
+    """How large a difference the person's own spread can make, and the measurement's error."""
     freedom = len(first) + len(last) - 2
     spread = sqrt((_squares(first) + _squares(last)) / freedom)
     own = T_995[freedom] * spread * sqrt(1.0 / len(first) + 1.0 / len(last))
     error = sqrt(2.0) * spec.error(max(abs(fmean(first)), abs(fmean(last))))
-    return max(own, error)
+    return own, error
 
 
 def _squares(values: Sequence[float]) -> float:

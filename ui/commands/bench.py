@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import argparse
+import os
+import sys
 import tempfile
 from pathlib import Path
 
@@ -21,7 +23,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
         "review: opening a folder of 500, 1,000 and 5,000 sessions, cold and warm "
-        "(--many: 20,000 too; about 30 kB of disk a session, taken away again).",
+        "(--many: 20,000 too; about 30 kB of disk a session, taken away again), and scrolling "
+        "long lists on the desk.",
     )
     parser.add_argument("what", choices=("accuracy", "live", "photos", "review", "sets", "speed"))
     parser.add_argument(
@@ -128,6 +131,13 @@ def _run_review(args: argparse.Namespace) -> int:
     with tempfile.TemporaryDirectory() as scratch:
         for line in review_table(Path(scratch), (*COUNTS, MANY) if args.many else COUNTS):
             print(line, flush=True)
+    if sys.platform == "linux" and not any(map(os.environ.get, ("DISPLAY", "WAYLAND_DISPLAY"))):
+        print("scrolling: not measured, because there is no screen")
+        return 0
+    from ui.bench.scrolling import scrolling_table
+
+    for line in scrolling_table():
+        print(line, flush=True)
     return 0
 
 

@@ -9,14 +9,17 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from tracker.records.figures import SessionFigures
+    from tracker.records.over_time import OverTime
     from tracker.records.questionnaires import Score
 
 OUTPUTS = {
-    "pdf": "a page to file, as PDF",
-    "html": "the same page as one HTML file",
+    "pdf": "one page a session to file, as PDF",
+    "pdf_details": "the same with all figures of each exercise, on as many pages as they need",
+    "html": "the same page with all figures as one HTML file",
     "csv": "a table with one row a session",
     "repetitions_csv": "a table with one row a repetition",
     "scores_csv": "a table with one row a questionnaire score (with --notes)",
+    "trends_csv": "a table of practice and trends, one row a figure (with --trends)",
     "fhir": "an HL7 FHIR R4 Bundle (JSON)",
 }
 
@@ -41,6 +44,20 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="the reviewed folder: questionnaire scores entered there go into the documents",
     )
     parser.add_argument(
+        "--trends",
+        type=Path,
+        metavar="FOLDER",
+        help="a folder with sessions and plans: practice against the plan and the trends of the "
+        "people of these sessions go into the documents",
+    )
+    parser.add_argument(
+        "--decimal",
+        choices=("point", "comma"),
+        default="point",
+        help="numbers of the tables: 1.5 between commas (point, the default), or 1,5 between "
+        "semicolons (comma), for spreadsheets where numbers have a decimal comma",
+    )
+    parser.add_argument(
         "--text", action="store_true", help="print a few lines a session, to paste into a record"
     )
     parser.add_argument(
@@ -51,15 +68,23 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 
 def run(args: argparse.Namespace) -> int:
     """Read all, make all, then write."""
+    from tracker.errors import InputError
     from tracker.session.files import must_be_writable, write_atomically
 
     wanted: dict[str, Path] = {n: p for n in OUTPUTS if (p := getattr(args, n)) is not None}
     _must_make_sense(args.summaries, wanted, args.text)
     scores = _scores(args.notes, wanted)
+    if "trends_csv" in wanted and args.trends is None:
+        raise InputError("--trends-csv needs --trends FOLDER, the folder with all their sessions")
     for path in wanted.values():
         must_be_writable(path)
     records = read_records(args.summaries)
-    made = [(path, maker(name, args.paper)(records, scores)) for name, path in wanted.items()]
+    over_time = [] if args.trends is None else _over_time(args.trends, records)
+    comma = args.decimal == "comma"
+    made = [
+        (path, maker(name, args.paper, comma=comma)(records, scores, over_time))
+        for name, path in wanted.items()
+    ]
     for path, content in made:
         write_atomically(path, content)
         print(f"{path}: written")
@@ -83,6 +108,25 @@ def _scores(folder: Path | None, wanted: dict[str, Path]) -> list[Score]:
     if not folder.is_dir():
         raise InputError(f"{folder}: there is no such folder; name the one that was reviewed")
     return scores_of(NoteBook(folder, author_of_system()), also_withdrawn=True)
+
+
+def _over_time(folder: Path, records: Sequence[SessionFigures]) -> list[OverTime]:
+    """The people of some sessions over time, from a folder with all their sessions."""
+    from datetime import date
+
+    from tracker.errors import InputError
+    from tracker.records.index import read_folder
+    from tracker.records.over_time import over_time_of
+    from tracker.records.people import people_of
+
+    if not folder.is_dir():
+        raise InputError(f"{folder}: there is no such folder; name the one with their sessions")
+    names = {r.person_id for r in records}
+    people = people_of(read_folder(folder), date.today())
+    found = [over_time_of(p) for p in people if p.name in names]
+    if not found:
+        raise InputError(f"{folder}: there are no sessions of these people in it")
+    return sorted(found, key=lambda c: c.person_id)
 
 
 def read_records(paths: Sequence[Path]) -> list[SessionFigures]:
@@ -137,25 +181,29 @@ def _must_make_sense(inputs: Sequence[Path], wanted: dict[str, Path], text: bool
         seen.add(path.resolve())
 
 
-def maker(
-    name: str, paper: str
-) -> Callable[[Sequence[SessionFigures], Sequence[Score]], str | bytes]:
+Maker = Callable[[Sequence["SessionFigures"], Sequence["Score"], Sequence["OverTime"]], str | bytes]
+
+
+def maker(name: str, paper: str, *, comma: bool = False) -> Maker:
     """What makes an output; Qt is imported for a PDF alone."""
-    if name == "pdf":
+    if name in ("pdf", "pdf_details"):
         from ui.documents.pdf import pdf_document
 
-        return lambda records, scores: pdf_document(records, paper, scores)
+        details = name == "pdf_details"
+        return lambda r, s, over_time: pdf_document(r, paper, s, over_time, details=details)
     if name == "html":
         from ui.documents.html import html_document
 
-        return lambda records, scores: html_document(records, paper, scores)
+        return lambda r, scores, over_time: html_document(r, paper, scores, over_time)
     if name == "fhir":
         from ui.documents.fhir import fhir_bundle
 
-        return fhir_bundle
-    from ui.documents.csv import repetitions_csv, scores_csv, sessions_csv
+        return lambda r, scores, over_time: fhir_bundle(r, scores, over_time=over_time)
+    from ui.documents.csv import repetitions_csv, scores_csv, sessions_csv, trends_csv
 
     if name == "scores_csv":
-        return scores_csv
+        return lambda r, scores, _: scores_csv(r, scores, comma=comma)
+    if name == "trends_csv":
+        return lambda _, __, over_time: trends_csv(over_time, comma=comma)
     table = sessions_csv if name == "csv" else repetitions_csv
-    return lambda records, _: table(records)
+    return lambda r, _, __: table(r, comma=comma)

@@ -6,6 +6,7 @@ A baseline is a lozenge, any other session a dot.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPalette, QPen, QPolygonF
@@ -64,8 +65,11 @@ def _gaps(
     painter: QPainter, inner: QRectF, points: Sequence[Point], across: list[float], line: QColor
 ) -> None:
     painter.setPen(QPen(line, 1.5, Qt.PenStyle.DotLine))
+    drawn = -1
     for point, x in zip(points, across, strict=True):
-        if point.value is None:
+        # Of years many lie within a pixel: drawn once, or scrolling would wait for them.
+        if point.value is None and round(x) != drawn:
+            drawn = round(x)
             painter.drawLine(QPointF(x, inner.top()), QPointF(x, inner.bottom()))
 
 
@@ -80,13 +84,15 @@ def _asked(
     """A band (or a line) where it was asked to be."""
     fill = QColor(line)
     fill.setAlphaF(0.25)
-    for k, (point, x) in enumerate(zip(points, across, strict=True)):
-        found = asked_range(point.asked)
-        if found is None:
+    found = [asked_range(point.asked) for point in points]
+    at = 0
+    for span, run in groupby(found):
+        first, at = at, at + sum(1 for _ in run)
+        if span is None:
             continue
-        low, high = (_up(inner, v, scale) for v in found)
-        left = x if k == 0 else (x + across[k - 1]) / 2
-        right = x if k == len(points) - 1 else (x + across[k + 1]) / 2
+        low, high = (_up(inner, v, scale) for v in span)
+        left = across[0] if first == 0 else (across[first] + across[first - 1]) / 2
+        right = across[-1] if at == len(points) else (across[at - 1] + across[at]) / 2
         band = QRectF(left, high, max(right - left, 2.0), max(low - high, 2.0))
         painter.fillRect(band, fill)
 
@@ -101,21 +107,23 @@ def _values(
     paper: QColor,
 ) -> None:
     """Dots, joined where nothing lies between them that was not measured."""
-    before: QPointF | None = None
-    dots: list[tuple[QPointF, Point]] = []
+    dots: dict[tuple[int, int, bool, bool], tuple[QPointF, Point]] = {}
     painter.setPen(QPen(ink, 1.5))
+    joined: list[QPointF] = []
     for point, x in zip(points, across, strict=True):
         if point.value is None:
-            before = None
+            painter.drawPolyline(joined)
+            joined = []
             continue
         at = QPointF(x, _up(inner, point.value, scale))
-        if before is not None:
-            painter.drawLine(before, at)
-        before = at
-        dots.append((at, point))
+        joined.append(at)
+        # Of those on one pixel one is enough.
+        spot = (round(at.x()), round(at.y()), bool(point.doubts), point.baseline)
+        dots[spot] = (at, point)
+    painter.drawPolyline(joined)
     # Among many sessions the dots would hide the line.
     size = DOT if len(points) <= 40 else DOT * 0.6
-    for at, point in dots:
+    for at, point in dots.values():
         painter.setBrush(paper if point.doubts else ink)
         if point.baseline:
             # As large as ever: it is what the others are compared with.

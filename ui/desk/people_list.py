@@ -54,14 +54,15 @@ def lines_of(person: Person) -> list[str]:
     else:
         why = words.say("desk.nothing_first")
     share = person.adherence.share
+    days = person.adherence.length_days
     practice = (
         words.say("desk.no_plan")
         if share is None
-        else words.say("desk.share", share=words.number(100 * share))
+        else words.say("desk.share", share=words.number(100 * share), days=days)
     )
     year = person.adherence.to_day.year
-    last = words.say("desk.last", day=trade.day(person.last_day, year))
-    return [why, f"{practice}, {last}"]
+    # A line of its own: beside the share it would be read as that day's.
+    return [why, practice, words.say("desk.last", day=trade.day(person.last_day, year))]
 
 
 class PeopleModel(QAbstractListModel):
@@ -99,10 +100,10 @@ class PeopleModel(QAbstractListModel):
 class _Delegate(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         line = QFontMetrics(option.font).height()
-        return QSize(10 * line, (3 + self._practice_lines(option, index)) * line + 2 * theme.S)
+        return QSize(10 * line, (4 + self._practice_lines(option, index)) * line + 2 * theme.S)
 
     def _practice_lines(self, option: QStyleOptionViewItem, index: Index) -> int:
-        """Lines for practice and the last day: rows are alike, so two if anybody needs them."""
+        """Lines for practice: rows are alike, so two if anybody needs them."""
         view, model = option.widget, index.model()
         if not isinstance(view, QListView) or not isinstance(model, PeopleModel):
             return 1
@@ -134,16 +135,17 @@ class _Delegate(QStyledItemDelegate):
         _text(painter, QRect(left, box.top(), box.right() - left, line), person.name)
         bold.setBold(False)
         painter.setFont(bold)
-        why, practice = lines_of(person)
+        why, practice, seen = lines_of(person)
         painter.setPen(palette.color(role.BrightText) if urgent else ink)
         middle = QRect(box.left(), box.top() + line, box.width(), 2 * line)
         _wrapped(painter, middle, why)
         painter.setPen(soft)
-        last = QRect(box.left(), box.top() + 3 * line, box.width(), box.height() - 3 * line)
-        if last.height() >= 2 * line:
-            _wrapped(painter, last, practice)
+        low = QRect(box.left(), box.top() + 3 * line, box.width(), box.height() - 4 * line)
+        if low.height() >= 2 * line:
+            _wrapped(painter, low, practice)
         else:
-            _text(painter, last, practice)
+            _text(painter, low, practice)
+        _text(painter, QRect(box.left(), box.bottom() - line + 1, box.width(), line), seen)
         painter.setPen(QPen(palette.color(role.Mid), 1))
         painter.drawLine(option.rect.bottomLeft(), option.rect.bottomRight())
         if option.state & QStyle.StateFlag.State_HasFocus:
@@ -174,7 +176,9 @@ def _wrapped(painter: QPainter, box: QRect, text: str) -> None:
     """Two lines at most; what doesn't fit ends with dots."""
     metrics = painter.fontMetrics()
     words_left, first = text.split(" "), ""
-    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= box.width():
+    # A text that just fits would be given dots.
+    room = box.width() - 2
+    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= room:
         first = f"{first} {words_left.pop(0)}".strip()
     line = metrics.height()
     top = QRect(box.left(), box.top(), box.width(), line)

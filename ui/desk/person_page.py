@@ -23,8 +23,9 @@ from PySide6.QtWidgets import (
 
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
+from tracker.records.over_time import OverTime, over_time_from
 from tracker.records.people import Person
-from tracker.records.series import series_of
+from tracker.records.series import Series, series_of
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
@@ -35,6 +36,7 @@ from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
+from ui.editor.baseline import offers_changes
 from ui.widgets.basic import Rule, Words
 
 #: Beside the name and its line of words there is room for the buttons from so many heights of
@@ -104,18 +106,21 @@ class PersonPage(QWidget):
     opened = Signal(str)
     plan_wanted = Signal()
     baseline_wanted = Signal()
+    ranges_wanted = Signal()
 
     def __init__(
         self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
     ) -> None:
         super().__init__()
-        self._book = book
+        self._book, self._today = book, today
         self.scores = ScoresPanel(book, today)
         self.report = Reporting(
             self,
             lambda: [folder() / row.place for row in self.sessions.sessions.rows],
             self.scores.scores,
+            self._over_time,
         )
+        self._series: list[Series] = []
         self.person: Person | None = None
         self.name = Words(role="lead", bold=True)
         self.about = desk_words(soft=True)
@@ -132,8 +137,9 @@ class PersonPage(QWidget):
         trends = QWidget()
         inside = QVBoxLayout(trends)
         inside.setContentsMargins(0, 0, 0, 0)
-        inside.addWidget(self.trends, 1)
+        # Above the table, or in a low window nobody would see it beside what it explains.
         inside.addWidget(self.key)
+        inside.addWidget(self.trends, 1)
         self.tabs.addTab(trends, words.say("desk.trends"))
         self.tabs.addTab(self.sessions, words.say("desk.sessions"))
         self.tabs.addTab(self.scores, words.say("scores.tab"))
@@ -154,6 +160,7 @@ class PersonPage(QWidget):
         head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
         column.addLayout(head)
         column.addWidget(self.report.said)
+        column.addWidget(self._make_offer())
         for part in (
             self.reasons,
             self.practice,
@@ -195,6 +202,23 @@ class PersonPage(QWidget):
         super().resizeEvent(event)
         self._lay_out_head()
 
+    def _make_offer(self) -> QWidget:
+        """After a baseline together: its ranges go into the plan from here, in one step."""
+        self.ranges = small_button(words.say("desk.ranges.set"))
+        self.ranges.clicked.connect(self.ranges_wanted)
+        self.offer = QWidget()
+        row = QHBoxLayout(self.offer)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(desk_words(words.say("desk.ranges"), bold=True), 1)
+        row.addWidget(self.ranges)
+        self.offer.hide()
+        return self.offer
+
+    def _show_offer(self, person: Person | None) -> None:
+        new = person is not None and person.baseline_day == self._today()
+        own = new and person.plan is not None and person.plan.person == person.name
+        self.offer.setVisible(own and offers_changes(person.plan, person.rows))
+
     def _lay_out_head(self) -> None:
         """The buttons beside the name, or below it, where it would be squeezed into a column."""
         wide = self.width() >= HEAD_LINES * self.about.fontMetrics().height()
@@ -207,6 +231,7 @@ class PersonPage(QWidget):
             self.report.say("")
         self.person = person
         self.setEnabled(person is not None)
+        self._show_offer(person)
         if person is None:
             self.name.setText(words.say("desk.nobody"))
             self.about.setText("")
@@ -242,6 +267,10 @@ class PersonPage(QWidget):
         self.filters.offer(person.rows)
         self.fill()
 
+    def _over_time(self) -> list[OverTime]:
+        """The person over the sessions that are shown."""
+        return [] if self.person is None else [over_time_from(self.person, self._series)]
+
     def fill(self) -> None:
         """Fill the tables with what the filters let through."""
         person = self.person
@@ -252,6 +281,7 @@ class PersonPage(QWidget):
         series = series_of(rows)
         if choice.exercise is not None:
             series = [s for s in series if s.exercise in ("", choice.exercise)]
+        self._series = series
         only = self.filters.only_changed.isChecked()
         self.trends.show_rows(trend_rows(series, person.affected_side, only_changed=only))
         counts = Counter(n.session for n in self._book().notes())

@@ -9,6 +9,7 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
+from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from tracker.session.files import must_be_writable, write_atomically
 from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
@@ -21,10 +22,12 @@ from ui.widgets.paths import breakable, shown_path
 #: Kinds of documents, in the order in which they are offered, and how their files end.
 KINDS = {
     "pdf": ".pdf",
+    "pdf_details": ".pdf",
     "html": ".html",
     "csv": ".csv",
     "repetitions_csv": ".csv",
     "scores_csv": ".csv",
+    "trends_csv": ".csv",
     "fhir": ".json",
 }
 #: Those where a page of letter size is the usual one.
@@ -42,6 +45,8 @@ class Reporting:
         Gives the files of the sessions.
     scores
         Gives the questionnaire scores of their person.
+    over_time
+        Gives the one of their person over these sessions; none for one session.
     run
         Starts what may take long.
     """
@@ -51,9 +56,13 @@ class Reporting:
         parent: QWidget,
         sessions: Callable[[], Sequence[Path]],
         scores: Callable[[], Sequence[Score]] = tuple,
+        over_time: Callable[[], Sequence[OverTime]] = tuple,
         run: Runner = background.run,
     ) -> None:
         self._parent, self._sessions, self._scores, self._run = parent, sessions, scores, run
+        self.over_time = over_time
+        #: Whether the tables are for spreadsheets with a decimal comma, as this system's are.
+        self.comma = QLocale.system().decimalPoint() == ","
         self._job: Job | None = None
         self._to, self._left_out = Path(), 0
         self.button = small_button(words.say("report.make"))
@@ -98,11 +107,12 @@ class Reporting:
         self.say(words.say("report.working"))
         self.button.setEnabled(False)
         letter = QLocale.system().measurementSystem() in _LETTER
-        make, scores = maker(kind, "letter" if letter else "a4"), list(self._scores())
+        make = maker(kind, "letter" if letter else "a4", comma=self.comma)
+        scores, over_time = list(self._scores()), list(self.over_time())
 
         def work() -> int:
             records = read_records(whole)
-            write_atomically(to, make(records, scores))
+            write_atomically(to, make(records, scores, over_time))
             return len(records)
 
         self._job = self._run(work)

@@ -296,7 +296,7 @@ class SessionPage(QWidget):
         if chosen is None:
             return
         marked = self.notes.marked(chosen.number)
-        self.panes[0].trace.not_valid = frozenset(marked)
+        self.panes[0].show_not_valid(frozenset(marked))
         self.panes[0].trace.update()
         view = self.views[0]
         for line in [] if view is None else lines_of(view, chosen, marked):

@@ -16,6 +16,16 @@ from ui.desk.small import as_tip
 from ui.desk.table import Index, Table
 from ui.desk.table_model import RowsModel
 
+#: Roles that are answered with the words of a row.
+SHOWN = frozenset(
+    int(role)
+    for role in (
+        Qt.ItemDataRole.DisplayRole,
+        Qt.ItemDataRole.ToolTipRole,
+        Qt.ItemDataRole.AccessibleTextRole,
+    )
+)
+
 
 class SessionModel(RowsModel):
     """Sessions, the newest first."""
@@ -27,18 +37,22 @@ class SessionModel(RowsModel):
         super().__init__()
         self.rows: list[SessionRow] = []
         self.notes: dict[str, int] = {}
+        self._cells: dict[int, list[str]] = {}
 
     def show(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
         """Show others."""
         self.beginResetModel()
         self.rows, self.notes = list(reversed(rows)), notes
+        self._cells.clear()
         self.endResetModel()
 
     def data(self, index: Index, role: int = int(Qt.ItemDataRole.DisplayRole)) -> Any:
         """Words."""
         if not index.isValid():
             return None
-        cells = session_cells(self.rows[index.row()], self.notes)
+        if role not in SHOWN:
+            return None
+        cells = self._cells_of(index.row())
         if role == Qt.ItemDataRole.DisplayRole:
             return cells[index.column()]
         if role == Qt.ItemDataRole.ToolTipRole:
@@ -46,6 +60,12 @@ class SessionModel(RowsModel):
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return ", ".join(c for c in cells if c) if index.column() == 0 else None
         return None
+
+    def _cells_of(self, row: int) -> list[str]:
+        """The words of a row: worked out once, or a long list would not scroll smoothly."""
+        if row not in self._cells:
+            self._cells[row] = session_cells(self.rows[row], self.notes)
+        return self._cells[row]
 
 
 def note_key(row: SessionRow) -> str:

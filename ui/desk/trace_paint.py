@@ -3,20 +3,23 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPalette, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPalette, QPen, QPolygonF
 
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.moments import all_marks_of, doubts_of, events_of, gaps_of, repetitions_of
 from ui.desk.session_data import HOLE_S, Array, SessionView, SetView, Span
+from ui.desk.trace_key import band_colour, pattern_of
 
 #: Bars of events that go on at once lie above each other.
 LANES, LANE_PX = 3, 6
+#: Names of events stand in so many rows above the bars.
+LABEL_ROWS = 2
 _STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
 
 
@@ -60,9 +63,7 @@ class TracePainter:
 
     def _draw_spans(self, painter: QPainter) -> None:
         role = QPalette.ColorRole
-        line = QColor(self.colours.color(role.Mid))
-        band = QColor(line)
-        band.setAlphaF(0.16)
+        band = band_colour(self.colours)
         for span in repetitions_of(self.shown):
             part = self._part(span)
             if part is None:
@@ -70,8 +71,7 @@ class TracePainter:
             if span.number is not None and span.number % 2:
                 painter.fillRect(part, band)
             if span.number in self.not_valid:
-                hatched = QBrush(self.colours.color(role.Accent), Qt.BrushStyle.BDiagPattern)
-                painter.fillRect(part, hatched)
+                painter.fillRect(part, pattern_of("not_valid", self.colours))
             painter.setPen(self.colours.color(role.PlaceholderText))
             if part.width() > painter.fontMetrics().horizontalAdvance(span.text):
                 low = part.adjusted(0, part.height() - painter.fontMetrics().height(), 0, 0)
@@ -79,18 +79,18 @@ class TracePainter:
         for span in self.view.breaks:
             part = self._part(span)
             if part is not None:
-                painter.fillRect(part, QBrush(line, Qt.BrushStyle.Dense7Pattern))
+                painter.fillRect(part, pattern_of("pause", self.colours))
                 self._name_break(painter, part, words.say(f"desk.{span.text}"))
         for span in gaps_of(self.view, self.shown):
             part = self._part(span)
             if part is not None:
-                painter.fillRect(part, QBrush(line, Qt.BrushStyle.FDiagPattern))
+                painter.fillRect(part, pattern_of("gap", self.colours))
         for span in doubts_of(self.view, self.shown):
             part = self._part(span)
             if part is not None:
                 # Along the foot alone: the lines above it are measured.
                 foot = part.adjusted(0, part.height() - 0.5 * painter.fontMetrics().height(), 0, 0)
-                painter.fillRect(foot, QBrush(line, Qt.BrushStyle.DiagCrossPattern))
+                painter.fillRect(foot, pattern_of("doubt", self.colours))
         self._draw_events(painter)
         self._draw_marks(painter)
 
@@ -126,10 +126,10 @@ class TracePainter:
         painter.setBrush(Qt.BrushStyle.NoBrush)
 
     def _draw_events(self, painter: QPainter) -> None:
-        """A bar above the lines, with its name where there is room."""
+        """A bar above the lines each, and their names."""
         box = self.box
         metrics, role = painter.fontMetrics(), QPalette.ColorRole
-        free_from = box.left()
+        named: list[tuple[float, str]] = []
         spans = sorted(events_of(self.shown), key=lambda s: s.from_s)
         for span, lane in zip(spans, lanes_of(spans), strict=True):
             part = self._part(span)
@@ -138,13 +138,11 @@ class TracePainter:
             top = box.top() - 6 - LANE_PX * lane
             bar = QRectF(part.left(), top, max(part.width(), 3.0), LANE_PX - 2)
             painter.fillRect(bar, self.colours.color(role.Accent))
-            text = trade.event(span.text)
-            left = max(part.left(), box.left())
-            if left >= free_from and left + metrics.horizontalAdvance(text) <= box.right():
-                painter.setPen(self.colours.color(role.WindowText))
-                foot = box.top() - 5 - LANE_PX * LANES
-                painter.drawText(QPointF(left, foot), text)
-                free_from = left + metrics.horizontalAdvance(text) + theme.S
+            named.append((bar.left(), trade.event(span.text)))
+        painter.setPen(self.colours.color(role.WindowText))
+        for label in labels_of(named, metrics.horizontalAdvance, (box.left(), box.right())):
+            foot = box.top() - 5 - LANE_PX * LANES - label.row * metrics.height()
+            painter.drawText(QPointF(label.left, foot), label.text)
 
     def _part(self, span: Span) -> QRectF | None:
         """The box of a span, as far as it is in sight."""
@@ -208,6 +206,56 @@ def scale_of(view: SessionView, shown: SetView) -> tuple[float, float] | None:
     low, high = float(found.min()), float(found.max())
     room = max(0.08 * (high - low), 1.0)
     return low - room, high + room
+
+
+@dataclass
+class Label:
+    """The name above a bar, or above several of one kind; ``row`` 0 is the lowest."""
+
+    left: float
+    row: int
+    name: str
+    count: int = 1
+
+    @property
+    def text(self) -> str:
+        """The name, and of how many bars it is."""
+        if self.count == 1:
+            return self.name
+        return words.say("desk.event.times", what=self.name, count=self.count)
+
+
+def labels_of(
+    bars: Sequence[tuple[float, str]], width: Callable[[str], float], edges: tuple[float, float]
+) -> list[Label]:
+    """Names of bars that lie close together, none over another.
+
+    A bar without room for its name in either row is counted with the last one of its kind before
+    it; one whose kind has no name yet gets none (the cursor and the list tell it).
+
+    Parameters
+    ----------
+    bars
+        Left edge and name of each, from left to right.
+    width
+        Of a text, as it is drawn.
+    edges
+        Where the drawing begins and ends.
+    """
+    free, labels = [edges[0]] * LABEL_ROWS, []
+    for at, name in bars:
+        # Room for a count is kept, as bars to come may be counted with it.
+        wide = width(words.say("desk.event.times", what=name, count=99))
+        left = min(at, edges[1] - wide)
+        row = next((k for k, from_x in enumerate(free) if from_x <= left), None)
+        if row is not None:
+            labels.append(Label(left, row, name))
+            free[row] = left + wide + theme.S
+            continue
+        alike = next((found for found in reversed(labels) if found.name == name), None)
+        if alike is not None:
+            alike.count += 1
+    return labels
 
 
 def lanes_of(spans: Sequence[Span]) -> list[int]:

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.desk.session_data import SessionView, SetView
+from ui.desk.trace_key import KINDS, KeyPart, kinds_in
 from ui.desk.trace_paint import line_pen
 from ui.desk.trace_view import TraceView
 from ui.widgets.basic import Button, Words
@@ -51,6 +52,7 @@ class TracePane(QWidget):
         self.axis = Words(role="desk", soft=True)
         self._strokes = [_Stroke(k) for k in range(3)]
         self._names = [Words(role="desk") for _ in range(3)]
+        self._pairs: list[QWidget] = []
         self.closer = Button("+", "small", words.say("desk.zoom_in"))
         self.wider = Button("−", "small", words.say("desk.zoom_out"))
         self.closer.clicked.connect(lambda: self.trace.zoom(0.5))
@@ -68,8 +70,12 @@ class TracePane(QWidget):
             inside.addWidget(stroke)
             inside.addWidget(name)
             row.addWidget(pair)
+            self._pairs.append(pair)
         self.axis.setWordWrap(False)
         row.addWidget(self.axis)
+        self.key = [KeyPart(kind) for kind in KINDS]
+        for part in self.key:
+            row.addWidget(part)
         #: What stands above and below the lines, and needs as much room as in another pane.
         self.around: tuple[QWidget, ...] = (self.title, key, self.values)
         foot = QHBoxLayout()
@@ -87,7 +93,6 @@ class TracePane(QWidget):
     def show_set(self, title: str, view: SessionView | None, chosen: SetView | None) -> None:
         """Show a set of a session, or only a title while it is read."""
         self.say_title(title)
-        self.trace.not_valid = frozenset()
         columns = [] if chosen is None else list(chosen.columns)
         for k, (stroke, name) in enumerate(zip(self._strokes, self._names, strict=True)):
             stroke.setVisible(k < len(columns))
@@ -96,6 +101,23 @@ class TracePane(QWidget):
                 name.setText(words.say(f"desk.line.{columns[k]}"))
         self.axis.setText("" if chosen is None else words.say(f"desk.axis.{chosen.axis}"))
         self.trace.show_set(view, chosen)
+        self.show_not_valid(frozenset())
+
+    def show_not_valid(self, marked: frozenset[int]) -> None:
+        """Repetitions that were marked; the key tells of what there is."""
+        trace = self.trace
+        trace.not_valid = marked
+        known = trace.view is not None and trace.shown is not None
+        there = kinds_in(trace.view, trace.shown, marked) if known else []
+        for part in self.key:
+            part.setVisible(part.kind in there)
+        # Names that were set while their row was out of sight would keep the width of others.
+        for pair in self._pairs:
+            layout = pair.layout()
+            if layout is not None:
+                layout.invalidate()
+            pair.updateGeometry()
+        trace.update()
 
     def say_title(self, title: str) -> None:
         """What stands above the lines; nothing takes no room."""

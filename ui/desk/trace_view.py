@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from ui import theme, words
 from ui.desk.moments import marks_of, told_at
 from ui.desk.session_data import Array, SessionView, SetView, nearest
-from ui.desk.trace_paint import LANE_PX, LANES, TracePainter, scale_of
+from ui.desk.trace_paint import LABEL_ROWS, LANE_PX, LANES, TracePainter, scale_of
 from ui.widgets.basic import draw_focus
 
 #: Shortest stretch of time that fills the width.
@@ -54,7 +54,7 @@ class TraceView(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """High enough for the lines and what is written around them."""
-        return QSize(260, 7 * self.fontMetrics().height())
+        return QSize(260, 8 * self.fontMetrics().height())
 
     # --- what is shown ---
 
@@ -154,6 +154,11 @@ class TraceView(QWidget):
         return self._set
 
     @property
+    def view(self) -> SessionView | None:
+        """The session that is shown."""
+        return self._view
+
+    @property
     def _times(self) -> Array:
         return np.zeros(0) if self._view is None else self._view.times_s
 
@@ -228,7 +233,10 @@ class TraceView(QWidget):
     def _box(self) -> QRectF:
         line = self.fontMetrics().height()
         return QRectF(self.rect()).adjusted(
-            3.2 * line, 1.2 * line + LANES * LANE_PX + theme.S, -theme.M, -1.6 * line
+            3.2 * line,
+            (LABEL_ROWS + 0.2) * line + LANES * LANE_PX + theme.S,
+            -theme.M,
+            -1.6 * line,
         )
 
     def _time_at(self, x: float) -> float:

@@ -123,6 +123,7 @@ reason = _in_words(telling.reason)
 exercise = _in_words(telling.exercise)
 value = _in_words(telling.value)
 figure = _in_words(telling.figure)
+least_told = _in_words(telling.least_told)
 practice = _in_words(telling.practice)
 condition = _in_words(telling.condition)
 listed = words.row_of

@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QFont, QPainter, QPalette
+from PySide6.QtCore import QObject, QRectF, Qt
+from PySide6.QtGui import QFont, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from tracker.records.over_time import End, ends_of
 from tracker.records.series import Series
 from tracker.records.trends import Change, Point, Spec
 from ui import theme, words
@@ -46,16 +47,11 @@ class TrendRow:
         if self.affected:
             name = words.say("desk.affected", figure=name)
         spec = self.series.spec
-        known = [p for p in self.series.points if p.value is not None]
-        if self.change.first is None:
-            # Single sessions, where there are too few for a mean.
-            first = point_words(spec, known[0]) if len(known) > 1 else ""
-            last = point_words(spec, known[-1] if known else None)
-        else:
-            first = trade.value(spec, self.change.first)
-            if self.change.since is not None:
-                first = words.say("desk.baseline.mean", value=first)
-            last = trade.value(spec, self.change.last)
+        start, end = ends_of(self.series, self.change)
+        first = "" if start is None else end_words(spec, start)
+        if self.change.since is not None and start is not None:
+            first = words.say("desk.baseline.mean", value=first)
+        last = end_words(spec, end)
         return [name, first, last, self.verdict, self.chart_words]
 
     @property
@@ -86,10 +82,10 @@ class TrendRow:
     def verdict(self) -> str:
         """Whether it changed."""
         change = self.change
-        least = ""
-        if change.least is not None:
-            least = trade.value(self.series.spec, change.least)
-        text = words.say(f"desk.change.{change.verdict}", least=least)
+        kept = change.verdict == "no_change" and change.limit != "error"
+        key = change.limit if kept else change.verdict
+        least = trade.least_told(self.series, change)
+        text = words.say(f"desk.change.{key}", least=least, count=change.count)
         if change.asked_other:
             text = words.say("desk.change.other_dose", text=text)
         if change.left_out:
@@ -97,11 +93,10 @@ class TrendRow:
         return text
 
 
-def point_words(spec: Spec, point: Point | None) -> str:
+def end_words(spec: Spec, end: End) -> str:
     """One value, and whether it is in doubt."""
-    text = trade.value(spec, None if point is None else point.value)
-    doubtful = point is not None and bool(point.doubts)
-    return words.say("desk.in_doubt", value=text) if doubtful else text
+    text = trade.value(spec, end.value)
+    return words.say("desk.in_doubt", value=text) if end.doubtful else text
 
 
 #: What a therapist asks first stands first.
@@ -118,7 +113,9 @@ ORDER = (
     "amplitude_deg",
     "amplitude_mm",
     "vergence_change_deg",
+    "swing_mm",
     "peak_speed_deg_s",
+    "peak_speed_mm_s",
     "tempo_bpm",
 )
 
@@ -188,7 +185,15 @@ class TrendModel(RowsModel):
 
 
 class ChartDelegate(QStyledItemDelegate):
-    """Draws the points of a row."""
+    """Draws the points of a row: once, and then the same picture as long as it is scrolled."""
+
+    def __init__(self, parent: QObject) -> None:
+        super().__init__(parent)
+        self._drawn: dict[tuple[Any, ...], QPixmap] = {}
+
+    def forget(self) -> None:
+        """Other rows are shown."""
+        self._drawn.clear()
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw them over the row's own ground."""
@@ -201,7 +206,20 @@ class ChartDelegate(QStyledItemDelegate):
             role = QPalette.ColorRole
             palette.setColor(role.Highlight, palette.color(role.HighlightedText))
             palette.setColor(role.Mid, palette.color(role.HighlightedText))
-        draw_chart(painter, QRectF(option.rect), points, palette)
+        size, ratio = option.rect.size(), painter.device().devicePixelRatioF()
+        key = (index.row(), size.width(), size.height(), ratio, palette.cacheKey())
+        if option.state & QStyle.StateFlag.State_Selected:
+            # Its palette is a new one each time.
+            key = (*key[:-1], "selected", option.palette.cacheKey())
+        if key not in self._drawn:
+            made = QPixmap(size * ratio)
+            made.setDevicePixelRatio(ratio)
+            made.fill(Qt.GlobalColor.transparent)
+            into = QPainter(made)
+            draw_chart(into, QRectF(0, 0, size.width(), size.height()), points, palette)
+            into.end()
+            self._drawn[key] = made
+        painter.drawPixmap(option.rect.topLeft(), self._drawn[key])
 
 
 class TrendTable(Table):
@@ -221,6 +239,7 @@ class TrendTable(Table):
 
     def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
         """Show trends."""
+        self._charts.forget()
         self.trends.show(rows)
         self.arrange()
 

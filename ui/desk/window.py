@@ -160,6 +160,7 @@ class DeskWindow(QWidget):
         self.person_page.opened.connect(self.open_session)
         self.person_page.plan_wanted.connect(self.open_plan)
         self.person_page.baseline_wanted.connect(self.begin_baseline)
+        self.person_page.ranges_wanted.connect(self.set_ranges)
         self.session_page.left.connect(self.show_people)
         self.session_page.noted.connect(self.person_page.fill)
         self.open_exchange.clicked.connect(self.show_exchange)
@@ -299,19 +300,25 @@ class DeskWindow(QWidget):
         self.stack.setCurrentWidget(self.session_page)
         self.session_page.open_session(self.reading.folder, person, row)
 
-    def open_plan(self) -> None:
-        """Open the plan of the person shown, or a new one for them, in the editor."""
+    def open_plan(self) -> bool:
+        """Open the plan of the person shown, or a new one, in the editor; whether it is open."""
         person, found = self.person_page.person, self.found
         if person is None or found is None or self.stack.currentIndex() != 0:
-            return
+            return False
         if self.editor is not None and not self.editor.close():
             # It asks about the plan of somebody else first.
             self.editor.activateWindow()
-            return
+            return False
         path = next((p for p, plan in found.records.plans if plan is person.plan), None)
         folder = self.reading.folder
         self.editor = show_editor(self.settings)
         self.editor.open_for(person, folder, None if path is None else folder / path)
+        return True
+
+    def set_ranges(self) -> None:
+        """The plan of the person shown with the ranges of their baseline, to be saved by hand."""
+        if self.open_plan() and self.editor is not None:
+            self.editor.take_baseline()
 
     def begin_baseline(self) -> None:
         """Open the program for a session together; it comes into the folder by itself."""

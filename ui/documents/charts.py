@@ -200,7 +200,7 @@ def symptom_chart(record: SessionFigures) -> Chart | None:
         items.append(Mark(scale.x(k), scale.y(value), 3.4, "circle"))
         items.append(Label(scale.x(k), scale.y(value) - 4, number_text(value, 0), "middle"))
         items.append(Label(scale.x(k), HEIGHT - 4, name, "middle"))
-    items.append(Label(LEFT, 8, "Dizziness at the start and after each exercise", size=6.0))
+    items.append(Label(LEFT, 8, "Dizziness at the start and after each"))
     told = ", ".join(
         f"{number_text(v, 0)} {'at the start' if n == 'start' else f'after exercise {n}'}"
         for _, n, v in scores

@@ -1,10 +1,12 @@
-"""Tables for spreadsheets: one row a session, a repetition, or a questionnaire score.
+"""Tables for spreadsheets: a row a session, repetition, questionnaire score, or trend.
 
 UTF-8 with a byte-order mark, so that spreadsheets read all letters; commas between
-cells and points in numbers (where a decimal comma is usual, the spreadsheet's import
-asks for both). What was not measured is an empty cell, never 0, and stands with its
-reason in a column of words. Text that a spreadsheet would take for a formula gets an
-apostrophe before it.
+cells and points in numbers (RFC 4180). Where numbers have a decimal comma, a spreadsheet
+would take 1.5 for a day or for text and put a whole row into one cell: with ``comma``
+cells are set apart by semicolons and numbers have commas, as such a spreadsheet writes
+them itself. A line ``sep=`` is not used: it is no standard, and others read it as data.
+What was not measured is an empty cell, never 0, and stands with its reason in a column
+of words. Text that a spreadsheet would take for a formula gets an apostrophe before it.
 """
 
 from __future__ import annotations
@@ -15,6 +17,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from tracker.records.figure import Figure, number_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from ui.documents.questionnaires import SCORE_HEADS, score_rows
 
@@ -32,37 +35,55 @@ TURN_NUMBERS = {
 }
 
 
-def sessions_csv(records: Sequence[SessionFigures]) -> bytes:
+class _Number(str):
+    """A cell that is a number; written with the decimal sign that is asked for."""
+
+    __slots__ = ()
+
+
+def sessions_csv(records: Sequence[SessionFigures], *, comma: bool = False) -> bytes:
     """One row a session; a column for each figure that any of them has."""
-    return _file([dict(_session(r)) for r in records])
+    return _file([dict(_session(r)) for r in records], comma=comma)
 
 
-def repetitions_csv(records: Sequence[SessionFigures]) -> bytes:
+def repetitions_csv(records: Sequence[SessionFigures], *, comma: bool = False) -> bytes:
     """One row a repetition, with its two turns side by side."""
     rows = [dict(row) for r in records for e in r.exercises for row in _repetitions(r, e)]
-    return _file(rows or [dict.fromkeys(_repetition_heads(), "")])
+    return _file(rows or [dict.fromkeys(_repetition_heads(), "")], comma=comma)
 
 
-def scores_csv(records: Sequence[SessionFigures], scores: Sequence[Score]) -> bytes:
+def scores_csv(
+    records: Sequence[SessionFigures], scores: Sequence[Score], *, comma: bool = False
+) -> bytes:
     """One row a questionnaire score of the people whose sessions these are."""
     # Only what was typed as text: a number below 0 is no formula.
     typed = ("person", "questionnaire", "entered by")
     rows = [
-        {k: safe(v) if k in typed else v for k, v in row.items()}
+        {k: safe(v) if k in typed else v if k == "day" else _Number(v) for k, v in row.items()}
         for row in score_rows(records, scores)
     ]
-    return _file(rows or [dict.fromkeys(SCORE_HEADS, "")])
+    return _file(rows or [dict.fromkeys(SCORE_HEADS, "")], comma=comma)
 
 
-def _file(rows: Sequence[Mapping[str, str]]) -> bytes:
+def trends_csv(over_time: Sequence[OverTime], *, comma: bool = False) -> bytes:
+    """One row a figure of a person over a span; those of practice stand under "lately"."""
+    rows = [dict(row) for one in over_time for row in _trends(one)]
+    return _file(rows or [dict.fromkeys(TREND_HEADS, "")], comma=comma)
+
+
+def _file(rows: Sequence[Mapping[str, str]], *, comma: bool) -> bytes:
     heads = list(dict.fromkeys(h for row in rows for h in row))
     out = io.StringIO()
-    writer = csv.writer(out, lineterminator="\r\n")
+    writer = csv.writer(out, lineterminator="\r\n", delimiter=";" if comma else ",")
     writer.writerow(heads)
     for row in rows:
         if any(row.values()):
-            writer.writerow([row.get(h, "") for h in heads])
+            writer.writerow([_written(row.get(h, ""), comma=comma) for h in heads])
     return b"\xef\xbb\xbf" + out.getvalue().encode("utf-8")
+
+
+def _written(cell: str, *, comma: bool) -> str:
+    return cell.replace(".", ",") if comma and isinstance(cell, _Number) else cell
 
 
 def safe(text: str) -> str:
@@ -92,7 +113,8 @@ def _whose(r: SessionFigures) -> Iterator[tuple[str, str]]:
     yield "session", safe(r.session_id or "")
     yield "started at", r.started or ""
     yield "plan", safe(r.plan_id or "")
-    yield "program version", safe(r.program_version)
+    # By itself a version such as 1.2.0 would be taken for a day.
+    yield "program version", f"Turnpost {r.program_version}" if r.program_version else ""
 
 
 def _cells(prefix: str, figures: Iterable[Figure]) -> Iterator[tuple[str, str]]:
@@ -111,11 +133,11 @@ def figure_cells(figure: Figure) -> Iterator[tuple[str, str]]:
     value = figure.value
     if isinstance(value, tuple):
         for part, end in zip((", least", ", most"), value, strict=True):
-            yield part, number_text(end, figure.unit.decimals)
+            yield part, _Number(number_text(end, figure.unit.decimals))
     elif value is None:
         yield "", ""
     else:
-        yield "", safe(shown(figure)) if isinstance(value, str) else shown(figure)
+        yield "", safe(shown(figure)) if isinstance(value, str) else _Number(shown(figure))
 
 
 def _missing(figures: Iterable[Figure]) -> str:
@@ -169,4 +191,34 @@ def _repetition(
 
 
 def _number(value: object, decimals: int) -> str:
-    return number_text(value, decimals) if isinstance(value, float) else ""
+    return _Number(number_text(value, decimals)) if isinstance(value, float) else ""
+
+
+# --- a person over a span ---
+
+
+TREND_HEADS = (
+    *("person", "from", "to", "exercise", "figure", "affected side", "unit"),
+    *("at first", "lately", "smallest change told", "change", "compared"),
+    *("sessions measured", "sessions", "sessions left out", "not known because"),
+)
+
+
+def _trends(one: OverTime) -> Iterator[dict[str, str]]:
+    days = ["" if d is None else d.isoformat() for d in (one.from_day, one.to_day)]
+    for f in one.practice:
+        ((_, cell),) = figure_cells(f)
+        own = ("practice", f.label, "", f.unit.shown, "", cell, "", "", "", "", "", "")
+        yield _trend_row(one, days, (*own, "" if f.value is not None else f.reason or ""))
+    for t in one.trends:
+        ((_, first),), ((_, last),), ((_, least),), *counts = map(figure_cells, t.figures)
+        whole = [cell for count in counts for _, cell in count]
+        days = ["" if d is None else d.isoformat() for d in (t.from_day, t.to_day)]
+        affected = "yes" if t.affected else ""
+        name, unit = safe(t.name), t.first.unit.shown
+        own = (safe(t.where), name, affected, unit, first, last, least, t.verdict, t.basis)
+        yield _trend_row(one, days, (*own, *whole, ""))
+
+
+def _trend_row(one: OverTime, days: Sequence[str], own: Sequence[str]) -> dict[str, str]:
+    return dict(zip(TREND_HEADS, (safe(one.person_id), *days, *own), strict=True))

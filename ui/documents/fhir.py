@@ -19,12 +19,13 @@ from __future__ import annotations
 import json
 import uuid
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from tracker.records import terms
 from tracker.records.figure import NOT_ASKED, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from tracker.session.weekly import NOT_ANSWERED
 from ui.documents.questionnaires import scores_for
@@ -48,9 +49,12 @@ Resource = dict[str, Any]
 
 
 def fhir_bundle(
-    records: Sequence[SessionFigures], scores: Sequence[Score] = (), people: str = PERSON
+    records: Sequence[SessionFigures],
+    scores: Sequence[Score] = (),
+    people: str = PERSON,
+    over_time: Sequence[OverTime] = (),
 ) -> str:
-    """The Bundle of one or more sessions and their people's questionnaire scores, as JSON.
+    """The Bundle of sessions, with their people's questionnaire scores and over_time, as JSON.
 
     ``people`` is the system that pseudonyms belong to: two practices on one server need two.
     """
@@ -61,6 +65,8 @@ def fhir_bundle(
     for score in scores_for(records, scores):
         resource = _questionnaire(score)
         found[resource["id"]] = resource
+    for one in over_time:
+        found |= {r["id"]: r for r in (_patient(one.person_id, people), *_one_over_time(one))}
     return _transaction(found.values())
 
 
@@ -209,11 +215,7 @@ def _observation(
         out["basedOn"] = [{"reference": f"urn:uuid:{request['id']}"}]
     if whole is not None:
         out |= _value(whole)
-    components = [
-        {"code": {**_code(f.key, f.label), "text": f.label}, **_value(f)}
-        for f in parts
-        if f is not whole
-    ]
+    components = [_component(f) for f in parts if f is not whole]
     return out | ({"component": components} if components else {})
 
 
@@ -319,6 +321,55 @@ def _questionnaire(score: Score) -> Resource:
 def _bare_score(value: float) -> Resource:
     number = int(value) if value == int(value) else value
     return {"value": number, "unit": "score", "system": UCUM, "code": "{score}"}
+
+
+# --- a person over a span ---
+
+
+def _one_over_time(one: OverTime) -> Iterator[Resource]:
+    """Practice as one Observation with all its figures, and one a trend.
+
+    Their ids follow from person, figure and days, so that a report of other days stands beside
+    it, and the same one twice makes no doubles.
+    """
+    practice = _over_days(one, "practice", (one.from_day, one.to_day))
+    practice["code"] = {**_code("practice", "Practice against the plan"), "text": "Practice"}
+    practice["component"] = [_component(f) for f in one.practice]
+    yield practice
+    for t in one.trends:
+        out = _over_days(one, f"trend/{t.key}", (t.from_day, t.to_day))
+        side = ", affected side" if t.affected else ""
+        code = _code("trend", "Trend of a figure")
+        out["code"] = {**code, "text": f"{t.where}: {t.name}{side}"}
+        out["valueString"] = t.verdict
+        out["note"] = [{"text": f"Compared: {t.basis}"}]
+        out["component"] = [_component(f) for f in t.figures]
+        yield out
+
+
+def _over_days(one: OverTime, what: str, days: tuple[date | None, date | None]) -> Resource:
+    period = {
+        k: d.isoformat() for k, d in zip(("start", "end"), days, strict=True) if d is not None
+    }
+    made = _id("over time", one.person_id, what, *period.values())
+    out: Resource = {
+        "resourceType": "Observation",
+        "id": made,
+        "identifier": [{"system": FIGURES, "value": f"over-time/{made}"}],
+        "status": "final",
+        "category": [_category("therapy")],
+        "code": {},
+        "subject": {"reference": f"urn:uuid:{_id('person', one.person_id)}"},
+        "device": {"display": "Turnpost"},
+    }
+    return out | ({"effectivePeriod": period} if period else {})
+
+
+def _component(figure: Figure) -> Resource:
+    return {
+        "code": {**_code(figure.key, figure.label), "text": figure.label},
+        **_value(figure),
+    }
 
 
 # --- the session as a whole ---

@@ -11,10 +11,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from html import escape
 
 from tracker.records.figures import SessionFigures
+from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from ui.documents.charts import Band, Chart, Item, Label, Line, Mark
+from ui.documents.over_time import OverTimePart, part_of
 from ui.documents.overview import sessions_overview
-from ui.documents.page import page_of
+from ui.documents.page import NOTHING_LESS, page_of
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 from ui.documents.questionnaires import scores_table
 
@@ -83,7 +85,10 @@ svg { width: 100%; max-width: 26rem; height: auto; display: block }
 
 
 def html_document(
-    records: Sequence[SessionFigures], paper: str = "A4", scores: Sequence[Score] = ()
+    records: Sequence[SessionFigures],
+    paper: str = "A4",
+    scores: Sequence[Score] = (),
+    over_time: Sequence[OverTime] = (),
 ) -> str:
     """The whole file; ``paper`` is the size on which it prints (A4 or Letter)."""
     answered = scores_table(records, scores)
@@ -91,9 +96,11 @@ def html_document(
     title = "Practice session" if len(pages) == 1 else f"{len(pages)} practice sessions"
     named = f"{title}: {pages[0].title}, {pages[0].when}" if len(pages) == 1 else title
     heading = _text(title) + (f": <bdi>{_text(pages[0].title)}</bdi>" if len(pages) == 1 else "")
-    glance: list[str] = []
+    glance: list[str] = [line for one in over_time for line in _one_over_time(part_of(one))]
     if len(pages) > 1:
-        glance = [*_table(sessions_overview(records), "this document")]
+        if over_time:
+            glance.append("<h2>The sessions</h2>")
+        glance += _table(sessions_overview(records), "this document")
         glance += _scores(answered, "this document", "h2")
     body = [f"<h1>{heading}</h1>", *glance, *(line for p in pages for line in _article(p))]
     return "\n".join(
@@ -145,7 +152,7 @@ def _article(page: Page) -> Iterator[str]:
     yield from _facts([page.ended, *page.facts])
     yield from _chart(page.chart)
     yield "<h3>What to trust less</h3>"
-    yield from _list(page.warnings or ("Nothing was noted besides the limits at the end.",))
+    yield from _list(page.warnings or (NOTHING_LESS,))
     if page.glance is not None:
         yield "<h3>The exercises</h3>"
         yield from _table(page.glance, whose)
@@ -160,6 +167,15 @@ def _article(page: Page) -> Iterator[str]:
     yield "<h3>Limits</h3>"
     yield from _list(page.limits)
     yield "</article>"
+
+
+def _one_over_time(part: OverTimePart) -> Iterator[str]:
+    yield f"<h2><bdi>{_text(part.title)}</bdi></h2>"
+    yield f"<p>{_text(part.span)}</p>"
+    yield from _facts(part.practice)
+    for where, table in part.tables:
+        yield f"<h3>{_text(where)}</h3>"
+        yield from _table(table, part.title)
 
 
 def _scores(table: Table | None, whose: str, level: str) -> Iterator[str]:

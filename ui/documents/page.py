@@ -22,6 +22,7 @@ COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five")
 TABLE_GROUPS = ("dose", "movement", "gaze", "standing")
 HEADS = {"asked": "Asked", "all": "Whole set", "spread": "Spread"}
 EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
+NOTHING_LESS = "Nothing was noted besides the limits at the end."
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."
 
 
@@ -37,7 +38,7 @@ def page_of(record: SessionFigures, scores: Table | None = None) -> Page:
         alert=record.alert,
         facts=tuple(fact(f) for f in record.figures if f.group in groups),
         warnings=tuple(_warnings(record)),
-        glance=overview(record) if len(record.exercises) > 1 else None,
+        glance=overview(record) if record.exercises else None,
         left_out=tuple(f"{left.name} ({left.entry_id}): {left.why}" for left in record.left_out),
         sections=tuple(_section(e, k) for k, e in enumerate(record.exercises, 1)),
         setup=tuple(fact(f) for f in record.figures if f.group == "setup"),

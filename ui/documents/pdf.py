@@ -19,14 +19,16 @@ from PySide6.QtGui import QGuiApplication, QPageSize, QPainter, QPdfWriter
 
 from tracker.errors import RunError
 from tracker.records.figures import SessionFigures
+from tracker.records.over_time import OverTime
+from tracker.records.places import clean
 from tracker.records.questionnaires import Score
-from ui.documents.charts import Chart
 from ui.documents.overview import sessions_overview
-from ui.documents.page import page_of
-from ui.documents.parts import Fact, Page, Section, Table
-from ui.documents.pdf_chart import draw_item, rect, set_pen
+from ui.documents.page import NOTHING_LESS, page_of
+from ui.documents.parts import Page, Section, Table
 from ui.documents.pdf_layout import MARGIN, Block, Group, Sheet, paginate
-from ui.documents.pdf_table import table_blocks, words_block
+from ui.documents.pdf_page import one_page, over_time_sheets
+from ui.documents.pdf_setting import CHART_WIDTH, GAP, Setter
+from ui.documents.pdf_table import DETAILS, READ, Look, table_blocks, words_block
 from ui.documents.pdf_text import UNIT, Run, Style, Words
 from ui.documents.questionnaires import scores_table
 from ui.reserve import keep_constants_alive
@@ -34,18 +36,21 @@ from ui.reserve import keep_constants_alive
 #: Paper -> width and height in points.
 PAPERS = {"a4": (595.0, 842.0), "letter": (612.0, 792.0)}
 FOOT = 22.0
-CHART_WIDTH = 158.0
-GAP = 8.0
 #: A session that is a little too long for one page is set smaller, down to 6.8 points.
 SCALES = (1.0, 0.95, 0.9)
-#: Facts of fewer letters stay on one line.
-SHORT = 30
 
 
 def pdf_document(
-    records: Sequence[SessionFigures], paper: str = "a4", scores: Sequence[Score] = ()
+    records: Sequence[SessionFigures],
+    paper: str = "a4",
+    scores: Sequence[Score] = (),
+    over_time: Sequence[OverTime] = (),
+    *,
+    details: bool = False,
 ) -> bytes:
-    """The whole file; each session begins a page.
+    """The whole file: people over time, the sessions at a glance, and each session on one page.
+
+    With ``details`` a session goes on for as many pages as all its figures need.
 
     Raises
     ------
@@ -55,19 +60,24 @@ def pdf_document(
     need_application()
     width, height = PAPERS[paper]
     answered = scores_table(records, scores)
+    bottom = height - MARGIN - FOOT
     placed = [
-        (sheet, 1.0, f"{len(records)} practice sessions")
-        for sheet in _overview(records, answered, width, height)
+        (sheet, 1.0, f"{clean(one.person)} over time")
+        for one in over_time
+        for sheet in over_time_sheets(one, width, bottom)
     ]
+    look = DETAILS if details else READ
     placed += [
-        (sheet, scale, f"{page.title}, {page.when}")
-        for page in (page_of(r, None if len(records) > 1 else answered) for r in records)
-        for scale, sheets in [_set(page, width, height)]
-        for sheet in sheets
+        (sheet, 1.0, f"{len(records)} practice sessions")
+        for sheet in _overview(records, answered, width, height, look)
     ]
-    return write_pdf(
-        placed, paper, "Practice session" if len(records) == 1 else "Practice sessions"
-    )
+    for page in (page_of(r, None if len(records) > 1 else answered) for r in records):
+        scale, sheets = (
+            _set(page, width, height) if details else (1.0, one_page(page, width, bottom))
+        )
+        placed += [(sheet, scale, f"{page.title}, {page.when}") for sheet in sheets]
+    title = "Practice session" if len(records) == 1 else "Practice sessions"
+    return write_pdf(placed, paper, title, foot=Style.SMALL if details else Style.READ)
 
 
 def write_pdf(
@@ -77,10 +87,12 @@ def write_pdf(
     *,
     page: Callable[[int, int], str] = lambda number, pages: f"Page {number} of {pages}",
     mirrored: bool = False,
+    foot: Style = Style.SMALL,
 ) -> bytes:
     """A PDF of pages: each with its blocks, how much smaller they are set, and its foot.
 
-    ``page`` gives the words for a page's number; ``mirrored`` feet are read from the right.
+    ``page`` gives the words for a page's number; ``mirrored`` feet are read from the right;
+    ``foot`` is the style of their letters.
 
     Raises
     ------
@@ -102,7 +114,7 @@ def write_pdf(
     if not painter.begin(writer):
         raise RunError("the PDF could not be drawn")
     try:
-        for number, (sheet, scale, foot) in enumerate(placed, 1):
+        for number, (sheet, scale, whose) in enumerate(placed, 1):
             if number > 1:
                 writer.newPage()
             painter.save()
@@ -110,8 +122,9 @@ def write_pdf(
             for block, y in sheet:
                 block.draw(painter, y)
             painter.restore()
-            text = f"{foot}   {page(number, len(placed))}"
-            _foot(painter, width, height, text, mirrored=mirrored)
+            text = f"{whose}   {page(number, len(placed))}"
+            run = Run(text, foot)
+            _foot(painter, width, height, run, mirrored=mirrored)
     finally:
         painter.end()
         buffer.close()
@@ -119,28 +132,32 @@ def write_pdf(
 
 
 def _overview(
-    records: Sequence[SessionFigures], answered: Table | None, width: float, height: float
+    records: Sequence[SessionFigures],
+    answered: Table | None,
+    width: float,
+    height: float,
+    look: Look,
 ) -> list[Sheet]:
     """All sessions at a glance, and the questionnaires, before the first; nothing for one."""
     if len(records) < 2:
         return []
     room = width - 2 * MARGIN
     title = words_block([Run(f"{len(records)} practice sessions", Style.TITLE)], room, below=6.0)
-    table = table_blocks(sessions_overview(records), room)
+    table = table_blocks(sessions_overview(records), room, look)
     groups = [Group((title, *table))]
     if answered is not None:
-        groups.append(Group(tuple(table_blocks(answered, room)), GAP))
+        groups.append(Group(tuple(table_blocks(answered, room, look)), GAP))
     return paginate(groups, MARGIN, height - MARGIN - FOOT)
 
 
 def _set(page: Page, width: float, height: float) -> tuple[float, list[Sheet]]:
     """A session on sheets, a little smaller where that brings it onto one; and how small."""
     for scale in SCALES:
-        groups = [*_Setter(page, width / scale).groups()]
+        groups = [*_Details(page, width / scale).groups()]
         sheets = paginate(groups, MARGIN, height / scale - MARGIN - FOOT / scale)
         if len(sheets) == 1:
             return scale, sheets
-    return 1.0, paginate([*_Setter(page, width).groups()], MARGIN, height - MARGIN - FOOT)
+    return 1.0, paginate([*_Details(page, width).groups()], MARGIN, height - MARGIN - FOOT)
 
 
 def need_application() -> QGuiApplication:
@@ -156,135 +173,66 @@ def need_application() -> QGuiApplication:
 
 
 def _foot(
-    painter: QPainter, width: float, height: float, text: str, *, mirrored: bool = False
+    painter: QPainter, width: float, height: float, run: Run, *, mirrored: bool = False
 ) -> None:
     room = width - 2 * MARGIN
-    words = Words(Run(text, Style.SMALL), room, right=True, mirrored=mirrored)
+    words = Words(run, room, right=True, mirrored=mirrored)
     words.draw(painter, MARGIN, height - MARGIN - words.height)
 
 
-class _Setter:
-    """Sets one session into blocks."""
+class _Details:
+    """Sets one session with all its figures."""
 
     def __init__(self, page: Page, width: float) -> None:
         self._page = page
-        self._width = width - 2 * MARGIN
+        self._set = Setter(width)
 
     def groups(self) -> Iterable[Group]:
         """All of it, in order."""
-        page = self._page
+        page, setter = self._page, self._set
         yield Group(tuple(self._top()))
         if page.glance is not None:
-            yield Group(
-                tuple(self._titled("The exercises", table_blocks(page.glance, self._width))), GAP
-            )
+            yield Group(tuple(setter.titled("The exercises", setter.table(page.glance))), GAP)
         if page.left_out:
-            yield Group(tuple(self._titled("Not begun", self._list(page.left_out))), GAP)
+            yield Group(tuple(setter.titled("Not begun", setter.lines(page.left_out))), GAP)
         for section in page.sections:
             yield Group(tuple(self._section(section)), GAP)
         if page.scores is not None:
-            yield Group(
-                tuple(self._titled("Questionnaires", table_blocks(page.scores, self._width))), GAP
-            )
-        yield Group(tuple(self._titled("Set-up", [self._facts(page.setup)])), GAP)
-        yield Group(tuple(self._titled("Limits", self._list(page.limits, Style.SMALL))), GAP)
+            yield Group(tuple(setter.titled("Questionnaires", setter.table(page.scores))), GAP)
+        yield Group(tuple(setter.titled("Set-up", [setter.facts(page.setup)])), GAP)
+        yield Group(tuple(setter.titled("Limits", setter.lines(page.limits, Style.SMALL))), GAP)
 
     def _top(self) -> Iterable[Block]:
         """Who, when, what to see first, and how it went."""
-        page = self._page
-        yield self._words([Run(page.title, Style.TITLE)])
-        yield self._words([Run(f"Practice session, {page.when}", Style.HEADING)])
-        yield self._words([Run(page.origin, Style.SMALL)], below=4.0)
+        page, setter = self._page, self._set
+        yield setter.words([Run(page.title, Style.TITLE)])
+        yield setter.words([Run(f"Practice session, {page.when}", Style.HEADING)])
+        yield setter.words([Run(page.origin, Style.SMALL)], below=4.0)
         if page.alert:
-            yield self._box(page.alert)
-        room = self._width
+            yield setter.box(page.alert)
+        room = setter.room
         if page.chart is not None:
             room -= CHART_WIDTH + GAP
-            yield self._chart(page.chart)
+            yield setter.chart(page.chart)
         if not page.alert:
-            yield self._words([Run(page.calm, Style.BODY)], room)
+            yield setter.words([Run(page.calm, Style.BODY)], room)
         facts = (page.ended, *page.facts)
         for some in (facts[:1], facts[1:4], facts[4:]):
-            yield self._facts(some, room)
-        yield self._words([Run("What to trust less", Style.BOLD)], room, above=3.0)
-        none = ("Nothing was noted besides the limits at the end.",)
-        yield from self._list(page.warnings or none, room=room)
+            yield setter.facts(some, room)
+        yield setter.words([Run("What to trust less", Style.BOLD)], room, above=3.0)
+        yield from setter.lines(page.warnings or (NOTHING_LESS,), room=room)
 
     def _section(self, section: Section) -> Iterable[Block]:
-        yield self._words([Run(section.title, Style.HEADING)])
-        yield self._words([Run(section.subtitle, Style.SMALL)], below=2.0)
+        setter = self._set
+        yield setter.words([Run(section.title, Style.HEADING)])
+        yield setter.words([Run(section.subtitle, Style.SMALL)], below=2.0)
         if section.warnings:
-            yield from self._list([f"Trust less: {w}" for w in section.warnings], Style.BOLD)
-        room = self._width
+            yield from setter.lines([f"Trust less: {w}" for w in section.warnings], Style.BOLD)
+        room = setter.room
         if section.chart is not None:
             room -= CHART_WIDTH + GAP
-            yield self._chart(section.chart)
+            yield setter.chart(section.chart)
         for table in section.tables:
             yield from table_blocks(table, room)
-        yield self._facts(section.facts, room)
-        yield from self._list(section.notes, Style.SMALL, room)
-
-    def _titled(self, title: str, blocks: Iterable[Block]) -> Iterable[Block]:
-        yield self._words([Run(title, Style.HEADING)], below=1.0)
-        yield from blocks
-
-    # --- blocks ---
-
-    def _words(
-        self,
-        runs: Sequence[Run],
-        room: float | None = None,
-        *,
-        above: float = 0.0,
-        below: float = 1.0,
-    ) -> Block:
-        return words_block(runs, room or self._width, above=above, below=below)
-
-    def _list(
-        self, lines: Iterable[str], style: Style = Style.BODY, room: float | None = None
-    ) -> Iterable[Block]:
-        for text in lines:
-            yield self._words([Run(text, style)], room)
-
-    def _facts(self, facts: Sequence[Fact], room: float | None = None) -> Block:
-        """Facts one behind the other; what was found stands out from its label."""
-        runs: list[Run] = []
-        for f in facts:
-            runs.append(Run(f"{'  ·  ' if runs else ''}{f.label}: ", Style.BODY))
-            # A short one isn't torn apart at the end of a line.
-            text = f.text.replace(" ", "\N{NO-BREAK SPACE}") if len(f.text) < SHORT else f.text
-            runs.append(Run(text, Style.ABSENT if f.absent else Style.BOLD))
-        return self._words(runs, room, below=2.0 if facts else 0.0)
-
-    def _box(self, lines: Sequence[str]) -> Block:
-        """What to read first, in a heavy frame."""
-        pad = 5.0
-        texts = [Words(Run("Read first", Style.BODY), self._width - 2 * pad)]
-        texts += [Words(Run(line, Style.HEADING), self._width - 2 * pad) for line in lines]
-        height = sum(t.height for t in texts) + 2 * pad
-
-        def draw(painter: QPainter, y: float) -> None:
-            set_pen(painter, 1.6)
-            painter.drawRect(rect(MARGIN, y, self._width, height))
-            at = y + pad
-            for text in texts:
-                text.draw(painter, MARGIN + pad, at)
-                at += text.height
-
-        return Block(height + 4.0, draw)
-
-    def _chart(self, chart: Chart) -> Block:
-        """A chart at the right edge, beside what comes after it."""
-        scale = CHART_WIDTH / chart.width
-        left = MARGIN + self._width - CHART_WIDTH
-
-        def draw(painter: QPainter, y: float) -> None:
-            painter.save()
-            painter.translate(left * UNIT, y * UNIT)
-            painter.scale(scale, scale)
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            for item in chart.items:
-                draw_item(painter, item)
-            painter.restore()
-
-        return Block(0.0, draw, needs=chart.height * scale)
+        yield setter.facts(section.facts, room)
+        yield from setter.lines(section.notes, Style.SMALL, room)

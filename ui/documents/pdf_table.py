@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from PySide6.QtGui import QColor, QPainter
 
@@ -16,6 +17,32 @@ WIDEST_COLUMN = 96.0
 LEAST_HEAD = 84.0
 CELL_PAD = 3.0
 PALE = QColor("#ececec")
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """The letters of a page: of its headings, of words, and of tables."""
+
+    heading: Style
+    body: Style
+    bold: Style
+    absent: Style
+    small: Style
+    cell: Style
+    cell_bold: Style
+    cell_absent: Style
+
+
+#: The small letters of the pages with all figures.
+DETAILS = Look(
+    *(Style.HEADING, Style.BODY, Style.BOLD, Style.ABSENT, Style.SMALL),
+    *(Style.CELL, Style.CELL_BOLD, Style.CELL_ABSENT),
+)
+#: Those of the page to file.
+READ = Look(
+    *(Style.READ_HEADING, Style.READ, Style.READ_BOLD, Style.READ_ABSENT, Style.READ),
+    *(Style.READ, Style.READ_BOLD, Style.READ_ABSENT),
+)
 
 
 def words_block(
@@ -35,15 +62,15 @@ def words_block(
     return Block(above + words.height + below, draw)
 
 
-def table_blocks(table: Table, room: float) -> Iterator[Block]:
+def table_blocks(table: Table, room: float, look: Look = DETAILS) -> Iterator[Block]:
     """A table, a block a row; its head comes again where a row begins a page."""
-    widths = _column_widths(table, room)
-    cells = [Run(c, Style.CELL_BOLD) for c in table.columns]
-    top = _row_block(Row(table.corner, ()), cells, widths, Style.CELL_BOLD, shaded=True)
+    widths = _column_widths(table, room, look.cell_bold)
+    cells = [Run(c, look.cell_bold) for c in table.columns]
+    top = _row_block(Row(table.corner, ()), cells, widths, look.cell_bold, shaded=True)
     yield top
     for row in table.rows:
-        runs = [Run(c.text, Style.CELL_ABSENT if c.absent else Style.CELL) for c in row.cells]
-        block = _row_block(row, runs, widths, Style.CELL)
+        runs = [Run(c.text, look.cell_absent if c.absent else look.cell) for c in row.cells]
+        block = _row_block(row, runs, widths, look.cell)
         yield Block(block.height, block.draw, again=top)
     yield Block(3.0, lambda _p, _y: None)
 
@@ -75,19 +102,19 @@ def _row_block(
     return Block(height, draw)
 
 
-def _column_widths(table: Table, room: float) -> list[float]:
+def _column_widths(table: Table, room: float, style: Style) -> list[float]:
     """Widths of the columns: as wide as their content, within what there is room for."""
     natural = []
     for k, name in enumerate(table.columns):
         texts = [*name.split(" "), *(r.cells[k].text for r in table.rows if not r.across)]
-        widest = max(text_width(t, Style.CELL_BOLD) for t in texts)
+        widest = max(text_width(t, style) for t in texts)
         natural.append(min(widest + 2 * CELL_PAD + 1.0, WIDEST_COLUMN))
     spare = room - LEAST_HEAD
     natural = _narrowed(natural, spare)
     heads = [table.corner, *(r.head for r in table.rows)]
-    wanted = max(text_width(t, Style.CELL_BOLD) for t in heads) + 2 * CELL_PAD + 1.0
+    wanted = max(text_width(t, style) for t in heads) + 2 * CELL_PAD + 1.0
     head = min(wanted, room - sum(natural))
-    across = [text_width(r.cells[0].text, Style.CELL_BOLD) for r in table.rows if r.across]
+    across = [text_width(r.cells[0].text, style) for r in table.rows if r.across]
     # What goes across all columns may make them wider.
     missing = max(across, default=0.0) + 2 * CELL_PAD + 1.0 - sum(natural)
     more = max(0.0, min(missing, room - head - sum(natural))) / len(natural)

@@ -22,6 +22,10 @@ UNIT = 20
 FAMILIES = ["Arial", "Liberation Sans", "Noto Sans", "DejaVu Sans"]
 
 
+#: Smallest letters of the page to file, in points (common practice for print that is read).
+LEAST_READ = 9.0
+
+
 class Style(Enum):
     """Size in points, and whether bold or slanted."""
 
@@ -34,6 +38,11 @@ class Style(Enum):
     CELL = (7.5, False, False)
     CELL_BOLD = (7.5, True, False)
     CELL_ABSENT = (7.5, False, True)
+    # The one page to file.
+    READ_HEADING = (11.0, True, False)
+    READ = (9.0, False, False)
+    READ_BOLD = (9.0, True, False)
+    READ_ABSENT = (9.0, False, True)
     # The patient's sheet, read at a distance and by old eyes.
     SHEET_TITLE = (26.0, True, False)
     SHEET_HEADING = (18.0, True, False)

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.draft import Data, value_at, with_value
+from tracker.plan.draft import Data, data_of, value_at, with_value
 from tracker.plan.lines import Path
+from tracker.plan.model import Plan
 from tracker.records.managed import NOT_DONE, OTHER, Managed, managed_of
-from tracker.records.rows import form_of
+from tracker.records.rows import SessionRow, form_of
 from ui import words
 from ui.desk import trade
 from ui.editor.rows import Row, Section
@@ -52,6 +53,13 @@ def changes_of(state: State, index: int) -> dict[str, Any]:
     if fixed and found.tempo_bpm is not None and tempo != found.tempo_bpm:
         made["tempo_bpm"] = found.tempo_bpm
     return made
+
+
+def offers_changes(plan: Plan, rows: Sequence[SessionRow]) -> bool:
+    """Whether the baseline among a person's sessions would change anything of a plan."""
+    data = data_of(plan)
+    state = State.of(data, rows)
+    return any(changes_of(state, k) for k in range(len(data.get("entries", []))))
 
 
 def take_over(state: State, path: Path) -> tuple[Data, Path]:

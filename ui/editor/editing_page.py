@@ -189,6 +189,11 @@ class EditingPage(QWidget):
         self.refresh()
         self.form.focus_path(to)
 
+    def take_baseline(self) -> None:
+        """Take over what the baseline offers for all entries; the page says what that is."""
+        self.choose(PLAN)
+        self._acted(TAKE, ("entries",))
+
     def _do_to_list(
         self, data: draft.Data, key: str, item: Item, before: Item | None = None
     ) -> None:

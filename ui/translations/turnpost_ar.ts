@@ -1342,6 +1342,11 @@
             <translation>أسفل</translation>
         </message>
         <message>
+            <source>end to end</source>
+            <comment>end to end</comment>
+            <translation>من طرف إلى طرف</translation>
+        </message>
+        <message>
             <source>ended by a safety question</source>
             <comment>ended by a safety question</comment>
             <translation>انتهت بسؤال سلامة</translation>
@@ -3840,6 +3845,11 @@
             <translation>بين التمارين</translation>
         </message>
         <message>
+            <source>{count} answers tell no change below {least}</source>
+            <comment>desk.change.answers</comment>
+            <translation>{count} إجابات لا تُظهر تغيرًا أقل من {least}</translation>
+        </message>
+        <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
             <translation>▼ انخفض</translation>
@@ -3850,9 +3860,9 @@
             <translation>{text}؛ لم يُحسب {count}</translation>
         </message>
         <message>
-            <source>no change beyond ±{least}</source>
+            <source>no change (within ±{least})</source>
             <comment>desk.change.no_change</comment>
-            <translation>لا تغير يتجاوز ±{least}</translation>
+            <translation>لا تغير (ضمن ±{least})</translation>
         </message>
         <message>
             <source>{text}; another dose was asked</source>
@@ -3873,6 +3883,11 @@
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
             <translation>أقل من أن تُقارن</translation>
+        </message>
+        <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>desk.change.uneven</comment>
+            <translation>متفاوت إلى حد لا يتبين معه تغير أقل من {least}</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
@@ -3955,6 +3970,11 @@
             <translation>! {what}، {length} ث</translation>
         </message>
         <message>
+            <source>{what} ×{count}</source>
+            <comment>desk.event.times</comment>
+            <translation>{what} ×{count}</translation>
+        </message>
+        <message>
             <source>{what} ({why})</source>
             <comment>desk.event.why</comment>
             <translation>{what} ({why})</translation>
@@ -4005,9 +4025,9 @@
             <translation>إلى</translation>
         </message>
         <message>
-            <source>First</source>
+            <source>Urgent</source>
             <comment>desk.first</comment>
-            <translation>أولًا</translation>
+            <translation>عاجل</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
@@ -4035,14 +4055,49 @@
             <translation>{value}؟</translation>
         </message>
         <message>
-            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● session   ◆ baseline   ○ ? in doubt, not compared   ┆ not measured   grey: asked for   At first, Lately: means of up to 5</source>
             <comment>desk.key</comment>
-            <translation>● قيس   ◆ القياس المرجعي   ○ أو ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الشريط: المطلوب   (متوسطات حتى خمس جلسات)</translation>
+            <translation>● جلسة   ◆ القياس المرجعي   ○ ؟ مشكوك فيه، لم يُقارن   ┆ لم يُقس   الرمادي: المطلوب   في البداية، مؤخرًا: متوسط حتى 5</translation>
         </message>
         <message>
-            <source>last {day}</source>
+            <source>in doubt</source>
+            <comment>desk.key.doubt</comment>
+            <translation>مشكوك فيه</translation>
+        </message>
+        <message>
+            <source>noticed</source>
+            <comment>desk.key.event</comment>
+            <translation>لوحظ</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>desk.key.gap</comment>
+            <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>marked</source>
+            <comment>desk.key.mark</comment>
+            <translation>معلَّم</translation>
+        </message>
+        <message>
+            <source>marked not valid</source>
+            <comment>desk.key.not_valid</comment>
+            <translation>مُعلَّمة غير صالحة</translation>
+        </message>
+        <message>
+            <source>pause</source>
+            <comment>desk.key.pause</comment>
+            <translation>توقف</translation>
+        </message>
+        <message>
+            <source>every other repetition</source>
+            <comment>desk.key.repetition</comment>
+            <translation>كل مرة ثانية</translation>
+        </message>
+        <message>
+            <source>Last session: {day}</source>
             <comment>desk.last</comment>
-            <translation>آخرها {day}</translation>
+            <translation>آخر جلسة: {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
@@ -4125,7 +4180,7 @@
             <translation>و{count} غيرها</translation>
         </message>
         <message>
-            <source>no plan at hand</source>
+            <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
             <translation>لا توجد خطة متاحة</translation>
         </message>
@@ -4250,6 +4305,16 @@
             <translation>التمرن</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>وصل القياس المرجعي لهذا اليوم. هل تُضبط المديات بحسبه؟</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>ضبط المديات في الخطة</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>الأشخاص: {people}، الجلسات: {sessions}</translation>
@@ -4325,9 +4390,9 @@
             <translation>{name} ({number} من {of})</translation>
         </message>
         <message>
-            <source>{share} % of bouts asked</source>
+            <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation>{share} % من التمرينات المطلوبة</translation>
+            <translation>في {days} يومًا: {share} % من التمرينات المطلوبة</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4380,9 +4445,9 @@
             <translation>مربع لكل تمرين: ممتلئ = قيس، نصف = لم تره الكاميرا، فارغ = مطلوب ولم يُفعل</translation>
         </message>
         <message>
-            <source>Then</source>
+            <source>See</source>
             <comment>desk.then</comment>
-            <translation>ثم</translation>
+            <translation>انظر</translation>
         </message>
         <message>
             <source>Review</source>
@@ -8250,9 +8315,14 @@
             <translation>هذه هي الجلسة نفسها؛ اذكر ملفًا آخر للتقرير</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>تقرير للحفظ، PDF ({ending})</translation>
+            <translation>تقرير للحفظ، صفحة لكل جلسة، PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>تقرير بكل القيم، PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8338,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} موجود من قبل؛ اختره مع لاحقته أو اذكر ملفًا آخر</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>جدول التمرينات والتطور ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>

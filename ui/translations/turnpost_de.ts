@@ -1342,6 +1342,11 @@
             <translation>abwärts</translation>
         </message>
         <message>
+            <source>end to end</source>
+            <comment>end to end</comment>
+            <translation>von Ende zu Ende</translation>
+        </message>
+        <message>
             <source>ended by a safety question</source>
             <comment>ended by a safety question</comment>
             <translation>durch eine Sicherheitsfrage beendet</translation>
@@ -3840,6 +3845,11 @@
             <translation>zwischen den Übungen</translation>
         </message>
         <message>
+            <source>{count} answers tell no change below {least}</source>
+            <comment>desk.change.answers</comment>
+            <translation>{count} Antworten zeigen keine Änderung unter {least}</translation>
+        </message>
+        <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
             <translation>▼ gefallen</translation>
@@ -3850,9 +3860,9 @@
             <translation>{text}; {count} ausgelassen</translation>
         </message>
         <message>
-            <source>no change beyond ±{least}</source>
+            <source>no change (within ±{least})</source>
             <comment>desk.change.no_change</comment>
-            <translation>keine Änderung über ±{least}</translation>
+            <translation>keine Änderung (innerhalb ±{least})</translation>
         </message>
         <message>
             <source>{text}; another dose was asked</source>
@@ -3873,6 +3883,11 @@
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
             <translation>zu wenige zum Vergleichen</translation>
+        </message>
+        <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>desk.change.uneven</comment>
+            <translation>zu ungleichmäßig, um eine Änderung unter {least} zu erkennen</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
@@ -3955,6 +3970,11 @@
             <translation>! {what}, {length} s</translation>
         </message>
         <message>
+            <source>{what} ×{count}</source>
+            <comment>desk.event.times</comment>
+            <translation>{what} ×{count}</translation>
+        </message>
+        <message>
             <source>{what} ({why})</source>
             <comment>desk.event.why</comment>
             <translation>{what} ({why})</translation>
@@ -4005,9 +4025,9 @@
             <translation>bis</translation>
         </message>
         <message>
-            <source>First</source>
+            <source>Urgent</source>
             <comment>desk.first</comment>
-            <translation>Zuerst</translation>
+            <translation>Dringend</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
@@ -4035,14 +4055,49 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● session   ◆ baseline   ○ ? in doubt, not compared   ┆ not measured   grey: asked for   At first, Lately: means of up to 5</source>
             <comment>desk.key</comment>
-            <translation>● gemessen   ◆ Ausgangsmessung   ○ oder ? fraglich, nicht verglichen   ┆ nicht gemessen   Band: vorgegeben   (Mittel aus bis zu fünf Sitzungen)</translation>
+            <translation>● Sitzung   ◆ Ausgangsmessung   ○ ? fraglich, nicht verglichen   ┆ nicht gemessen   grau: vorgegeben   Anfangs, Zuletzt: Mittel aus bis zu 5</translation>
         </message>
         <message>
-            <source>last {day}</source>
+            <source>in doubt</source>
+            <comment>desk.key.doubt</comment>
+            <translation>fraglich</translation>
+        </message>
+        <message>
+            <source>noticed</source>
+            <comment>desk.key.event</comment>
+            <translation>bemerkt</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>desk.key.gap</comment>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>marked</source>
+            <comment>desk.key.mark</comment>
+            <translation>gemerkt</translation>
+        </message>
+        <message>
+            <source>marked not valid</source>
+            <comment>desk.key.not_valid</comment>
+            <translation>als ungültig markiert</translation>
+        </message>
+        <message>
+            <source>pause</source>
+            <comment>desk.key.pause</comment>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>every other repetition</source>
+            <comment>desk.key.repetition</comment>
+            <translation>jede zweite Wiederholung</translation>
+        </message>
+        <message>
+            <source>Last session: {day}</source>
             <comment>desk.last</comment>
-            <translation>zuletzt {day}</translation>
+            <translation>Letzte Sitzung: {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
@@ -4125,9 +4180,9 @@
             <translation>und {count} weitere</translation>
         </message>
         <message>
-            <source>no plan at hand</source>
+            <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation>kein Plan vorhanden</translation>
+            <translation>Kein Plan vorhanden</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
@@ -4250,6 +4305,16 @@
             <translation>Üben</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>Die heutige Ausgangsmessung ist da. Bereiche danach einstellen?</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>Bereiche im Plan einstellen</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personen: {people}, Sitzungen: {sessions}</translation>
@@ -4325,9 +4390,9 @@
             <translation>{name} ({number} von {of})</translation>
         </message>
         <message>
-            <source>{share} % of bouts asked</source>
+            <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation>{share} % der vorgesehenen Übungszeiten</translation>
+            <translation>In {days} Tagen: {share} % der vorgesehenen Übungszeiten</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4380,9 +4445,9 @@
             <translation>ein Kästchen je Übungszeit: voll = gemessen, halb = von der Kamera nicht gesehen, leer = vorgesehen, nicht gemacht</translation>
         </message>
         <message>
-            <source>Then</source>
+            <source>See</source>
             <comment>desk.then</comment>
-            <translation>Dann</translation>
+            <translation>Ansehen</translation>
         </message>
         <message>
             <source>Review</source>
@@ -8250,9 +8315,14 @@
             <translation>das ist die Sitzung selbst; nennen Sie eine andere Datei für den Bericht</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>Bericht zum Ablegen, PDF ({ending})</translation>
+            <translation>Bericht zum Ablegen, eine Seite je Sitzung, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>Bericht mit allen Werten, PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8338,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} gibt es schon; wählen Sie die Datei mit ihrer Endung oder nennen Sie eine andere</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>Tabelle von Übungszeiten und Verlauf ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>

@@ -1342,6 +1342,11 @@
             <translation>abajo</translation>
         </message>
         <message>
+            <source>end to end</source>
+            <comment>end to end</comment>
+            <translation>de extremo a extremo</translation>
+        </message>
+        <message>
             <source>ended by a safety question</source>
             <comment>ended by a safety question</comment>
             <translation>terminada por una pregunta de seguridad</translation>
@@ -3840,6 +3845,11 @@
             <translation>entre ejercicios</translation>
         </message>
         <message>
+            <source>{count} answers tell no change below {least}</source>
+            <comment>desk.change.answers</comment>
+            <translation>{count} respuestas no muestran un cambio menor de {least}</translation>
+        </message>
+        <message>
             <source>▼ fell</source>
             <comment>desk.change.fell</comment>
             <translation>▼ bajó</translation>
@@ -3850,9 +3860,9 @@
             <translation>{text}; {count} sin contar</translation>
         </message>
         <message>
-            <source>no change beyond ±{least}</source>
+            <source>no change (within ±{least})</source>
             <comment>desk.change.no_change</comment>
-            <translation>sin cambio mayor de ±{least}</translation>
+            <translation>sin cambio (dentro de ±{least})</translation>
         </message>
         <message>
             <source>{text}; another dose was asked</source>
@@ -3873,6 +3883,11 @@
             <source>too few to compare</source>
             <comment>desk.change.too_few</comment>
             <translation>demasiado pocos para comparar</translation>
+        </message>
+        <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>desk.change.uneven</comment>
+            <translation>demasiado irregular para ver un cambio menor de {least}</translation>
         </message>
         <message>
             <source>not comparable: other limits</source>
@@ -3955,6 +3970,11 @@
             <translation>! {what}, {length} s</translation>
         </message>
         <message>
+            <source>{what} ×{count}</source>
+            <comment>desk.event.times</comment>
+            <translation>{what} ×{count}</translation>
+        </message>
+        <message>
             <source>{what} ({why})</source>
             <comment>desk.event.why</comment>
             <translation>{what} ({why})</translation>
@@ -4005,9 +4025,9 @@
             <translation>hasta</translation>
         </message>
         <message>
-            <source>First</source>
+            <source>Urgent</source>
             <comment>desk.first</comment>
-            <translation>Primero</translation>
+            <translation>Urgente</translation>
         </message>
         <message>
             <source>In doubt: {why}</source>
@@ -4035,14 +4055,49 @@
             <translation>{value}?</translation>
         </message>
         <message>
-            <source>● measured   ◆ baseline   ○ or ? in doubt, not compared   ┆ not measured   band: asked   (means of up to five sessions)</source>
+            <source>● session   ◆ baseline   ○ ? in doubt, not compared   ┆ not measured   grey: asked for   At first, Lately: means of up to 5</source>
             <comment>desk.key</comment>
-            <translation>● medido   ◆ referencia   ○ o ? en duda, no comparado   ┆ no medido   banda: pedido   (medias de hasta cinco sesiones)</translation>
+            <translation>● sesión   ◆ referencia   ○ ? en duda, no comparado   ┆ no medido   gris: pedido   Al principio, Últimamente: medias de hasta 5</translation>
         </message>
         <message>
-            <source>last {day}</source>
+            <source>in doubt</source>
+            <comment>desk.key.doubt</comment>
+            <translation>en duda</translation>
+        </message>
+        <message>
+            <source>noticed</source>
+            <comment>desk.key.event</comment>
+            <translation>observado</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <comment>desk.key.gap</comment>
+            <translation>no medido</translation>
+        </message>
+        <message>
+            <source>marked</source>
+            <comment>desk.key.mark</comment>
+            <translation>marcado</translation>
+        </message>
+        <message>
+            <source>marked not valid</source>
+            <comment>desk.key.not_valid</comment>
+            <translation>marcada como no válida</translation>
+        </message>
+        <message>
+            <source>pause</source>
+            <comment>desk.key.pause</comment>
+            <translation>pausa</translation>
+        </message>
+        <message>
+            <source>every other repetition</source>
+            <comment>desk.key.repetition</comment>
+            <translation>una repetición de cada dos</translation>
+        </message>
+        <message>
+            <source>Last session: {day}</source>
             <comment>desk.last</comment>
-            <translation>última {day}</translation>
+            <translation>Última sesión: {day}</translation>
         </message>
         <message>
             <source>eyes in the head</source>
@@ -4125,9 +4180,9 @@
             <translation>y {count} más</translation>
         </message>
         <message>
-            <source>no plan at hand</source>
+            <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
-            <translation>sin plan disponible</translation>
+            <translation>Sin plan disponible</translation>
         </message>
         <message>
             <source>this folder has only the summary</source>
@@ -4250,6 +4305,16 @@
             <translation>Práctica</translation>
         </message>
         <message>
+            <source>Today's baseline is here. Set the ranges by it?</source>
+            <comment>desk.ranges</comment>
+            <translation>La referencia de hoy ya está. ¿Ajustar las amplitudes según ella?</translation>
+        </message>
+        <message>
+            <source>Set ranges in the plan</source>
+            <comment>desk.ranges.set</comment>
+            <translation>Ajustar amplitudes en el plan</translation>
+        </message>
+        <message>
             <source>People: {people}, sessions: {sessions}</source>
             <comment>desk.read</comment>
             <translation>Personas: {people}, sesiones: {sessions}</translation>
@@ -4325,9 +4390,9 @@
             <translation>{name} ({number} de {of})</translation>
         </message>
         <message>
-            <source>{share} % of bouts asked</source>
+            <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
-            <translation>{share} % de las prácticas pedidas</translation>
+            <translation>En {days} días: {share} % de las prácticas pedidas</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4380,9 +4445,9 @@
             <translation>una casilla por práctica: llena = medida, media = no vista por la cámara, vacía = pedida, no hecha</translation>
         </message>
         <message>
-            <source>Then</source>
+            <source>See</source>
             <comment>desk.then</comment>
-            <translation>Después</translation>
+            <translation>Ver</translation>
         </message>
         <message>
             <source>Review</source>
@@ -8250,9 +8315,14 @@
             <translation>esta es la propia sesión; nombre otro archivo para el informe</translation>
         </message>
         <message>
-            <source>Report to file, PDF ({ending})</source>
+            <source>Report to file, a page a session, PDF ({ending})</source>
             <comment>report.pdf</comment>
-            <translation>Informe para archivar, PDF ({ending})</translation>
+            <translation>Informe para archivar, una página por sesión, PDF ({ending})</translation>
+        </message>
+        <message>
+            <source>Report with all figures, PDF ({ending})</source>
+            <comment>report.pdf_details</comment>
+            <translation>Informe con todos los valores, PDF ({ending})</translation>
         </message>
         <message>
             <source>Table, a row a repetition ({ending})</source>
@@ -8268,6 +8338,11 @@
             <source>{path} is there already; choose it with its ending, or name another file</source>
             <comment>report.there</comment>
             <translation>{path} ya existe; elíjalo con su terminación o nombre otro archivo</translation>
+        </message>
+        <message>
+            <source>Table of practice and trends ({ending})</source>
+            <comment>report.trends_csv</comment>
+            <translation>Tabla de prácticas y tendencias ({ending})</translation>
         </message>
         <message>
             <source>Making the report ...</source>

@@ -1,0 +1,331 @@
+"""Practice and trends: what the desk shows of a person is what all documents say of them.
+
+Read back from screen, CSV, HTML, the PDF's text and FHIR, each in its own way, in English and
+where numbers have a decimal comma.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import re
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from fhir.resources.R4B.bundle import Bundle
+from pytestqt.qtbot import QtBot
+
+from tests.records.clinic import TODAY
+from tests.ui import axe
+from tests.ui import reading_documents as reading
+from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
+from tests.ui.test_report_page import NEEDS_BROWSER
+from tracker.records.figures import SessionFigures
+from tracker.records.index import read_folder
+from tracker.records.over_time import OverTime, over_time_of
+from tracker.records.people import people_of
+from ui import words
+from ui.cli import main
+from ui.commands.report import maker, read_records
+from ui.desk.trend_table import Heading
+from ui.desk.window import DeskWindow
+
+#: (exercise, figure) -> at first, lately, least, with a value, sessions, left out.
+Trends = dict[tuple[str, str], tuple[str | None, ...]]
+PRACTICE = (
+    *("Bouts on a day with practice", "Days with practice", "Days counted", "Bouts measured"),
+    *("Bouts not seen by the camera", "Bouts asked", "Days asked", "Done of what was asked"),
+)
+NUMBER = r"(\d+(?:[.,]\d+)?)"
+#: What has no baseline, one, figures in doubt, and skipped days.
+PEOPLE = ("robin", "finch", "plover", "wren", "heron")
+
+
+def plain(text: str) -> str | None:
+    """The number in a cell, with a point, whatever stands around it; None without one."""
+    found = re.search(NUMBER, text)
+    return None if found is None else found[1].replace(",", ".")
+
+
+# --- from the screen ---
+
+
+def from_screen(window: DeskWindow) -> Trends:
+    """What the table says, and what a screen reader is told of its chart."""
+    out: Trends = {}
+    for row in window.person_page.trends.trends.rows:
+        if isinstance(row, Heading):
+            continue
+        _, first, last, verdict, chart = row.cells
+        with_value, sessions, _ = re.findall(r"\d+", chart)
+        # The smallest change stands where none is called; that some were left out, behind it.
+        least = None
+        if row.change.verdict == "no_change":
+            least = re.search(rf"(?:±|below |unter ){NUMBER}", verdict)
+            assert least is not None, verdict
+        left_out = re.search(r"; [^;]*?(\d+)[^;\d]*$", verdict)
+        count = left_out[1] if left_out and row.change.left_out else "0"
+        key = (row.series.exercise, f"{row.series.form}/{row.series.figure}.{row.series.side}")
+        ends = (plain(first), plain(last), None if least is None else plain(least[1]))
+        out[key] = (*ends, with_value, sessions, count)
+    return out
+
+
+def practice_on_screen(window: DeskWindow) -> list[str]:
+    text = window.person_page.practice.text()
+    return [n.replace(",", ".") for n in re.findall(NUMBER, text)][:8]
+
+
+# --- from the documents ---
+
+
+def names_of(one: OverTime) -> dict[tuple[str, str], tuple[str, str]]:
+    """Exercise and figure as they are printed -> by key, as the screen's rows have them."""
+    out = {}
+    for t in one.trends:
+        exercise, form, figure = t.key.split("/")
+        name, _, side = figure.partition(".")
+        key = ("" if exercise == "session" else exercise, f"{form}/{name}.{side}")
+        out[t.where, t.name] = key
+    return out
+
+
+def from_csv(data: bytes, one: OverTime, comma: bool) -> tuple[Trends, list[str]]:
+    text = io.StringIO(data.decode("utf-8-sig"), newline="")
+    rows = list(csv.DictReader(text, delimiter=";" if comma else ","))
+
+    def number(cell: str) -> str | None:
+        assert ("." if comma else ",") not in cell
+        return cell.replace(",", ".") or None
+
+    by_name = names_of(one)
+    out, practice = {}, {}
+    columns = ("at first", "lately", "smallest change told")
+    counts = ("sessions measured", "sessions", "sessions left out")
+    for row in rows:
+        if row["exercise"] == "practice":
+            practice[row["figure"]] = number(row["lately"])
+            continue
+        key = by_name[row["exercise"], row["figure"]]
+        out[key] = tuple(number(row[c]) for c in (*columns, *counts))
+    return out, [practice[name] or "" for name in PRACTICE]
+
+
+def from_html(text: str, one: OverTime) -> tuple[Trends, list[str]]:
+    html = reading.parsed_html(text)
+    out: Trends = {}
+    for (where, name), key in names_of(one).items():
+        table = html.tables[f"Trends of {where}: {one.person}"]
+        cells = table.get(name) or table[f"{name} (affected side)"]
+        ends = [plain(cells[c]) for c in ("At first", "Lately", "Least told")]
+        counts = re.findall(r"\d+", cells["Sessions measured"])
+        out[key] = (*ends, *counts)
+    facts = html.facts["session"]
+    return out, [plain(facts[name]) or "" for name in PRACTICE]
+
+
+VALUE = (
+    r"(?!\d+ answers)(?:\d+(?:\.\d+)? ?(?:of 10|°/s|°|mm/s|mm|%|beats/min|min|s\b)?|not measured)"
+)
+
+
+def from_pdf(data: bytes, one: OverTime) -> tuple[Trends, list[str]]:
+    text = reading.pdf_text(data)
+    text = re.sub(rf"{re.escape(one.person)} over time Page \d+ of \d+", "", text)
+    head = "Figure At first Lately Least told Change Compared Sessions measured"
+    text = " ".join(text.split()).replace(head, "")
+    text = " ".join(text.split())
+    out: Trends = {}
+    at = 0
+    for (where, name), key in names_of(one).items():
+        at = text.index(f"{name} ", at) if where in text else -1
+        rest = text[at + len(name) :].removeprefix(" (affected side)")
+        row = re.match(rf"((?: {VALUE})*) (.*?) (\d+) of (\d+), (\d+) left out", rest)
+        assert row is not None, (where, name, rest[:200])
+        values = re.findall(VALUE, row[1])
+        told = {1: [None, *values, None], 2: [*values, None], 3: values}[len(values)]
+        ends = [None if v is None else plain(v) for v in told]
+        out[key] = (*ends, *row.groups()[2:])
+    practice = []
+    for name in PRACTICE:
+        found = re.search(rf"{name}: {NUMBER}", text)
+        practice.append("" if found is None else found[1])
+    return out, practice
+
+
+def from_fhir(text: str, one: OverTime) -> tuple[Trends, list[str]]:
+    Bundle.model_validate_json(text)
+    by_name = names_of(one)
+    out: Trends = {}
+    practice: dict[str, str] = {}
+    for entry in json.loads(text)["entry"]:
+        found = entry["resource"]
+        code = found.get("code", {}).get("coding", [{}])[0].get("code")
+        if code not in ("trend", "practice"):
+            continue
+        parts = {
+            c["code"]["coding"][0]["code"]: _amount(c.get("valueQuantity"))
+            for c in found.get("component", ())
+        }
+        if code == "trend":
+            where, _, name = found["code"]["text"].partition(": ")
+            order = ("first", "last", "least", "measured", "sessions", "left_out")
+            key = by_name[where, name.removesuffix(", affected side")]
+            out[key] = tuple(parts[f"trend.{n}"] for n in order)
+        else:
+            texts = [c["code"]["text"] for c in found["component"]]
+            practice = dict(zip(texts, (v or "" for v in parts.values()), strict=True))
+    return out, [practice[name] for name in PRACTICE]
+
+
+#: UCUM code -> decimals of the trade: what is shown has no more.
+_DECIMALS = {"deg": 1, "s": 1, "min": 1, "{score}": 1, "/d": 1, "d/wk": 1}
+
+
+def _amount(quantity: dict[str, Any] | None) -> str | None:
+    if quantity is None:
+        return None
+    value = quantity["value"]
+    return str(value) if isinstance(value, int) else f"{value:.{_DECIMALS[quantity['code']]}f}"
+
+
+def documents_of(
+    root: Path, window: DeskWindow, one: OverTime, comma: bool
+) -> Iterator[tuple[str, tuple[Trends, list[str]]]]:
+    page = window.person_page
+    assert page.person is not None
+    paths = [root / r.place for r in page.person.rows[-1:]]
+    records: list[SessionFigures] = read_records(paths)
+
+    def make(kind: str) -> Any:
+        return maker(kind, "a4", comma=comma)(records, (), [one])
+
+    yield "csv", from_csv(make("trends_csv"), one, comma)
+    yield "html", from_html(make("html"), one)
+    yield "pdf", from_pdf(make("pdf"), one)
+    yield "fhir", from_fhir(make("fhir"), one)
+
+
+def without_unshown_least(found: Trends, seen: Trends) -> Trends:
+    """The screen has the smallest change only where none is called."""
+    return {
+        key: (*v[:2], v[2] if seen[key][2] is not None else None, *v[3:])
+        for key, v in found.items()
+    }
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_practice_and_trends_on_the_screen_are_those_of_each_document(
+    open_desk: Callable[..., DeskWindow],  # noqa: F811
+    folder: Path,  # noqa: F811
+    spoken: Any,
+    language: str,
+) -> None:
+    spoken(language)
+    window = open_desk()
+    compared = 0
+    for name in PEOPLE:
+        choose(window, name)
+        (one,) = window.person_page.report.over_time()
+        seen, practice = from_screen(window), practice_on_screen(window)
+        assert len(seen) == len(one.trends) > 15 and len(practice) == 8
+        for kind, (trends, told) in documents_of(folder, window, one, language == "de"):
+            assert without_unshown_least(trends, seen) == seen, (name, kind)
+            assert told == practice, (name, kind)
+            compared += len(trends)
+    assert compared > 4 * 5 * 15
+
+
+def test_another_persons_documents_do_not_read_as_the_screen(
+    open_desk: Callable[..., DeskWindow],  # noqa: F811
+    folder: Path,  # noqa: F811
+) -> None:
+    """The comparison can fail: other sessions give other figures, in each document."""
+    window = open_desk()
+    choose(window, "heron")
+    seen, practice = from_screen(window), practice_on_screen(window)
+    person = window.person_page.person
+    assert person is not None
+    fewer = over_time_of(person, person.rows[:-2])
+    for kind, (trends, told) in documents_of(folder, window, fewer, comma=False):
+        differ = {k for k in seen if without_unshown_least(trends, seen).get(k) != seen[k]}
+        assert len(differ) > 10, kind
+        # Practice is not filtered.
+        assert told == practice, kind
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_the_repetitions_on_the_screen_are_those_of_the_table(
+    open_desk: Callable[..., DeskWindow],  # noqa: F811
+    qtbot: QtBot,
+    spoken: Any,
+    language: str,
+) -> None:
+    spoken(language)
+    window = open_desk()
+    open_last(window, qtbot, "heron")
+    page = window.session_page
+    comma = language == "de"
+    person = window.person_page.person
+    assert person is not None
+    records = read_records([page.folder / person.rows[-1].place])
+    data = maker("repetitions_csv", "a4", comma=comma)(records, (), ())
+    assert isinstance(data, bytes)
+    text = io.StringIO(data.decode("utf-8-sig"), newline="")
+    rows = list(csv.DictReader(text, delimiter=";" if comma else ","))
+    sign = "," if comma else "."
+    wanted = [
+        (r["repetition"], r["turn 1 amplitude (deg)"], r["turn 2 amplitude (deg)"]) for r in rows
+    ]
+    assert all(sign in far for _, *both in wanted for far in both)
+    word = words.say("desk.rep", number=0).split()[0]
+    lines = [page.what.item(k).text().split("  ", 1)[1] for k in range(page.what.count())]
+    found = [tuple(re.findall(r"\d+(?:[.,]\d+)?", t)) for t in lines if t.startswith(word)]
+    assert len(found) >= 4 and found == wanted[: len(found)]
+
+
+# --- the command, and the page ---
+
+
+def test_the_command_makes_them_of_a_folder(
+    small_clinic: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str], qapp: object
+) -> None:
+    summary = str(next(small_clinic.glob("wren/*/summary.json")))
+    out = tmp_path / "t.csv"
+    assert main(["report", summary, "--trends-csv", str(out)]) == 2
+    assert "needs --trends FOLDER" in capsys.readouterr().err
+    assert main(["report", summary, "--trends", str(tmp_path / "no"), "--csv", str(out)]) == 2
+    assert "no such folder" in capsys.readouterr().err
+    call = ["report", summary, "--trends", str(small_clinic), "--decimal", "comma"]
+    assert main([*call, "--trends-csv", str(out), "--html", str(tmp_path / "w.html")]) == 0
+    rows = list(csv.DictReader(io.StringIO(out.read_text("utf-8-sig")), delimiter=";"))
+    assert {r["person"] for r in rows} == {"wren"}
+    assert any(re.fullmatch(r"\d+,\d", r["lately"]) for r in rows)
+    assert "wren over time" in (tmp_path / "w.html").read_text("utf-8")
+
+
+@NEEDS_BROWSER
+@pytest.mark.slow
+def test_the_page_over_time_passes_the_checker(small_clinic: Path, tmp_path: Path) -> None:
+    people = {p.name: p for p in people_of(read_folder(small_clinic), TODAY)}
+    records = read_records(sorted(small_clinic.glob("teal/*/summary.json"))[:2])
+    html = maker("html", "a4")(records, (), [over_time_of(people["teal"])])
+    assert isinstance(html, str)
+    assert axe.check(html, tmp_path)["violations"] == []
+
+
+@pytest.mark.usefixtures("qapp")
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_no_word_of_its_pages_is_over_another(small_clinic: Path, paper: str) -> None:
+    from tests.ui.test_report_one_page import LEAST_POINTS, sizes
+    from tests.ui.test_report_page import _overlap, _pairs
+
+    people = {p.name: p for p in people_of(read_folder(small_clinic), TODAY)}
+    records = read_records(sorted(small_clinic.glob("teal/*/summary.json"))[:2])
+    data = maker("pdf", paper)(records, (), [over_time_of(people["teal"])])
+    assert isinstance(data, bytes)
+    assert [p for p in _pairs(reading.pdf_words(data)) if _overlap(*p)] == []
+    assert min(sizes(data)) >= LEAST_POINTS
