@@ -56,20 +56,24 @@ def noise(number: int, high: int, wide: int) -> Any:
     return np.repeat(grey[:, :, None], 3, axis=2)
 
 
-def has_reader() -> bool:
-    """Whether the program that reads pictures is there."""
-    return shutil.which("tesseract") is not None
+def reads() -> list[str]:
+    """Languages that the program that reads pictures knows; none where it is missing."""
+    if shutil.which("tesseract") is None:
+        return []
+    command = ["tesseract", "--list-langs"]
+    done = subprocess.run(command, capture_output=True, text=True, check=True, timeout=60)
+    return done.stdout.split()
 
 
 #: Height of a line of text that the reader is given, and the room around it.
 LINE_PX, ROOM_PX = 64, 24
 
 
-def read(lines: Sequence[Any], folder: Path) -> str:
+def read(lines: Sequence[Any], folder: Path, language: str = "eng") -> str:
     """Lines of text cut out of a picture, as the program ``tesseract`` reads them."""
     path = folder / "lines.png"
     cv2.imwrite(str(path), page_of(lines))
-    command = ["tesseract", str(path), "-", "--psm", "6", "-l", "eng"]
+    command = ["tesseract", str(path), "-", "--psm", "6", "-l", language]
     # Its threads wait for each other longer than they work.
     alone = {**os.environ, "OMP_THREAD_LIMIT": "1"}
     done = subprocess.run(

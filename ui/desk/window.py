@@ -30,7 +30,7 @@ from PySide6.QtWidgets import (
 
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
-from ui import theme, words
+from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
@@ -370,6 +370,10 @@ class DeskWindow(QWidget):
     def _fault_text(self, percent: int) -> None:
         self.fault_list.setFont(theme.font("desk", percent))
         self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
+
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Tab goes through the window as it is read."""
+        return tab_order.step(self, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End what goes on beside the window; an unsaved plan keeps it open."""
