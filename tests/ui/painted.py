@@ -20,8 +20,10 @@ from PySide6.QtGui import (
     QPaintDevice,
     QPaintEngine,
     QPainterPath,
+    QPalette,
     QPen,
     QRegion,
+    QTextDocumentFragment,
 )
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -308,11 +310,23 @@ def cut_texts(window: QWidget) -> list[str]:
         named = name_of(widget, run)
         if how := cut(widget, run):
             faults.append(f"{named} {how}")
-        if run.text.rstrip().endswith("…"):
+        if run.text.rstrip().endswith("…") and not _told_in_full(widget, run):
             faults.append(f"{named} is shortened")
         if in_full_sight(widget, run.box):
             placed.append((run.box.translated(_corner(window, widget)), named))
     return faults + _over_each_other(placed)
+
+
+def _told_in_full(widget: QWidget, run: Run) -> bool:
+    """Whether a line of a list that is shortened gives all of its words to pointer and reader."""
+    view = widget.parentWidget()
+    if not isinstance(view, QAbstractItemView):
+        return False
+    index, start = view.indexAt(run.box.center().toPoint()), run.text.rstrip(" …")
+    said = str(index.data(Qt.ItemDataRole.AccessibleTextRole) or "")
+    tip = QTextDocumentFragment.fromHtml(str(index.data(Qt.ItemDataRole.ToolTipRole) or ""))
+    # What stands before a word alone ("Then:") may be left out there.
+    return start[len(start) // 2 :] in " ".join(tip.toPlainText().split()) and bool(said)
 
 
 def faint_texts(window: QWidget, picture: Any, least_ratio: float) -> list[str]:
@@ -400,8 +414,11 @@ def faint_shapes(window: QWidget, picture: Any, least_ratio: float) -> list[str]
         if not paints_itself(widget) or isinstance(widget, MovementPicture | HeadOutline):
             continue
         at = _corner(window, widget)
+        role = QPalette.ColorRole
+        grounds = {widget.palette().color(r).name() for r in (role.Window, role.Base)}
         for box, inks, half in _shapes_by_place(painted_by(widget).shapes):
-            if not in_full_sight(widget, box):
+            # What lines and words are drawn on is no shape.
+            if not in_full_sight(widget, box) or set(_names(inks)) <= grounds:
                 continue
             rim = _rim(picture, window, box.adjusted(-half, -half, half, half).translated(at))
             if rim is None:

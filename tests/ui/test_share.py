@@ -469,14 +469,11 @@ def test_a_call_can_be_read(
 
 
 def cut_out(frame: Any, window: Any, board: Any, box: QRect) -> Any:
-    """A part of the board in a received picture."""
+    """A text of the board in a received picture, without the lines above and below it."""
     scale = frame.shape[1] / window.width()
-    at = board.mapTo(window, box.topLeft())
-    left, top = int((at.x() - 6) * scale), int((at.y() - 6) * scale)
-    right, bottom = (
-        int((at.x() + box.width() + 6) * scale) + 1,
-        int((at.y() + box.height() + 6) * scale) + 1,
-    )
+    whole = QRect(board.mapTo(window, box.topLeft()), box.size()).adjusted(-6, -2, 6, 2)
+    left, top = int(whole.left() * scale), int(whole.top() * scale)
+    right, bottom = int((whole.right() + 1) * scale) + 1, int((whole.bottom() + 1) * scale) + 1
     return frame[max(top, 0) : bottom, max(left, 0) : right]
 
 

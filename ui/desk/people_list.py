@@ -174,7 +174,8 @@ def _wrapped(painter: QPainter, box: QRect, text: str) -> None:
     """Two lines at most; what doesn't fit ends with dots."""
     metrics = painter.fontMetrics()
     words_left, first = text.split(" "), ""
-    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= box.width():
+    # Widths are rounded: at the very edge dots would take the place of a word.
+    while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") < box.width():
         first = f"{first} {words_left.pop(0)}".strip()
     line = metrics.height()
     top = QRect(box.left(), box.top(), box.width(), line)

@@ -40,10 +40,12 @@ from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
 from ui.desk.small import desk_words, row_of, small_button
 from ui.desk.together import new_session_folder, plan_path
+from ui.desk.trace_view import TraceView
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
 from ui.settings import Settings
 from ui.widgets.basic import Words
+from ui.widgets.focus_frame import FocusFrame
 from ui.widgets.paths import shown_path
 
 TICK_MS = 100
@@ -106,6 +108,7 @@ class DeskWindow(QWidget):
         self.stack = QStackedWidget()
         self.appearance = Appearance(self, settings, also=self._fault_text)
         self._arrange()
+        self._ring = FocusFrame(self, (TraceView,))
         self._connect()
         self.appearance.draw_text()
         self._looked_s = 0.0
