@@ -103,8 +103,11 @@ def page_of(lines: Sequence[Any]) -> Any:
 
 
 def wrong_characters(wanted: str, found: str) -> int:
-    """Number of characters that were put in, left out or read as others (spaces left out)."""
-    a, b = wanted.replace(" ", ""), found.replace(" ", "")
+    """Number of characters that were put in, left out or read as others.
+
+    Spaces are left out, and a dash that is read as a hyphen is read.
+    """
+    a, b = (text.replace(" ", "").replace("–", "-").replace("—", "-") for text in (wanted, found))
     row = list(range(len(b) + 1))
     for i, one in enumerate(a, 1):
         before, row[0] = row[0], i

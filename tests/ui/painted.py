@@ -323,8 +323,10 @@ def _told_in_full(widget: QWidget, run: Run) -> bool:
     if not isinstance(view, QAbstractItemView):
         return False
     index, start = view.indexAt(run.box.center().toPoint()), run.text.rstrip(" …")
-    said = str(index.data(Qt.ItemDataRole.AccessibleTextRole) or "")
-    tip = QTextDocumentFragment.fromHtml(str(index.data(Qt.ItemDataRole.ToolTipRole) or ""))
+    role = Qt.ItemDataRole
+    # Without words of its own a reader says what the model has, not what is painted.
+    said = str(index.data(role.AccessibleTextRole) or index.data(role.DisplayRole) or "")
+    tip = QTextDocumentFragment.fromHtml(str(index.data(role.ToolTipRole) or ""))
     # What stands before a word alone ("Then:") may be left out there.
     return start[len(start) // 2 :] in " ".join(tip.toPlainText().split()) and bool(said)
 
