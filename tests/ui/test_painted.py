@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -84,3 +85,69 @@ def test_all_that_the_desk_paints_can_be_read(
     for name in walk_desk(window, qtbot):
         faults += [f"{name}: {fault}" for fault in faults_of(window, DESK_PX)]
     assert not faults, "\n".join(dict.fromkeys(faults))
+
+
+class _Wrong(QWidget):
+    """Paints by itself what must not be."""
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor("#ffffff"))
+        font = painter.font()
+        font.setPixelSize(24)
+        painter.setFont(font)
+        painter.setPen(QColor("#000000"))
+        painter.drawText(20, 40, "whole")
+        painter.drawText(360, 40, "beyond the side")
+        painter.drawText(20, 100, "one over")
+        painter.drawText(30, 105, "another")
+        painter.drawText(20, 140, "short…")
+        painter.setPen(QColor("#999999"))
+        painter.drawText(20, 180, "faint")
+        font.setPixelSize(11)
+        painter.setFont(font)
+        painter.setPen(QColor("#000000"))
+        painter.drawText(20, 220, "tiny")
+
+
+def test_what_is_wrong_is_found(qtbot: QtBot) -> None:
+    window = QWidget()
+    window.resize(400, 300)
+    wrong = _Wrong(window)
+    wrong.resize(400, 300)
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    cut = cut_texts(window)
+    assert len(cut) == 3
+    assert any("beyond the side" in f and "is cut at its side" in f for f in cut)
+    assert any("one over" in f and "another" in f for f in cut)
+    assert any("short…" in f and "shortened" in f for f in cut)
+    faint = faint_texts(window, pixels(window.grab().toImage()), WORDS_LEAST)
+    assert len(faint) == 1 and "faint" in faint[0] and "2.8:1" in faint[0]
+    small = small_texts(window, DESK_PX)
+    assert len(small) == 1 and "tiny" in small[0] and "11 px" in small[0]
+    assert len(low_texts(window, 0.05)) == 1
+
+
+class _Pale(QWidget):
+    """A square that is hardly other than its ground, and one that is."""
+
+    __module__ = "ui.made_up"
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(20, 20, 40, 40, QColor("#e0e0e0"))
+        painter.fillRect(100, 20, 40, 40, QColor("#555555"))
+
+
+def test_a_pale_shape_is_found(qtbot: QtBot) -> None:
+    window = QWidget()
+    window.resize(200, 100)
+    pale = _Pale(window)
+    pale.resize(200, 100)
+    qtbot.addWidget(window)
+    with qtbot.waitExposed(window):
+        window.show()
+    found = faint_shapes(window, pixels(window.grab().toImage()), SHAPES_LEAST)
+    assert len(found) == 1 and "(20, 20, 40, 40)" in found[0]
