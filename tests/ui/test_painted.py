@@ -137,6 +137,7 @@ class _Pale(QWidget):
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor("#ffffff"))
         painter.fillRect(20, 20, 40, 40, QColor("#e0e0e0"))
         painter.fillRect(100, 20, 40, 40, QColor("#555555"))
 
