@@ -16,7 +16,7 @@ from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
 from tracker.practice.tasks import SINCE_LAST, AskScores, AskSinceLast, DoSet, Task
-from ui import words
+from ui import tab_order, words
 from ui.any_key import AnyKey
 from ui.appearance import Appearance
 from ui.begun_from_desk import begin_baseline
@@ -428,6 +428,10 @@ class Window(QWidget):
     def switch_full_screen(self) -> None:
         """Full screen and back."""
         self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
+
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Tab goes through the window as it is read."""
+        return tab_order.step(self, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Save what there is, end the measuring, remember the window."""

@@ -57,6 +57,7 @@ TROUBLES = frozenset(
     {
         SourceState.no_camera,
         SourceState.busy,
+        SourceState.perhaps_busy,
         SourceState.no_permission,
         SourceState.unplugged,
         SourceState.hanging,

@@ -421,6 +421,15 @@ def run_checks(folder: Path, pytest_words: Sequence[str]) -> int:
     return 1 if failed else 0
 
 
+def missing_readers() -> list[str]:
+    """Packages of what reads in the tests what a video call leaves of the window."""
+    found = shutil.which("tesseract")
+    if not found:
+        return ["tesseract-ocr", "tesseract-ocr-deu"]
+    known = subprocess.run([found, "--list-langs"], check=False, capture_output=True, text=True)
+    return [] if "deu" in known.stdout.split() else ["tesseract-ocr-deu"]
+
+
 def programs_for(stage: str, words: Sequence[str]) -> list[str]:
     """Packages of programs that a command needs and that are missing.
 
@@ -431,9 +440,8 @@ def programs_for(stage: str, words: Sequence[str]) -> list[str]:
         return []
     needs_server = stage == "test" or (words[:1] == ["demo"] and not has_screen())
     wanted = ["xvfb"] if needs_server and not shutil.which("Xvfb") else []
-    if stage == "test" and not shutil.which("tesseract"):
-        # Reads what a video call leaves of the window.
-        wanted.append("tesseract-ocr")
+    if stage == "test":
+        wanted += missing_readers()
     for_ci = stage == "test" and bool(os.environ.get("CI"))
     return wanted + (["chromium"] if for_ci and not shutil.which("chromium") else [])
 

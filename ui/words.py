@@ -144,6 +144,16 @@ WORDS: dict[str, object] = {
         "Close the other program. In a video call, switch your video off there and share this "
         "window. To stand you then need a helper in the room, or a second device that shows you.",
     ),
+    "trouble.perhaps_busy": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera gives no picture. Perhaps another program is using it."
+    ),
+    "trouble.perhaps_busy.do": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Close the other program. In a video call, switch your video off there and share this "
+        "window. To stand you then need a helper in the room, or a second device that shows you. "
+        "If it is not that, open the cover of the camera, or allow the camera in the settings of "
+        "your computer under Privacy.",
+    ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -56,20 +56,24 @@ def noise(number: int, high: int, wide: int) -> Any:
     return np.repeat(grey[:, :, None], 3, axis=2)
 
 
-def has_reader() -> bool:
-    """Whether the program that reads pictures is there."""
-    return shutil.which("tesseract") is not None
+def reads() -> list[str]:
+    """Languages that the program that reads pictures knows; none where it is missing."""
+    if shutil.which("tesseract") is None:
+        return []
+    command = ["tesseract", "--list-langs"]
+    done = subprocess.run(command, capture_output=True, text=True, check=True, timeout=60)
+    return done.stdout.split()
 
 
 #: Height of a line of text that the reader is given, and the room around it.
 LINE_PX, ROOM_PX = 64, 24
 
 
-def read(lines: Sequence[Any], folder: Path) -> str:
+def read(lines: Sequence[Any], folder: Path, language: str = "eng") -> str:
     """Lines of text cut out of a picture, as the program ``tesseract`` reads them."""
     path = folder / "lines.png"
     cv2.imwrite(str(path), page_of(lines))
-    command = ["tesseract", str(path), "-", "--psm", "6", "-l", "eng"]
+    command = ["tesseract", str(path), "-", "--psm", "6", "-l", language]
     # Its threads wait for each other longer than they work.
     alone = {**os.environ, "OMP_THREAD_LIMIT": "1"}
     done = subprocess.run(
@@ -99,8 +103,11 @@ def page_of(lines: Sequence[Any]) -> Any:
 
 
 def wrong_characters(wanted: str, found: str) -> int:
-    """Number of characters that were put in, left out or read as others (spaces left out)."""
-    a, b = wanted.replace(" ", ""), found.replace(" ", "")
+    """Number of characters that were put in, left out or read as others.
+
+    Spaces are left out, and a dash that is read as a hyphen is read.
+    """
+    a, b = (text.replace(" ", "").replace("–", "-").replace("—", "-") for text in (wanted, found))
     row = list(range(len(b) + 1))
     for i, one in enumerate(a, 1):
         before, row[0] = row[0], i

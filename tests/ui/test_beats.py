@@ -9,12 +9,15 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import QBuffer
+from PySide6.QtMultimedia import QAudioFormat
 
-from ui.beats import beat_times_s, beats_until, shown_side
+from ui.beats import Tempo, beat_times_s, beats_until, shown_side
 from ui.sound import (
     LEFT_HZ,
     RATE_HZ,
     RIGHT_HZ,
+    QtBeats,
     beat_samples,
     has_sound_device,
     make_beats,
@@ -31,11 +34,77 @@ def test_ticks_lie_within_a_millisecond_in_the_buffer(tempo: float) -> None:
     assert len(positions) == round(tempo)
 
 
-def test_the_rendered_sound_begins_where_the_ticks_should() -> None:
-    sound = np.abs(render_beats(60.0, 5.0).astype(float))
-    loud = np.flatnonzero(sound > 500)
-    starts = loud[np.insert(np.diff(loud) > RATE_HZ / 2, 0, True)] / RATE_HZ
-    assert np.abs(starts - np.arange(5)).max() < 1e-3
+#: A set's tempo: the same throughout, from the slowest to the fastest, or changing evenly.
+TEMPI = (20.0, 47.0, 60.0, 97.3, 180.0, (40.0, 80.0), (120.0, 60.0), (30.0, 180.0), (60.0, 60.01))
+
+
+def true_beats_s(tempo: Tempo, lasts_s: float) -> np.ndarray:
+    """When the beats should fall: the tempo summed up in steps of 0.05 ms, and no formula."""
+    step_s = 5e-5
+    first, last = tempo if isinstance(tempo, tuple) else (tempo, tempo)
+    middles = (np.arange(round(lasts_s / step_s)) + 0.5) * step_s
+    passed = np.cumsum((first + (last - first) * middles / lasts_s) / 60.0) * step_s
+    beats = np.arange(1, int(passed[-1] - 1e-6) + 1)
+    return np.concatenate([[0.0], (np.searchsorted(passed, beats) + 1) * step_s])
+
+
+def onsets(sound: np.ndarray) -> np.ndarray:
+    """Samples at which a sound comes out of silence; a tick's own first sample is 0."""
+    heard = np.flatnonzero(sound)
+    # A tick swings through 0 now and then, but is never silent for a hundredth of a second.
+    new = np.insert(np.diff(heard) > RATE_HZ / 100, 0, True)
+    return heard[new] - 1
+
+
+@pytest.mark.parametrize("lasts_s", [20.0, 61.7, 120.0])
+@pytest.mark.parametrize("tempo", TEMPI)
+def test_every_tick_of_a_set_lies_within_a_millisecond_in_the_buffer(
+    tempo: Tempo, lasts_s: float
+) -> None:
+    """Looked for in the sound itself, from the first tick to the last."""
+    sound = render_beats(tempo, lasts_s)
+    assert len(sound) == round(lasts_s * RATE_HZ)
+    found, true = onsets(sound) / RATE_HZ, true_beats_s(tempo, lasts_s)
+    assert len(found) == len(true)
+    assert np.abs(found - true).max() < 1e-3
+
+
+@pytest.mark.parametrize("tempo", TEMPI)
+def test_both_sides_take_turns_and_right_begins(tempo: Tempo) -> None:
+    sound = render_beats(tempo, 30.0)
+    starts = onsets(sound)
+    for k, start in enumerate(starts):
+        part = sound[start : start + len(tick(RIGHT_HZ))]
+        side = tick(RIGHT_HZ if k % 2 == 0 else LEFT_HZ)[: len(part)]
+        assert (part == side).all()
+
+
+def test_the_device_is_given_that_buffer_and_told_its_rate(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The device itself isn't heard here: what Qt is handed is looked at."""
+    given: list[tuple[bytes, int, int, int]] = []
+
+    class Sink:
+        def __init__(self, _device: object, form: QAudioFormat) -> None:
+            self.form = form
+
+        def start(self, buffer: QBuffer) -> None:
+            form = self.form
+            data = bytes(buffer.readAll().data())
+            given.append((data, form.sampleRate(), form.channelCount(), form.bytesPerSample()))
+
+        def stop(self) -> None: ...
+
+    class Devices:
+        @staticmethod
+        def defaultAudioOutput() -> None: ...
+
+    monkeypatch.setattr("PySide6.QtMultimedia.QAudioSink", Sink)
+    # Asking for real ones warns aloud where there is no sound system.
+    monkeypatch.setattr("PySide6.QtMultimedia.QMediaDevices", Devices)
+    beats = QtBeats()
+    beats.start((50.0, 90.0), 12.0)
+    beats.stop()
+    assert given == [(render_beats((50.0, 90.0), 12.0).tobytes(), RATE_HZ, 1, 2)]
 
 
 def test_right_and_left_sound_different() -> None:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import time
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from sample_clips import shipped_clip
+from tests.ui.blocking import Gauge
 from tracker.session.stage import load_stage_log, stage_path_of
 from tracker.vision.clips import open_clip
 from tracker.vision.messages import Begin
@@ -67,6 +69,25 @@ def test_what_memory_grows_by_is_told_once_all_is_loaded() -> None:
     assert live.LiveFigures(memory=loading + later[:3]).grows_mb_hour() is None
 
 
+def watch_blocks(monkeypatch: pytest.MonkeyPatch) -> list[float]:
+    """The longest block of the stretch looked at, less the wait for others, once it has ended."""
+    gauges: list[Gauge] = []
+    found: list[float] = []
+    state = live._Look._state
+
+    def told(look: Any) -> Any:
+        """What is noted at the begin of the stretch, and at its end."""
+        if gauges:
+            gauges[0].stop()
+            found.append(gauges[0].own_s)
+        else:
+            gauges.append(Gauge())
+        return state(look)
+
+    monkeypatch.setattr(live._Look, "_state", told)
+    return found
+
+
 @pytest.mark.alone
 @pytest.mark.slow
 @pytest.mark.gui
@@ -75,6 +96,7 @@ def test_a_short_practice_is_seen_and_what_it_records_stays_apart(
 ) -> None:
     monkeypatch.setattr(live, "LEAD_S", 4.0)
     monkeypatch.setattr(live, "FIT_S", 7.0)
+    blocks_s = watch_blocks(monkeypatch)
     lines = {line[:34].strip(): line[34:].split() for line in live_table(CLIP, 4.0)}
     given, dropped = map(int, lines["pictures given, and dropped"])
     # The feed tells its numbers four times a second.
@@ -82,6 +104,10 @@ def test_a_short_practice_is_seen_and_what_it_records_stays_apart(
     middle, most, unit = lines["capture to screen, median and 95 %"]
     assert 5.0 < float(middle) <= float(most) and unit == "ms"
     assert float(lines["the program / (decode + landmarks)"][0]) > 0.2
+    # Issue 5's own demand, while it measures; dropped pictures and the time to the screen hang on
+    # what else the machine does, and are held to nothing here.
+    (own_s,) = blocks_s
+    assert own_s < 0.05, f"the window was blocked for {1000 * own_s:.0f} ms"
     assert not (private_data_folder / "sessions").exists()
 
 

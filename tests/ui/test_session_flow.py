@@ -247,7 +247,7 @@ def test_the_eye_targets_jump_with_the_beat(fake: FakeWorld, live: Director) -> 
 
 @pytest.mark.parametrize(
     "state",
-    ["no_camera", "busy", "no_permission", "unplugged", "hanging", "failed"],
+    ["no_camera", "busy", "perhaps_busy", "no_permission", "unplugged", "hanging", "failed"],
 )
 def test_each_trouble_is_kept_and_goes_when_pictures_come(
     fake: FakeWorld, live: Director, state: str

@@ -241,12 +241,16 @@ def test_a_browser_is_brought_for_ci_alone(monkeypatch: pytest.MonkeyPatch) -> N
     monkeypatch.setattr(start.sys, "platform", "linux")
     monkeypatch.setattr(start.shutil, "which", lambda _: None)
     monkeypatch.delenv("CI", raising=False)
-    assert start.programs_for("test", ["test"]) == ["xvfb", "tesseract-ocr"]
+    readers = ["tesseract-ocr", "tesseract-ocr-deu"]
+    assert start.programs_for("test", ["test"]) == ["xvfb", *readers]
     monkeypatch.setenv("CI", "true")
-    assert start.programs_for("test", ["test"]) == ["xvfb", "tesseract-ocr", "chromium"]
+    assert start.programs_for("test", ["test"]) == ["xvfb", *readers, "chromium"]
     assert start.programs_for("run", ["plan"]) == []
     monkeypatch.setattr(start.shutil, "which", lambda name: f"/usr/bin/{name}")
-    assert start.programs_for("test", ["test"]) == []
+    for languages, wanted in (("deu eng osd", []), ("eng osd", ["tesseract-ocr-deu"])):
+        told = subprocess.CompletedProcess([], 0, stdout=languages)
+        monkeypatch.setattr(start.subprocess, "run", lambda *_a, told=told, **_k: told)
+        assert start.programs_for("test", ["test"]) == wanted
 
 
 @pytest.mark.parametrize(

@@ -66,7 +66,15 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     fake.service.picture = grey_picture()
     feed(fake.service, director, 0.5, seen)
     yield "camera"
-    for state in ("no_camera", "busy", "no_permission", "unplugged", "hanging", "failed"):
+    for state in (
+        "no_camera",
+        "busy",
+        "perhaps_busy",
+        "no_permission",
+        "unplugged",
+        "hanging",
+        "failed",
+    ):
         fake.service.news.append(SourceChanged(SourceState(state)))
         director.tick()
         yield state

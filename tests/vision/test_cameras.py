@@ -164,9 +164,9 @@ def test_a_device_that_gives_no_pictures(tree: DeviceTree) -> None:
 @pytest.mark.parametrize(
     ("platform", "name", "closed", "mute"),
     [
-        ("win32", "", SourceState.no_camera, SourceState.busy),
-        ("win32", "Webcam", SourceState.busy, SourceState.busy),
-        ("darwin", "Webcam", SourceState.no_permission, SourceState.no_permission),
+        ("win32", "", SourceState.no_camera, SourceState.perhaps_busy),
+        ("win32", "Webcam", SourceState.perhaps_busy, SourceState.perhaps_busy),
+        ("darwin", "Webcam", SourceState.perhaps_busy, SourceState.perhaps_busy),
         ("linux", "Webcam", SourceState.failed, SourceState.hanging),
     ],
 )
@@ -240,6 +240,19 @@ class FakeCapture:
         self.released = True
 
 
+class BlankCapture(FakeCapture):
+    """One whose pictures are of one colour from a picture on, and grainy before."""
+
+    def __init__(self, blank_from: int = 0) -> None:
+        super().__init__()
+        self._blank_from = blank_from
+
+    def retrieve(self) -> tuple[bool, Any]:
+        image = np.zeros((120, 160, 3), np.uint8)
+        image[::2] += self.k < self._blank_from
+        return True, image
+
+
 QUICK = Patience(
     hanging_s=0.2,
     open_s=0.5,
@@ -252,7 +265,9 @@ QUICK = Patience(
 
 
 def feed_of(
-    *captures: FakeCapture, condition: Callable[[], cameras.Condition | None] = lambda: None
+    *captures: FakeCapture,
+    condition: Callable[[], cameras.Condition | None] = lambda: None,
+    blank_is_none: bool = False,
 ) -> CameraFeed:
     waiting = list(captures)
 
@@ -265,6 +280,7 @@ def feed_of(
         open_with=open_with,
         condition_of=lambda _: condition(),
         patience=QUICK,
+        blank_is_none=blank_is_none,
     )
 
 
@@ -417,6 +433,26 @@ def test_camera_that_opens_and_gives_nothing() -> None:
     feed = feed_of(FakeCapture(fail_from=0))
     until(lambda: feed.state[0] not in (SourceState.opening, SourceState.running))
     assert feed.state == cameras.mute_condition(CameraSource(0, "Webcam"))
+    feed.close()
+
+
+@pytest.mark.parametrize("blank_is_none", [True, False])
+def test_camera_that_gives_pictures_of_one_colour(blank_is_none: bool) -> None:
+    """As one that another program has does on Windows; where it doesn't, it is a dark picture."""
+    feed = feed_of(BlankCapture(), blank_is_none=blank_is_none)
+    if blank_is_none:
+        until(lambda: feed.state[0] not in (SourceState.opening, SourceState.running))
+        assert feed.state == cameras.mute_condition(CameraSource(0, "Webcam"))
+        assert feed.get(0.05) is None
+    else:
+        until(lambda: feed.get(0.1) is not None)
+    feed.close()
+
+
+def test_a_camera_that_goes_dark_later_goes_on() -> None:
+    feed = feed_of(BlankCapture(blank_from=5), blank_is_none=True)
+    until(lambda: feed.stats().frames > 20)
+    assert feed.state[0] is SourceState.running
     feed.close()
 
 

@@ -14,6 +14,7 @@ import multiprocessing
 import os
 import struct
 import sys
+from collections import defaultdict
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
@@ -188,6 +189,9 @@ def condition(source: CameraSource) -> Condition | None:
     return DeviceTree().condition(source) if sys.platform == "linux" else None
 
 
+_SYSTEMS = defaultdict(lambda: "the system", win32="Windows", darwin="macOS")
+
+
 def closed_condition(source: CameraSource, platform: str = sys.platform) -> Condition:
     """What it most likely means that a camera could not be opened.
 
@@ -200,28 +204,32 @@ def closed_condition(source: CameraSource, platform: str = sys.platform) -> Cond
         return SourceState.failed, f"{name} gives no picture in a form that is understood"
     if not source.name:
         return SourceState.no_camera, "no camera could be opened"
-    if platform == "darwin":
-        return (
-            SourceState.no_permission,
-            f"{name} could not be opened; macOS most likely doesn't allow it",
-        )
-    return (
-        SourceState.busy,
-        f"{name} could not be opened; another program has it, or Windows doesn't allow it",
-    )
+    why = f"another program has it, perhaps, or {_SYSTEMS[platform]} doesn't allow it"
+    return SourceState.perhaps_busy, f"{name} could not be opened; {why}"
 
 
 def mute_condition(source: CameraSource, platform: str = sys.platform) -> Condition:
-    """What it most likely means that a camera was opened but never gave a picture."""
+    """What it most likely means that a camera was opened but never gave a picture.
+
+    On Windows and macOS nothing tells a camera that another program has from one that may not
+    be used or whose cover is shut, so all three are said. Never tried on such machines.
+    """
     name = _called(source)
-    if platform == "win32":
-        return SourceState.busy, f"{name} gives no pictures; another program most likely has it"
-    if platform == "darwin":
-        return (
-            SourceState.no_permission,
-            f"{name} gives no pictures; macOS most likely doesn't allow it",
-        )
-    return SourceState.hanging, f"{name} gives no pictures"
+    if platform == "linux":
+        return SourceState.hanging, f"{name} gives no pictures"
+    why = (
+        f"another program has it, perhaps, {_SYSTEMS[platform]} doesn't allow it, or it is covered"
+    )
+    return SourceState.perhaps_busy, f"{name} gives no pictures; {why}"
+
+
+def gives_blank_ones(platform: str = sys.platform) -> bool:
+    """Whether a camera that gives nothing may be read all the same, as pictures of one colour.
+
+    On Windows one that another program has opens, and reading it succeeds (opencv#8358,
+    opencvsharp#1443); on macOS one that may not be used does so, as far as is known.
+    """
+    return platform != "linux"
 
 
 def list_cameras() -> list[CameraSource]:

@@ -129,6 +129,8 @@ class CameraFeed:
         Reading of the clock at the session's time 0.
     open_with, condition_of
         How to open a camera and how to ask for its condition; others in tests.
+    blank_is_none
+        Whether pictures of one colour, before any other, count as none; by the system if None.
     """
 
     def __init__(
@@ -139,7 +141,9 @@ class CameraFeed:
         open_with: Callable[[CameraSource], CaptureLike] = open_capture,
         condition_of: Callable[[CameraSource], Condition | None] = cameras.condition,
         patience: Patience | None = None,
+        blank_is_none: bool | None = None,
     ) -> None:
+        self._blank_is_none = cameras.gives_blank_ones() if blank_is_none is None else blank_is_none
         self._source, self._origin_s = source, origin_s
         self._open, self._condition = open_with, condition_of
         self._patience = patience or Patience()
@@ -254,6 +258,9 @@ class CameraFeed:
             if good:
                 good, image = capture.retrieve()
             self._call = None
+            if good and not gave and self._blank_is_none and image is not None:
+                # Even in the dark a real camera's pictures are grainy.
+                good = image.min() != image.max()
             if good and image is not None:
                 gave, good_s = True, now
                 self._publish(now, image)

@@ -50,6 +50,8 @@ class SourceState(StrEnum):
     running = "running"
     no_camera = "no_camera"
     busy = "busy"
+    #: Where the system does not say why: it is there, and gives nothing.
+    perhaps_busy = "perhaps_busy"
     no_permission = "no_permission"
     unplugged = "unplugged"
     hanging = "hanging"

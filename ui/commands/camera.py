@@ -29,6 +29,10 @@ SETTLE_S = 3.0
 TO_DO = {
     SourceState.no_camera: "plug one in, or open the shutter or switch that disconnects it",
     SourceState.busy: "end the other program (a video call, a browser page), then try again",
+    SourceState.perhaps_busy: (
+        "end any other program that shows pictures (a video call, a browser page), allow this "
+        "program to use the camera, and open its cover; then try again"
+    ),
     SourceState.no_permission: "allow this program, or the terminal it runs in, to use the camera",
     SourceState.unplugged: "plug it in again, in another socket if it happens often",
     SourceState.hanging: "unplug it, plug it in again, and try once more",

@@ -30,7 +30,7 @@ from PySide6.QtWidgets import (
 
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
-from ui import theme, words
+from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
@@ -40,10 +40,12 @@ from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
 from ui.desk.small import desk_words, row_of, small_button
 from ui.desk.together import new_session_folder, plan_path
+from ui.desk.trace_view import TraceView
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
 from ui.settings import Settings
 from ui.widgets.basic import Words
+from ui.widgets.focus_frame import FocusFrame
 from ui.widgets.paths import shown_path
 
 TICK_MS = 100
@@ -106,6 +108,7 @@ class DeskWindow(QWidget):
         self.stack = QStackedWidget()
         self.appearance = Appearance(self, settings, also=self._fault_text)
         self._arrange()
+        self._ring = FocusFrame(self, (TraceView,))
         self._connect()
         self.appearance.draw_text()
         self._looked_s = 0.0
@@ -377,6 +380,10 @@ class DeskWindow(QWidget):
     def _fault_text(self, percent: int) -> None:
         self.fault_list.setFont(theme.font("desk", percent))
         self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
+
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Tab goes through the window as it is read."""
+        return tab_order.step(self, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """End what goes on beside the window; an unsaved plan keeps it open."""

@@ -128,7 +128,7 @@ class PreviewPage(QWidget):
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.setSpacing(theme.M)
         column.addLayout(head)
-        column.addWidget(self.area, 1)
+        column.addWidget(Ring(self.area), 1)
         self.back.clicked.connect(self.left)
         self.stage.edited.connect(self._stage)
         self.entry.edited.connect(self._entry)

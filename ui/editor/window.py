@@ -15,7 +15,7 @@ from tracker.plan.draft import Data, data_of, empty_data
 from tracker.plan.model import Plan
 from tracker.plan.starter import starter_plan
 from tracker.records.people import NO_NAME, Person
-from ui import theme, words
+from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk.small import desk_words, small_button
 from ui.editor.bar import Bar
@@ -312,6 +312,10 @@ class EditorWindow(QWidget):
             self.buttons[name].setToolTip(said)
         for name in ("save", "save_as", "show", "sheet"):
             self.buttons[name].setEnabled(editing)
+
+    def focusNextPrevChild(self, forward: bool) -> bool:
+        """Tab goes through the window as it is read."""
+        return tab_order.step(self, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask before steps are lost."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from itertools import pairwise
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QAbstractButton, QVBoxLayout
@@ -109,11 +108,6 @@ class GatePage(Page):
             mark.show()
             self._marks[question] = mark
         self.back.setVisible(self._at > 0)
-        # The keys go on in reading order: statements made later would else come last.
-        order = [*self._marks.values(), self.none, self.some, self.back]
-        order += self._leave
-        for one, other in pairwise(order):
-            self.setTabOrder(one, other)
         self._look()
         self.enter()
 

@@ -95,10 +95,7 @@ class SummaryPage(Page):
     def enter(self) -> None:
         """What was only told of is not told once more by a key that is pressed twice."""
         super().enter()
-        told = self._director.reported
-        # What has the keys must be a place that Tab comes back to.
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus if told else Qt.FocusPolicy.NoFocus)
-        if told:
+        if self._director.reported:
             self.setFocus()
 
     def refresh(self) -> None:

@@ -6,11 +6,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from itertools import pairwise
 from math import ceil, isfinite
 from typing import Any
 
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
@@ -76,7 +74,6 @@ class TaskPage(Page):
         self.call.hide()
         self.body.addWidget(self.call)
         self.body.addStretch(1)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self._lines: list[Words | Rule] = []
         self._options: list[Button] = []
         self.unwell = unwell_button()
@@ -255,21 +252,6 @@ class TaskPage(Page):
         for own in (self.unwell, self.end):
             self.buttons.addWidget(own)
             own.setVisible(self.card.leave)
-        self._chain()
-
-    def _chain(self) -> None:
-        """Tab goes through the answers first, then to what leaves."""
-        order = [*([self.count] if self.card.count is not None else []), *self._options]
-        order += [
-            *self.call.buttons.values(),
-            self.call.no,
-            self.call.yes,
-            self.unwell,
-            self.end,
-            self.movement.hold,
-        ]
-        for one, other in pairwise(order):
-            self.setTabOrder(one, other)
 
     def _take(self, option: Option) -> None:
         director = self._director

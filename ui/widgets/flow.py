@@ -47,6 +47,10 @@ class FlowRow(QLayout):
         self.invalidate()
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
+    def as_read(self) -> list[QLayoutItem]:
+        """All of them, what stands apart last."""
+        return sorted(self._items, key=lambda item: item.widget() in self._apart)
+
     def expandingDirections(self) -> Qt.Orientation:
         """Needs no more than it needs."""
         return Qt.Orientation(0)

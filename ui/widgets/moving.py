@@ -122,7 +122,8 @@ class MovementPicture(QWidget):
     def _panel_size(self) -> tuple[int, int]:
         metrics = QFontMetrics(self.font())
         texts = [words.say(f"figure.view.{v}") for v, _ in self.panels() if self._captions()]
-        wide = max([self.side_px, *(metrics.horizontalAdvance(t) for t in texts)])
+        # Ink reaches a little beyond what a text takes.
+        wide = max([self.side_px, *(metrics.horizontalAdvance(t) + 4 for t in texts)])
         return wide, self.side_px + self._caption_px()
 
     def minimumSizeHint(self) -> QSize:

@@ -1,0 +1,123 @@
+"""The way of the Tab key: through a window as it is laid out, and never out of sight.
+
+Qt goes in the order in which widgets were made. What is made later, as the names of cameras
+are, would come last wherever it stands; and what comes into a page that was scrolled on would
+take the keys where nobody sees it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QGridLayout,
+    QLayout,
+    QLayoutItem,
+    QScrollArea,
+    QSplitter,
+    QTabWidget,
+    QWidget,
+)
+
+from ui import theme
+from ui.widgets.flow import FlowRow
+
+
+def step(window: QWidget, *, forward: bool) -> bool:
+    """Give the keys to what comes next in a window; for its ``focusNextPrevChild``.
+
+    Returns
+    -------
+    bool
+        False where nothing takes the keys.
+    """
+    order = [w for w in laid_out(window) if _takes_keys(w)]
+    if not order:
+        return False
+    found = _next(window, order, forward=forward)
+    reason = Qt.FocusReason
+    found.setFocus(reason.TabFocusReason if forward else reason.BacktabFocusReason)
+    bring_into_sight(found)
+    return True
+
+
+def bring_into_sight(widget: QWidget) -> None:
+    """Scroll whatever holds a widget until it is seen."""
+    parent = widget.parentWidget()
+    while parent is not None:
+        if isinstance(parent, QScrollArea) and parent.widget() is not None:
+            # Of a field Qt itself would show no more than its cursor. The top comes last, as
+            # that of what is higher than the view has to be seen.
+            corner = widget.mapTo(parent.widget(), QPoint(0, 0))
+            for y in (corner.y() + widget.height(), corner.y()):
+                parent.ensureVisible(corner.x(), y, 0, theme.L)
+        parent = parent.parentWidget()
+
+
+def _next(window: QWidget, order: list[QWidget], *, forward: bool) -> QWidget:
+    """What comes after the one that has the keys, or before it."""
+    whole = list(laid_out(window))
+    now = QApplication.focusWidget()
+    if now is None or now not in whole:
+        return order[0 if forward else -1]
+    at = whole.index(now)
+    # What has the keys may itself be beyond Tab's way: a page, or one of several choices.
+    ahead = whole[at + 1 :] + whole[:at] if forward else whole[:at][::-1] + whole[at + 1 :][::-1]
+    known = set(order)
+    return next((w for w in ahead if w in known), now)
+
+
+def _takes_keys(widget: QWidget) -> bool:
+    tab = bool(widget.focusPolicy() & Qt.FocusPolicy.TabFocus)
+    return tab and widget.isVisible() and widget.isEnabled() and widget.focusProxy() is None
+
+
+def laid_out(widget: QWidget) -> Iterator[QWidget]:
+    """Everything within a widget in the order of its layouts; what no layout holds comes last."""
+    inner = [*_held(widget)]
+    seen = set(inner)
+    inner += [
+        child
+        for child in widget.children()
+        if isinstance(child, QWidget) and not child.isWindow() and child not in seen
+    ]
+    for child in inner:
+        yield child
+        # A list has parts of its own, which are nobody's stops.
+        if not isinstance(child, QAbstractItemView):
+            yield from laid_out(child)
+
+
+def _held(widget: QWidget) -> Iterator[QWidget]:
+    """What a widget holds, in the order in which it shows it."""
+    if isinstance(widget, QScrollArea) and widget.widget() is not None:
+        yield widget.viewport()
+    elif isinstance(widget, QSplitter):
+        yield from (widget.widget(k) for k in range(widget.count()))
+    elif isinstance(widget, QTabWidget):
+        yield widget.tabBar()
+    layout = widget.layout()
+    if layout is not None:
+        yield from _of_layout(layout)
+
+
+def _of_layout(layout: QLayout) -> Iterator[QWidget]:
+    for item in _items(layout):
+        held, inner = item.widget(), item.layout()
+        if held is not None:
+            yield held
+        elif inner is not None:
+            yield from _of_layout(inner)
+
+
+def _items(layout: QLayout) -> list[QLayoutItem]:
+    """Parts of a layout, as one reads them."""
+    if isinstance(layout, FlowRow):
+        return layout.as_read()
+    items = [(k, layout.itemAt(k)) for k in range(layout.count())]
+    if isinstance(layout, QGridLayout):
+        items.sort(key=lambda found: layout.getItemPosition(found[0])[:2])
+    return [item for _, item in items if item is not None]
