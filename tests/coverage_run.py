@@ -128,15 +128,19 @@ def main(words: Sequence[str] | None = None) -> int:
     parser.add_argument("--fresh", action="store_true", help="forget what was counted before")
     parser.add_argument("--plain", action="store_true", help="run these with loops not compiled")
     parser.add_argument("--missing", action="store_true", help="print each branch not taken")
+    parser.add_argument(
+        "--examples", type=int, default=3, help="for each property (3; 0: as usual)"
+    )
     parser.add_argument("--at-least", type=float, default=0.0, help="percent of branches")
     args = parser.parse_args(words)
     path = settings(FOLDER)
     if args.fresh or not args.tests:
         for old in FOLDER.glob("counted*"):
             old.unlink()
-    failed = count(path, args.tests or TESTS, PLAIN if args.plain else {})
+    few = (f"--examples={args.examples}",) if args.examples else ()
+    failed = count(path, (*few, *(args.tests or TESTS)), PLAIN if args.plain else {})
     if not args.tests:
-        failed = count(path, LOOPS, PLAIN) or failed
+        failed = count(path, (*few, *LOOPS), PLAIN) or failed
     return report(path, args.missing, args.at_least) or failed
 
 
