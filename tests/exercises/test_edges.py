@@ -22,6 +22,7 @@ from tracker.exercises.order import order_of
 from tracker.exercises.watchers import (
     Change,
     ChinDown,
+    EyesClosed,
     GazeOffTarget,
     HeadMoved,
     PossibleFall,
@@ -206,3 +207,32 @@ def test_hands_that_are_level_tell_no_arm() -> None:
 )
 def test_three_pictures_of_a_usual_camera_make_an_order(lead_s: float, order: str) -> None:
     assert order_of(lead_s) == order
+
+
+@pytest.mark.parametrize("axis", ["yaw", "pitch"])
+def test_a_drift_is_taken_off_in_its_own_direction(axis: str) -> None:
+    """1.9 degrees to one side: 6.6 there are 4.7 away from it, and 4.6 on the other are 6.5."""
+    for off, found in ((6.6, 0), (-4.6, 1)):
+        made = [
+            Sample(
+                s.time_s,
+                target_yaw_deg=0.0,
+                target_pitch_deg=0.0,
+                eye_open=0.9,
+                **{"gaze_yaw_deg": 0.0, "gaze_pitch_deg": 0.0, f"gaze_{axis}_deg": s.gaze_yaw_deg},
+            )
+            for s in gaze([(0, 1.9), (80, 1.9), (80.001, off), (82, off)], 25.0)
+        ]
+        assert len(changes(GazeOffTarget(), made)) == found
+
+
+def test_an_openness_that_is_missing_for_a_moment_ends_nothing() -> None:
+    def lids(missing_s: float) -> list[bool]:
+        made = [
+            Sample(10.0 + k / 30, eye_open=nan if 2.0 <= k / 30 < 2.0 + missing_s else 0.05)
+            for k in range(150)
+        ]
+        return [c.began for c in changes(EyesClosed(), made)]
+
+    assert lids(0.3) == [True]
+    assert lids(0.8) == [True, False, True]

@@ -14,7 +14,9 @@ import pytest
 
 from tracker.motion.away import BENDING_DOWN, STANDING_UP, AwayFinder, AwayRule
 from tracker.motion.smoothing import RunningMean
-from tracker.motion.turning import Turn, TurningFinder, peak_speed
+from tracker.motion.speed import SpeedEstimator
+from tracker.motion.turning import Turn, TurningFinder, TurningRule, peak_speed
+from tracker.sample import Sample
 
 RATE_HZ = 30.0
 
@@ -111,8 +113,8 @@ def test_half_way_up_is_a_third_of_the_depth_that_the_speed_told() -> None:
     """Lost at 180 mm with 600 mm/s: 360 mm deep at least (0.3 s to stop)."""
     again = ((4.5, -200.0), (5.5, -560.0), (6.5, 0.0), (9.0, 0.0))
     assert len(lost_then(200.0, *again)) == 2
-    deep = ((4.5, -330.0), (5.5, -690.0), (6.5, 0.0), (9.0, 0.0))
-    assert len(lost_then(330.0, *deep)) == 1
+    deep = ((4.5, -270.0), (5.5, -690.0), (6.5, 0.0), (9.0, 0.0))
+    assert len(lost_then(270.0, *deep)) == 1
 
 
 # --- turning points ---
@@ -201,3 +203,48 @@ def test_no_turn_is_changed_once_it_was_told() -> None:
     turn = Turn(0, "right", 0.0, 1.0, 1.2, 10.0, 20.0, nan)
     with pytest.raises(AttributeError):
         turn.peak_s = 2.0  # type: ignore[misc]
+
+
+def test_the_usual_time_of_a_turn_is_its_own_however_late_in_the_set() -> None:
+    """Two turns late in a session, then a small one: after three usual turns it counts."""
+
+    def yaw(t: float) -> float:
+        if t < 102.0:
+            return -20.0 * float(np.cos(np.pi * max(t - 100.0, 0.0)))
+        return -20.0 + 8.0 * float(np.clip(t - 102.2, 0.0, 1.0) * (t < 107.5))
+
+    finder, found = TurningFinder(("right", "left")), []
+    for t in np.arange(99.0, 110.0, 1.0 / RATE_HZ):
+        found += finder.feed(float(t), yaw(float(t)))
+    found += finder.finish()
+    assert [t.side for t in found] == ["right", "left", "right"]
+    assert found[-1].amplitude_deg == pytest.approx(-12.0, abs=0.5)
+
+
+def test_a_bend_below_the_picture_may_be_over_in_less_than_a_second() -> None:
+    finder, found = AwayFinder(BENDING_DOWN), []
+    rows = [(float(t), 0.0) for t in np.arange(0.0, 1.0, 1.0 / RATE_HZ)]
+    rows += [(1.0 + float(s), -600.0 * float(s)) for s in np.arange(0.0, 0.3, 1.0 / RATE_HZ)]
+    rows += [(float(t), 0.0) for t in np.arange(1.9, 4.0, 1.0 / RATE_HZ)]
+    for t, height in rows:
+        found += finder.feed(t, height)
+    (bend,) = found + finder.finish()
+    assert bend.side == "down" and isnan(bend.amplitude_mm)
+
+
+def test_a_speed_that_came_with_a_sample_is_left_alone() -> None:
+    estimator, out = SpeedEstimator(), []
+    for k in range(30):
+        known = {"head_pitch_speed_deg_s": 7.0} if k < 15 else {"head_yaw_speed_deg_s": 8.0}
+        out += estimator.feed(
+            Sample(k / 30, head_yaw_deg=float(k), head_pitch_deg=0.0, head_roll_deg=0.0, **known)
+        )
+    out += estimator.flush()
+    assert [s.head_pitch_speed_deg_s for s in out[:15]] == [7.0] * 15
+    assert all(isnan(s.head_yaw_speed_deg_s) for s in out[:15])
+    assert [s.head_yaw_speed_deg_s for s in out[15:]] == [8.0] * 15
+
+
+def test_no_rule_is_changed_for_all_who_share_it() -> None:
+    with pytest.raises(AttributeError):
+        TurningRule().floor = 1.0  # type: ignore[misc]
