@@ -7,7 +7,7 @@ import threading
 from dataclasses import replace
 from math import inf, isfinite, nan
 from pathlib import Path
-from types import ModuleType
+from types import ModuleType, SimpleNamespace
 from typing import Any
 
 import pytest
@@ -22,6 +22,7 @@ from tracker.session import summary_file, trace
 from tracker.session.chair_stands import _still_up
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
+from tracker.session.figures import _why_no_gaze
 from tracker.session.files import must_be_writable, write_atomically
 from tracker.session.journal import FileJournal, MemoryJournal, read_journal, sample_of
 from tracker.session.live import SessionInfo, check_found, mark_found
@@ -29,6 +30,7 @@ from tracker.session.lock import OnlyCopy
 from tracker.session.projections import session_record
 from tracker.session.recovery import interrupted_sessions, save_interrupted
 from tracker.session.stage import StageLog, Step, load_stage_log
+from tracker.session.standing import out_of_place
 from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary
 from tracker.session.trace import load_trace, parse_trace, stage_of_trace
@@ -314,6 +316,91 @@ def test_a_check_that_was_not_made_says_so() -> None:
     assert check_found(None)["reason"] == "not asked"
     assert mark_found(None)["reason"] == "not asked"
     assert mark_found(None)["error_deg"] is None
+
+
+@pytest.mark.parametrize(
+    ("error_deg", "value", "reason"),
+    [(1.23456, 1.235, None), (nan, None, "the eyes were not seen on the targets")],
+)
+def test_a_check_says_its_error_or_why_there_is_none(
+    error_deg: float, value: float | None, reason: str | None
+) -> None:
+    found = check_found(SimpleNamespace(error_deg=error_deg, frames=40, looks=3))
+    assert found == {"gaze_error_deg": value, "frames": 40, "looks": 3, "reason": reason}
+
+
+@pytest.mark.parametrize(("made_on", "kept"), [("2026-01-05", "2026-01-05"), ("", None)])
+def test_a_check_by_a_mark_says_what_was_asked_and_measured(made_on: str, kept: str | None) -> None:
+    angles = {"error_deg": 0.456, "measured_deg": 20.456, "expected_deg": 20.0}
+    typed = {"distance_mm": 2000.4, "offset_mm": 728.0}
+    mark = SimpleNamespace(**angles, **typed, expected_error_deg=0.3, made_on=made_on)
+    found = mark_found(mark)
+    assert (found["error_deg"], found["measured_deg"], found["distance_mm"]) == (0.46, 20.46, 2000)
+    assert (found["made_on"], found["reason"]) == (kept, None)
+
+
+def test_a_gaze_that_was_not_judged_says_why() -> None:
+    beyond = [Sample(0.0, reason="beyond_setup")] * 3
+    seen = [Sample(0.0, gaze_yaw_deg=1.0, gaze_pitch_deg=0.0)]
+    aimed = [Sample(0.0, target_yaw_deg=1.0, target_pitch_deg=0.0)]
+    assert "beyond what the set-up taught" in _why_no_gaze([*beyond, *seen])
+    assert "was not measured" in _why_no_gaze([*beyond[:1], *aimed])
+    assert "place of the target isn't known" in _why_no_gaze(seen)
+    assert "never measured together" in _why_no_gaze([*seen, *aimed])
+
+
+def test_a_gaze_read_too_coarsely_is_measured_but_not_judged() -> None:
+    made = turns_samples()
+    coarse, fine = (
+        summarise(run_samples(made, steps(), SessionInfo(setup={"gaze_error_deg": error})))
+        for error in (2.5, 0.7)
+    )
+    figures = [s.exercises[0].gaze["on_target_fraction"] for s in (coarse, fine)]
+    assert figures[0]["value"] is None and "too coarsely" in figures[0]["reason"]
+    assert figures[0]["n"] == figures[1]["n"] > 300 and figures[1]["value"] > 0.9
+
+
+def test_a_set_that_had_not_begun_when_it_was_stopped_is_none() -> None:
+    journal = MemoryJournal()
+    engine = Engine(journal, about=SessionInfo())
+    for step in steps():
+        engine.begin(step)
+    for sample in turns_samples(to_s=1.5):
+        engine.feed(sample)
+    engine.finish("stopped")
+    record = session_record(journal.content())
+    assert list(record.exercises) == []
+
+
+def test_who_steps_away_and_does_not_come_back_is_away_to_the_end() -> None:
+    def stood(back_s: float) -> list[tuple[float, float]]:
+        return out_of_place(
+            [
+                Sample(
+                    0.1 * k,
+                    neck_x_mm=400.0 if 3.0 <= 0.1 * k < back_s else 0.0,
+                    neck_y_mm=0.0,
+                    neck_z_mm=0.0,
+                )
+                for k in range(100)
+            ]
+        )
+
+    assert stood(6.0) == [(pytest.approx(3.0), pytest.approx(6.0))]
+    assert stood(99.0) == [(pytest.approx(3.0), pytest.approx(9.9))]
+    assert stood(0.0) == []
+
+
+def test_what_is_not_measured_now_says_of_what_it_is() -> None:
+    """A head without a body: shoulders and hands are what a throw is counted from."""
+    for exercise, reason in (("hand-toss", "no_body"), ("turns-on-target", "")):
+        engine = Engine(MemoryJournal(), about=SessionInfo())
+        for step in steps(exercise):
+            engine.begin(step)
+        for sample in turns_samples(to_s=6.0):
+            engine.feed(sample)
+        live = engine.live
+        assert (live.measured, live.reason) == (not reason, reason)
 
 
 def test_a_stand_without_a_whole_one_before_it_is_not_guessed() -> None:
