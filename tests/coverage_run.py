@@ -2,9 +2,10 @@
 
 ``python -m tests.coverage_run`` counts with the tests of ``TESTS``, and then the loops that are
 machine code otherwise with those of ``LOOPS``. ``python -m tests.coverage_run tests/practice``
-counts one piece and adds it to what the last call left; ``--fresh`` begins anew. Every process
-that the tests start is counted, the measuring process too, which ends without tidying up. Takes
-long; run by hand. Nothing of it is in the program.
+counts one piece and adds it to what the last call left; ``--fresh`` begins anew, which it must
+after a change to what is counted. Every process that the tests start is counted, the measuring
+process too, which ends without tidying up. Takes long; run by hand, on a machine with nothing
+else to do: many of these tests measure time. Nothing of it is in the program.
 """
 
 from __future__ import annotations
@@ -21,8 +22,8 @@ from typing import Any
 
 ROOT = Path(__file__).resolve().parent.parent
 COUNTED = ("tracker", "calibration")
-#: Tests that drive the measuring: those without a window, and of the others those that
-#: have a measuring process of their own. The rest of ``tests/ui`` looks at pages.
+#: Tests that drive the measuring: those without a window. ``tests/ui`` looks at pages; name
+#: some of its tests to add what they reach.
 TESTS = (
     "tests/body",
     "tests/calibration",
