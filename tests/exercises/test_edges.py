@@ -16,6 +16,7 @@ from tracker.exercises.hands import (
     ArmsOfBends,
     a_hand_is_seen,
     arm_of_bend,
+    is_throw,
     throw_height_mm,
 )
 from tracker.exercises.order import order_of
@@ -236,3 +237,49 @@ def test_an_openness_that_is_missing_for_a_moment_ends_nothing() -> None:
 
     assert lids(0.3) == [True]
     assert lids(0.8) == [True, False, True]
+
+
+@pytest.mark.parametrize("axis", ["yaw", "pitch"])
+def test_a_drift_is_against_the_target_wherever_that_is(axis: str) -> None:
+    def drifted(off: float) -> list[Change]:
+        made = [
+            Sample(
+                s.time_s,
+                eye_open=0.9,
+                **{"gaze_yaw_deg": 0.0, "gaze_pitch_deg": 0.0, f"gaze_{axis}_deg": at},
+                **{"target_yaw_deg": 0.0, "target_pitch_deg": 0.0, f"target_{axis}_deg": 10.0},
+            )
+            for s in gaze([(0, 11.9), (80, 11.9), (80.001, 10.0 + off), (82, 10.0 + off)], 25.0)
+            for at in (s.gaze_yaw_deg,)
+        ]
+        return changes(GazeOffTarget(), made)
+
+    assert drifted(6.6) == []
+    assert len(drifted(-4.6)) == 1
+
+
+def test_a_blink_while_the_gaze_is_off_ends_nothing() -> None:
+    def glance(shut_s: float) -> list[bool]:
+        made = [
+            Sample(
+                s.time_s,
+                gaze_yaw_deg=nan if 4.0 <= s.time_s < 4.0 + shut_s else s.gaze_yaw_deg,
+                gaze_pitch_deg=0.0,
+                target_yaw_deg=0.0,
+                target_pitch_deg=0.0,
+            )
+            for s in gaze([(0, 0), (3, 0), (3.001, 9), (6, 9), (6.001, 0), (8, 0)])
+        ]
+        return [c.began for c in changes(GazeOffTarget(), made)]
+
+    assert glance(0.3) == [True, False]
+    assert glance(0.8) == [True, False, True, False]
+
+
+@pytest.mark.parametrize(("own_mm", "thrown"), [(70.0, False), (90.0, True)])
+def test_a_hand_throws_that_rises_by_two_fifths_of_the_way_itself(
+    own_mm: float, thrown: bool
+) -> None:
+    made = hands([9.0, 9.5, 10.0], [-300.0, -300.0, -300.0 + own_mm])
+    assert is_throw(made, turn(9.0, 10.0)) is thrown
+    assert not is_throw(made, turn(20.0, 21.0))
