@@ -28,6 +28,7 @@ from tracker.exercises.watchers import (
     HeadMoved,
     PossibleFall,
     Watcher,
+    off_target_limit_deg,
 )
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -283,3 +284,25 @@ def test_a_hand_throws_that_rises_by_two_fifths_of_the_way_itself(
     made = hands([9.0, 9.5, 10.0], [-300.0, -300.0, -300.0 + own_mm])
     assert is_throw(made, turn(9.0, 10.0)) is thrown
     assert not is_throw(made, turn(20.0, 21.0))
+
+
+@pytest.mark.parametrize(
+    ("error_deg", "limit_deg"), [(nan, 5.0), (0.7, 5.0), (1.25, 5.0), (1.7, 6.8), (2.1, None)]
+)
+def test_a_gaze_that_is_read_worse_gets_four_times_its_error(
+    error_deg: float, limit_deg: float | None
+) -> None:
+    assert off_target_limit_deg(error_deg) == pytest.approx(limit_deg)
+
+
+def test_a_head_that_moved_and_is_not_still_again_has_not_stopped() -> None:
+    def yaw(t: float) -> float:
+        return 5.0 + 1.5 * float(np.sin(2 * np.pi * t)) if 3.0 <= t < 9.0 else 0.0
+
+    made = [
+        Sample(k / 30, head_yaw_deg=yaw(k / 30), head_pitch_deg=0.0, head_roll_deg=0.0)
+        for k in range(360)
+    ]
+    began, ended = changes(HeadMoved(), made)
+    assert began.began and began.time_s == pytest.approx(3.0, abs=0.1)
+    assert not ended.began and ended.time_s == pytest.approx(9.0, abs=0.1)
