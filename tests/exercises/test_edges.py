@@ -248,9 +248,9 @@ def test_a_drift_is_against_the_target_wherever_that_is(axis: str) -> None:
                 s.time_s,
                 eye_open=0.9,
                 **{"gaze_yaw_deg": 0.0, "gaze_pitch_deg": 0.0, f"gaze_{axis}_deg": at},
-                **{"target_yaw_deg": 0.0, "target_pitch_deg": 0.0, f"target_{axis}_deg": 10.0},
+                **{"target_yaw_deg": 0.0, "target_pitch_deg": 0.0, f"target_{axis}_deg": -10.0},
             )
-            for s in gaze([(0, 11.9), (80, 11.9), (80.001, 10.0 + off), (82, 10.0 + off)], 25.0)
+            for s in gaze([(0, -8.1), (80, -8.1), (80.001, off - 10.0), (82, off - 10.0)], 25.0)
             for at in (s.gaze_yaw_deg,)
         ]
         return changes(GazeOffTarget(), made)
