@@ -130,6 +130,7 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     """Let the number of expected tests with a window stand in pyproject.toml."""
     parser.addoption("--kills", type=int, default=10, help="sessions to kill (test_kill.py)")
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
+    parser.addoption("--examples", type=int, help="at most so many for each property")
     parser.addoption("--first-runs", choices=("each", "all"), default="each", help="languages")
     parser.addoption("--rows", type=int, default=1, help="films of test_rendered_rows.py")
     parser.addoption("--films", default=None, help="folder that keeps the films of --rows")
@@ -181,6 +182,14 @@ def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item
     for item in items:
         if GUI_FIXTURES & set(getattr(item, "fixturenames", ())):
             item.add_marker(pytest.mark.gui)
+    most = config.option.examples
+    for item in items if most else ():
+        # Where hypothesis keeps what a test says of itself; no option of its own overrides it.
+        function = getattr(item, "function", None)
+        own = getattr(function, "_hypothesis_internal_use_settings", None)
+        if own is not None:
+            fewer = min(own.max_examples, most)
+            function._hypothesis_internal_use_settings = settings(own, max_examples=fewer)
     if is_helper(config):
         # One that begins last would run while the other processes have nothing left to do.
         # Leave a test that uses a fixture of its whole package unmarked: it would be made twice.

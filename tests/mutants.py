@@ -2,8 +2,10 @@
 
 ``python -m tests.mutants --count 40 --seed 1`` draws changes by lot (a comparison turned, a
 sum made a difference, a number off, a condition left out) in the counters and watchers, puts
-each into a copy of the program, and runs their tests there. What no test notices is printed:
-either a test is missing, or the change makes no difference. Takes minutes each; run by hand.
+each into a copy of the program, and runs there the tests that run the changed line, the quickest
+first. What no test notices is printed: either a test is missing, or the change makes no
+difference. Before all that every test is run once, to see that they pass, how long they take, and
+what they run: some minutes. Takes up to minutes more for each change; run by hand.
 """
 
 from __future__ import annotations
@@ -11,18 +13,20 @@ from __future__ import annotations
 import argparse
 import ast
 import copy
+import json
+import os
 import random
 import re
 import shutil
 import subprocess
 import sys
 import tempfile
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
-#: What is made wrong, and the tests that must notice, the quickest first.
+#: What is made wrong, and the tests that must notice.
 TARGETS = ("tracker/exercises", "tracker/motion", "tracker/body")
 TESTS = ("tests/body", "tests/motion", "tests/exercises", "tests/session/test_engine.py")
 #: What a copy needs besides.
@@ -148,37 +152,72 @@ def all_mutants() -> list[Mutant]:
     return found
 
 
+@dataclass(frozen=True, slots=True)
+class Looked:
+    """What the tests did without a change: seconds of each, and which ran a line of a module."""
+
+    seconds: Mapping[str, float]
+    ran: Mapping[str, Mapping[str, Sequence[str]]] = field(default_factory=dict)
+
+    def at(self, mutant: Mutant) -> list[str]:
+        """The tests that can notice a change, the quickest first.
+
+        All, where the line runs at import or makes ready something that tests share.
+        """
+        by = self.ran.get(mutant.path, {}).get(str(mutant.line), [""])
+        names = {context.removesuffix("|run") for context in by}
+        if not names <= set(self.seconds):
+            names = set(self.seconds)
+        return sorted(names, key=lambda name: (self.seconds[name], name))
+
+
+#: What coverage writes down while the tests run without a change.
+SETTINGS = f"""
+[run]
+source = {", ".join(TARGETS)}
+relative_files = true
+"""
+
+
 class Workshop:
     """A copy of the program, in which one module at a time is made wrong."""
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
+        # The copy must be what is tested, in children of the tests, too.
+        self._environment = os.environ | {"PYTHONPATH": str(folder)}
         for name in COPIED:
             copier = shutil.copytree if (ROOT / name).is_dir() else shutil.copy
             copier(ROOT / name, folder / name)
 
-    def notices(self, mutant: Mutant | None, tests: Sequence[str] = TESTS) -> str:
-        """Which test fails first with a change, "" if none does; without a change none must.
+    def looked(self, tests: Sequence[str] = TESTS) -> Looked:
+        """Run the tests without a change, and see what each looks at; all must pass."""
+        (self._folder / "counted.ini").write_text(SETTINGS, encoding="utf-8")
+        words = ["--cov", "--cov-config=counted.ini", "--cov-context=test", "--cov-report="]
+        done = self._pytest(*words, "--durations=0", "-vv", *tests)
+        if done.returncode:
+            raise RuntimeError(f"tests fail without a change:\n{done.stdout[-2000:]}")
+        spent = re.findall(r"^([\d.]+)s call +(.+?) *$", done.stdout, re.MULTILINE)
+        passed = re.findall(r"^(\S+\.py::.+?) PASSED", done.stdout, re.MULTILINE)
+        out = self._folder / "counted.json"
+        words = ["-m", "coverage", "json", "--rcfile=counted.ini", "--show-contexts", "-q"]
+        subprocess.run([sys.executable, *words, "-o", out.name], cwd=self._folder, check=True)
+        files = json.loads(out.read_text(encoding="utf-8"))["files"]
+        return Looked(
+            # Not listed with a duration is what took less than five milliseconds.
+            dict.fromkeys(passed, 0.0) | {name: float(s) for s, name in spent},
+            {name: file["contexts"] for name, file in files.items()},
+        )
 
-        Those that lie where the change lies come first: they mostly notice it.
-        """
+    def notices(self, mutant: Mutant | None, tests: Sequence[str] = TESTS) -> str:
+        """Which test fails first with a change, "" if none does; without a change none must."""
         path, kept = self._folder, ""
         if mutant is not None:
             path /= mutant.path
             kept = path.read_text(encoding="utf-8")
             path.write_text(mutant.of(kept), encoding="utf-8")
-            home = Path(mutant.path).parent.name
-            tests = sorted(tests, key=lambda t: Path(t).name != home)
-        command = [sys.executable, "-m", "pytest", "-x", "-q", "-p", "no:cacheprovider", *tests]
         try:
-            done = subprocess.run(
-                command,
-                cwd=self._folder,
-                capture_output=True,
-                text=True,
-                timeout=PATIENCE_S,
-                check=False,
-            )
+            done = self._pytest("-x", *tests)
             if not done.returncode:
                 return ""
             failed = re.search(r"^(?:FAILED|ERROR) (\S+)", done.stdout, re.MULTILINE)
@@ -189,20 +228,33 @@ class Workshop:
             if mutant is not None:
                 path.write_text(kept, encoding="utf-8")
 
+    def _pytest(self, *words: str) -> subprocess.CompletedProcess[str]:
+        return subprocess.run(
+            [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", *words],
+            cwd=self._folder,
+            env=self._environment,
+            capture_output=True,
+            text=True,
+            timeout=PATIENCE_S,
+            check=False,
+        )
+
 
 def main(words: Sequence[str] | None = None) -> int:
     """Draw changes, try them, print what was not noticed."""
     parser = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__)
     parser.add_argument("--count", type=int, default=20, help="how many (default: %(default)s)")
-    parser.add_argument("--seed", type=int, default=0, help="other seeds draw other ones")
+    parser.add_argument("--seed", type=int, nargs="+", default=[0], help="each draws other ones")
     args = parser.parse_args(words)
     everything = all_mutants()
-    drawn = random.Random(args.seed).sample(everything, min(args.count, len(everything)))
+    count = min(args.count, len(everything))
+    drawn = [m for seed in args.seed for m in random.Random(seed).sample(everything, count)]
     survived = []
     with tempfile.TemporaryDirectory() as scratch:
         workshop = Workshop(Path(scratch))
+        looked = workshop.looked()
         for k, mutant in enumerate(drawn):
-            by = workshop.notices(mutant)
+            by = workshop.notices(mutant, looked.at(mutant))
             survived += [] if by else [mutant]
             said = f"noticed by {by}" if by else "NOT NOTICED"
             print(f"{k + 1}/{len(drawn)} {said}  {mutant}", flush=True)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.mutants import Workshop, all_mutants, mutants_of
+from tests.mutants import Mutant, Workshop, all_mutants, mutants_of
 
 SMALL = """
 def late(a, b):
@@ -51,6 +51,11 @@ def test_the_mean_of_a_line_is_the_line():
     assert np.allclose(running_mean(t, 2.0 * t, 2.0)[1:-1], 2.0 * t[1:-1])
 """
 
+OTHER = """
+def test_of_something_else():
+    assert 1 + 1 == 2
+"""
+
 
 @pytest.mark.slow
 def test_a_copy_passes_and_notices_a_change(tmp_path: Path) -> None:
@@ -63,3 +68,18 @@ def test_a_copy_passes_and_notices_a_change(tmp_path: Path) -> None:
     wrong = next(m for m in mutants_of(before, "tracker/body/steady.py") if "sums" in m.before)
     assert workshop.notices(wrong, tests)
     assert path.read_text(encoding="utf-8") == before
+
+
+@pytest.mark.slow
+def test_the_tests_that_run_a_line_are_known(tmp_path: Path) -> None:
+    workshop = Workshop(tmp_path)
+    (tmp_path / "tests" / "test_means.py").write_text(MEANS + OTHER)
+    looked = workshop.looked(
+        ("--noconftest", "-c", "/dev/null", "--rootdir", ".", "tests/test_means.py")
+    )
+    source = (tmp_path / "tracker" / "body" / "steady.py").read_text(encoding="utf-8")
+    inner = next(m for m in mutants_of(source, "tracker/body/steady.py") if "sums" in m.before)
+    assert looked.at(inner) == ["tests/test_means.py::test_the_mean_of_a_line_is_the_line"]
+    # A line that no test runs, and one that runs at import: all of them.
+    anywhere = Mutant("tracker/body/steady.py", 1, "", "", 0, 0)
+    assert set(looked.at(anywhere)) == set(looked.seconds) and len(looked.seconds) == 2

@@ -232,14 +232,15 @@ class Conductor:
             Whether it was said that the therapist is in the call and asks for it; kept.
         """
         self._flow.confirmed = confirmed
-        if not self.changeable:
+        coming = self._flow.coming
+        if coming is None or not isinstance(self._task, _BETWEEN_SETS):
             return "not_now"
         if what in ("tempo", "amplitude"):
-            found = self._flow.change_dose(what, steps)
+            found = self._flow.change_dose(coming, what, steps)
         elif what == "next":
-            found = self._flow.change_next()
+            found = self._flow.change_next(coming)
         else:
-            found = self._flow.undo_change()
+            found = self._flow.undo_change(coming)
         if isinstance(found, Changed):
             self._put_anew(found)
         return found

@@ -149,28 +149,19 @@ class SessionFlow(Asking):
         """What it asks for, with what was changed."""
         return None if self.coming is None else self._asked(self.coming)
 
-    def change_dose(self, what: What, steps: int) -> Changed | str:
+    def change_dose(self, coming: Entry, what: What, steps: int) -> Changed | str:
         """Change tempo or amplitude of the entry that comes next; or say why not."""
-        coming = self.coming
-        if coming is None:
-            return "not_now"
         found = self._changes.dose(coming, what, steps)
         return found if isinstance(found, str) else self._noted(found)
 
-    def change_next(self) -> Changed | str:
+    def change_next(self, coming: Entry) -> Changed | str:
         """Have another entry come next; or say why not."""
-        coming = self.coming
-        if coming is None:
-            return "not_now"
         left = self._from_coming(coming)
         found = self._changes.other_next(left, lambda e: not self._waits(e))
         return found if isinstance(found, str) else self._reordered(*found)
 
-    def undo_change(self) -> Changed | str:
+    def undo_change(self, coming: Entry) -> Changed | str:
         """Take the last change back; or say why not."""
-        coming = self.coming
-        if coming is None:
-            return "not_now"
         found = self._changes.undo(self._from_coming(coming))
         return found if isinstance(found, str) else self._reordered(*found)
 

@@ -74,7 +74,7 @@ class PossibleFall(Watcher):
 
     def wait(self, now_s: float) -> list[Change]:
         """Nothing came up to now: lost while it dropped."""
-        if self.on or self._fell is None or not self._past:
+        if self.on or self._fell is None:
             return []
         last_s, last = self._past[-1]
         start_s, top = self._fell
