@@ -12,7 +12,8 @@ from tests.practice.test_reported import told
 from tests.records.made import finished
 from tests.records.rows import START, row, set_row
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.records.gaze_minutes import gaze_minutes
+from tracker.records import telling
+from tracker.records.gaze_minutes import GazeMinutes, gaze_minutes
 from tracker.records.rows import LONGEST_SET_S, row_of
 from tracker.session.summary_file import ExerciseSummary
 
@@ -70,3 +71,32 @@ def test_minutes_are_averaged_over_all_days_of_the_window() -> None:
 @pytest.mark.parametrize("from_day", [None, START + timedelta(days=1)])
 def test_of_no_day_there_is_nothing_to_say(from_day: date | None) -> None:
     assert gaze_minutes([row(0)], from_day, START) is None
+
+
+@pytest.mark.parametrize(
+    ("loss", "quoted"),
+    [
+        # As quoted from Hall CD et al. 2022.
+        ("acute", "; guideline, as quoted: 12 or more"),
+        ("chronic", "; guideline, as quoted: 20 or more"),
+        ("bilateral", "; guideline, as quoted: 20 to 40"),
+        ("other", ""),
+    ],
+)
+def test_what_was_done_stands_beside_what_was_planned_and_the_guideline(
+    loss: str, quoted: str
+) -> None:
+    # Twice twenty repetitions at 60 beats, three bouts a day: four minutes.
+    turns = {"exercise": "turns-on-target", "repetitions": 20, "tempo_bpm": 60}
+    nods = {"exercise": "nods-on-target", "repetitions": 20, "tempo_bpm": 60}
+    plan = plan_of(turns, nods).model_copy(update={"kind_of_loss": loss, "bouts_a_day": 3})
+    said = telling.gaze(GazeMinutes(2.51, 0.4, 28), plan)
+    begun = "gaze stabilisation: 2.5 minutes a day measured, 0.4 told of; planned 4"
+    assert said == begun + quoted
+
+
+def test_where_none_is_asked_for_and_none_was_done_nothing_is_said() -> None:
+    plan = plan_of({"exercise": "stand"})
+    assert telling.gaze(GazeMinutes(0.0, 0.0, 28), plan) == ""
+    assert telling.gaze(None, plan_of({"exercise": "turns-on-target"})) == ""
+    assert telling.gaze(GazeMinutes(1.0, 0.0, 28), None).endswith("0.0 told of")

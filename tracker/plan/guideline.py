@@ -27,6 +27,11 @@ def gaze_minutes_a_day(plan: Plan, week: int = 1) -> float:
     return plan.bouts_a_day * sum(s.about_s for s in sets) / 60.0
 
 
+def quoted_minutes(plan: Plan) -> tuple[float | None, float | None]:
+    """Least and most minutes a day for the plan's kind of loss; None where none is named."""
+    return MINUTES_A_DAY.get(plan.kind_of_loss, (None, None))
+
+
 def guideline_words(plan: Plan) -> str:
     """The guideline's figure for the plan's kind of loss, in words."""
     return guideline_said(plan).text
@@ -34,9 +39,9 @@ def guideline_words(plan: Plan) -> str:
 
 def guideline_said(plan: Plan) -> Finding:
     """The same as a message, for whoever says it in another language."""
-    if plan.kind_of_loss not in MINUTES_A_DAY:
+    least, most = quoted_minutes(plan)
+    if least is None:
         return Finding((), "guideline_none")
-    least, most = MINUTES_A_DAY[plan.kind_of_loss]
     loss = LOSSES[plan.kind_of_loss]
     if most is None:
         return Finding.of((), "guideline_least", least=least, loss=loss, source=SOURCE)

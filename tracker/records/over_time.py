@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from tracker.plan.guideline import gaze_minutes_a_day, quoted_minutes
 from tracker.records import telling
 from tracker.records import units as u
 from tracker.records.adherence import Adherence
@@ -25,7 +26,10 @@ DAYS = u.Unit("d", "days", 0)
 #: What a plan asks for is whole.
 A_DAY_ASKED = u.Unit("/d", "a day", 0)
 DAYS_A_WEEK_ASKED = u.Unit("d/wk", "days a week", 0)
+MINUTES_A_DAY = u.Unit("min/d", "min a day", 1)
+MINUTES_A_DAY_ASKED = u.Unit("min/d", "min a day", 0)
 NO_PLAN = "no plan at hand"
+NO_FIGURE = "the guideline names no figure for this kind of loss"
 NO_DAY = "no day to count yet"
 WHOLE = "Whole session"
 
@@ -123,7 +127,7 @@ def over_time_from(person: Person, series: Sequence[Series]) -> OverTime:
         person_id=person.name,
         from_day=found.from_day,
         to_day=found.to_day,
-        practice=tuple(practice_figures(found)),
+        practice=(*practice_figures(found), *gaze_figures(person)),
         trends=tuple(_trend(one, person.affected_side) for one in series),
     )
 
@@ -160,6 +164,29 @@ def practice_figures(found: Adherence) -> Iterator[Figure]:
     yield one("bouts_asked", "Bouts asked in these days").of(asked, why, origin="asked")
     share = None if found.share is None else 100.0 * found.share
     yield one("practice_share", "Done of what was asked", u.PERCENT).of(share, why)
+
+
+def gaze_figures(person: Person) -> Iterator[Figure]:
+    """Minutes a day of gaze stabilisation; the guideline's figure as others quote it."""
+
+    def one(measure: str, name: str, unit: u.Unit = MINUTES_A_DAY_ASKED) -> Making:
+        return Making("practice", measure, name, unit)
+
+    done, plan = person.gaze, person.plan
+    yield one("gaze_measured", "Gaze stabilisation measured", MINUTES_A_DAY).of(
+        None if done is None else done.measured, NO_DAY
+    )
+    yield one("gaze_reported", "Gaze stabilisation told of", MINUTES_A_DAY).of(
+        None if done is None else done.reported, NO_DAY, origin="reported"
+    )
+    yield one("gaze_planned", "Gaze stabilisation planned").of(
+        None if plan is None else float(round(gaze_minutes_a_day(plan))), NO_PLAN, origin="asked"
+    )
+    least, most = (None, None) if plan is None else quoted_minutes(plan)
+    why = NO_PLAN if plan is None else NO_FIGURE
+    yield one("gaze_quoted_least", "Guideline as quoted, at least").of(least, why, origin="asked")
+    if most is not None:
+        yield one("gaze_quoted_most", "Guideline as quoted, at most").of(most, origin="asked")
 
 
 def _float(value: int | None) -> float | None:

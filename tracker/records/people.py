@@ -11,6 +11,7 @@ from tracker.practice.tries import is_quiet_try
 from tracker.records.adherence import Adherence, adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
+from tracker.records.gaze_minutes import GazeMinutes, gaze_minutes
 from tracker.records.index import Records, without_collecting
 from tracker.records.rows import SessionRow
 from tracker.records.series import Series, series_of
@@ -56,6 +57,11 @@ class Person:
     def last_day(self) -> date | None:
         """Day of the last session, practised or not."""
         return max((r.day for r in self.rows if r.day), default=None)
+
+    @property
+    def gaze(self) -> GazeMinutes | None:
+        """Minutes a day of gaze stabilisation in the days that practice is counted over."""
+        return gaze_minutes(self.rows, self.adherence.from_day, self.adherence.to_day)
 
     @property
     def baseline_day(self) -> date | None:

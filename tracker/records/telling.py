@@ -7,10 +7,13 @@ from datetime import date
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.guideline import gaze_minutes_a_day, quoted_minutes
+from tracker.plan.model import Plan
 from tracker.records import terms
 from tracker.records.adherence import Adherence
 from tracker.records.conditions import Standing
 from tracker.records.figure import number_text
+from tracker.records.gaze_minutes import GazeMinutes
 from tracker.records.series import Series
 from tracker.records.trends import SPECS, Change, Spec
 from tracker.records.units import PERCENT
@@ -187,6 +190,29 @@ def condition(standing: Standing, *, most: int | None = None) -> str:
         why += f" and {len(because) - most} more"
     done = ", practised already" if standing.practised else ""
     return f"{opening(standing, done)}: {met}; {why}"
+
+
+def gaze(found: GazeMinutes | None, plan: Plan | None) -> str:
+    """Minutes of gaze stabilisation in one line; empty where none is asked for and none was done.
+
+    The guideline's figure stands there as quoted (``plan.guideline``).
+    """
+    planned = 0.0 if plan is None else gaze_minutes_a_day(plan)
+    if found is None or not (planned or found.measured or found.reported):
+        return ""
+    text = (
+        f"gaze stabilisation: {found.measured:.1f} minutes a day measured, "
+        f"{found.reported:.1f} told of"
+    )
+    if plan is None:
+        return text
+    text += f"; planned {planned:.0f}"
+    least, most = quoted_minutes(plan)
+    if least is None:
+        return text
+    if most is None:
+        return f"{text}; guideline, as quoted: {least:.0f} or more"
+    return f"{text}; guideline, as quoted: {least:.0f} to {most:.0f}"
 
 
 def practice(found: Adherence) -> str:

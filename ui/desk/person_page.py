@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tracker.exercises.catalogue.sources import GUIDELINE
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_from
@@ -37,6 +38,7 @@ from ui.desk.strip import PracticeStrip
 from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
 from ui.editor.baseline import offers_changes
+from ui.editor.telling import phrase
 from ui.widgets.basic import Rule, Words
 
 #: Beside the name and its line of words there is room for the buttons from so many heights of
@@ -255,7 +257,10 @@ class PersonPage(QWidget):
         self.reasons.show_reasons(person.reasons)
         to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)
-        self.practice.setText(f"{trade.practice(person.adherence)}. {counted}")
+        gaze = trade.gaze(person.gaze, person.plan)
+        lines = [f"{trade.practice(person.adherence)}. {counted}"]
+        self.practice.setText("\n".join([*lines, words.sentence(gaze)] if gaze else lines))
+        self.practice.setToolTip(as_tip(phrase(GUIDELINE)) if gaze else "")
         self.strip.show_practice(person.adherence)
         standing = person.conditions
         short = [trade.condition(s, most=1) for s in standing]

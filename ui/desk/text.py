@@ -28,11 +28,18 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
         if not person.reasons:
             yield "  nothing that needs a look first"
         yield f"  Practice: {telling.practice(person.adherence)}"
+        yield from _gaze_line(person)
     if records.unread:
         yield ""
         yield "Could not be read:"
         for unread in records.unread:
             yield f"  {unread.path}: {unread.why}"
+
+
+def _gaze_line(person: Person) -> Iterator[str]:
+    """Minutes of gaze stabilisation, if there is anything to say."""
+    if text := telling.gaze(person.gaze, person.plan):
+        yield f"  {text[:1].upper()}{text[1:]}"
 
 
 def reason_line(reason: Reason) -> str:
@@ -58,6 +65,7 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     for reason in person.reasons:
         yield f"  {reason_line(reason)}"
     yield f"  Practice: {telling.practice(person.adherence)}"
+    yield from _gaze_line(person)
     for standing in person.conditions:
         yield f"  Condition: {telling.condition(standing)}"
     for course in courses_of(scores):

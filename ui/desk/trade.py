@@ -125,6 +125,7 @@ value = _in_words(telling.value)
 figure = _in_words(telling.figure)
 least_told = _in_words(telling.least_told)
 practice = _in_words(telling.practice)
+gaze = _in_words(telling.gaze)
 condition = _in_words(telling.condition)
 listed = words.row_of
 

@@ -54,6 +54,10 @@ _SENTENCES = (
     "({measured} measured, {reported} not seen by the camera)",
     "{practice}; no plan at hand to compare with",
     "{practice}; asked: {bouts} a day on {days} days; done {share} %",
+    "gaze stabilisation: {measured} minutes a day measured, {reported} told of",
+    "{gaze}; planned {planned}",
+    "{gaze}; planned {planned}; guideline, as quoted: {least} or more",
+    "{gaze}; planned {planned}; guideline, as quoted: {least} to {most}",
     # conditions of a plan
     "{words} (opens {what})",
     "{words} (opens {what}, practised already)",

@@ -1542,6 +1542,11 @@
             <translation>انخفض النظر على الهدف من {first} إلى {last} %، والرأس نحو: {side}، وأقل نحو الجهة الأخرى ({name})</translation>
         </message>
         <message>
+            <source>gaze stabilisation: {measured} minutes a day measured, {reported} told of</source>
+            <comment>gaze stabilisation: {measured} minutes a day measured, {reported} told of</comment>
+            <translation>تثبيت النظر: {measured} دقيقة في اليوم مقيسة، و{reported} مذكورة</translation>
+        </message>
+        <message>
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>النظر عند الانحناء</translation>
@@ -2675,6 +2680,21 @@
             <source>{count} plan files differ and start on the same day: the newest file is taken</source>
             <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
             <translation>{count} من ملفات الخطط تختلف وتبدأ في اليوم نفسه: يؤخذ أحدثها</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}</source>
+            <comment>{gaze}; planned {planned}</comment>
+            <translation>{gaze}؛ المخطط {planned}</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} or more</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} or more</comment>
+            <translation>{gaze}؛ المخطط {planned}؛ الدليل الإرشادي كما يُنقل عنه: {least} أو أكثر</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
+            <translation>{gaze}؛ المخطط {planned}؛ الدليل الإرشادي كما يُنقل عنه: من {least} إلى {most}</translation>
         </message>
         <message>
             <source>{low} to {high}</source>

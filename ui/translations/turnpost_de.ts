@@ -1542,6 +1542,11 @@
             <translation>Blick auf dem Ziel sank von {first} auf {last} %, Kopf gedreht nach: {side}, zur anderen Seite weniger ({name})</translation>
         </message>
         <message>
+            <source>gaze stabilisation: {measured} minutes a day measured, {reported} told of</source>
+            <comment>gaze stabilisation: {measured} minutes a day measured, {reported} told of</comment>
+            <translation>Blickstabilisierung: {measured} Minuten am Tag gemessen, {reported} berichtet</translation>
+        </message>
+        <message>
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>der Blick beim Bücken</translation>
@@ -2675,6 +2680,21 @@
             <source>{count} plan files differ and start on the same day: the newest file is taken</source>
             <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
             <translation>{count} Plandateien unterscheiden sich und beginnen am selben Tag: Die neueste Datei gilt</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}</source>
+            <comment>{gaze}; planned {planned}</comment>
+            <translation>{gaze}; geplant {planned}</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} or more</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} or more</comment>
+            <translation>{gaze}; geplant {planned}; Leitlinie, wie zitiert: {least} oder mehr</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
+            <translation>{gaze}; geplant {planned}; Leitlinie, wie zitiert: {least} bis {most}</translation>
         </message>
         <message>
             <source>{low} to {high}</source>

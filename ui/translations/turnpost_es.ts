@@ -1542,6 +1542,11 @@
             <translation>la mirada en el punto bajó de {first} a {last} %, cabeza hacia: {side}, menos hacia el otro lado ({name})</translation>
         </message>
         <message>
+            <source>gaze stabilisation: {measured} minutes a day measured, {reported} told of</source>
+            <comment>gaze stabilisation: {measured} minutes a day measured, {reported} told of</comment>
+            <translation>estabilización de la mirada: {measured} minutos al día medidos, {reported} referidos</translation>
+        </message>
+        <message>
             <source>gaze while bent</source>
             <comment>gaze while bent</comment>
             <translation>la mirada al agacharse</translation>
@@ -2675,6 +2680,21 @@
             <source>{count} plan files differ and start on the same day: the newest file is taken</source>
             <comment>{count} plan files differ and start on the same day: the newest file is taken</comment>
             <translation>{count} archivos de plan difieren y empiezan el mismo día: vale el más nuevo</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}</source>
+            <comment>{gaze}; planned {planned}</comment>
+            <translation>{gaze}; previstos {planned}</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} or more</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} or more</comment>
+            <translation>{gaze}; previstos {planned}; guía, según se cita: {least} o más</translation>
+        </message>
+        <message>
+            <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
+            <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
+            <translation>{gaze}; previstos {planned}; guía, según se cita: de {least} a {most}</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
