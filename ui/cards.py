@@ -258,8 +258,11 @@ def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
         parts.append(words.times(asked.repetitions))
     if asked.seconds is not None:
         parts.append(words.say("ask.dose.seconds", count=words.number(asked.seconds)))
-    pace = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm
-    if tempo and pace is not None:
+    pace = asked.tempo_bpm
+    if tempo and isinstance(pace, tuple):
+        first, last = (words.number(bpm) for bpm in pace)
+        parts.append(words.say("ask.dose.from_to", first=first, last=last))
+    elif tempo and pace is not None:
         parts.append(words.say("ask.dose.tempo", tempo=words.number(pace)))
     return [*parts, *other_posture(asked), *form_of(asked)]
 

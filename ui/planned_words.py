@@ -152,7 +152,7 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.backdrop_ready": QT_TRANSLATE_NOOP("turnpost", "I have read this and am in place"),
     "ask.place.no_beat": QT_TRANSLATE_NOOP("turnpost", "Move at a calm, even pace."),
     "ask.place.double": QT_TRANSLATE_NOOP(
-        "turnpost", "As soon as you see two tips, press D or the button “I see double”."
+        "turnpost", "As soon as you see two tips, press “I see double (D)”."
     ),
     "ask.place.unseen": QT_TRANSLATE_NOOP("turnpost", "The camera does not see: {what}."),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
@@ -161,6 +161,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.dose.once": QT_TRANSLATE_NOOP("turnpost", "once"),
     "ask.dose.seconds": QT_TRANSLATE_NOOP("turnpost", "{count} seconds"),
     "ask.dose.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "ask.dose.from_to": QT_TRANSLATE_NOOP(
+        "turnpost", "{first} beats a minute at first, {last} at the end"
+    ),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
     "ask.dose.soft": QT_TRANSLATE_NOOP("turnpost", "on the soft mat"),
     "ask.dose.firm": QT_TRANSLATE_NOOP("turnpost", "on the firm floor"),

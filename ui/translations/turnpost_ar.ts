@@ -2875,6 +2875,11 @@
             <translation>على الأرض الثابتة</translation>
         </message>
         <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>{first} نقرة في الدقيقة في البداية، {last} في النهاية</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>مرة واحدة</translation>
@@ -3000,9 +3005,9 @@
             <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
         </message>
         <message>
-            <source>As soon as you see two tips, press D or the button “I see double”.</source>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
             <comment>ask.place.double</comment>
-            <translation>حالما ترى طرفين، اضغط D أو الزر «أرى شيئين».</translation>
+            <translation>حالما ترى طرفين، اضغط «أرى شيئين (D)».</translation>
         </message>
         <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>

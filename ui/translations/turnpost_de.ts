@@ -2875,6 +2875,11 @@
             <translation>auf festem Boden</translation>
         </message>
         <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>zuerst {first} Taktschläge pro Minute, am Ende {last}</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>einmal</translation>
@@ -3000,9 +3005,9 @@
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
         </message>
         <message>
-            <source>As soon as you see two tips, press D or the button “I see double”.</source>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
             <comment>ask.place.double</comment>
-            <translation>Sobald Sie zwei Spitzen sehen, drücken Sie D oder den Knopf „Ich sehe doppelt“.</translation>
+            <translation>Sobald Sie zwei Spitzen sehen, drücken Sie „Ich sehe doppelt (D)“.</translation>
         </message>
         <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>

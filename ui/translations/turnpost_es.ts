@@ -2875,6 +2875,11 @@
             <translation>en el suelo firme</translation>
         </message>
         <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>{first} golpes por minuto al principio, {last} al final</translation>
+        </message>
+        <message>
             <source>once</source>
             <comment>ask.dose.once</comment>
             <translation>una vez</translation>
@@ -3000,9 +3005,9 @@
             <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
         </message>
         <message>
-            <source>As soon as you see two tips, press D or the button “I see double”.</source>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
             <comment>ask.place.double</comment>
-            <translation>En cuanto vea dos puntas, pulse D o el botón «Veo doble».</translation>
+            <translation>En cuanto vea dos puntas, pulse «Veo doble (D)».</translation>
         </message>
         <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
