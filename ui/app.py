@@ -167,6 +167,7 @@ class Window(QWidget):
             "colours": self.appearance.switch_colours,
             "still": self.appearance.switch_still,
             "share": self.switch_sharing,
+            "double": self.director.saw_double,
             "mark": self.director.mark_moment,
             "slower": lambda: self.director.change_coming("tempo", -1),
             "faster": lambda: self.director.change_coming("tempo", 1),

@@ -15,8 +15,7 @@ from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of
 from tracker.practice.tasks import (
-    ARMS,
-    CLARITY,
+    CHOICES,
     MAX_COUNT,
     AskAfterSet,
     AskOpen,
@@ -37,6 +36,9 @@ from tracker.session.weekly import FALLS
 from ui import words
 from ui.hands_free import stop_key
 from ui.manner import care_keys, form_of, how_of, other_posture
+
+#: More of what the camera doesn't see would be too much to read before a set.
+UNSEEN_MOST = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +71,8 @@ class Card:
         When it is over by itself, on the session's clock.
     runs
         Whether a set goes on meanwhile, whose figure is shown large.
+    quiet
+        What is said last and softly: what the camera doesn't see.
     leave
         Whether one may say to be unwell, or end for today.
     """
@@ -81,6 +85,7 @@ class Card:
     first: int = 0
     until_s: float = inf
     runs: bool = False
+    quiet: str = ""
     leave: bool = True
 
 
@@ -172,7 +177,9 @@ def _pause(task: Wait | Settle | Rest, plan: Plan) -> Card:
     """What is over by itself when its time is up."""
     match task:
         case Wait():
-            return Card(words.say("ask.wait"), (words.say("ask.wait.how"),), until_s=task.until_s)
+            keys = ("ask.wait.double", "ask.wait.how") if task.saw_double else ("ask.wait.how",)
+            how = tuple(words.say(key) for key in keys)
+            return Card(words.say("ask.wait"), how, until_s=task.until_s)
         case Settle():
             done = Option(words.say("ask.settle.done"), True, main=True)
             how = (words.say("ask.settle.how"),)
@@ -187,11 +194,10 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
     """Card of one question after a set of a plan."""
     assert question in task.questions
     title = words.say(f"ask.{question}")
-    if question == "clarity":
-        options = tuple(Option(words.say(f"ask.clarity.{c}"), c) for c in CLARITY)
-        return Card(title, options=options)
-    if question == "arm":
-        options = tuple(Option(words.say(f"ask.arm.{a}"), a) for a in ARMS)
+    if question in CHOICES:
+        if question == "clarity" and "landed" in task.questions:
+            title = words.say("ask.clarity.opened")
+        options = tuple(Option(words.say(f"ask.{question}.{c}"), c) for c in CHOICES[question])
         return Card(title, options=options)
     if question == "steadied":
         return _asked("ask.steadied", _yes_no())
@@ -252,8 +258,11 @@ def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
         parts.append(words.times(asked.repetitions))
     if asked.seconds is not None:
         parts.append(words.say("ask.dose.seconds", count=words.number(asked.seconds)))
-    pace = asked.tempo_bpm[0] if isinstance(asked.tempo_bpm, tuple) else asked.tempo_bpm
-    if tempo and pace is not None:
+    pace = asked.tempo_bpm
+    if tempo and isinstance(pace, tuple):
+        first, last = (words.number(bpm) for bpm in pace)
+        parts.append(words.say("ask.dose.from_to", first=first, last=last))
+    elif tempo and pace is not None:
         parts.append(words.say("ask.dose.tempo", tempo=words.number(pace)))
     return [*parts, *other_posture(asked), *form_of(asked)]
 
@@ -295,6 +304,8 @@ def _prepare(
         lines.append(words.say("ask.place.by_reader"))
         if asked.tempo_bpm is not None:
             lines.append(words.say("ask.place.no_beat"))
+    if exercise.near_work:
+        lines.append(words.say("ask.place.double"))
     if to_stop := stop_key(asked):
         lines.append(words.say(to_stop))
     if seen and setup_first:
@@ -306,7 +317,16 @@ def _prepare(
         cares, key = (words.say("ask.place.backdrop"), *cares), "ask.place.backdrop_ready"
     ready = Option(words.say(key), main=True, act="in_place")
     skip = Option(words.say("ask.place.skip"), False)
-    return Card(words.say(f"exercise.{exercise.id}"), tuple(lines), cares, (ready, skip))
+    title = words.say(f"exercise.{exercise.id}")
+    quiet = unseen_words(asked) if seen else ""
+    return Card(title, tuple(lines), cares, (ready, skip), quiet=quiet)
+
+
+def unseen_words(asked: Asked) -> str:
+    """What the camera doesn't see of an exercise, the first of it only; empty where it sees all."""
+    missed = asked.exercise.not_measured[:UNSEEN_MOST]
+    what = words.row_of(words.say(f"unmeasured.{key}") for key in missed)
+    return words.say("ask.place.unseen", what=what) if what else ""
 
 
 def _cares(asked: Asked) -> tuple[str, ...]:

@@ -199,7 +199,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.neck.pitch": QT_TRANSLATE_NOOP("turnpost", "Neck limit, nodding, degrees"),
     "edit.clearance": QT_TRANSLATE_NOOP("turnpost", "Before anything but seated work"),
     "edit.clearance.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Until all of this is ticked, only seated entries are offered."
+        "turnpost", "Until all of this is ticked, only what the seated starter has is offered."
     ),
     "edit.item": QT_TRANSLATE_NOOP("turnpost", "Item {number}"),
     "edit.item.add": QT_TRANSLATE_NOOP("turnpost", "Add an item"),

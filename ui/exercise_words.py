@@ -75,7 +75,7 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.stand.how": QT_TRANSLATE_NOOP(
         "turnpost",
         "Stand with your back to the corner, feet as wide as your shoulders. Let your arms "
-        "hang. Chin up. Look at the mark on the wall.",
+        "hang. Chin up. Look at a mark on the wall, as high as your eyes.",
     ),
     "exercise.ankle-sway": QT_TRANSLATE_NOOP("turnpost", "Sway from toes to heels"),
     "exercise.ankle-sway.how": QT_TRANSLATE_NOOP(
@@ -166,12 +166,14 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.stand-tandem": QT_TRANSLATE_NOOP("turnpost", "Stand heel to toe"),
     "exercise.stand-tandem.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Put one foot right in front of the other. Stand still and look at the mark on the wall.",
+        "Put one foot right in front of the other. Stand still and look at a mark on the wall, "
+        "as high as your eyes.",
     ),
     "exercise.stand-one-leg": QT_TRANSLATE_NOOP("turnpost", "Stand on one leg"),
     "exercise.stand-one-leg.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.",
+        "Lift one foot a little. Stand still and look at a mark on the wall, as high as your "
+        "eyes. Then change legs.",
     ),
     "exercise.chair-stands-five": QT_TRANSLATE_NOOP("turnpost", "Five stands from a chair"),
     "exercise.chair-stands-five.how": QT_TRANSLATE_NOOP(

@@ -35,6 +35,9 @@ HELP_WORDS: dict[str, object] = {
     "help.group.page": QT_TRANSLATE_NOOP("turnpost", "To get about on a page"),
     "help.key.stop": QT_TRANSLATE_NOOP("turnpost", "Stop at once, or leave the page"),
     "help.key.pause": QT_TRANSLATE_NOOP("turnpost", "Pause, and go on"),
+    "help.key.double": QT_TRANSLATE_NOOP(
+        "turnpost", "I see double: stop (with a fingertip near your eyes)"
+    ),
     "help.key.picture": QT_TRANSLATE_NOOP("turnpost", "Show or hide your picture"),
     "help.key.unwell": QT_TRANSLATE_NOOP(
         "turnpost", "I feel unwell (while you practise your plan)"

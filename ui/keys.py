@@ -23,6 +23,7 @@ class Key:
 KEYS: tuple[Key, ...] = (
     Key("stop", "Esc"),
     Key("pause", "Space", live_only=True),
+    Key("double", "D", live_only=True),
     Key("picture", "P", live_only=True, picture_too=True),
     Key("unwell", "U"),
     Key("text_larger", "Ctrl++"),

@@ -15,11 +15,13 @@ def how_of(asked: Asked, *, paper: bool = False) -> str:
         Whether it is read where no camera watches.
     """
     exercise = asked.exercise
-    key = f"exercise.{exercise.id}.how"
-    if asked.eyes == "closed" and words.has(f"how.{exercise.id}.closed"):
-        key = f"how.{exercise.id}.closed"
-    elif paper and words.has(f"how.{exercise.id}.paper"):
-        key = f"how.{exercise.id}.paper"
+    own = f"how.{exercise.id}"
+    keys = [f"{own}.paper"] if paper else []
+    if asked.surface == "soft":
+        keys.insert(0, f"{own}.soft")
+    if asked.eyes == "closed":
+        keys = [*(f"{key}.closed" for key in keys if key.endswith(".soft")), f"{own}.closed", *keys]
+    key = next((key for key in keys if words.has(key)), f"exercise.{exercise.id}.how")
     how = words.say(key)
     return f"{how} {words.say('how.shake')}" if _shaken(asked) else how
 

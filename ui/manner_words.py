@@ -1,6 +1,7 @@
 """How an exercise is done where a plan asks for it in another way, and on paper.
 
-Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.paper`` where nothing watches, and
+Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.soft`` and ``how.ID.soft.closed`` on the
+mat where the firm floor is usual, ``how.ID.paper`` where nothing watches, and
 ``how.shake`` where the head is turned besides. Where there is none, ``exercise.ID.how`` holds.
 """
 
@@ -21,6 +22,16 @@ MANNER_WORDS: dict[str, object] = {
         "turnpost",
         "Stand with your back to the corner, feet as wide as your shoulders. Let your arms "
         "hang. Chin up. Keep your eyes shut.",
+    ),
+    "how.stand.soft": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand with your back to the corner, feet as wide as your hips. Let your arms hang. "
+        "Chin up. Look at a mark on the wall, as high as your eyes.",
+    ),
+    "how.stand.soft.closed": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand with your back to the corner, feet as wide as your hips. Let your arms hang. "
+        "Chin up. Keep your eyes shut.",
     ),
     "how.ankle-sway.closed": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -72,7 +72,8 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.stage": QT_TRANSLATE_NOOP("turnpost", "Something new may come now"),
     "ask.stage.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "You have done well enough for the next part: {name}. Do you want to begin with it today?",
+        "Your plan has a next part: {name}. You may begin with it today, or wait. Do you want "
+        "to begin?",
     ),
     "ask.sound": QT_TRANSLATE_NOOP("turnpost", "Did you hear the beats just now?"),
     "ask.sound.how": QT_TRANSLATE_NOOP(
@@ -112,7 +113,9 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "Sit further back for this one, on a firm chair, about {cm} cm from the screen."
     ),
     "ask.place.standing": QT_TRANSLATE_NOOP(
-        "turnpost", "Stand so that the camera sees your face. Look at a mark on the wall behind it."
+        "turnpost",
+        "Stand so that the camera sees your face. Look at a mark on the wall behind it, as high "
+        "as your eyes.",
     ),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
         "turnpost",
@@ -148,12 +151,19 @@ PLANNED_WORDS: dict[str, object] = {
     ),
     "ask.place.backdrop_ready": QT_TRANSLATE_NOOP("turnpost", "I have read this and am in place"),
     "ask.place.no_beat": QT_TRANSLATE_NOOP("turnpost", "Move at a calm, even pace."),
+    "ask.place.double": QT_TRANSLATE_NOOP(
+        "turnpost", "As soon as you see two tips, press “I see double (D)”."
+    ),
+    "ask.place.unseen": QT_TRANSLATE_NOOP("turnpost", "The camera does not see: {what}."),
     "ask.place.ready": QT_TRANSLATE_NOOP("turnpost", "I am in place"),
     "ask.place.skip": QT_TRANSLATE_NOOP("turnpost", "Not this one"),
     "ask.dose.repetitions": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
     "ask.dose.once": QT_TRANSLATE_NOOP("turnpost", "once"),
     "ask.dose.seconds": QT_TRANSLATE_NOOP("turnpost", "{count} seconds"),
     "ask.dose.tempo": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
+    "ask.dose.from_to": QT_TRANSLATE_NOOP(
+        "turnpost", "{first} beats a minute at first, {last} at the end"
+    ),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
     "ask.dose.soft": QT_TRANSLATE_NOOP("turnpost", "on the soft mat"),
     "ask.dose.firm": QT_TRANSLATE_NOOP("turnpost", "on the firm floor"),
@@ -162,6 +172,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.dose.standing": QT_TRANSLATE_NOOP("turnpost", "standing"),
     "ask.dose.walking": QT_TRANSLATE_NOOP("turnpost", "walking"),
     "ask.clarity": QT_TRANSLATE_NOOP("turnpost", "How did the target look while you moved?"),
+    "ask.clarity.opened": QT_TRANSLATE_NOOP(
+        "turnpost", "How did the target look when you opened your eyes?"
+    ),
     "ask.clarity.clear": QT_TRANSLATE_NOOP("turnpost", "Clear"),
     "ask.clarity.blurred": QT_TRANSLATE_NOOP("turnpost", "Blurred"),
     "ask.clarity.jumping": QT_TRANSLATE_NOOP("turnpost", "It jumped"),
@@ -175,6 +188,12 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.arm.left": QT_TRANSLATE_NOOP("turnpost", "My left"),
     "ask.arm.both": QT_TRANSLATE_NOOP("turnpost", "Both, in turn"),
     "ask.arm.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
+    "ask.landed": QT_TRANSLATE_NOOP(
+        "turnpost", "When you opened your eyes, did they still point at the target?"
+    ),
+    "ask.landed.on": QT_TRANSLATE_NOOP("turnpost", "Yes, at the target"),
+    "ask.landed.beside": QT_TRANSLATE_NOOP("turnpost", "No, beside it"),
+    "ask.landed.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),
@@ -187,6 +206,9 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "Your last nods: {first} degrees up, {second} degrees down."
     ),
     "ask.did.tempo": QT_TRANSLATE_NOOP("turnpost", "Your tempo: {tempo} a minute."),
+    "ask.wait.double": QT_TRANSLATE_NOOP(
+        "turnpost", "You saw two, so you stopped. Move your finger back out, and rest your arm."
+    ),
     "ask.wait.how": QT_TRANSLATE_NOOP("turnpost", "Then you say how you feel."),
     "ask.settle": QT_TRANSLATE_NOOP("turnpost", "Rest until you feel as usual"),
     "ask.settle.how": QT_TRANSLATE_NOOP(
@@ -206,6 +228,7 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost", "After last time: how dizzy were you for the rest of that day?"
     ),
     "score.next_morning": QT_TRANSLATE_NOOP("turnpost", "And how dizzy on the morning after?"),
+    "score.leave_out": QT_TRANSLATE_NOOP("turnpost", "I do not remember"),
     "over.title": QT_TRANSLATE_NOOP("turnpost", "That is all for today"),
     "over.symptom_rule": QT_TRANSLATE_NOOP(
         "turnpost", "Rest now. Your therapist will see how it went."

@@ -74,6 +74,9 @@ SAFETY_WORDS: dict[str, object] = {
     "refused.not_cleared": QT_TRANSLATE_NOOP(
         "turnpost", "Your therapist has not opened this one yet."
     ),
+    "refused.saw_double": QT_TRANSLATE_NOOP(
+        "turnpost", "You saw two here today. That is enough of it for one day."
+    ),
     "refused.no_start_score": QT_TRANSLATE_NOOP("turnpost", "First say how dizzy you are now."),
     "refused.high_start": QT_TRANSLATE_NOOP(
         "turnpost", "You feel dizzy today, so you stay on your chair."

@@ -163,6 +163,18 @@ class PlannedPart(LostPart):
         """The set is over: its dose is done, or the patient says so."""
         self._end_set("say.end")
 
+    @property
+    def near_set(self) -> bool:
+        """Whether a set goes on, or rests, in which one may come to see double."""
+        entry = self.entry
+        return isinstance(self.task, DoSet) and entry is not None and entry.exercise.near_work
+
+    def saw_double(self) -> None:
+        """The patient sees double in near work: the set ends at once, and is done for today."""
+        if self.conductor is not None and self.near_set:
+            self.conductor.saw_double()
+            self._end_set("say.double")
+
     def _end_set(self, key: str) -> None:
         if self.conductor is None or not isinstance(self.conductor.task, DoSet):
             return

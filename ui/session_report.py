@@ -95,9 +95,8 @@ class ReportPart(CallPart):
         self.noted_today = ""
         self._forget_session()
         recording = self._recording = self._world.make_reported(plan)
-        write_reported(
-            recording, reported_entries(plan, job.result or []), week_of(plan, date.today())
-        )
+        week = week_of(plan, date.today())
+        write_reported(recording, reported_entries(plan, job.result or [], week), week)
         self.reported = True
         self._finish("finished")
 

@@ -34,6 +34,7 @@ VOICE_WORDS: dict[str, object] = {
     "say.open_eyes": QT_TRANSLATE_NOOP("turnpost", "Open your eyes."),
     "say.come": QT_TRANSLATE_NOOP("turnpost", "Come to the screen once you feel steady."),
     "say.stopped": QT_TRANSLATE_NOOP("turnpost", "Stopped."),
+    "say.double": QT_TRANSLATE_NOOP("turnpost", "Stop here. Move your finger back out."),
     "say.sit": QT_TRANSLATE_NOOP("turnpost", "Sit down if you can."),
     "say.rest": QT_TRANSLATE_NOOP("turnpost", "Now rest for a while."),
     "say.fall": QT_TRANSLATE_NOOP(

@@ -244,6 +244,8 @@ WORDS: dict[str, object] = {
     "practice.of": QT_TRANSLATE_NOOP("turnpost", "{done} of {goal}"),
     "practice.stop": QT_TRANSLATE_NOOP("turnpost", "Stop (Esc)"),
     "practice.stop_name": QT_TRANSLATE_NOOP("turnpost", "Stop at once, key Escape"),
+    "practice.double": QT_TRANSLATE_NOOP("turnpost", "I see double (D)"),
+    "practice.double_name": QT_TRANSLATE_NOOP("turnpost", "I see double: stop, key D"),
     "practice.pause": QT_TRANSLATE_NOOP("turnpost", "Pause (Space)"),
     "practice.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on (Space)"),
     "practice.paused": QT_TRANSLATE_NOOP("turnpost", "Paused. Rest as long as you like."),

@@ -248,6 +248,18 @@ def test_remarks_say_what_the_therapist_should_know() -> None:
     assert "entries[0].ladder" in said(parse_plan(changed("starts_on", None)))
 
 
+def test_the_starter_goes_slowly_first_where_the_programme_does() -> None:
+    """Eyes up and down, and nods and turns with the eyes going along; 40 to 60: common practice."""
+    rising = {"eyes-up-down", "nods-together", "turns-together"}
+    for plan in (starter_plan(), seated_starter()):
+        asked = {e.exercise: asked_of(e).tempo_bpm for e in plan.entries}
+        pairs = {name: pace for name, pace in asked.items() if isinstance(pace, tuple)}
+        assert set(pairs) == rising
+        assert all(pace[0] < pace[1] for pace in pairs.values())
+        # The end is the catalogue's own tempo, so that it is no harder than before.
+        assert all(pace[1] == CATALOGUE[name].tempo_bpm for name, pace in pairs.items())
+
+
 def test_the_seated_starter_is_sound_stays_on_a_chair_and_keeps_its_id() -> None:
     plan = seated_starter()
     assert parse_plan(format_plan(plan)) == plan

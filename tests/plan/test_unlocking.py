@@ -96,6 +96,43 @@ def test_each_figure_refuses_and_lets_through(figures: dict[str, Any], bad: dict
     assert judge_condition(asked, [unknown, GOOD, GOOD]).met
 
 
+def test_what_is_met_says_its_figures_and_not_those_that_nobody_asked_for() -> None:
+    """The limits and figures are made up; the lowest and the highest of the sessions count."""
+    asked = unlock(
+        sessions=2,
+        rise_most=1,
+        settle_minutes_most=2,
+        on_target_least=0.9,
+        measured_least=0.8,
+        clear=True,
+    )
+    first = replace(GOOD, rise=0, settle_minutes=0.5, on_target=0.91, measured=0.8)
+    last = replace(GOOD, rise=1, settle_minutes=1.5, on_target=0.9, measured=0.951)
+    assert judge_condition(asked, [replace(GOOD, rise=9), first, last]).because == (
+        "met in the last 2 sessions",
+        "rise of the score 0 to 1, asked at most 1",
+        "minutes to settle 0.5 to 1.5, asked at most 2",
+        "share on target 90 to 91 %, asked at least 90 %",
+        "share measured 80 to 95.1 %, asked at least 80 %",
+        "target said to be clear",
+    )
+    assert judge_condition(unlock(sessions=2), [first, last]).because == (
+        "met in the last 2 sessions",
+    )
+
+
+@pytest.mark.parametrize(
+    ("asked", "got", "said"),
+    [(0.9, 0.9004, "90"), (0.8995, 0.89951, "90"), (0.89, 0.89, "89"), (0.8994, 0.8994, "89.94")],
+)
+def test_a_share_that_is_met_never_reads_as_if_it_were_missed(
+    asked: float, got: float, said: str
+) -> None:
+    found = judge_condition(unlock(on_target_least=asked), [replace(GOOD, on_target=got)])
+    assert found.met
+    assert found.because[1] == f"share on target {said} %, asked at least {100 * asked:g} %"
+
+
 @pytest.mark.parametrize("ended", ENDED)
 def test_each_end_of_a_session_speaks_against_it_or_does_not(ended: str) -> None:
     assert {*_ENDED_BADLY, *_ENDED_WELL} == set(ENDED) and not {*_ENDED_BADLY} & {*_ENDED_WELL}
@@ -109,8 +146,8 @@ def test_each_end_of_a_session_speaks_against_it_or_does_not(ended: str) -> None
         "possible_fall": "it ended with a possible fall",
         "interrupted": "it broke off",
     }
-    said = "met in the last 1 sessions" if found.met else f"session 1 of the last 1: {why[ended]}"
-    assert found.because == (said,)
+    said = ("met in the last 1 sessions", "rise of the score 0, asked at most 0")
+    assert found.because == (said if found.met else (f"session 1 of the last 1: {why[ended]}",))
 
 
 @pytest.mark.parametrize(

@@ -140,7 +140,7 @@ class Person:
                 return _next(self.support)
             case AskAfterSet(questions=questions):
                 answers = {"clarity": self.clarity, "steadied": False, "own_count": 10}
-                answers |= {"arm": self.arm}
+                answers |= {"arm": self.arm, "landed": "beside"}
                 return {q: answers[q] for q in questions}
             case ShowToday():
                 return True

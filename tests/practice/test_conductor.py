@@ -473,15 +473,6 @@ def test_a_stage_that_is_named_stays_locked_until_it_opens() -> None:
         Person().practise(staged(), stage_id="three")
 
 
-def test_after_the_first_session_the_day_since_is_asked() -> None:
-    plan = plan_of(SEATED)
-    person = Person()
-    person.practise(plan, history=sessions(plan, 1))
-    assert person.kinds()[1] == "AskSinceLast"
-    gate = person.summary.gate
-    assert gate is not None and gate["since_last"] == {"rest_of_day": 1, "next_morning": 0}
-
-
 # --- stopping ---
 
 

@@ -69,6 +69,11 @@ def week_ago(plan_id: str) -> Summary:
     return earlier(plan_id, person="Wren", started_at=f"{day}T09:00:00")
 
 
+def day_ago(plan_id: str) -> Summary:
+    """A session of a plan on the day before."""
+    return earlier(plan_id, started_at=f"{date.today() - timedelta(days=1)}T09:00:00")
+
+
 class Person:
     """Somebody before the window: presses keys, moves, lets time pass."""
 

@@ -17,6 +17,7 @@ from tests.ui.test_languages import TRANSLATED
 from tracker.plan.model import Unlock
 from tracker.plan.unlocking import SessionFigures, judge_condition
 from tracker.records import telling
+from tracker.records.conditions import Standing
 from tracker.records.figure import Figure
 from tracker.records.units import BEATS, DEGREES
 from tracker.session.flags import _NOTES
@@ -138,6 +139,20 @@ def test_why_a_condition_is_not_met_leaves_no_english() -> None:
         text: rest for text in told if re.search("[A-Za-z]", rest := unmarked(trade.shown(text)))
     }
     assert not left
+
+
+@pytest.mark.usefixtures("marked")
+def test_the_figures_that_a_condition_is_met_with_leave_no_english() -> None:
+    limits = {"rise_most": 1, "settle_minutes_most": 2, "clear": True}
+    shares = {"on_target_least": 0.9, "measured_least": 0.855}
+    unlock = Unlock(condition="Calm.", after="turns", sessions=2, **limits, **shares)
+    first = SessionFigures(0, 0.5, 0.91, 0.8551, clear=True)
+    last = SessionFigures(1, 1.5, 0.9512, 0.9, clear=True)
+    found = judge_condition(unlock, [first, last])
+    assert found.met and len(found.because) == 6
+    whole = telling.condition(Standing("Calm.", "stage", found, False), most=None)
+    for text in (*found.because, whole.partition("met; ")[2]):
+        assert not re.search("[A-Za-z]", unmarked(trade.shown(text))), text
 
 
 def test_what_limits_figures_is_known() -> None:

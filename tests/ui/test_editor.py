@@ -533,7 +533,7 @@ def test_an_entry_stands_behind_its_stage_in_each_of_its_lines(
     window.begin(data_of(starter_plan()))
     settle()
     outline = window.editing.outline
-    row = items(window).index(("entry", 0))
+    row = items(window).index(("entry", 1))
     outline.scrollToItem(outline.item(row), outline.ScrollHint.PositionAtTop)
     settle()
     box = outline.visualItemRect(outline.item(row))

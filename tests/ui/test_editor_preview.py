@@ -58,7 +58,9 @@ def test_it_shows_the_cards_of_the_session(open_editor: OpenEditor, file: Path) 
         card = card_of(Prepare(asked=asked), plan, week=week, can_speak=True)
         shown = texts(preview.card)
         assert shown[0] == card.title
-        assert sorted(shown[1:]) == sorted([*(t for t in card.lines if t), *card.cares])
+        assert sorted(shown[1:]) == sorted(
+            [*(t for t in (*card.lines, card.quiet) if t), *card.cares]
+        )
     assert preview.movement.picture.movement is not None
     assert (
         preview.movement.picture.accessibleName() == "Drawing: Turn your head, eyes on the target"

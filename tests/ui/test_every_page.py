@@ -515,6 +515,7 @@ def test_no_key_does_two_things_nor_takes_one_of_the_pages() -> None:
 def test_keys_that_stand_on_a_button_are_those_of_the_table(key: Any) -> None:
     shown = {
         "stop": "practice.stop",
+        "double": "practice.double",
         "pause": "practice.pause",
         "picture": "practice.picture_show",
         "unwell": "ask.unwell",

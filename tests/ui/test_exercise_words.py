@@ -13,7 +13,7 @@ from tracker.exercises.catalogue import CATALOGUE, CAUTIONS, NOT_MEASURED
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.draft import empty_data, examine_draft
 from tracker.plan.gate import QUESTIONS, Outcome
-from tracker.plan.model import SymptomRules
+from tracker.plan.model import Entry, SymptomRules
 from tracker.plan.offering import REFUSALS
 from tracker.plan.symptoms import Start, judge_set
 from ui import words
@@ -78,11 +78,34 @@ def test_every_exercise_says_what_and_how(exercise: str) -> None:
     assert longest <= 17, how
 
 
+MANNERS = {("closed",), ("paper",), ("soft",), ("soft", "closed")}
+
+
 @pytest.mark.parametrize("key", sorted(MANNER_WORDS))
 def test_every_other_manner_is_plain(key: str) -> None:
     assert grade(str(MANNER_WORDS[key])) <= MOST_GRADE
     _, *of = key.split(".")
-    assert of == ["shake"] or (of[0] in CATALOGUE and of[1] in ("closed", "paper"))
+    assert of == ["shake"] or (of[0] in CATALOGUE and tuple(of[1:]) in MANNERS)
+
+
+@pytest.mark.parametrize(
+    ("surface", "eyes", "feet"),
+    [
+        ("firm", "open", "as wide as your shoulders"),
+        ("firm", "closed", "as wide as your shoulders"),
+        ("soft", "open", "as wide as your hips"),
+        ("soft", "closed", "as wide as your hips"),
+    ],
+)
+def test_how_to_stand_in_the_corner_on_each_surface(surface: str, eyes: str, feet: str) -> None:
+    """Feet as the programme has them; who looks, looks at a mark at eye height."""
+    form = {"surface": surface, "eyes": eyes}
+    entry = Entry.model_validate({"entry_id": "e", "exercise": "stand", **form})
+    for paper in (False, True):
+        how = how_of(asked_of(entry), paper=paper)
+        assert f"feet {feet}" in how
+        assert ("mark on the wall, as high as your eyes" in how) == (eyes == "open")
+        assert ("Keep your eyes shut" in how) == (eyes == "closed")
 
 
 def every_form() -> Iterator[Asked]:

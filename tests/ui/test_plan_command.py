@@ -49,6 +49,19 @@ def test_the_catalogue_is_one_line_an_exercise(capsys: pytest.CaptureFixture[str
     assert uncounted == [e.id for e in CATALOGUE.values() if not e.counted]
 
 
+def test_the_forms_of_the_programme_stand_on_their_line(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """Standing is three rows of the programme: eyes open, eyes closed, and on a soft surface."""
+    assert main(["plan", "show"]) == 0
+    lines = {line.split()[0]: line for line in capsys.readouterr().out.splitlines()}
+    forms = "[firm surface: eyes open and closed; soft surface: eyes open and closed]"
+    assert lines["stand"].endswith(forms)
+    for name in ("stand-head-shake", "weight-shift"):
+        assert lines[name].endswith("[soft surface: eyes open and closed]")
+    assert "[" not in lines["turns-on-target"] and "[" not in lines["stand-tandem"]
+
+
 def test_the_table_of_options_is_shown(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["plan", "show", "--options"]) == 0
     head, *rows = capsys.readouterr().out.splitlines()

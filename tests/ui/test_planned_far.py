@@ -63,7 +63,7 @@ def test_who_stands_reads_the_time_left_and_what_to_do_from_afar(begin: Begin) -
     assert isinstance(person.director.task, DoSet)
     person.measured(2.5, still)
     assert (board.figure.figure.text(), board.figure.caption.text()) == ("0:08", "left")
-    assert "Look at the mark on the wall" in board.how.text()
+    assert "Look at a mark on the wall, as high as your eyes" in board.how.text()
     assert board.figure.figure.font().pointSizeF() >= theme.font("count", 100).pointSizeF()
     assert theme.size_px("far", 100) >= 72
     assert board.how.font().pointSizeF() >= theme.font("title", 100).pointSizeF()

@@ -18,7 +18,7 @@ from tests.ui.patient import (
     TURNS,
     WALK,
     Person,
-    earlier,
+    day_ago,
     plan_of,
     through_the_set,
     turned,
@@ -306,7 +306,7 @@ def test_unwell_by_button_asks_and_ends(begin: Begin, where: str) -> None:
 @pytest.mark.parametrize("where", ["gate", "scores", "since last"])
 def test_one_may_end_for_today_while_being_asked(begin: Begin, fake: FakeWorld, where: str) -> None:
     if where == "since last":
-        fake.history.append(earlier("p1"))
+        fake.history.append(day_ago("p1"))
     person = begin(plan_of(TURNS))
     if where != "gate":
         person.none_of_these()
@@ -483,7 +483,7 @@ def test_the_seated_starter_is_on_the_first_page_and_its_history_counts(
     person.settle()
     person.choose("Seated starter")
     assert "only if your therapist" in said(person)
-    fake.history.append(earlier(seated_starter().plan_id))
+    fake.history.append(day_ago(seated_starter().plan_id))
     person.choose("Practise the starter")
     plan = person.director.plan
     assert plan is not None and plan == seated_starter()

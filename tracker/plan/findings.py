@@ -82,7 +82,7 @@ MESSAGES: dict[str, str] = {
     # what is only said
     "no_emergency_number": "none is set: the program can only say 'call for help'",
     "none_set": "none is set",
-    "not_cleared": "not everything is ticked: only seated entries will be offered",
+    "not_cleared": "not everything is ticked: only what the seated starter has will be offered",
     "plain": "sessions are handed over unencrypted",
     "no_person": "no pseudonym is set: nobody can tell whose sessions are handed over",
     "near_seat": "nearer than the usual {usual} mm",

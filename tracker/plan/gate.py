@@ -42,8 +42,9 @@ class Gate:
     Attributes
     ----------
     outcome
-        ``go``, ``seated_only`` (the clearance checklist isn't ticked), one of the
-        three that end the session, or ``ask``: something wasn't answered yet.
+        ``go``, ``seated_only`` (the clearance checklist isn't ticked: only what the seated
+        starter has), one of the three that end the session, or ``ask``: something wasn't
+        answered yet.
     because
         The questions answered with yes, or not answered (``ask``).
     put_first

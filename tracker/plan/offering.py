@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tracker.plan.asked import asked_of
+from tracker.plan.asked import Asked, asked_of
 from tracker.plan.gate import Gate
 from tracker.plan.model import Entry
+from tracker.plan.starter import needs_no_clearance
 from tracker.plan.symptoms import Start
 
 #: Why an entry isn't offered; the user interface has the words.
@@ -43,20 +44,32 @@ class Around:
 
 
 def refusals(
-    entry: Entry, gate: Gate, start: Start, around: Around, *, unlocked: bool
+    entry: Entry,
+    gate: Gate,
+    start: Start,
+    around: Around,
+    *,
+    unlocked: bool,
+    asked: Asked | None = None,
 ) -> tuple[str, ...]:
     """Every reason why an entry may not begin now; none means it may.
 
     Standing and eyes-closed work needs a voice, as nobody looks at the screen;
     what needs support needs it confirmed each time. Seated work needs no helper.
+    Without clearance only what the seated starter has may begin.
+
+    Parameters
+    ----------
+    asked
+        What the entry asks for now; without it, what it asks for in the first week.
     """
-    asked = asked_of(entry)
+    asked = asked or asked_of(entry)
     seated = asked.posture == "sitting"
     voice = around.sound_works or (around.helper_here and around.helper_reads)
     found = {
         "no_session": not gate.open,
         "locked": not unlocked,
-        "not_cleared": gate.outcome == "seated_only" and not seated,
+        "not_cleared": gate.outcome == "seated_only" and not needs_no_clearance(asked),
         "no_start_score": start.limit is None,
         "high_start": start.seated_only and not seated,
         "no_voice": voice_needed(entry) and not voice,

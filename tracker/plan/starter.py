@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import uuid
 from collections.abc import Sequence
+from functools import cache
 
 from tracker.exercises.catalogue import CATALOGUE, Eyes, Surface
-from tracker.plan.asked import least_support
+from tracker.plan.asked import Asked, asked_of, least_support
 from tracker.plan.model import (
     FORMAT,
     FORMAT_VERSION,
@@ -75,6 +76,11 @@ _STAGES: dict[str, tuple[str, tuple[tuple[str, Eyes, Surface], ...]]] = {
     ),
 }
 
+#: Slow first and quicker within the set (beats a minute): the eyes up and down, and what
+#: goes along with the head. Common practice, up to the catalogue's usual tempo.
+_RISING = ("eyes-up-down", "nods-together", "turns-together")
+_RISING_BPM = (40.0, 60.0)
+
 #: Move on when a group brings on no symptoms: a GP clinic's handout of the
 #: Cawthorne-Cooksey set (2013). Three sessions in a row: common practice.
 _CALM_SESSIONS = 3
@@ -108,6 +114,37 @@ def starter_plan(stage_ids: Sequence[str] = tuple(_STAGES)) -> Plan:
 def seated_starter() -> Plan:
     """The built-in starter on a chair: its ID stays, so that what was done with it counts."""
     return _plan(SEATED_ID, _SEATED)
+
+
+def needs_no_clearance(asked: Asked) -> bool:
+    """Whether something may be done before the clearance checklist is ticked.
+
+    That is what the seated starter has, in its form, and no more of it: neither a larger
+    dose nor a larger movement nor a faster beat. One's own pace is no beat.
+    """
+    known = _seated_asked().get(asked.exercise.id)
+    if known is None or asked.head_shake:
+        return False
+    same = (asked.eyes, asked.posture) == (known.eyes, known.posture)
+    return same and all(
+        wanted is None or (most is not None and wanted <= most)
+        for wanted, most in (
+            (asked.repetitions, known.repetitions),
+            # A dose in seconds is held to the time that the starter's takes.
+            (asked.seconds, known.about_s),
+            (_highest(asked.tempo_bpm), _highest(known.tempo_bpm)),
+            (_highest(asked.amplitude_deg), _highest(known.amplitude_deg)),
+        )
+    )
+
+
+@cache
+def _seated_asked() -> dict[str, Asked]:
+    return {e.exercise: asked_of(e) for e in seated_starter().entries}
+
+
+def _highest(value: float | tuple[float, float] | None) -> float | None:
+    return max(value) if isinstance(value, tuple) else value
 
 
 def _plan(plan_id: str, stage_ids: tuple[str, ...]) -> Plan:
@@ -174,7 +211,7 @@ def _entry(stage_id: str, exercise_id: str, eyes: Eyes, surface: Surface) -> Ent
     else:
         values["repetitions"] = exercise.dose_repetitions
     if exercise.counted:
-        values["tempo_bpm"] = exercise.tempo_bpm
+        values["tempo_bpm"] = _RISING_BPM if exercise_id in _RISING else exercise.tempo_bpm
     if exercise.amplitude_deg is not None:
         values["amplitude_deg"] = exercise.amplitude_deg
     values |= {"eyes": eyes, "posture": exercise.posture, "surface": surface}

@@ -17,6 +17,7 @@ from tracker.plan.asked import Asked, asked_of
 from tracker.plan.guideline import gaze_minutes_a_day, guideline_words
 from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock
 from tracker.plan.rules import minutes_of
+from tracker.plan.starter import starter_plan
 
 #: Every channel of the catalogue has its words here.
 _COUNTED_FROM = {
@@ -48,11 +49,27 @@ def catalogue_lines() -> list[str]:
     """The whole catalogue, a line an exercise, its ID first."""
     width = max(len(i) for i in CATALOGUE)
     from_width = max(len(counted_from(e)) for e in CATALOGUE.values())
+    forms = _forms()
     return [
         f"{e.id:<{width}}  {_dose(e.dose_repetitions, e.dose_seconds):<9}"
-        f"{counted_from(e):<{from_width}}  {e.therapist}"
+        f"{counted_from(e):<{from_width}}  {e.therapist}{forms.get(e.id, '')}"
         for e in CATALOGUE.values()
     ]
+
+
+def _forms() -> dict[str, str]:
+    """What is said of exercises that the starter plan has in several forms."""
+    entries = starter_plan().entries
+    found = {}
+    for exercise in dict.fromkeys(e.exercise for e in entries):
+        own = [e for e in entries if e.exercise == exercise]
+        if len(own) > 1:
+            on: dict[str, list[str]] = {}
+            for entry in own:
+                on.setdefault(f"{entry.surface} surface", []).append(str(entry.eyes))
+            forms = (f"{surface}: eyes {' and '.join(eyes)}" for surface, eyes in on.items())
+            found[exercise] = f" [{'; '.join(forms)}]"
+    return found
 
 
 def option_lines() -> list[str]:

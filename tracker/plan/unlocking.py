@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from decimal import ROUND_CEILING, ROUND_FLOOR, Decimal
+from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
@@ -58,7 +58,9 @@ def judge_condition(unlock: Unlock | None, history: Sequence[SessionFigures]) ->
         for k, figures in enumerate(last, 1)
         for fault in _faults(unlock, figures)
     ]
-    return Condition(not missed, tuple(missed) or (f"met in the last {needed} sessions",))
+    if missed:
+        return Condition(False, tuple(missed))
+    return Condition(True, (f"met in the last {needed} sessions", *_met_with(unlock, last)))
 
 
 def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agrees: bool) -> bool:
@@ -118,6 +120,45 @@ def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
     if unlock.clear and figures.clear is not True:
         found.append("target not said to be clear")
     return found
+
+
+def _met_with(unlock: Unlock, last: Sequence[SessionFigures]) -> list[str]:
+    """The figures that a condition is met with, one for each that was asked for."""
+    found = []
+    for words, values, most in (
+        ("rise of the score", [f.rise for f in last], unlock.rise_most),
+        ("minutes to settle", [f.settle_minutes for f in last], unlock.settle_minutes_most),
+    ):
+        if most is not None:
+            found.append(f"{words} {_between(values, most=most)}, asked at most {most:g}")
+    for words, values, least in (
+        ("share on target", [f.on_target for f in last], unlock.on_target_least),
+        ("share measured", [f.measured for f in last], unlock.measured_least),
+    ):
+        if least is not None:
+            asked = _percent(least)
+            shares = [None if v is None else _percent(v) for v in values]
+            share = _between(shares, least=asked)
+            found.append(f"{words} {share} %, asked at least {float(asked):g} %")
+    return [*found, *(["target said to be clear"] if unlock.clear else [])]
+
+
+def _between(
+    values: Sequence[float | Decimal | None],
+    *,
+    least: Decimal | None = None,
+    most: float | None = None,
+) -> str:
+    """Figures that meet a limit, from the lowest on; rounded, but never so as to miss it."""
+    ends = []
+    for value in (of(_exact(v) for v in values if v is not None) for of in (min, max)):
+        rounded = value.quantize(Decimal("0.1"), ROUND_HALF_EVEN)
+        if least is not None:
+            rounded = max(rounded, least)
+        if most is not None:
+            rounded = min(rounded, _exact(most))
+        ends.append(f"{float(rounded):g}")
+    return ends[0] if ends[0] == ends[1] else " to ".join(ends)
 
 
 def _missed(value: float | Decimal | None, away: str, unit: str = "") -> str:

@@ -17,6 +17,7 @@ from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
 from tracker.practice.changing import Changes
+from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     SINCE_LAST,
     AskGate,
@@ -31,7 +32,6 @@ from tracker.practice.tasks import (
     Task,
 )
 from tracker.practice.today import Openings, stages_to_offer
-from tracker.practice.week import Week
 from tracker.session import weekly
 from tracker.session.stage import Step
 
@@ -107,8 +107,8 @@ class Asking:
         The plan, where answers go, and which of it is open.
     week, stage_id, absent, attended
         As those of the conductor.
-    last_week
-        Whether the questions of the week are to be asked.
+    earlier
+        What earlier sessions mean for this one.
 
     Attributes
     ----------
@@ -126,12 +126,14 @@ class Asking:
         stage_id: str | None,
         absent: Mapping[str, str],
         attended: bool,
-        last_week: Week,
+        earlier: Earlier,
     ) -> None:
         self.now_s = 0.0
         self._plan, self._recorder, self._openings = plan, recorder, openings
         self._week, self._stage_id, self._absent = week, stage_id, absent
-        self._attended, self._last_week = attended, last_week
+        self._attended, self._earlier = attended, earlier
+        #: Exercises in near work that are not done again today.
+        self._doubled = set(earlier.doubled)
         self._known = Known()
         self._changes = Changes(plan, week)
 
@@ -179,7 +181,7 @@ class Asking:
         there, also who ends the session at the next question: see :meth:`Week.stops`. Where
         nobody was left to see that, the next session begins with it.
         """
-        last_week = self._last_week
+        last_week = self._earlier.week
         if last_week.fall_open:
             self._tell_of_fall()
         given: dict[str, Any] = {}
@@ -200,7 +202,8 @@ class Asking:
     def _is_due(self, question: weekly.Question, falls: object) -> bool:
         if question == "hurt":
             return falls in weekly.FELL
-        return self._last_week.due if question == "falls" else self._last_week.medicines_due
+        week = self._earlier.week
+        return week.due if question == "falls" else week.medicines_due
 
     def _tell_of_fall(self) -> None:
         """End the session as the safety questions do after a fall."""
@@ -257,6 +260,8 @@ class Asking:
     def _fixed(self, entry: Entry) -> tuple[str, ...]:
         """Why an entry can't be done, whatever is answered around it."""
         found = [r for r in self._reasons(entry) if r not in _ASKABLE]
+        if entry.exercise in self._doubled:
+            found.append("saw_double")
         absent = self._absent.get(entry.entry_id)
         return (*found, *([] if absent is None else [absent]))
 
@@ -295,7 +300,8 @@ class Asking:
             support_confirmed=known.support is True,
         )
         unlocked = self._openings.entry_is_open(entry)
-        found = refusals(entry, known.gate, known.start, around, unlocked=unlocked)
+        asked = self._asked(entry)
+        found = refusals(entry, known.gate, known.start, around, unlocked=unlocked, asked=asked)
         passed_over = set() if self._attended else self._passed_over()
         return [r for r in found if r not in passed_over]
 

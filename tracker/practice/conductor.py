@@ -25,6 +25,7 @@ from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.asking import CantBegin, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
+from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.flow import SessionFlow
 from tracker.practice.tasks import (
     ANEW,
@@ -41,7 +42,6 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
-from tracker.practice.week import Week, week_before
 from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
 
@@ -66,8 +66,8 @@ class Conductor:
     history
         Summaries of the person's earlier sessions, oldest first.
     today
-        The day on the person's calendar; without one nothing is asked once a week, nor in
-        a try of the program.
+        The day on the person's calendar; without one nothing is asked once a week or of the
+        day before, nor in a try of the program.
     week
         Week of the plan, for its ladders.
     stage_id
@@ -108,7 +108,7 @@ class Conductor:
             absent=dict(absent or {}),
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
-            last_week=Week() if today is None or a_try else week_before(history, today),
+            earlier=Earlier() if today is None or a_try else earlier_of(history, today),
         )
         self._going = self._flow.session()
         self._task: Task = next(self._going)
@@ -172,6 +172,12 @@ class Conductor:
         if not isinstance(self._task, CountDown | DoSet) or self.set_begun:
             raise ValueError(f"no set is to begin at {type(self._task).__name__}")
         self._task = self._going.throw(CantBegin(reason))
+
+    def saw_double(self) -> None:
+        """The patient sees double in near work: the set is to end, and is not repeated today."""
+        if not isinstance(self._task, DoSet):
+            raise ValueError(f"there is no set at {type(self._task).__name__}")
+        self._flow.saw_double()
 
     def end_set(self, time_s: float) -> None:
         """The set is over: done, or stopped by the patient.

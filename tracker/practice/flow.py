@@ -21,6 +21,7 @@ from tracker.practice.asking import (
     picked,
 )
 from tracker.practice.changing import Changed
+from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     ANEW,
     AskAfterSet,
@@ -36,12 +37,9 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
-from tracker.practice.week import Week
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
-#: Near work: it has a target, and is meant to go to the point where the image doubles.
-_NEAR_WORK = {"near-far", "near-hold"}
 
 
 class SessionFlow(Asking):
@@ -70,7 +68,7 @@ class SessionFlow(Asking):
         absent: Mapping[str, str],
         attended: bool,
         countdown_s: tuple[float, float],
-        last_week: Week,
+        earlier: Earlier,
     ) -> None:
         super().__init__(
             plan,
@@ -80,11 +78,12 @@ class SessionFlow(Asking):
             stage_id=stage_id,
             absent=absent,
             attended=attended,
-            last_week=last_week,
+            earlier=earlier,
         )
         self._countdown_s = countdown_s
         self._left: list[Entry] = []
         self.numbers: list[int] = []
+        self._double_told = False
         self._changed_of_set: dict[str, Any] | None = None
         #: Whether the camera has missed some of the set that goes on.
         self.count_lost = False
@@ -111,7 +110,7 @@ class SessionFlow(Asking):
     def _practice(self) -> Flow:
         yield from self._ask_gate("start")
         yield from self._ask_weekly()
-        if self._openings.been_here:
+        if self._earlier.ask_since_last:
             yield from self._ask_since_last()
         yield from self._ask_before()
         stage_id = yield from self._choose_stage()
@@ -210,6 +209,12 @@ class SessionFlow(Asking):
         if self._changed_of_set:
             self._recorder.answer("changed", self._changed_of_set, number)
 
+    def saw_double(self) -> None:
+        """The patient sees double in the set that is done: kept at once, and not asked again."""
+        self._double_told = True
+        self._of_set("clarity", "double")
+        self._of_set("stopped_double", True)
+
     def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
         """Do one entry; false if the person did not get into place."""
         known, ready = self._known, ANEW
@@ -225,7 +230,7 @@ class SessionFlow(Asking):
         self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
-        self.numbers, self.count_lost = [], False
+        self.numbers, self.count_lost, self._double_told = [], False, False
         yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         try:
             yield DoSet(asked=asked)
@@ -257,9 +262,16 @@ class SessionFlow(Asking):
     def _ask_after(self, asked: Asked) -> Flow:
         """What only the patient knows of the set."""
         exercise = asked.exercise
+        if self._double_told:
+            self._doubled.add(exercise.id)
+        held_on = asked.seconds is not None or "steadied" in exercise.not_measured
+        # Of shut eyes it is asked what they saw once they opened.
+        opened = "gaze_eyes_shut" in exercise.not_measured
+        looked = asked.eyes == "open" or opened
         wanted = {
-            "clarity": asked.eyes == "open" and (exercise.on_target or exercise.id in _NEAR_WORK),
-            "steadied": asked.posture == "standing" and asked.seconds is not None,
+            "landed": opened,
+            "clarity": looked and exercise.asks_clarity and not self._double_told,
+            "steadied": asked.posture == "standing" and held_on,
             "arm": "arm" in self._recorder.untold(self.numbers),
             "own_count": (self.count_lost or not exercise.counted)
             and asked.repetitions is not None,
@@ -271,14 +283,18 @@ class SessionFlow(Asking):
         given = (yield task) or {}
         for question in questions:
             self._of_set(question, given.get(question))
-        # Seeing double where nothing was near may be new: the safety questions tell.
-        if given.get("clarity") == "double" and exercise.id not in _NEAR_WORK:
+        if given.get("clarity") != "double":
+            return
+        if exercise.near_work:
+            self._doubled.add(exercise.id)
+        else:
+            # Seeing double where nothing was near may be new: the safety questions tell.
             yield from self._ask_gate("double")
 
     def _watch_symptoms(self, asked: Asked, ended_s: float) -> Flow:
         """Score 10 s after, then "back to usual"; the rules may end the session."""
         names = ("dizziness", *self._plan.symptom_rules.also_ask)
-        yield Wait(until_s=ended_s + SCORE_AFTER_S)
+        yield Wait(until_s=ended_s + SCORE_AFTER_S, saw_double=self._double_told)
         while True:
             task = AskScores(when="after", names=names, entry_id=asked.entry_id)
             given = picked((yield task), names)

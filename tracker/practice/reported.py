@@ -7,22 +7,25 @@ from collections.abc import Sequence
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import is_cleared
+from tracker.plan.starter import needs_no_clearance
 from tracker.practice.asking import Recorder
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
 
 
-def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:
+def reported_entries(plan: Plan, history: Sequence[Summary], week: int = 1) -> list[Entry]:
     """Entries that somebody does who practises the plan by themselves: those that are open.
 
-    Without the clearance that is seated work only, as in a session that is watched; then it
-    is the furthest stage that has any.
+    Without the clearance that is what the seated starter has, as in a session that is
+    watched; then it is the furthest stage that has any.
 
     Parameters
     ----------
     history
         Earlier sessions with the plan, oldest first; they say what has opened.
+    week
+        Week of the plan, for its ladders.
     """
     openings = Openings(plan, history)
     stages = [s.stage_id for s in plan.stages if openings.is_open(s.stage_id)]
@@ -30,7 +33,7 @@ def reported_entries(plan: Plan, history: Sequence[Summary]) -> list[Entry]:
     cleared = is_cleared(plan)
     for stage_id in furthest_first:
         today = [e for e in entries_of_today(plan, stage_id) if openings.entry_is_open(e)]
-        allowed = [e for e in today if cleared or asked_of(e).posture == "sitting"]
+        allowed = [e for e in today if cleared or needs_no_clearance(asked_of(e, week))]
         if allowed:
             return allowed
     return []

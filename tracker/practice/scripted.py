@@ -26,6 +26,7 @@ from tracker.practice.tasks import (
     AskSupport,
     AskWeekly,
     Clarity,
+    Landed,
     Task,
 )
 from tracker.session.weekly import Falls
@@ -71,6 +72,7 @@ class EntryAnswers(_Part):
     clarity: Clarity | None = None
     steadied: bool | None = None
     arm: Arm | None = Field(None, description="Asked where the camera could not tell it.")
+    landed: Landed | None = Field(None, description="Of eyes that were shut, as they opened.")
     own_count: Annotated[int, Field(ge=0, le=MAX_COUNT)] | None = None
     scores_after: Scores = Scores()
     settled_minutes: Annotated[float, Field(ge=0, le=600, allow_inf_nan=False)] | None = Field(
@@ -129,7 +131,7 @@ class Answers(_Part):
             case AskSupport(entry_id=entry_id):
                 return self.of(entry_id).support
             case AskAfterSet(entry_id=entry_id):
-                asked = {"clarity", "steadied", "arm", "own_count"}
+                asked = {"landed", "clarity", "steadied", "arm", "own_count"}
                 return self.of(entry_id).model_dump(include=asked)
         return None
 

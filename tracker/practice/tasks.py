@@ -23,6 +23,11 @@ CLARITY: tuple[str, ...] = get_args(Clarity)
 #: With which arm something was reached for.
 Arm = Literal["right", "left", "both", "not_sure"]
 ARMS: tuple[str, ...] = get_args(Arm)
+#: Where eyes that had been shut were as they opened: on the target, beside it.
+Landed = Literal["on", "beside", "not_sure"]
+LANDED: tuple[str, ...] = get_args(Landed)
+#: Questions after a set that are answered by a choice of several.
+CHOICES: dict[str, tuple[str, ...]] = {"clarity": CLARITY, "arm": ARMS, "landed": LANDED}
 #: Most repetitions that a plan can ask for is 200; a person may count beyond it.
 MAX_COUNT = 999
 
@@ -75,7 +80,7 @@ class AskWeekly(Task):
 
 @dataclass(frozen=True, slots=True)
 class AskSinceLast(Task):
-    """How the rest of the day of the session before was, and the morning after it.
+    """How the rest of the last day of practice was, and the morning after it; once each is over.
 
     Answer: ``rest_of_day`` and ``next_morning`` -> 0 to 10, or None.
     """
@@ -173,7 +178,8 @@ class AskAfterSet(Task):
     """What only the patient knows of a set.
 
     ``clarity`` (clear, blurred, jumping, double), ``steadied`` (yes or no), ``arm`` (right,
-    left, both, not_sure), ``own_count`` (a number). Answer: question -> answer.
+    left, both, not_sure), ``landed`` (on, beside, not_sure), ``own_count`` (a number). Answer:
+    question -> answer.
     """
 
     entry_id: str = ""
@@ -182,18 +188,19 @@ class AskAfterSet(Task):
     def check(self, answer: Any) -> None:
         """Each answer of its kind."""
         found = dict(answer or {})
-        clarity, count = found.get("clarity"), found.get("own_count")
-        if clarity not in (None, *CLARITY):
-            raise ValueError(f"{clarity!r} is none of {', '.join(CLARITY)}")
-        if found.get("arm") not in (None, *ARMS):
-            raise ValueError(f"{found['arm']!r} is none of {', '.join(ARMS)}")
+        count = found.get("own_count")
+        for question, choices in CHOICES.items():
+            if found.get(question) not in (None, *choices):
+                raise ValueError(f"{found[question]!r} is none of {', '.join(choices)}")
         if count is not None and (type(count) is not int or not 0 <= count <= MAX_COUNT):
             raise ValueError(f"{count!r} is no count")
 
 
 @dataclass(frozen=True, slots=True)
 class Wait(Task):
-    """Sit still until the score is asked for."""
+    """Sit still until the score is asked for; ``saw_double`` if that is why the set ended."""
+
+    saw_double: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -31,11 +31,6 @@ class Openings:
         self._history = [s for s in history if s.plan_id == plan.plan_id]
         self.agreed: set[str] = {n for s in self._history for n in s.opened}
 
-    @property
-    def been_here(self) -> bool:
-        """Whether there was a session with this plan before."""
-        return bool(self._history)
-
     def may_open(self, name: str) -> bool:
         """Whether only the patient's yes is missing."""
         unlock = _unlock_of(self._plan, name)

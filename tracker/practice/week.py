@@ -63,7 +63,7 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     the program, which must not take the place of a session in which falls are asked about.
     """
     real = [s for s in history if s.plan_id != TRY_ID]
-    dated = [(day, s) for s in real if (day := _day(s)) is not None and day <= today]
+    dated = [(day, s) for s in real if (day := day_of(s)) is not None and day <= today]
     # Sorting is stable: sessions of one day stay in their order.
     past = sorted(dated, key=lambda d: d[0])
     return Week(
@@ -103,7 +103,8 @@ def _last_asked(past: Sequence[_Dated]) -> int:
     return max((k for k, (_, s) in enumerate(past) if _was_asked(s, "falls")), default=-1)
 
 
-def _day(summary: Summary) -> date | None:
+def day_of(summary: Summary) -> date | None:
+    """The day on which a session began; None where it is not known."""
     try:
         return date.fromisoformat((summary.started_at or "")[:10])
     except ValueError:

@@ -203,10 +203,22 @@ def _standing(place: Place, _: Exercise | None) -> Iterator[Figure]:
         yield make.of(sway.at(key).number(), reason, aspect)
 
 
+#: What was asked with a choice of answers -> its name, and the answers.
+CHOSEN: dict[str, tuple[str, dict[str, str]]] = {
+    "arm": ("Arm that was used", terms.ARMS),
+    "landed": ("Eyes as they opened", terms.LANDED),
+}
+
+
 def _answers(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
     clarity = place.at("clarity")
-    if clarity.at("value").value is not None or (exercise is not None and exercise.on_target):
+    if clarity.at("value").value is not None or (exercise is not None and exercise.asks_clarity):
         yield _words("clarity", "Target looked", clarity)
+    if clarity.at("stopped_set").truth():
+        make = Making(
+            "answers", "stopped_double", "Set stopped for seeing double", u.WORDS, "reported"
+        )
+        yield make.of("yes")
     support = place.at("support")
     if support.value is not None and support.at("asked").text() not in (None, "none"):
         make = Making("answers", "support", "Support", u.WORDS, "reported")
@@ -216,14 +228,15 @@ def _answers(place: Place, exercise: Exercise | None) -> Iterator[Figure]:
     if steadied.value is not None:
         make = Making("answers", "steadied", "Had to hold on", u.WORDS, "reported")
         yield make.of(_yes_no(steadied.at("value")), steadied.at("reason").text() or NOT_ASKED)
-    arm = place.at("arm")
-    if arm.value is not None:
-        told = arm.at("value").text()
-        make = Making("answers", "arm", "Arm that was used", u.WORDS, "reported")
-        yield make.of(
-            None if told is None else terms.word(terms.ARMS, told),
-            arm.at("reason").text() or NOT_ASKED,
-        )
+    for about, (name, kinds) in CHOSEN.items():
+        chosen = place.at(about)
+        if chosen.value is not None:
+            told = chosen.at("value").text()
+            make = Making("answers", about, name, u.WORDS, "reported")
+            yield make.of(
+                None if told is None else terms.word(kinds, told),
+                chosen.at("reason").text() or NOT_ASKED,
+            )
     count = place.at("own_count")
     if count.value is not None:
         make = Making("answers", "own_count", "Counted by the patient", u.COUNT, "reported")

@@ -51,6 +51,7 @@ NOT_DONE: dict[str, str] = {
     "not_in_place": "left out by the patient",
     "session_ended": "session ended before it",
     "no_clip": "no clip of it",
+    "saw_double": "seen double in today already",
 }
 
 #: With which arm something was reached for, as asked.
@@ -58,6 +59,13 @@ ARMS: dict[str, str] = {
     "right": "right",
     "left": "left",
     "both": "both, in turn",
+    "not_sure": "not sure",
+}
+
+#: Where eyes that had been shut were as they opened, as asked.
+LANDED: dict[str, str] = {
+    "on": "on the target",
+    "beside": "beside the target",
     "not_sure": "not sure",
 }
 

@@ -37,8 +37,9 @@ def gate_of(record: SessionRecord) -> dict[str, Any] | None:
 
 
 def clarity_of(answers: Answers) -> dict[str, Any]:
-    """Whether the target was said to be clear."""
-    return answer_of(answers, "clarity")
+    """Whether the target was said to be clear; ``stopped_set`` if seeing double ended the set."""
+    stopped = {"stopped_set": True} if answers.get("stopped_double") is True else {}
+    return {**answer_of(answers, "clarity"), **stopped}
 
 
 def answer_of(answers: Answers, about: str) -> dict[str, Any]:

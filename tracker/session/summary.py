@@ -160,6 +160,7 @@ def exercise_summary(
         steadied=_asked_only(record.answers, "steadied"),
         changed=said.changed_of(record.answers),
         arm=_asked_only(record.answers, "arm"),
+        landed=_asked_only(record.answers, "landed"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
         **target_figures(exercise, samples, turns),

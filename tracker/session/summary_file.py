@@ -88,6 +88,7 @@ class ExerciseSummary(_Part):
     support: dict[str, Any] | None = None
     steadied: dict[str, Any] | None = None
     arm: dict[str, Any] | None = None
+    landed: dict[str, Any] | None = None
     changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None

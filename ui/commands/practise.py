@@ -34,13 +34,15 @@ answers (--answers FILE.json): what is left out is recorded as "not asked"
    "gate_again": the same, for when they are asked again within the session,
    "weekly": {"falls": "none", "once" or "more", "hurt": true or false,
      "medicines_changed": true or false} (asked once in seven days),
-   "since_last": {"rest_of_day": 0-10, "next_morning": 0-10},
+   "since_last": {"rest_of_day": 0-10, "next_morning": 0-10}
+     (asked once, in the first session of a later day),
    "scores_before": {"dizziness": 0-10, "nausea": 0-10, "unsteadiness": 0-10},
    "open": [stages and entries that the patient says yes to],
    "sound": true if the test sound was heard, "reader": true if a helper reads aloud,
    "entries": {ENTRY_ID: {"support": true or false,
      "clarity": "clear", "blurred", "jumping" or "double",
      "steadied": true or false, "own_count": a number,
+     "landed": "on", "beside" or "not_sure" (eyes that were shut, as they opened),
      "arm": "right", "left", "both" or "not_sure" (where it was not seen),
      "scores_after": as scores_before, "settled_minutes": minutes}}}
 the questions: QUESTIONS

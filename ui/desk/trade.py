@@ -28,8 +28,11 @@ _KNOWN = Sentences(TRADE)
 _DIGITS = r"-?(?:0|[1-9]\d*)(?:\.\d+)?"
 _NUMBER = re.compile(_DIGITS)
 _WITH_UNIT = re.compile(rf"({_DIGITS}(?: to {_DIGITS})?)( ?[^\d\s]{{1,4}})")
-#: Where the reason of a further session begins: a form would take all after the first for its own.
-_NEXT_REASON = re.compile(r", (?=session \d+ of the last \d+: )")
+#: Where a further reason begins: a form would take all after the first for its own.
+_NEXT_REASON = re.compile(
+    r", (?=session \d+ of the last \d+: |rise of the score |minutes to settle |share on target |"
+    r"share measured |target said to be clear)"
+)
 #: Fields that hold what a therapist wrote.
 _FREE = frozenset({"words"})
 _MONTHS = {name: k for k, name in enumerate(telling._MONTHS, 1)}

@@ -14,7 +14,7 @@ from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
 from tracker.records import terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
-from tracker.records.of_exercise import MOVEMENT
+from tracker.records.of_exercise import CHOSEN, MOVEMENT
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 
@@ -100,6 +100,7 @@ _SENTENCES = (
     "Target looked",
     "Support",
     "Had to hold on",
+    "Set stopped for seeing double",
     "Counted by the patient",
     "Dizziness",
     "Dizziness after last time",
@@ -225,6 +226,7 @@ def _texts() -> Iterator[str]:
     yield from (text for text in ASPECTS.values() if text)
     yield from (spec.words for spec in SPECS.values())
     yield from (name for name, _ in MOVEMENT.values())
+    yield from (name for name, _ in CHOSEN.values())
     for name, kinds in COUNTED.values():
         yield name
         yield from kinds.values()

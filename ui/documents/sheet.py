@@ -13,6 +13,7 @@ from tracker.plan.asked import Asked, asked_of
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.rules import is_cleared
+from tracker.plan.starter import needs_no_clearance
 from ui import words
 from ui.manner import care_keys, form_of, how_of, is_drawn_so, other_posture
 
@@ -127,7 +128,7 @@ def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...], tu
         items = []
         for entry in plan.entries_of(stage_id) if stage_id else plan.entries:
             asked = asked_of(entry, week)
-            if not _is_open(unlock) or not _may_be_done(plan, entry):
+            if not _is_open(unlock) or not _may_be_done(plan, entry, asked):
                 later.append(_name(asked))
             elif asked.exercise.target in ON_SCREEN:
                 screen.append(_name(asked))
@@ -144,9 +145,8 @@ def _is_open(unlock: Unlock | None) -> bool:
     return unlock is None or unlock.met_on is not None
 
 
-def _may_be_done(plan: Plan, entry: Entry) -> bool:
-    seated = asked_of(entry).posture == "sitting"
-    return _is_open(entry.unlock_after) and (seated or is_cleared(plan))
+def _may_be_done(plan: Plan, entry: Entry, asked: Asked) -> bool:
+    return _is_open(entry.unlock_after) and (is_cleared(plan) or needs_no_clearance(asked))
 
 
 def _item(number: int, asked: Asked) -> Item:

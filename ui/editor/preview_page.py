@@ -15,6 +15,7 @@ from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.rules import is_cleared
+from tracker.plan.starter import needs_no_clearance
 from tracker.practice.tasks import Prepare, ShowToday
 from tracker.practice.today import entries_of_today
 from ui import theme, words
@@ -35,11 +36,11 @@ LINE_PX = 44
 LEAST_LETTERS = 38
 
 
-def waits_for(plan: Plan, entry: Entry, met: bool) -> tuple[str, ...]:
+def waits_for(plan: Plan, entry: Entry, met: bool, week: int = 1) -> tuple[str, ...]:
     """Why an entry would not be offered to a person who feels well today."""
     if entry.unlock_after is not None and not met:
         return ("locked",)
-    if asked_of(entry).posture != "sitting" and not is_cleared(plan):
+    if not is_cleared(plan) and not needs_no_clearance(asked_of(entry, week)):
         return ("not_cleared",)
     return ()
 
@@ -72,8 +73,9 @@ class CardView(QWidget):
         cares = [(t, True) for t in card.cares]
         while self._column.count() > 1:
             self._column.takeAt(1)
-        for text, cared in [*lines[:2], *cares, *lines[2:]]:
-            label = Words(text)
+        quiet = [(card.quiet, False)] if card.quiet else []
+        for text, cared in [*lines[:2], *cares, *lines[2:], *quiet]:
+            label = Words(text, soft=text == card.quiet)
             label.set_percent(self._percent)
             line = Rule(label) if cared else label
             self._column.addWidget(line)
@@ -187,7 +189,7 @@ class PreviewPage(QWidget):
             if entry in entries_of_today(plan, self._stage_id):
                 found = state.condition(("entries", k))
                 met = found is not None and found.met
-                rows.append((entry.entry_id, waits_for(plan, entry, met)))
+                rows.append((entry.entry_id, waits_for(plan, entry, met, week)))
         today = ShowToday(stage_id=self._stage_id, entries=tuple(rows))
         self.today.show_card(today_card(today, plan, week))
         entry = next(e for e in plan.entries if e.entry_id == self.entry._value)

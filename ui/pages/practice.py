@@ -48,6 +48,9 @@ class PracticePage(QWidget):
         self.remedy = Remedy()
         self.stop = Button(words.say("practice.stop"), "stop", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
+        name = words.say("practice.double_name")
+        self.double = Button(words.say("practice.double"), "stop", name)
+        self.double.clicked.connect(director.saw_double)
         self.pause = Button(words.say("practice.pause"))
         self.pause.clicked.connect(director.pause_or_go_on)
         self.done = Button(words.say("ask.done"), "main")
@@ -77,7 +80,7 @@ class PracticePage(QWidget):
         column.addWidget(self.remedy)
         row = self._row = FlowRow()
         # What leaves comes first: in a small window the last ones may lie below its foot.
-        for button in (self.stop, self.unwell, self.done, self.pause, self.show_me):
+        for button in (self.stop, self.double, self.unwell, self.done, self.pause, self.show_me):
             row.addWidget(button)
         column.addLayout(row)
         self.picture.setParent(self)
@@ -331,13 +334,13 @@ class PracticePage(QWidget):
         planned = director.conductor is not None
         live = director.phase == Phase.exercise
         by_hand = live and (director.until_said or director.count_lost)
-        for button, on in ((self.unwell, planned), (self.done, by_hand)):
+        shown = ((self.unwell, planned), (self.done, by_hand), (self.double, director.near_set))
+        for button, on in shown:
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
         relabel(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
-        shown = director.picture_shown
-        key = "practice.picture_hide" if shown else "practice.picture_show"
+        key = "practice.picture_hide" if director.picture_shown else "practice.picture_show"
         if director.sharing:
             key = "share.hide" if self.share.outline_wanted else "share.show"
         relabel(self.show_me, words.say(key))

@@ -25,7 +25,7 @@ class ScoresPage(Page):
     def __init__(self) -> None:
         super().__init__()
         self._names: tuple[str, ...] = ()
-        self._found: dict[str, int] = {}
+        self._found: dict[str, int | None] = {}
         self.question = Words(role="title")
         self.scale = Scale()
         self.how = Words(words.say("score.how"), soft=True)
@@ -36,6 +36,9 @@ class ScoresPage(Page):
         self.body.addStretch(1)
         self.done = Button(words.say("score.done"), "main")
         self.buttons.addWidget(self.done)
+        self.leave_out = Button(words.say("score.leave_out"))
+        self.leave_out.clicked.connect(lambda: self._go_on(None))
+        self.buttons.addWidget(self.leave_out)
         for button, signal in ((unwell_button(), self.unwell), (end_button(), self.ended)):
             button.clicked.connect(signal)
             self.buttons.addWidget(button)
@@ -45,8 +48,9 @@ class ScoresPage(Page):
         self.done.clicked.connect(self._take)
 
     def ask(self, task: AskScores) -> None:
-        """Begin with the first of a task's scores."""
+        """Begin with the first of a task's scores; what is long past may be left out."""
         self._names, self._found = task.names, {}
+        self.leave_out.setVisible(task.when == "since_last")
         self._show()
 
     def enter(self) -> None:
@@ -71,8 +75,12 @@ class ScoresPage(Page):
         self.enter()
 
     def _take(self) -> None:
-        value = self.scale.value
-        if value is None or len(self._found) == len(self._names):
+        if self.scale.value is not None:
+            self._go_on(self.scale.value)
+
+    def _go_on(self, value: int | None) -> None:
+        """Keep an answer, or that there is none, and ask for the next."""
+        if len(self._found) == len(self._names):
             return
         self._found[self._names[len(self._found)]] = value
         if len(self._found) < len(self._names):

@@ -216,15 +216,16 @@ class TaskPage(Page):
             line.deleteLater()
         self._lines = []
         card = self.card
+        quiet = [card.quiet] if card.quiet else []
         lines = [(t, False) for t in card.lines if t]
         cares = [(t, True) for t in card.cares]
         # The task and its dose, then what to take care of: that must not be far down.
-        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in self._notes)]
+        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in [*self._notes, *quiet])]
         for k, (text, cared) in enumerate(texts):
             beside = k == 0 and (card.runs or isfinite(card.until_s))
             large = k == 0 or len(texts) <= FEW
             role = "title" if beside and card.runs else "lead" if large else "body"
-            label = Words(text, role)
+            label = Words(text, role, soft=bool(quiet) and k == len(texts) - 1)
             label.set_percent(self._percent)
             part = Rule(label) if cared else label
             if beside:

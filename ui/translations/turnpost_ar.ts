@@ -409,9 +409,9 @@
             <translation>{name} ليس بندًا ولا مرحلة أعلى في هذه الخطة</translation>
         </message>
         <message>
-            <source>not everything is ticked: only seated entries will be offered</source>
+            <source>not everything is ticked: only what the seated starter has will be offered</source>
             <comment>finding.not_cleared</comment>
-            <translation>لم توضع علامة على كل شيء: لن تُعرض إلا بنود الجلوس</translation>
+            <translation>لم توضع علامة على كل شيء: لن يُعرض إلا ما في البداية مع الجلوس</translation>
         </message>
         <message>
             <source>{exercise} needs a note: {why}</source>
@@ -642,6 +642,11 @@
             <translation>ذراع الانحناء</translation>
         </message>
         <message>
+            <source>Arm that was used</source>
+            <comment>Arm that was used</comment>
+            <translation>الذراع المستخدمة</translation>
+        </message>
+        <message>
             <source>Backward shoulder circles</source>
             <comment>Backward shoulder circles</comment>
             <translation>دوران الكتفين إلى الخلف</translation>
@@ -715,6 +720,11 @@
             <source>Eyes and head together on a thumb held out that moves from side to side</source>
             <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
             <translation>العينان والرأس معًا على الإبهام الممدود المتحرك</translation>
+        </message>
+        <message>
+            <source>Eyes as they opened</source>
+            <comment>Eyes as they opened</comment>
+            <translation>العينان عند فتحهما</translation>
         </message>
         <message>
             <source>Eyes closed, blinks included</source>
@@ -945,6 +955,11 @@
             <source>Safety questions</source>
             <comment>Safety questions</comment>
             <translation>أسئلة السلامة</translation>
+        </message>
+        <message>
+            <source>Set stopped for seeing double</source>
+            <comment>Set stopped for seeing double</comment>
+            <translation>أوقفت المجموعة لرؤية مزدوجة</translation>
         </message>
         <message>
             <source>Single turns</source>
@@ -1190,6 +1205,11 @@
             <source>bending at the hip</source>
             <comment>bending at the hip</comment>
             <translation>الانحناء عند الورك</translation>
+        </message>
+        <message>
+            <source>beside the target</source>
+            <comment>beside the target</comment>
+            <translation>بجانب الهدف</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -2027,6 +2047,11 @@
             <translation>على نظرات محجوزة</translation>
         </message>
         <message>
+            <source>on the target</source>
+            <comment>on the target</comment>
+            <translation>على الهدف</translation>
+        </message>
+        <message>
             <source>one fall</source>
             <comment>one fall</comment>
             <translation>سقوط مرة واحدة</translation>
@@ -2155,6 +2180,11 @@
             <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
             <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
             <translation>جلوسًا حتى يُتقن؛ شيء لين؛ ما يسقط يبقى على الأرض</translation>
+        </message>
+        <message>
+            <source>seen double in today already</source>
+            <comment>seen double in today already</comment>
+            <translation>رأى فيه اليوم رؤية مزدوجة من قبل</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -2850,6 +2880,11 @@
             <translation>كان يقفز</translation>
         </message>
         <message>
+            <source>How did the target look when you opened your eyes?</source>
+            <comment>ask.clarity.opened</comment>
+            <translation>كيف بدا الهدف عندما فتحت عينيك؟</translation>
+        </message>
+        <message>
             <source>The camera counted {count}.</source>
             <comment>ask.did</comment>
             <translation>عدّت الكاميرا {count}.</translation>
@@ -2888,6 +2923,11 @@
             <source>on the firm floor</source>
             <comment>ask.dose.firm</comment>
             <translation>على الأرض الثابتة</translation>
+        </message>
+        <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>{first} نقرة في الدقيقة في البداية، {last} في النهاية</translation>
         </message>
         <message>
             <source>once</source>
@@ -2945,6 +2985,26 @@
             <translation>متابعة</translation>
         </message>
         <message>
+            <source>When you opened your eyes, did they still point at the target?</source>
+            <comment>ask.landed</comment>
+            <translation>عندما فتحت عينيك، هل كانتا ما زالتا نحو الهدف؟</translation>
+        </message>
+        <message>
+            <source>No, beside it</source>
+            <comment>ask.landed.beside</comment>
+            <translation>لا، بجانبه</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.landed.not_sure</comment>
+            <translation>لست متأكدًا</translation>
+        </message>
+        <message>
+            <source>Yes, at the target</source>
+            <comment>ask.landed.on</comment>
+            <translation>نعم، نحو الهدف</translation>
+        </message>
+        <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
             <translation>بقي {time}</translation>
@@ -2995,6 +3055,11 @@
             <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
         </message>
         <message>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
+            <comment>ask.place.double</comment>
+            <translation>حالما ترى طرفين، اضغط «أرى شيئين (D)».</translation>
+        </message>
+        <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.further</comment>
             <translation>اجلس أبعد قليلًا لهذا التمرين، على كرسي ثابت، على بعد نحو {cm} سم من الشاشة.</translation>
@@ -3035,9 +3100,9 @@
             <translation>ليس هذا</translation>
         </message>
         <message>
-            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
-            <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها.</translation>
+            <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3048,6 +3113,11 @@
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>للتوقف، ارفع يدًا بجانب رأسك.</translation>
+        </message>
+        <message>
+            <source>The camera does not see: {what}.</source>
+            <comment>ask.place.unseen</comment>
+            <translation>لا ترى الكاميرا: {what}.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -3125,9 +3195,9 @@
             <translation>قد يأتي الآن شيء جديد</translation>
         </message>
         <message>
-            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <source>Your plan has a next part: {name}. You may begin with it today, or wait. Do you want to begin?</source>
             <comment>ask.stage.how</comment>
-            <translation>كان أداؤك جيدًا بما يكفي للجزء التالي: {name}. هل تريد أن تبدأ به اليوم؟</translation>
+            <translation>في خطتك جزء تالٍ: {name}. يمكنك أن تبدأ به اليوم أو أن تنتظر. هل تريد أن تبدأ؟</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
@@ -3233,6 +3303,11 @@
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
             <translation>اجلس ثابتًا لحظة</translation>
+        </message>
+        <message>
+            <source>You saw two, so you stopped. Move your finger back out, and rest your arm.</source>
+            <comment>ask.wait.double</comment>
+            <translation>رأيت شيئين فتوقفت. أبعد إصبعك من جديد وأرح ذراعك.</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
@@ -4810,9 +4885,9 @@
             <translation>قبل أي شيء غير الجلوس</translation>
         </message>
         <message>
-            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <source>Until all of this is ticked, only what the seated starter has is offered.</source>
             <comment>edit.clearance.how</comment>
-            <translation>حتى توضع علامة على كل هذا، لا تُعرض إلا بنود الجلوس.</translation>
+            <translation>حتى توضع علامة على كل هذا، لا يُعرض إلا ما في البداية مع الجلوس.</translation>
         </message>
         <message>
             <source>I am satisfied of this</source>
@@ -6640,9 +6715,9 @@
             <translation>قف على ساق واحدة</translation>
         </message>
         <message>
-            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <source>Lift one foot a little. Stand still and look at a mark on the wall, as high as your eyes. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation>ارفع قدمًا قليلًا. قف ثابتًا وانظر إلى العلامة على الجدار. ثم بدّل الساق.</translation>
+            <translation>ارفع قدمًا قليلًا. قف ثابتًا وانظر إلى علامة على الجدار، بارتفاع عينيك. ثم بدّل الساق.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
@@ -6650,14 +6725,14 @@
             <translation>قف والكعب أمام الأصابع</translation>
         </message>
         <message>
-            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <source>Put one foot right in front of the other. Stand still and look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation>ضع قدمًا أمام الأخرى مباشرة. قف ثابتًا وانظر إلى العلامة على الجدار.</translation>
+            <translation>ضع قدمًا أمام الأخرى مباشرة. قف ثابتًا وانظر إلى علامة على الجدار، بارتفاع عينيك.</translation>
         </message>
         <message>
-            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand.how</comment>
-            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. انظر إلى العلامة على الجدار.</translation>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. انظر إلى علامة على الجدار، بارتفاع عينيك.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
@@ -7405,6 +7480,11 @@
             <translation>فاتح أو داكن</translation>
         </message>
         <message>
+            <source>I see double: stop (with a fingertip near your eyes)</source>
+            <comment>help.key.double</comment>
+            <translation>أرى شيئين: توقف (وطرف الإصبع قريب من عينيك)</translation>
+        </message>
+        <message>
             <source>Read on below</source>
             <comment>help.key.down</comment>
             <translation>متابعة القراءة في الأسفل</translation>
@@ -7638,6 +7718,16 @@
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.closed</comment>
             <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض كتفيك. دع ذراعيك تتدليان. ارفع ذقنك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
+            <comment>how.stand.soft</comment>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض وركيك. دع ذراعيك تتدليان. ارفع ذقنك. انظر إلى علامة على الجدار، بارتفاع عينيك.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.soft.closed</comment>
+            <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض وركيك. دع ذراعيك تتدليان. ارفع ذقنك. أبقِ عينيك مغمضتين.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8035,6 +8125,16 @@
             <translation>لا يمكن الحفظ الآن. تابع: يمكنك الحفظ في النهاية.</translation>
         </message>
         <message>
+            <source>I see double (D)</source>
+            <comment>practice.double</comment>
+            <translation>أرى شيئين (D)</translation>
+        </message>
+        <message>
+            <source>I see double: stop, key D</source>
+            <comment>practice.double_name</comment>
+            <translation>أرى شيئين: توقف، المفتاح D</translation>
+        </message>
+        <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
             <translation>متابعة (المسافة)</translation>
@@ -8270,6 +8370,11 @@
             <translation>تركت هذا.</translation>
         </message>
         <message>
+            <source>You saw two here today. That is enough of it for one day.</source>
+            <comment>refused.saw_double</comment>
+            <translation>رأيت هنا شيئين اليوم. هذا يكفي منه ليوم واحد.</translation>
+        </message>
+        <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>توقفت قبل هذا.</translation>
@@ -8435,6 +8540,11 @@
             <translation>تعال إلى الشاشة عندما تشعر بالثبات.</translation>
         </message>
         <message>
+            <source>Stop here. Move your finger back out.</source>
+            <comment>say.double</comment>
+            <translation>توقف هنا. أبعد إصبعك من جديد.</translation>
+        </message>
+        <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
             <translation>والآن توقف. انتهى هذا التمرين.</translation>
@@ -8513,6 +8623,11 @@
             <source>0: not at all</source>
             <comment>score.least</comment>
             <translation>0: لا شيء</translation>
+        </message>
+        <message>
+            <source>I do not remember</source>
+            <comment>score.leave_out</comment>
+            <translation>لا أتذكر</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>

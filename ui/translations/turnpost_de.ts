@@ -409,9 +409,9 @@
             <translation>{name} ist kein Eintrag und keine Stufe weiter oben in diesem Plan</translation>
         </message>
         <message>
-            <source>not everything is ticked: only seated entries will be offered</source>
+            <source>not everything is ticked: only what the seated starter has will be offered</source>
             <comment>finding.not_cleared</comment>
-            <translation>nicht alles ist abgehakt: Angeboten werden nur Einträge im Sitzen</translation>
+            <translation>nicht alles ist abgehakt: Angeboten wird nur, was der Einstieg im Sitzen hat</translation>
         </message>
         <message>
             <source>{exercise} needs a note: {why}</source>
@@ -642,6 +642,11 @@
             <translation>Arm beim Bücken</translation>
         </message>
         <message>
+            <source>Arm that was used</source>
+            <comment>Arm that was used</comment>
+            <translation>Benutzter Arm</translation>
+        </message>
+        <message>
             <source>Backward shoulder circles</source>
             <comment>Backward shoulder circles</comment>
             <translation>Schulterkreisen rückwärts</translation>
@@ -715,6 +720,11 @@
             <source>Eyes and head together on a thumb held out that moves from side to side</source>
             <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
             <translation>Augen und Kopf zusammen auf dem vorgestreckten, bewegten Daumen</translation>
+        </message>
+        <message>
+            <source>Eyes as they opened</source>
+            <comment>Eyes as they opened</comment>
+            <translation>Augen beim Öffnen</translation>
         </message>
         <message>
             <source>Eyes closed, blinks included</source>
@@ -945,6 +955,11 @@
             <source>Safety questions</source>
             <comment>Safety questions</comment>
             <translation>Sicherheitsfragen</translation>
+        </message>
+        <message>
+            <source>Set stopped for seeing double</source>
+            <comment>Set stopped for seeing double</comment>
+            <translation>Durchgang beendet, weil doppelt gesehen</translation>
         </message>
         <message>
             <source>Single turns</source>
@@ -1190,6 +1205,11 @@
             <source>bending at the hip</source>
             <comment>bending at the hip</comment>
             <translation>Beugen in der Hüfte</translation>
+        </message>
+        <message>
+            <source>beside the target</source>
+            <comment>beside the target</comment>
+            <translation>neben dem Ziel</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -2027,6 +2047,11 @@
             <translation>an zurückgehaltenen Blicken</translation>
         </message>
         <message>
+            <source>on the target</source>
+            <comment>on the target</comment>
+            <translation>auf dem Ziel</translation>
+        </message>
+        <message>
             <source>one fall</source>
             <comment>one fall</comment>
             <translation>ein Sturz</translation>
@@ -2155,6 +2180,11 @@
             <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
             <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
             <translation>sitzend, bis es gelingt; ein weicher Gegenstand; was fällt, bleibt liegen</translation>
+        </message>
+        <message>
+            <source>seen double in today already</source>
+            <comment>seen double in today already</comment>
+            <translation>heute darin schon doppelt gesehen</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -2850,6 +2880,11 @@
             <translation>Es sprang</translation>
         </message>
         <message>
+            <source>How did the target look when you opened your eyes?</source>
+            <comment>ask.clarity.opened</comment>
+            <translation>Wie sah das Ziel aus, als Sie die Augen öffneten?</translation>
+        </message>
+        <message>
             <source>The camera counted {count}.</source>
             <comment>ask.did</comment>
             <translation>Die Kamera hat {count} gezählt.</translation>
@@ -2888,6 +2923,11 @@
             <source>on the firm floor</source>
             <comment>ask.dose.firm</comment>
             <translation>auf festem Boden</translation>
+        </message>
+        <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>zuerst {first} Taktschläge pro Minute, am Ende {last}</translation>
         </message>
         <message>
             <source>once</source>
@@ -2945,6 +2985,26 @@
             <translation>Weiter</translation>
         </message>
         <message>
+            <source>When you opened your eyes, did they still point at the target?</source>
+            <comment>ask.landed</comment>
+            <translation>Als Sie die Augen öffneten: Zeigten sie noch auf das Ziel?</translation>
+        </message>
+        <message>
+            <source>No, beside it</source>
+            <comment>ask.landed.beside</comment>
+            <translation>Nein, daneben</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.landed.not_sure</comment>
+            <translation>Ich weiß es nicht</translation>
+        </message>
+        <message>
+            <source>Yes, at the target</source>
+            <comment>ask.landed.on</comment>
+            <translation>Ja, auf das Ziel</translation>
+        </message>
+        <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
             <translation>noch {time}</translation>
@@ -2995,6 +3055,11 @@
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
         </message>
         <message>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
+            <comment>ask.place.double</comment>
+            <translation>Sobald Sie zwei Spitzen sehen, drücken Sie „Ich sehe doppelt (D)“.</translation>
+        </message>
+        <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.further</comment>
             <translation>Setzen Sie sich für diese Übung weiter zurück: auf einen festen Stuhl, etwa {cm} cm vom Bildschirm entfernt.</translation>
@@ -3035,9 +3100,9 @@
             <translation>Diese nicht</translation>
         </message>
         <message>
-            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
-            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter.</translation>
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3048,6 +3113,11 @@
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>Zum Aufhören halten Sie eine Hand neben dem Kopf hoch.</translation>
+        </message>
+        <message>
+            <source>The camera does not see: {what}.</source>
+            <comment>ask.place.unseen</comment>
+            <translation>Die Kamera sieht nicht: {what}.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -3125,9 +3195,9 @@
             <translation>Jetzt kann etwas Neues kommen</translation>
         </message>
         <message>
-            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <source>Your plan has a next part: {name}. You may begin with it today, or wait. Do you want to begin?</source>
             <comment>ask.stage.how</comment>
-            <translation>Für den nächsten Teil ging es gut genug: {name}. Möchten Sie heute damit beginnen?</translation>
+            <translation>Ihr Plan hat einen nächsten Teil: {name}. Sie dürfen heute damit beginnen oder noch warten. Möchten Sie beginnen?</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
@@ -3233,6 +3303,11 @@
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
             <translation>Sitzen Sie einen Moment still</translation>
+        </message>
+        <message>
+            <source>You saw two, so you stopped. Move your finger back out, and rest your arm.</source>
+            <comment>ask.wait.double</comment>
+            <translation>Sie sahen zwei und haben aufgehört. Führen Sie den Finger wieder weg und lassen Sie den Arm ruhen.</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
@@ -4810,9 +4885,9 @@
             <translation>Vor allem, was nicht im Sitzen ist</translation>
         </message>
         <message>
-            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <source>Until all of this is ticked, only what the seated starter has is offered.</source>
             <comment>edit.clearance.how</comment>
-            <translation>Bis alles abgehakt ist, werden nur Einträge im Sitzen angeboten.</translation>
+            <translation>Bis alles abgehakt ist, wird nur angeboten, was der Einstieg im Sitzen hat.</translation>
         </message>
         <message>
             <source>I am satisfied of this</source>
@@ -6640,9 +6715,9 @@
             <translation>Auf einem Bein stehen</translation>
         </message>
         <message>
-            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <source>Lift one foot a little. Stand still and look at a mark on the wall, as high as your eyes. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation>Heben Sie einen Fuß etwas an. Stehen Sie still und schauen Sie auf die Marke an der Wand. Wechseln Sie dann das Bein.</translation>
+            <translation>Heben Sie einen Fuß etwas an. Stehen Sie still und schauen Sie auf eine Marke an der Wand, so hoch wie Ihre Augen. Wechseln Sie dann das Bein.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
@@ -6650,14 +6725,14 @@
             <translation>Stehen, Ferse vor Zehen</translation>
         </message>
         <message>
-            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <source>Put one foot right in front of the other. Stand still and look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation>Setzen Sie einen Fuß genau vor den anderen. Stehen Sie still und schauen Sie auf die Marke an der Wand.</translation>
+            <translation>Setzen Sie einen Fuß genau vor den anderen. Stehen Sie still und schauen Sie auf eine Marke an der Wand, so hoch wie Ihre Augen.</translation>
         </message>
         <message>
-            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand.how</comment>
-            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Schauen Sie auf die Marke an der Wand.</translation>
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Schauen Sie auf eine Marke an der Wand, so hoch wie Ihre Augen.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
@@ -7405,6 +7480,11 @@
             <translation>Hell oder dunkel</translation>
         </message>
         <message>
+            <source>I see double: stop (with a fingertip near your eyes)</source>
+            <comment>help.key.double</comment>
+            <translation>Ich sehe doppelt: aufhören (mit der Fingerspitze nah vor den Augen)</translation>
+        </message>
+        <message>
             <source>Read on below</source>
             <comment>help.key.down</comment>
             <translation>Unten weiterlesen</translation>
@@ -7638,6 +7718,16 @@
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.closed</comment>
             <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Schultern. Die Arme hängen. Kinn hoch. Die Augen bleiben zu.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
+            <comment>how.stand.soft</comment>
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Hüften. Die Arme hängen. Kinn hoch. Schauen Sie auf eine Marke an der Wand, so hoch wie Ihre Augen.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.soft.closed</comment>
+            <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Hüften. Die Arme hängen. Kinn hoch. Die Augen bleiben zu.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8035,6 +8125,16 @@
             <translation>Es lässt sich gerade nichts speichern. Machen Sie weiter: Am Ende können Sie speichern.</translation>
         </message>
         <message>
+            <source>I see double (D)</source>
+            <comment>practice.double</comment>
+            <translation>Ich sehe doppelt (D)</translation>
+        </message>
+        <message>
+            <source>I see double: stop, key D</source>
+            <comment>practice.double_name</comment>
+            <translation>Ich sehe doppelt: aufhören, Taste D</translation>
+        </message>
+        <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
             <translation>Weiter (Leertaste)</translation>
@@ -8270,6 +8370,11 @@
             <translation>Das haben Sie weggelassen.</translation>
         </message>
         <message>
+            <source>You saw two here today. That is enough of it for one day.</source>
+            <comment>refused.saw_double</comment>
+            <translation>Sie haben hier heute schon zwei gesehen. Das reicht für einen Tag.</translation>
+        </message>
+        <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>Sie haben vorher aufgehört.</translation>
@@ -8435,6 +8540,11 @@
             <translation>Kommen Sie zum Bildschirm, sobald Sie sich sicher fühlen.</translation>
         </message>
         <message>
+            <source>Stop here. Move your finger back out.</source>
+            <comment>say.double</comment>
+            <translation>Hier aufhören. Führen Sie den Finger wieder weg.</translation>
+        </message>
+        <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
             <translation>Und Stopp. Diese Übung ist geschafft.</translation>
@@ -8513,6 +8623,11 @@
             <source>0: not at all</source>
             <comment>score.least</comment>
             <translation>0: gar nicht</translation>
+        </message>
+        <message>
+            <source>I do not remember</source>
+            <comment>score.leave_out</comment>
+            <translation>Ich weiß es nicht mehr</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>

@@ -409,9 +409,9 @@
             <translation>{name} no es ninguna entrada ni etapa más arriba en este plan</translation>
         </message>
         <message>
-            <source>not everything is ticked: only seated entries will be offered</source>
+            <source>not everything is ticked: only what the seated starter has will be offered</source>
             <comment>finding.not_cleared</comment>
-            <translation>no está todo marcado: solo se ofrecerán entradas sentado</translation>
+            <translation>no está todo marcado: solo se ofrecerá lo que tiene el comienzo en la silla</translation>
         </message>
         <message>
             <source>{exercise} needs a note: {why}</source>
@@ -642,6 +642,11 @@
             <translation>brazo al agacharse</translation>
         </message>
         <message>
+            <source>Arm that was used</source>
+            <comment>Arm that was used</comment>
+            <translation>brazo que usó</translation>
+        </message>
+        <message>
             <source>Backward shoulder circles</source>
             <comment>Backward shoulder circles</comment>
             <translation>Círculos de hombros hacia atrás</translation>
@@ -715,6 +720,11 @@
             <source>Eyes and head together on a thumb held out that moves from side to side</source>
             <comment>Eyes and head together on a thumb held out that moves from side to side</comment>
             <translation>Ojos y cabeza juntos en el pulgar extendido que se mueve</translation>
+        </message>
+        <message>
+            <source>Eyes as they opened</source>
+            <comment>Eyes as they opened</comment>
+            <translation>ojos al abrirse</translation>
         </message>
         <message>
             <source>Eyes closed, blinks included</source>
@@ -945,6 +955,11 @@
             <source>Safety questions</source>
             <comment>Safety questions</comment>
             <translation>preguntas de seguridad</translation>
+        </message>
+        <message>
+            <source>Set stopped for seeing double</source>
+            <comment>Set stopped for seeing double</comment>
+            <translation>serie parada por ver doble</translation>
         </message>
         <message>
             <source>Single turns</source>
@@ -1190,6 +1205,11 @@
             <source>bending at the hip</source>
             <comment>bending at the hip</comment>
             <translation>doblar la cadera</translation>
+        </message>
+        <message>
+            <source>beside the target</source>
+            <comment>beside the target</comment>
+            <translation>al lado del punto</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -2027,6 +2047,11 @@
             <translation>en miradas reservadas</translation>
         </message>
         <message>
+            <source>on the target</source>
+            <comment>on the target</comment>
+            <translation>en el punto</translation>
+        </message>
+        <message>
             <source>one fall</source>
             <comment>one fall</comment>
             <translation>una caída</translation>
@@ -2155,6 +2180,11 @@
             <source>seated until mastered; a soft object; a dropped one stays on the floor</source>
             <comment>seated until mastered; a soft object; a dropped one stays on the floor</comment>
             <translation>sentado hasta dominarlo; un objeto blando; lo que cae se queda en el suelo</translation>
+        </message>
+        <message>
+            <source>seen double in today already</source>
+            <comment>seen double in today already</comment>
+            <translation>hoy ya vio doble en él</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -2850,6 +2880,11 @@
             <translation>Saltaba</translation>
         </message>
         <message>
+            <source>How did the target look when you opened your eyes?</source>
+            <comment>ask.clarity.opened</comment>
+            <translation>¿Cómo se veía el punto al abrir los ojos?</translation>
+        </message>
+        <message>
             <source>The camera counted {count}.</source>
             <comment>ask.did</comment>
             <translation>La cámara ha contado {count}.</translation>
@@ -2888,6 +2923,11 @@
             <source>on the firm floor</source>
             <comment>ask.dose.firm</comment>
             <translation>en el suelo firme</translation>
+        </message>
+        <message>
+            <source>{first} beats a minute at first, {last} at the end</source>
+            <comment>ask.dose.from_to</comment>
+            <translation>{first} golpes por minuto al principio, {last} al final</translation>
         </message>
         <message>
             <source>once</source>
@@ -2945,6 +2985,26 @@
             <translation>Seguir</translation>
         </message>
         <message>
+            <source>When you opened your eyes, did they still point at the target?</source>
+            <comment>ask.landed</comment>
+            <translation>Al abrir los ojos, ¿seguían apuntando al punto?</translation>
+        </message>
+        <message>
+            <source>No, beside it</source>
+            <comment>ask.landed.beside</comment>
+            <translation>No, al lado</translation>
+        </message>
+        <message>
+            <source>Not sure</source>
+            <comment>ask.landed.not_sure</comment>
+            <translation>No lo sé</translation>
+        </message>
+        <message>
+            <source>Yes, at the target</source>
+            <comment>ask.landed.on</comment>
+            <translation>Sí, al punto</translation>
+        </message>
+        <message>
             <source>{time} left</source>
             <comment>ask.left</comment>
             <translation>quedan {time}</translation>
@@ -2995,6 +3055,11 @@
             <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
         </message>
         <message>
+            <source>As soon as you see two tips, press “I see double (D)”.</source>
+            <comment>ask.place.double</comment>
+            <translation>En cuanto vea dos puntas, pulse «Veo doble (D)».</translation>
+        </message>
+        <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.further</comment>
             <translation>Para este ejercicio, siéntese más atrás, en una silla firme, a unos {cm} cm de la pantalla.</translation>
@@ -3035,9 +3100,9 @@
             <translation>Este no</translation>
         </message>
         <message>
-            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it.</source>
+            <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
-            <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás.</translation>
+            <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3048,6 +3113,11 @@
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>Para parar, levante una mano junto a la cabeza.</translation>
+        </message>
+        <message>
+            <source>The camera does not see: {what}.</source>
+            <comment>ask.place.unseen</comment>
+            <translation>La cámara no ve: {what}.</translation>
         </message>
         <message>
             <source>The camera does not watch this one. Press “Done” when you are through.</source>
@@ -3125,9 +3195,9 @@
             <translation>Ahora puede venir algo nuevo</translation>
         </message>
         <message>
-            <source>You have done well enough for the next part: {name}. Do you want to begin with it today?</source>
+            <source>Your plan has a next part: {name}. You may begin with it today, or wait. Do you want to begin?</source>
             <comment>ask.stage.how</comment>
-            <translation>Lo ha hecho bastante bien para la parte siguiente: {name}. ¿Quiere empezarla hoy?</translation>
+            <translation>Su plan tiene una parte siguiente: {name}. Puede empezarla hoy o esperar. ¿Quiere empezar?</translation>
         </message>
         <message>
             <source>Did you have to hold on?</source>
@@ -3233,6 +3303,11 @@
             <source>Sit still for a moment</source>
             <comment>ask.wait</comment>
             <translation>Siéntese sin moverse un momento</translation>
+        </message>
+        <message>
+            <source>You saw two, so you stopped. Move your finger back out, and rest your arm.</source>
+            <comment>ask.wait.double</comment>
+            <translation>Vio dos y por eso paró. Vuelva a alejar el dedo y descanse el brazo.</translation>
         </message>
         <message>
             <source>Then you say how you feel.</source>
@@ -4810,9 +4885,9 @@
             <translation>Antes de todo lo que no sea sentado</translation>
         </message>
         <message>
-            <source>Until all of this is ticked, only seated entries are offered.</source>
+            <source>Until all of this is ticked, only what the seated starter has is offered.</source>
             <comment>edit.clearance.how</comment>
-            <translation>Hasta que todo esté marcado, solo se ofrecen entradas sentado.</translation>
+            <translation>Hasta que todo esté marcado, solo se ofrece lo que tiene el comienzo en la silla.</translation>
         </message>
         <message>
             <source>I am satisfied of this</source>
@@ -6640,9 +6715,9 @@
             <translation>De pie sobre una pierna</translation>
         </message>
         <message>
-            <source>Lift one foot a little. Stand still and look at the mark on the wall. Then change legs.</source>
+            <source>Lift one foot a little. Stand still and look at a mark on the wall, as high as your eyes. Then change legs.</source>
             <comment>exercise.stand-one-leg.how</comment>
-            <translation>Levante un poco un pie. No se mueva y mire la marca en la pared. Luego cambie de pierna.</translation>
+            <translation>Levante un poco un pie. No se mueva y mire una marca en la pared, a la altura de sus ojos. Luego cambie de pierna.</translation>
         </message>
         <message>
             <source>Stand heel to toe</source>
@@ -6650,14 +6725,14 @@
             <translation>De pie, talón con punta</translation>
         </message>
         <message>
-            <source>Put one foot right in front of the other. Stand still and look at the mark on the wall.</source>
+            <source>Put one foot right in front of the other. Stand still and look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand-tandem.how</comment>
-            <translation>Ponga un pie justo delante del otro. No se mueva y mire la marca en la pared.</translation>
+            <translation>Ponga un pie justo delante del otro. No se mueva y mire una marca en la pared, a la altura de sus ojos.</translation>
         </message>
         <message>
-            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at the mark on the wall.</source>
+            <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
             <comment>exercise.stand.how</comment>
-            <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mire la marca en la pared.</translation>
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mire una marca en la pared, a la altura de sus ojos.</translation>
         </message>
         <message>
             <source>Follow your thumb, head too</source>
@@ -7405,6 +7480,11 @@
             <translation>Claro u oscuro</translation>
         </message>
         <message>
+            <source>I see double: stop (with a fingertip near your eyes)</source>
+            <comment>help.key.double</comment>
+            <translation>Veo doble: parar (con la punta del dedo cerca de los ojos)</translation>
+        </message>
+        <message>
             <source>Read on below</source>
             <comment>help.key.down</comment>
             <translation>Seguir leyendo abajo</translation>
@@ -7638,6 +7718,16 @@
             <source>Stand with your back to the corner, feet as wide as your shoulders. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.closed</comment>
             <translation>Póngase de espaldas a la esquina, con los pies tan separados como los hombros. Deje colgar los brazos. Barbilla alta. Mantenga los ojos cerrados.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Look at a mark on the wall, as high as your eyes.</source>
+            <comment>how.stand.soft</comment>
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como las caderas. Deje colgar los brazos. Barbilla alta. Mire una marca en la pared, a la altura de sus ojos.</translation>
+        </message>
+        <message>
+            <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
+            <comment>how.stand.soft.closed</comment>
+            <translation>Póngase de espaldas a la esquina, con los pies tan separados como las caderas. Deje colgar los brazos. Barbilla alta. Mantenga los ojos cerrados.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8035,6 +8125,16 @@
             <translation>Ahora mismo no se puede guardar nada. Siga: podrá guardar al final.</translation>
         </message>
         <message>
+            <source>I see double (D)</source>
+            <comment>practice.double</comment>
+            <translation>Veo doble (D)</translation>
+        </message>
+        <message>
+            <source>I see double: stop, key D</source>
+            <comment>practice.double_name</comment>
+            <translation>Veo doble: parar, tecla D</translation>
+        </message>
+        <message>
             <source>Go on (Space)</source>
             <comment>practice.go_on</comment>
             <translation>Seguir (Espacio)</translation>
@@ -8270,6 +8370,11 @@
             <translation>Dejó este sin hacer.</translation>
         </message>
         <message>
+            <source>You saw two here today. That is enough of it for one day.</source>
+            <comment>refused.saw_double</comment>
+            <translation>Hoy ya vio dos en este. Por hoy es suficiente.</translation>
+        </message>
+        <message>
             <source>You stopped before this one.</source>
             <comment>refused.session_ended</comment>
             <translation>Paró antes de llegar a este.</translation>
@@ -8435,6 +8540,11 @@
             <translation>Venga a la pantalla cuando se sienta estable.</translation>
         </message>
         <message>
+            <source>Stop here. Move your finger back out.</source>
+            <comment>say.double</comment>
+            <translation>Pare aquí. Vuelva a alejar el dedo.</translation>
+        </message>
+        <message>
             <source>And stop. This one is done.</source>
             <comment>say.end</comment>
             <translation>Y pare. Este está hecho.</translation>
@@ -8513,6 +8623,11 @@
             <source>0: not at all</source>
             <comment>score.least</comment>
             <translation>0: nada</translation>
+        </message>
+        <message>
+            <source>I do not remember</source>
+            <comment>score.leave_out</comment>
+            <translation>No me acuerdo</translation>
         </message>
         <message>
             <source>10: it can't get worse</source>

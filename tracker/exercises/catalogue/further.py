@@ -61,6 +61,7 @@ GAZE: tuple[Exercise, ...] = (
         amplitude_deg=YAW_DEG,
         tempo_bpm=SLOW_BEATS,
         needs=("face", "eyes"),
+        looks_at=True,
         target="places",
     ),
     Exercise(
@@ -74,6 +75,7 @@ GAZE: tuple[Exercise, ...] = (
         amplitude_deg=YAW_DEG,
         tempo_bpm=BEATS,
         eyes="closed",
+        looks_at=True,
         gaze_minutes=True,
         not_measured=("gaze_eyes_shut", "eyes_opened"),
     ),
@@ -104,6 +106,7 @@ GAZE: tuple[Exercise, ...] = (
         amplitude_deg=YAW_DEG,
         tempo_bpm=BEATS,
         needs=("face", "eyes"),
+        looks_at=True,
         not_measured=("hand",),
     ),
     Exercise(

@@ -75,6 +75,9 @@ class Exercise:
     gaze_minutes
         Whether its time counts as gaze stabilisation: the head moves while the eyes
         stay on a target.
+    looks_at
+        Whether something is looked at that may blur or double, where the eyes are not asked
+        to stay on it all the while.
     asks_note
         Why the therapist is asked for a note when it is put into a plan; empty if not.
     off_by_default
@@ -107,6 +110,7 @@ class Exercise:
     head_still: bool = False
     target: Motion = ""
     gaze_minutes: bool = False
+    looks_at: bool = False
     asks_note: str = ""
     off_by_default: bool = False
     repetition_s: float = 5.0
@@ -116,6 +120,16 @@ class Exercise:
     def counted(self) -> bool:
         """Whether the camera counts its repetitions."""
         return self.channel not in (HELD, GUIDED)
+
+    @property
+    def near_work(self) -> bool:
+        """Whether the eyes are led near, up to the place where one tip becomes two."""
+        return "double_image" in self.not_measured
+
+    @property
+    def asks_clarity(self) -> bool:
+        """Whether it is asked after a set how its target looked."""
+        return self.on_target or self.looks_at or self.near_work
 
 
 def watch(*names: str) -> tuple[WatcherSpec, ...]:

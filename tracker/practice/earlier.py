@@ -1,0 +1,71 @@
+"""What earlier sessions of the person mean for today's: what is asked, what is not repeated."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.starter import TRY_ID
+from tracker.practice.week import Week, day_of, week_before
+from tracker.session.summary_file import Summary
+
+
+@dataclass(frozen=True, slots=True)
+class Earlier:
+    """What earlier sessions say; without any, nothing.
+
+    Attributes
+    ----------
+    week
+        What the last week says.
+    ask_since_last
+        Whether it is time to ask how a day of practice went on, and the morning after it.
+    doubled
+        Exercises in near work that were seen double in today.
+    """
+
+    week: Week = field(default_factory=Week)
+    ask_since_last: bool = False
+    doubled: frozenset[str] = frozenset()
+
+
+def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
+    """What earlier sessions mean on a day.
+
+    Parameters
+    ----------
+    history
+        Summaries of the person's earlier sessions, of whatever plan, oldest first.
+    today
+        The day on the person's calendar.
+
+    Notes
+    -----
+    The rest of a day can be told of once it is over, and so can the morning after it: both
+    are asked about in the first session of a later day, once, answered or not. Sessions
+    without a day, of a day to come, or that only tried the program out count for nothing.
+    """
+    dated = [(d, s) for s in history if s.plan_id != TRY_ID and (d := day_of(s)) is not None]
+    before = [d for d, _ in dated if d < today]
+    of_today = [s for d, s in dated if d == today]
+    return Earlier(
+        week=week_before(history, today),
+        ask_since_last=bool(before) and not any(_asked_since(s) for s in of_today),
+        doubled=frozenset(
+            e.exercise
+            for s in of_today
+            for e in s.exercises
+            if _is_near(e.exercise) and e.clarity.get("value") == "double"
+        ),
+    )
+
+
+def _asked_since(summary: Summary) -> bool:
+    return isinstance((summary.gate or {}).get("since_last"), Mapping)
+
+
+def _is_near(exercise_id: str) -> bool:
+    exercise = CATALOGUE.get(exercise_id)
+    return exercise is not None and exercise.near_work
