@@ -331,6 +331,9 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.rung.range.how": QT_TRANSLATE_NOOP("turnpost", "Empty: as before."),
     "edit.form": QT_TRANSLATE_NOOP("turnpost", "How it is done"),
     "edit.posture": QT_TRANSLATE_NOOP("turnpost", "Posture"),
+    "edit.seat.least": QT_TRANSLATE_NOOP(
+        "turnpost", "Sitting: {cm} cm or more from the screen ({source})."
+    ),
     "edit.eyes": QT_TRANSLATE_NOOP("turnpost", "Eyes"),
     "edit.surface": QT_TRANSLATE_NOOP("turnpost", "Surface"),
     "edit.shake": QT_TRANSLATE_NOOP("turnpost", "Head shake"),

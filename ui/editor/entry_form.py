@@ -154,6 +154,14 @@ def _ladder_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
         yield Row((*at, "ladder"), "button", act="add_rung", act_text=say("edit.rung.add"))
 
 
+def _seat(exercise: Exercise) -> str:
+    """How far from the screen one sits for it, where it is farther than the plan's own seat."""
+    if exercise.seat_mm is None:
+        return ""
+    source = phrase(exercise.sources["seat_mm"])
+    return words.say("edit.seat.least", cm=f"{exercise.seat_mm / 10:g}", source=source)
+
+
 def _form_rows(data: Data, at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
     say = words.say
 
@@ -163,7 +171,7 @@ def _form_rows(data: Data, at: Path, entry: Data, exercise: Exercise) -> Iterato
     postures: list[Option] = ["sitting", "standing", "walking"]
     values = [(p, _with_helper(exercise, p)) for p in postures if _given(exercise, p)]
     none = usual(say(f"edit.option.{exercise.posture}"))
-    yield choice(data, (*at, "posture"), say("edit.posture"), values, none=none)
+    yield choice(data, (*at, "posture"), say("edit.posture"), values, _seat(exercise), none=none)
     for field, name, base, other, option in (
         ("eyes", "edit.eyes", "open", "closed", "eyes_closed"),
         ("surface", "edit.surface", "firm", "soft", "soft_surface"),

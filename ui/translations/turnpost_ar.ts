@@ -5610,6 +5610,11 @@
             <translation>المعتاد: 750، وليس أقرب (ممارسة شائعة)</translation>
         </message>
         <message>
+            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <comment>edit.seat.least</comment>
+            <translation>جلوسًا: على بعد {cm} سم أو أكثر من الشاشة ({source}).</translation>
+        </message>
+        <message>
             <source>Seconds</source>
             <comment>edit.seconds</comment>
             <translation>الثواني</translation>

@@ -5610,6 +5610,11 @@
             <translation>Üblich: 750 und nicht näher (gängige Praxis)</translation>
         </message>
         <message>
+            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <comment>edit.seat.least</comment>
+            <translation>Im Sitzen: {cm} cm oder mehr vom Bildschirm ({source}).</translation>
+        </message>
+        <message>
             <source>Seconds</source>
             <comment>edit.seconds</comment>
             <translation>Sekunden</translation>

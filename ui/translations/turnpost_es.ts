@@ -5610,6 +5610,11 @@
             <translation>Habitual: 750, y no más cerca (práctica común)</translation>
         </message>
         <message>
+            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <comment>edit.seat.least</comment>
+            <translation>Sentado: a {cm} cm o más de la pantalla ({source}).</translation>
+        </message>
+        <message>
             <source>Seconds</source>
             <comment>edit.seconds</comment>
             <translation>Segundos</translation>
