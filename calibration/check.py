@@ -12,6 +12,7 @@ from calibration.gaze_fit import SETTLE_S
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.rotation import angle_between_deg, direction_from_angles
+from tracker.sample import Sample
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
@@ -31,6 +32,24 @@ class GazeCheck:
     error_deg: float
     frames: int
     looks: int
+
+
+@dataclass(frozen=True, slots=True)
+class HeadReach:
+    """How far the head went in the moving part of a set-up, in degrees; NaN where unknown.
+
+    Attributes
+    ----------
+    right, left
+        In the slow turn.
+    up, down
+        In the slow nod.
+    """
+
+    right: float
+    left: float
+    up: float
+    down: float
 
 
 #: The steps in which the head moves.
@@ -75,12 +94,10 @@ def check_gaze(
     return GazeCheck(float(np.median(errors)) if errors else float("nan"), len(errors), seen)
 
 
-def is_coarse(profile: Profile, observations: Sequence[Observation], steps: Sequence[Step]) -> bool:
-    """Whether the pictures keep too little of the face while it moves.
-
-    A film of few bits, or a camera that wipes noise away in a dim room, keeps old skin in
-    its place while the head turns; glasses mirror the room. The face at rest then no longer
-    lies alike on the moving one, and its turns are read wrongly.
+def moving_samples(
+    profile: Profile, observations: Sequence[Observation], steps: Sequence[Step]
+) -> list[tuple[str, Sample]]:
+    """Some samples of the slow turn and nod, evenly spread, each with its step's name.
 
     Parameters
     ----------
@@ -89,13 +106,55 @@ def is_coarse(profile: Profile, observations: Sequence[Observation], steps: Sequ
     observations
         Those of the set-up.
     steps
-        Its steps; without a moving one nothing is said.
+        Its steps; without a moving one there are none.
     """
-    moving = [s for s in steps if s.step in MOVING]
-    seen = [o for o in observations if any(s.from_s <= o.time_s < s.to_s for s in moving)]
+    seen = [
+        (step.step, o)
+        for step in steps
+        if step.step in MOVING
+        for o in observations
+        if step.from_s <= o.time_s < step.to_s
+    ]
     every = max(1, len(seen) // _LOOKED_AT)
-    quality = [measure(o, profile).quality for o in seen[::every] if o.face is not None]
+    return [(name, measure(o, profile)) for name, o in seen[::every] if o.face is not None]
+
+
+def is_coarse(moving: Sequence[tuple[str, Sample]]) -> bool:
+    """Whether the pictures keep too little of the face while it moves.
+
+    A film of few bits, or a camera that wipes noise away in a dim room, keeps old skin in
+    its place while the head turns; glasses mirror the room. The face at rest then no longer
+    lies alike on the moving one, and its turns are read wrongly.
+
+    Parameters
+    ----------
+    moving
+        As :func:`moving_samples` gives them; without any nothing is said.
+    """
+    quality = [sample.quality for _, sample in moving]
     return bool(quality) and float(np.median(quality)) < COARSE
+
+
+def head_reach(moving: Sequence[tuple[str, Sample]]) -> HeadReach:
+    """How far the head went to each side in the slow turn and nod.
+
+    Parameters
+    ----------
+    moving
+        As :func:`moving_samples` gives them: some four a second, so that the end of a turn
+        of 20 degrees in 8 seconds is missed by a tenth of a degree at most.
+    """
+    turn = [s.head_yaw_deg for name, s in moving if name == "turn_slowly"]
+    nod = [s.head_pitch_deg for name, s in moving if name == "nod_slowly"]
+    return HeadReach(*_ends(turn), *_ends(nod))
+
+
+def _ends(angles_deg: Sequence[float]) -> tuple[float, float]:
+    """Farthest to the plus side and to the minus side, both counted from 0."""
+    known = [a for a in angles_deg if isfinite(a)]
+    if not known:
+        return float("nan"), float("nan")
+    return max(max(known), 0.0), max(-min(known), 0.0)
 
 
 def _off(observation: Observation, look: Step, profile: Profile) -> float:

@@ -6,19 +6,22 @@ from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from calibration.check import check_gaze, is_coarse
+from calibration.check import check_gaze, head_reach, is_coarse, moving_samples
 from calibration.fit import fit_profile
 from calibration.profile_file import load_profile
 from calibration.report import SetupReport
 from calibration.reuse import rest_anew, still_reads
 from tracker.errors import InputError
 from tracker.frame import Frame
+from tracker.head.facing import facing_deg
+from tracker.head.perspective import Pinhole
 from tracker.head.shape import FaceShape, generic_shape
 from tracker.lens import DEFAULT_LENS, Lens, lens_of
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.sample import Sample
 from tracker.session.stage import Step
+from tracker.vision.landmarks import Face
 from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
 from tracker.vision.observer import Observation, Observer
 
@@ -48,6 +51,9 @@ class Measurer:
         self._profile = profile
         self._kept = kept
         self._held: list[Observation] = []
+        #: Where the face looks, yaw and pitch in degrees, before anything is known of the
+        #: person: rough, but its changes tell how far a head is turned. None without a face.
+        self.facing_deg: tuple[float, float] | None = None
 
     @property
     def profile(self) -> Profile | None:
@@ -62,18 +68,25 @@ class Measurer:
         """Measure one frame."""
         observation = self._observer.observe(frame)
         if self._profile is not None:
+            self.facing_deg = None
             # Who has gone on without measuring the set-up again does not want it.
             self._held.clear()
             return measure(observation, self._profile)
         if len(self._held) < MAX_HELD:
             self._held.append(observation)
         face = observation.face
+        self.facing_deg = None if face is None else self._facing(observation, face)
         return Sample(
             observation.time_s,
             face_height_px=float("nan") if face is None else face.height_px,
             light=observation.light,
             reason="no_setup" if face is not None else "no_face",
         )
+
+    def _facing(self, seen: Observation, face: Face) -> tuple[float, float]:
+        """Where a face looks, with the lens as far as it is known."""
+        camera = Pinhole.from_fov(seen.width_px, seen.height_px, self._lens.known_deg)
+        return facing_deg(self._shape, face.points_px, face.depth_px, camera)
 
     def fit(self, steps: Sequence[Step]) -> SetupReport:
         """Fit the person on the frames held back so far.
@@ -91,13 +104,23 @@ class Measurer:
         self._profile = profile
         error = profile.gaze.error_deg if profile.gaze is not None else float("nan")
         findings = () if profile.gaze is not None else ("gaze_not_fitted",)
-        if is_coarse(profile, self._held, placed):
+        moving = moving_samples(profile, self._held, placed)
+        if is_coarse(moving):
             findings = (*findings, "coarse_picture")
         reach = None if profile.gaze is None else profile.gaze.reach
         check = check_gaze(profile, self._held, placed)
         if self._kept is not None and profile.gaze is not None and not still_reads(check):
             raise InputError("your eyes look another way than last time; do the whole set-up")
-        return SetupReport(profile, placed, error, reach, findings, profile.gaze is not None, check)
+        return SetupReport(
+            profile,
+            placed,
+            error,
+            reach,
+            findings,
+            profile.gaze is not None,
+            check,
+            head_reach(moving),
+        )
 
     def _whole(self, steps: Sequence[Step]) -> tuple[Profile, list[Step]]:
         """A whole set-up, with the lens where it holds for these pictures."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from calibration.check import GazeCheck
+from calibration.check import GazeCheck, HeadReach
 from tracker.profile import Profile
 from tracker.sample import Reach
 from tracker.session.stage import Step
@@ -31,6 +31,8 @@ class SetupReport:
         Whether gaze verdicts can rest on it.
     check
         What the looks that were kept from the fit showed; None where there were none.
+    head_reach
+        How far the head went in its moving part.
     """
 
     profile: Profile
@@ -40,3 +42,4 @@ class SetupReport:
     findings: tuple[str, ...]
     ok: bool
     check: GazeCheck | None = None
+    head_reach: HeadReach | None = None

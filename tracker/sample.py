@@ -38,7 +38,8 @@ class Sample:
     of the eyes in use, relative to the head; ``gaze_*`` and ``target_*`` are
     directions in the rest frame from the current mid-point of the eyes.
     ``eye_open`` runs from 0 (shut) to 1 (open), ``light`` is the face's mean
-    luminance from 0 to 1, ``quality`` from 0 to 1. ``step`` names the step of
+    luminance from 0 to 1, ``quality`` from 0 to 1 how alike and
+    how sharp the face is against the set-up. ``step`` names the step of
     the stage log; ``reason`` says why something is missing, or is empty.
 
     The body is looked at only where an exercise needs it, and not in every frame:

@@ -9,7 +9,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
 from tracker.lens import DEFAULT_LENS, lens_of
-from tracker.session.live import check_found, mark_found
+from tracker.session.live import check_found, head_reach_found, mark_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -42,6 +42,7 @@ class ExercisePart(SetupPart):
             "calibration": report is not None,
             "gaze_error_deg": error_deg if isfinite(error_deg) else None,
             "gaze_reach_deg": getattr(report, "reach_deg", None),
+            "head_reach_deg": head_reach_found(getattr(report, "head_reach", None)),
             "check": check_found(getattr(report, "check", None)),
             "mark": mark_found(self.mark_found),
             "glasses": self.glasses or None,

@@ -97,6 +97,7 @@ class Director(FirstPart):
         if self.clip is not None or self.phase not in (
             Phase.camera,
             Phase.setup_failed,
+            Phase.setup_told,
             Phase.choose,
         ):
             return
@@ -233,7 +234,8 @@ class Director(FirstPart):
 
     def _take(self, message: Message) -> None:
         match message:
-            case Measured(sample):
+            case Measured(sample, facing_deg):
+                self._see_reach(facing_deg)
                 self._measured(self._moved(sample))
             case Fitted(report):
                 self._fitted(report)
@@ -255,6 +257,11 @@ class Director(FirstPart):
         elif self.phase == Phase.mark:
             self._look_at_mark(sample)
         self._go_on(sample.time_s)
+
+    def _see_reach(self, facing_deg: tuple[float, float] | None) -> None:
+        asked = self.asked
+        if self.phase == Phase.setup and asked is not None:
+            self.reach.see(asked.step.step, facing_deg)
 
     def _source_changed(self, state: SourceState, detail: str) -> None:
         self.source = state

@@ -11,15 +11,21 @@ from tracker.practice.tasks import Prepare
 from ui.session_clock import is_seen
 from ui.session_state import Phase
 from ui.session_voice import VoicePart
+from ui.setup_reach import Wanted, wanted_of
+from ui.speaking import Grave
 
 #: Phases that a stop leads back from to "I am in place".
-SETTING_UP = frozenset({Phase.camera, Phase.setup, Phase.fitting, Phase.setup_failed})
+SETTING_UP = frozenset(
+    {Phase.camera, Phase.setup, Phase.fitting, Phase.setup_failed, Phase.setup_told}
+)
 
 
 class PlacePart(VoicePart):
     """Has the set-up done within a planned session, on its clock."""
 
     _setting_up = False
+    #: Week of the plan, for its ladders.
+    week = 1
 
     def answer(self, value: Any) -> None:
         """Answer the task."""
@@ -73,10 +79,28 @@ class PlacePart(VoicePart):
         self._setting_up = True
         self._enter(Phase.setup)
 
+    @property
+    def wanted_reach(self) -> Wanted:
+        """How far the head should go for what the plan asks this week."""
+        plan = self.plan
+        if plan is None or self._short:
+            return super().wanted_reach
+        return wanted_of(plan, self.week)
+
     def _after_setup(self) -> None:
+        if self.conductor is None or self._recording is None:
+            super()._after_setup()
+        elif self.told.good:
+            self.take_setup()
+        else:
+            # Before anything rests on it one may do it again, or go on all the same.
+            self._enter(Phase.setup_told)
+            self._say((Grave.cue, 0), "setup.told")
+
+    def take_setup(self) -> None:
+        """Go on in the plan with the set-up as it came out."""
         recording = self._recording
         if self.conductor is None or recording is None:
-            super()._after_setup()
             return
         found = self._found()
         steps = [a.step for a in self._setup_asked()]

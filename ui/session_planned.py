@@ -48,8 +48,6 @@ _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 class PlannedPart(LostPart):
     """Leads through a plan; without one it does nothing."""
 
-    #: Week of the plan, for its ladders.
-    week = 1
     _history: Job | None = None
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None

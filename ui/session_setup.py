@@ -13,6 +13,12 @@ from ui.asked import Asked, clip_asked, setup_asked
 from ui.geometry import Point, believable_distance_mm, fitted_map
 from ui.session_source import SourcePart
 from ui.session_state import Phase
+from ui.setup_hint import hint_key, share_of
+from ui.setup_reach import ReachWatch, Wanted, wanted_of
+from ui.setup_told import Told, told_of
+
+#: The exercises outside a plan: those that are complete with the camera so far.
+OFFERED = ("turns-on-target", "eyes-side-to-side")
 
 
 class SetupPart(SourcePart):
@@ -34,7 +40,27 @@ class SetupPart(SourcePart):
                 short=self._short,
                 use_eye=self.eyes,
             )
+        self.reach = ReachWatch(self.wanted_reach)
         self._changed()
+
+    @property
+    def wanted_reach(self) -> Wanted:
+        """How far the head should go in this set-up; a short one teaches the eyes nothing."""
+        return Wanted() if self._short else wanted_of(None, offered=OFFERED)
+
+    @property
+    def setup_hint(self) -> str:
+        """Key of what to say in a slow turn or nod: where to now, or that it is far enough."""
+        asked = self.asked
+        if asked is None or self.clip is not None:
+            return ""
+        share = share_of(asked, self.now_s)
+        return self.reach.hint(asked.step.step, share) or hint_key(asked, self.now_s)
+
+    @property
+    def told(self) -> Told:
+        """How the set-up came out, in words."""
+        return told_of(self.report, self.wanted_reach)
 
     def _begin_setup(self) -> None:
         self._forget_session()

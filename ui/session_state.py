@@ -28,6 +28,7 @@ from ui.ports import (
     World,
 )
 from ui.recovering import Recovering
+from ui.setup_reach import ReachWatch
 
 
 class Phase(StrEnum):
@@ -38,6 +39,7 @@ class Phase(StrEnum):
     setup = "setup"
     fitting = "fitting"
     setup_failed = "setup_failed"
+    setup_told = "setup_told"
     choose = "choose"
     first = "first"
     tools = "tools"
@@ -163,6 +165,8 @@ class SessionState:
         self._short = False
         self._keeping: Job | None = None
         self._reps_before = 0
+        #: How far the head has gone in the set-up that goes on.
+        self.reach = ReachWatch()
         #: What the check by a mark on the wall showed in front of this set-up.
         self.mark_found: MarkFound | None = None
         self.recovering = Recovering(world, self._changed)

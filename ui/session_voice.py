@@ -20,7 +20,6 @@ from ui.cards import place_of
 from ui.hands_free import stop_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
-from ui.setup_hint import hint_key
 from ui.speaking import Grave, Rank, Speaking, rank_of_cue
 
 #: Later than this a cue is not about what is being done any more.
@@ -246,7 +245,7 @@ class VoicePart(ClockPart):
         if step != self._setup_said and words.has(f"setup.{step}"):
             self._setup_said, self._hint_said = step, ""
             self._say((Grave.cue, 0), f"setup.{step}")
-        hint = hint_key(asked, self.now_s)
+        hint = self.setup_hint
         if hint and hint != self._hint_said:
             self._hint_said = hint
             self._say((Grave.note, 0), hint)

@@ -36,6 +36,7 @@ _PAGE_OF = {
     Phase.setup: "setup",
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
+    Phase.setup_told: "setup",
     Phase.choose: "choose",
     Phase.first: "first",
     Phase.tools: "tools",

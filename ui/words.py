@@ -23,6 +23,7 @@ from ui.manner_words import MANNER_WORDS
 from ui.planned_words import PLANNED_WORDS
 from ui.safety_words import SAFETY_WORDS
 from ui.sentences import Sentences
+from ui.setup_words import SETUP_WORDS
 from ui.share_words import SHARE_WORDS
 from ui.sheet_words import SHEET_WORDS
 from ui.told_words import TOLD_WORDS
@@ -187,6 +188,7 @@ WORDS: dict[str, object] = {
         "turnpost", "Nod slowly up, then down. Keep your eyes on the target."
     ),
     "setup.turn_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly to the right"),
+    "setup.far_enough": QT_TRANSLATE_NOOP("turnpost", "far enough"),
     "setup.turn_slowly.back": QT_TRANSLATE_NOOP("turnpost", "back to the middle"),
     "setup.turn_slowly.minus": QT_TRANSLATE_NOOP("turnpost", "slowly to the left"),
     "setup.nod_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly up"),
@@ -409,6 +411,7 @@ WORDS: dict[str, object] = {
     **TOLD_WORDS,
     **EDITOR_WORDS,
     **SHEET_WORDS,
+    **SETUP_WORDS,
 }
 
 
@@ -417,7 +420,7 @@ def has(key: str) -> bool:
     return key in WORDS
 
 
-def say(key: str, **values: object) -> str:
+def say(key: str, /, **values: object) -> str:
     """The words for a key, in the user's language, with the values filled in.
 
     The same English may need other words elsewhere: the key tells the translation which.
@@ -436,7 +439,7 @@ def times(count: float) -> str:
     return say("ask.dose.repetitions", count=number(count))
 
 
-def say_or(key: str, other: str, **values: object) -> str:
+def say_or(key: str, other: str, /, **values: object) -> str:
     """The words for a key, or those for another where there are none."""
     return say(key, **values) if key in WORDS else say(other, **values)
 

@@ -10,7 +10,7 @@ import av
 import numpy as np
 import pytest
 
-from calibration.check import MOVING, is_coarse
+from calibration.check import MOVING, head_reach, is_coarse, moving_samples
 from calibration.fit import fit_profile
 from sample_clips import shipped_clip
 from tests.calibration.conftest import FOV_DEG, SHAPE
@@ -76,18 +76,18 @@ def off_in_yaw_deg(person: Profile, seen: Seen) -> float:
 
 
 def test_the_film_as_it_is_is_not_blamed(person: Profile, seen: Seen) -> None:
-    assert not is_coarse(person, *seen)
+    assert not is_coarse(moving_samples(person, *seen))
 
 
 @pytest.mark.slow
 def test_a_dim_film_that_loses_little_is_not_blamed() -> None:
     dim, seen = fitted(0.4, 18)
-    assert not is_coarse(dim, *seen)
+    assert not is_coarse(moving_samples(dim, *seen))
 
 
 def test_a_dim_film_of_few_bits_is_told_and_is_worse(person: Profile, seen: Seen) -> None:
     coarse, seen_coarsely = fitted(0.4, 33)
-    assert is_coarse(coarse, *seen_coarsely)
+    assert is_coarse(moving_samples(coarse, *seen_coarsely))
     assert off_in_yaw_deg(coarse, seen_coarsely) > 2.0 * off_in_yaw_deg(person, seen)
 
 
@@ -96,4 +96,7 @@ def test_without_a_movement_nothing_is_said(
     person: Profile, seen: Seen, none_of: tuple[str, ...]
 ) -> None:
     observations, steps = seen
-    assert not is_coarse(person, observations, [s for s in steps if s.step not in none_of])
+    left = [s for s in steps if s.step not in none_of]
+    assert not is_coarse(moving_samples(person, observations, left))
+    reach = head_reach(moving_samples(person, observations, left))
+    assert np.isnan([reach.right, reach.left, reach.up, reach.down]).all()

@@ -47,6 +47,7 @@ FOUND = {
     "calibration": True,
     "gaze_error_deg": 0.61,
     "check": {"gaze_error_deg": 0.83, "frames": 60, "looks": 2, "reason": None},
+    "head_reach_deg": {"right": 24.1, "left": 23.6, "up": 16.2, "down": None},
     "glasses": "single",
     "eyes": "both",
 }

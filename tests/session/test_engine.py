@@ -155,6 +155,31 @@ def test_within_the_set_up_nothing_is_withheld():
         assert all(isfinite(s.gaze_yaw_deg) for s in record.exercises[0].samples)
 
 
+def test_eyes_read_beyond_the_set_up_are_marked_and_their_look_away_is_still_found():
+    """Nothing asks the eyes that far: the reading tells too little, but that they went there."""
+    samples = turns_samples(amplitude=8.0, noise=0.0, glances=[(9.0, 10.2, 15.0)])
+    step = Step(
+        from_s=2.0, to_s=22.0, step="exercise", exercise="turns-on-target", target_mm=(0, 0, 600)
+    )
+    reach = [[-12.0, 12.0], [-10.0, 10.0]]
+    record = run_samples(samples, [step], SessionInfo(setup={"gaze_reach_deg": reach}))
+    run = record.exercises[0]
+    for s in run.samples:
+        assert (s.reason == "beyond_setup") == (abs(s.eye_yaw_deg) > 13.0)
+        assert isfinite(s.gaze_yaw_deg)
+    marked = [s.time_s for s in run.samples if s.reason]
+    assert len(marked) > 10 and all(9.0 <= t < 10.2 for t in marked)
+    assert "gaze_off_target" in [e.code for e in run.events]
+    summary = summarise(record).exercises[0]
+    assert summary.done.measured_fraction > 0.95
+    # In the set-up itself, and before it is known, nothing is marked.
+    free = run_samples(samples, [step], SessionInfo())
+    assert not any(s.reason for s in free.exercises[0].samples)
+    rest = step.model_copy(update={"step": "rest", "exercise": None})
+    still = run_samples(samples, [rest], SessionInfo(setup={"gaze_reach_deg": reach}))
+    assert not any(s.reason for s in still.samples)
+
+
 @pytest.mark.parametrize("odd", ["wide", [1, 2], [[0, 1]], [[0, "a"], [0, 1]], [[0, 1], [0, None]]])
 def test_an_odd_reach_in_a_session_is_passed_over(odd):
     assert _reach_session(odd).exercises[0].samples

@@ -128,12 +128,65 @@ def setup_figures(place: Place) -> Iterator[Figure]:
     if mark.value is not None:
         turned = make("mark_error", "Head turn against a mark on the wall", u.DEGREES)
         yield turned.of(mark.at("error_deg").number(), mark.at("reason").text())
+    yield from _reach(place.at("head_reach_deg"))
+    yield from _bench(place.at("bench"))
     yield from _camera(place.at("camera"))
     for key, name in (("glasses", "Glasses"), ("eyes", "Eyes watched")):
         if key in place.names():
             text = place.at(key).text()
             words = None if text is None else terms.word(terms.PLAIN, text)
             yield make(key, name, u.WORDS).of(words, why(key, NOT_ASKED))
+
+
+#: What is told of the bench: measure -> name, rows of the summary (the largest is told), unit.
+#: The summary has all of it, with the conditions.
+BENCH_TOLD: dict[str, tuple[str, tuple[str, ...], u.Unit]] = {
+    "bench_head": (
+        "Worst on rendered heads in good light, head angle",
+        ("head yaw", "head pitch"),
+        u.DEGREES,
+    ),
+    "bench_amplitude": (
+        "Worst on rendered heads in good light, amplitude",
+        ("amplitude in yaw", "amplitude in pitch"),
+        u.PERCENT,
+    ),
+    "bench_speed": (
+        "Worst on rendered heads in good light, peak speed",
+        ("peak speed in yaw", "peak speed in pitch"),
+        u.PERCENT,
+    ),
+    "bench_gaze": (
+        "Worst on rendered heads in good light, gaze",
+        ("gaze yaw while turning", "gaze pitch while nodding"),
+        u.DEGREES,
+    ),
+}
+
+
+def _bench(place: Place) -> Iterator[Figure]:
+    """The program's own errors, measured elsewhere; nothing in summaries from before."""
+    worst = place.at("worst")
+    for measure, (name, rows, unit) in BENCH_TOLD.items():
+        errors = [worst.at(row).at("error").number() for row in rows]
+        known = [e for e in errors if e is not None]
+        if known:
+            yield Making("setup", measure, name, unit).of(max(known))
+
+
+#: Sides of the slow turn and nod of a set-up.
+_REACH = (
+    ("Slow turn", ("right", "left")),
+    ("Slow nod", ("up", "down")),
+)
+
+
+def _reach(place: Place) -> Iterator[Figure]:
+    """How far the head went in the set-up, where that is known."""
+    for name, side in ((name, side) for name, sides in _REACH for side in sides):
+        went = place.at(side).number()
+        if went is not None:
+            yield Making("setup", "head_reach", name, u.DEGREES).of(went, aspect=side)
 
 
 def _camera(place: Place) -> Iterator[Figure]:

@@ -12,7 +12,7 @@ from tracker.frame import Frame
 from tracker.sample import Reach, Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
-from tracker.session.live import SessionInfo, check_found
+from tracker.session.live import SessionInfo, check_found, head_reach_found
 from tracker.session.projections import SessionRecord, session_record
 from tracker.session.stage import StageLog, Step, setup_steps
 
@@ -133,6 +133,7 @@ def measured_clip(
             "calibration": "fitted" if setup else "generic",
             "gaze_error_deg": report.error_deg,
             "gaze_reach_deg": report.reach_deg,
+            "head_reach_deg": head_reach_found(getattr(report, "head_reach", None)),
             "check": check_found(getattr(report, "check", None)),
         }
         found = {k: v for k, v in found.items() if v is not None and v == v}

@@ -56,22 +56,32 @@ def completed(
     """Sample with its step, target and line of sight.
 
     Where the target asks the eyes to go beyond ``reach`` the line of sight is not
-    measured: what was never seen in the set-up can only be guessed. ``withhold`` is a
-    reason not to believe it at all.
+    measured: what was never seen in the set-up can only be guessed. Where in an exercise
+    eyes are read beyond it though nothing asks them to, the reading stays (they did leave
+    the target, and farther than it says) and the sample is marked. ``withhold`` is a reason
+    not to believe it at all.
     """
     sample = _filled(sample, step)
     if withhold and isfinite(sample.gaze_yaw_deg):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=withhold)
     if reach is not None and isfinite(sample.gaze_yaw_deg) and _asks_beyond(sample, reach):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=BEYOND)
+    eye = (sample.eye_yaw_deg, sample.eye_pitch_deg)
+    judged = sample.step == "exercise" and not sample.reason
+    if reach is not None and judged and _is_beyond(eye, reach):
+        return replace(sample, reason=BEYOND)
     return sample
 
 
 def _asks_beyond(sample: Sample, reach: Reach) -> bool:
-    asked = target_in_head(sample)
+    return _is_beyond(target_in_head(sample), reach)
+
+
+def _is_beyond(eye_deg: tuple[float, float], reach: Reach) -> bool:
+    """Whether a yaw and pitch of the eyes in the head lie clearly outside what was taught."""
     return any(
         not low - BEYOND_DEG <= angle <= high + BEYOND_DEG
-        for angle, (low, high) in zip(asked, reach, strict=True)
+        for angle, (low, high) in zip(eye_deg, reach, strict=True)
         if isfinite(angle)
     )
 

@@ -193,7 +193,7 @@ def _at_extreme(samples: Sequence[Sample], turn: Turn, axis: int) -> tuple[float
     near = [
         s
         for s in samples
-        if abs(s.time_s - turn.peak_s) <= 0.07 and eyes_usable(s) and s.reason != BEYOND
+        if abs(s.time_s - turn.peak_s) <= 0.07 and eyes_usable(s) and not _asked_beyond(s)
     ]
     if not near:
         return nan, nan, nan
@@ -201,6 +201,11 @@ def _at_extreme(samples: Sequence[Sample], turn: Turn, axis: int) -> tuple[float
     eye = [(s.eye_yaw_deg, s.eye_pitch_deg)[axis] for s in near]
     ideal = [target_in_head(s)[axis] for s in near]
     return float(np.median(head)), float(np.median(eye)), float(np.median(ideal))
+
+
+def _asked_beyond(sample: Sample) -> bool:
+    """Whether the target asked the eyes beyond what the set-up taught."""
+    return sample.reason == BEYOND and not isfinite(sample.gaze_yaw_deg)
 
 
 def stillness(samples: Sequence[Sample]) -> Figure:

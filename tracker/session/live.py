@@ -19,10 +19,10 @@ class SessionInfo(BaseModel):
 
     ``setup`` holds what the set-up found (``camera`` with its field of view, how that is
     known and its error; ``screen``, ``distance_mm``, ``glasses``, ``eyes``,
-    ``calibration``, ``gaze_error_deg``, ``check``, ``mark``, ``findings``), ``gate`` what
-    was asked and answered before, ``table_group`` the age group and sex that the plan gives
-    for the published tables of chair stands. ``baseline``: the therapist sits beside the
-    person, and later sessions are to be compared with this one.
+    ``calibration``, ``gaze_error_deg``, ``head_reach_deg``, ``check``, ``mark``,
+    ``findings``), ``gate`` what was asked and answered before, ``table_group`` the age group
+    and sex that the plan gives for the published tables of chair stands. ``baseline``: the
+    therapist sits beside the person, and later sessions are to be compared with this one.
     """
 
     model_config = ConfigDict(extra="allow", frozen=True)
@@ -79,6 +79,14 @@ def check_found(check: Any) -> dict[str, Any]:
         "looks": check.looks,
         "reason": None if isfinite(error) else "the eyes were not seen on the targets",
     }
+
+
+def head_reach_found(reach: Any) -> dict[str, float | None] | None:
+    """How far the head went to each side in a set-up, in degrees, as a summary says it."""
+    if reach is None:
+        return None
+    ways = {side: float(getattr(reach, side)) for side in ("right", "left", "up", "down")}
+    return {side: round(deg, 1) if isfinite(deg) else None for side, deg in ways.items()}
 
 
 def mark_found(mark: Any) -> dict[str, Any]:

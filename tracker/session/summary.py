@@ -14,6 +14,7 @@ from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
+from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
 from tracker.session.flags import REPORTED, flags_of, flags_of_session
@@ -77,6 +78,7 @@ def summarise(record: SessionRecord) -> Summary:
             **_common_setup(record),
             "frame_rate_hz": figures.frame_rate_hz(_longest(record)),
             "light": figures.light_of(moving or record.samples),
+            "bench": bench_found(),
         },
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),

@@ -7,11 +7,12 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Any, Literal, get_args
+from typing import Annotated, Any, Literal, get_args
 
-from pydantic import BaseModel, ConfigDict, ValidationError
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from tracker.errors import InputError
+from tracker.session.bench import BENCH_SCHEMA
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag
 
@@ -126,6 +127,12 @@ class NotDone(_Part):
     reasons: list[str]
 
 
+#: What a set-up found: free, but for the statement of the bench (older summaries have none).
+SetupFound = Annotated[
+    dict[str, Any], Field(json_schema_extra={"properties": {"bench": BENCH_SCHEMA}})
+]
+
+
 class Summary(_Part):
     """One session.
 
@@ -144,7 +151,7 @@ class Summary(_Part):
     started_at: str | None
     duration_s: float | None
     ended: Ended
-    setup: dict[str, Any]
+    setup: SetupFound
     gate: dict[str, Any] | None
     symptoms: dict[str, Any] | None
     weekly: dict[str, Any] | None = None

@@ -74,9 +74,14 @@ class SourceStats:
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """A sample."""
+    """A sample.
+
+    ``facing_deg`` is roughly where the face looks (yaw, pitch), from a measurer that tells it
+    while it doesn't know the person yet.
+    """
 
     sample: Sample
+    facing_deg: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -280,7 +280,7 @@ class Worker:
             sample = Sample(frame.time_s, reason="gap")
         if known:
             return
-        self._line.send(Measured(sample))
+        self._line.send(Measured(sample, getattr(self._measurer, "facing_deg", None)))
         spent_s, gap_s = self._clock() - began_s, max(began_s - self._last_s, 1e-6)
         self._load += 0.1 * (min(spent_s / gap_s, 2.0) - self._load)
         self._last_s = began_s

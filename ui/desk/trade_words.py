@@ -15,6 +15,7 @@ from tracker.records import terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
 from tracker.records.of_exercise import CHOSEN, MOVEMENT
+from tracker.records.of_session import BENCH_TOLD
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 
@@ -91,6 +92,9 @@ _SENTENCES = (
     "Gaze on target",
     "Gaze from target",
     "Gaze error at set-up",
+    *(name for name, _, _ in BENCH_TOLD.values()),
+    "Slow turn",
+    "Slow nod",
     "Eye turn per head turn (no diagnostic gain)",
     "Head away from its middle",
     "Eyes closed, blinks included",

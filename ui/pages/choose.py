@@ -12,14 +12,13 @@ from PySide6.QtWidgets import QVBoxLayout
 from tracker.exercises.catalogue import CATALOGUE
 from ui import theme, words
 from ui.session_flow import Director, Dose
+from ui.session_setup import OFFERED
 from ui.settings import TARGET_STEPS, Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.labelled import Labelled
 from ui.widgets.moving import Beside, MovementBox
 
-#: The exercises that are complete with the camera so far.
-OFFERED = ("turns-on-target", "eyes-side-to-side")
 REPETITIONS = range(1, 61)
 TEMPI_BPM = range(20, 181, 5)
 
@@ -34,6 +33,7 @@ class ChoosePage(Page):
         self._director, self._settings = director, settings
         self._target_changed = target_changed
         self.said = Words()
+        self.figures = Words(role="small", soft=True)
         self.choice = Choices(words.say("choose.title"))
         self.choice.fill([words.say(f"exercise.{e}") for e in OFFERED])
         self.how = Words(soft=True)
@@ -54,7 +54,7 @@ class ChoosePage(Page):
         column = QVBoxLayout()
         column.setSpacing(theme.M)
         title = Words(words.say("choose.title"), "title")
-        for part in (title, self.said, self.choice, self.how):
+        for part in (title, self.said, self.figures, self.choice, self.how):
             column.addWidget(part)
         column.addWidget(Labelled(self.repetitions, self.tempo, self.target))
         column.addStretch(1)
@@ -106,9 +106,9 @@ class ChoosePage(Page):
 
     def refresh(self) -> None:
         """Say how the set-up came out."""
-        findings = list(getattr(self._director.report, "findings", ()))
-        if not findings:
-            self.said.setText(words.say("choose.ok"))
-            return
-        lines = [words.say_or(f"finding.{key}", "finding.other", key=key) for key in findings]
-        self.said.setText(" ".join([*lines, words.say("finding.repeat_hint")]))
+        told = self._director.told
+        lines = [words.say("choose.ok"), *told.lines] if told.good else [*told.lines, told.hint]
+        self.said.setText(" ".join(lines))
+        self.figures.setText(told.figures)
+        if self.figures.isHidden() == bool(told.figures):
+            self.figures.setVisible(bool(told.figures))

@@ -6,16 +6,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from ui import theme, words
-from ui.asked import Asked
 from ui.session_flow import Director, Phase
-from ui.setup_hint import hint_key
 from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 
 #: What the line may say.
-LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
+LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "told", "ready")
 
 
 class SetupPage(QWidget):
@@ -27,6 +25,8 @@ class SetupPage(QWidget):
         self.field = field
         self.line = Words(role="lead", bold=True, centred=True)
         self.part = Words(role="small", soft=True)
+        self.go_on = Button(words.say("ask.go_on"), "main")
+        self.go_on.clicked.connect(director.take_setup)
         self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
         self.again = Button(words.say("setup.again"), "main")
@@ -43,7 +43,7 @@ class SetupPage(QWidget):
         column.addWidget(field, 1)
         self.part.setWordWrap(False)
         buttons = FlowRow()
-        for button in (self.again, self.stop, self.unwell):
+        for button in (self.go_on, self.again, self.stop, self.unwell):
             buttons.addWidget(button)
         row = QHBoxLayout()
         row.setSpacing(theme.M)
@@ -72,14 +72,16 @@ class SetupPage(QWidget):
 
     def enter(self) -> None:
         """The page comes to the front."""
-        (self.again if self._director.phase == Phase.setup_failed else self.stop).setFocus()
+        first = {Phase.setup_failed: self.again, Phase.setup_told: self.go_on}
+        first.get(self._director.phase, self.stop).setFocus()
 
     def refresh(self) -> None:
         """Show what is asked now."""
         director = self._director
-        failed = director.phase == Phase.setup_failed
-        if self.again.isHidden() == failed:
-            self.again.setVisible(failed)
+        failed, told = (director.phase == p for p in (Phase.setup_failed, Phase.setup_told))
+        for button, on in ((self.again, failed or told), (self.go_on, told)):
+            if button.isHidden() == on:
+                button.setVisible(on)
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
@@ -93,6 +95,11 @@ class SetupPage(QWidget):
         if failed:
             self.line.setText(words.say("setup.failed"))
             self._say_more(words.sentence(words.told(director.fit_message)))
+            return
+        if told:
+            self.line.setText(words.say("setup.told"))
+            self._say_more("\n".join((*director.told.lines, director.told.hint)))
+            self.part.setText("")
             return
         self.line.setText(words.say("setup.fitting"))
         self._say_more(words.say("setup.fitting_wait"))
@@ -117,10 +124,4 @@ class SetupPage(QWidget):
         middle = coming.step.step != "look"
         offset = coming.offset if asked is not None or middle else (0.0, 0.0)
         self.field.show_targets([offset])
-        self.field.show_hint(self._hint(asked))
-
-    def _hint(self, asked: Asked | None) -> str:
-        if self._director.clip is not None:
-            return ""
-        key = hint_key(asked, self._director.now_s)
-        return words.say(key) if key else ""
+        self.field.show_hint(words.say(key) if (key := director.setup_hint) else "")

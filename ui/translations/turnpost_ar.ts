@@ -977,6 +977,16 @@
             <translation>القيام من الجلوس، والاستناد بالذراعين مسموح</translation>
         </message>
         <message>
+            <source>Slow nod</source>
+            <comment>Slow nod</comment>
+            <translation>الإيماء البطيء</translation>
+        </message>
+        <message>
+            <source>Slow turn</source>
+            <comment>Slow turn</comment>
+            <translation>الدوران البطيء</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>تقارب بطيء بطرف الإصبع</translation>
@@ -1105,6 +1115,26 @@
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>اتجاه الدوران</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, amplitude</source>
+            <comment>Worst on rendered heads in good light, amplitude</comment>
+            <translation>أكبر خطأ على رؤوس مرسومة في ضوء جيد، مدى الحركة</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, gaze</source>
+            <comment>Worst on rendered heads in good light, gaze</comment>
+            <translation>أكبر خطأ على رؤوس مرسومة في ضوء جيد، النظر</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, head angle</source>
+            <comment>Worst on rendered heads in good light, head angle</comment>
+            <translation>أكبر خطأ على رؤوس مرسومة في ضوء جيد، زاوية الرأس</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, peak speed</source>
+            <comment>Worst on rendered heads in good light, peak speed</comment>
+            <translation>أكبر خطأ على رؤوس مرسومة في ضوء جيد، أعلى سرعة</translation>
         </message>
         <message>
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
@@ -3543,6 +3573,96 @@
             <source>For your therapist in the call</source>
             <comment>call.title</comment>
             <translation>لمعالجك في المكالمة</translation>
+        </message>
+        <message>
+            <source>For your therapist: {figures}</source>
+            <comment>came.figures</comment>
+            <translation>لمعالجك: {figures}</translation>
+        </message>
+        <message>
+            <source>gaze {degrees}° off</source>
+            <comment>came.figures.gaze</comment>
+            <translation>خطأ النظر {degrees}°</translation>
+        </message>
+        <message>
+            <source>nod {up}° up, {down}° down</source>
+            <comment>came.figures.nod</comment>
+            <translation>إيماء {up}° إلى أعلى، {down}° إلى أسفل</translation>
+        </message>
+        <message>
+            <source>turn {right}° right, {left}° left</source>
+            <comment>came.figures.turn</comment>
+            <translation>دوران {right}° يمينًا، {left}° يسارًا</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
+            <comment>came.gaze</comment>
+            <translation>عيناك، بعد الفحص على عدد من النقاط ({points}): {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen on the points that check the set-up.</source>
+            <comment>came.gaze.unseen</comment>
+            <translation>لم تُرَ عيناك عند نقاط الفحص.</translation>
+        </message>
+        <message>
+            <source>about half a degree off</source>
+            <comment>came.off.half</comment>
+            <translation>خطأ نحو نصف درجة</translation>
+        </message>
+        <message>
+            <source>about {degrees} degrees off</source>
+            <comment>came.off.more</comment>
+            <translation>خطأ بالدرجات: نحو {degrees}</translation>
+        </message>
+        <message>
+            <source>about one degree off</source>
+            <comment>came.off.one</comment>
+            <translation>خطأ نحو درجة واحدة</translation>
+        </message>
+        <message>
+            <source>Your head went far enough to every side.</source>
+            <comment>came.reach</comment>
+            <translation>وصل رأسك إلى حد كافٍ في كل الجهات.</translation>
+        </message>
+        <message>
+            <source>Downwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.down</comment>
+            <translation>إلى أسفل وصل رأسك إلى {went}°، والتمارين تحتاج {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the left your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.left</comment>
+            <translation>إلى اليسار وصل رأسك إلى {went}°، والتمارين تحتاج {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the right your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.right</comment>
+            <translation>إلى اليمين وصل رأسك إلى {went}°، والتمارين تحتاج {asked}°.</translation>
+        </message>
+        <message>
+            <source>Upwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.up</comment>
+            <translation>إلى أعلى وصل رأسك إلى {went}°، والتمارين تحتاج {asked}°.</translation>
+        </message>
+        <message>
+            <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
+            <comment>came.short.why</comment>
+            <translation>أبعد من ذلك قد لا يُحكَم على عينيك. زد الحركة فقط إن كانت مريحة لك.</translation>
+        </message>
+        <message>
+            <source>That will do: only larger looks away are noticed.</source>
+            <comment>came.verdict.fair</comment>
+            <translation>هذا كافٍ: لا يُلاحَظ إلا الابتعاد الأكبر بالنظر.</translation>
+        </message>
+        <message>
+            <source>That is good.</source>
+            <comment>came.verdict.good</comment>
+            <translation>هذا جيد.</translation>
+        </message>
+        <message>
+            <source>That is too far off: whether your eyes stay on the target is not judged.</source>
+            <comment>came.verdict.poor</comment>
+            <translation>هذا كثير: لا يُحكَم على بقاء عينيك على الهدف.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -8905,6 +9025,11 @@
             <translation>لم ينجح الإعداد.</translation>
         </message>
         <message>
+            <source>far enough</source>
+            <comment>setup.far_enough</comment>
+            <translation>هذا يكفي</translation>
+        </message>
+        <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
             <translation>شكرًا. يجري حساب قياساتك ...</translation>
@@ -8973,6 +9098,11 @@
             <source>Set-up</source>
             <comment>setup.title</comment>
             <translation>الإعداد</translation>
+        </message>
+        <message>
+            <source>The set-up is done. This could be better:</source>
+            <comment>setup.told</comment>
+            <translation>انتهى الإعداد. هذا يمكن أن يكون أفضل:</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>

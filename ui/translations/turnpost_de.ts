@@ -977,6 +977,16 @@
             <translation>Aufstehen vom Sitzen, mit den Armen erlaubt</translation>
         </message>
         <message>
+            <source>Slow nod</source>
+            <comment>Slow nod</comment>
+            <translation>langsames Nicken</translation>
+        </message>
+        <message>
+            <source>Slow turn</source>
+            <comment>Slow turn</comment>
+            <translation>langsame Drehung</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>Langsame Vergenz mit einer Fingerspitze</translation>
@@ -1105,6 +1115,26 @@
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>Richtung des Kreisens</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, amplitude</source>
+            <comment>Worst on rendered heads in good light, amplitude</comment>
+            <translation>Größter Fehler an gerenderten Köpfen bei gutem Licht, Ausschlag</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, gaze</source>
+            <comment>Worst on rendered heads in good light, gaze</comment>
+            <translation>Größter Fehler an gerenderten Köpfen bei gutem Licht, Blick</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, head angle</source>
+            <comment>Worst on rendered heads in good light, head angle</comment>
+            <translation>Größter Fehler an gerenderten Köpfen bei gutem Licht, Kopfwinkel</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, peak speed</source>
+            <comment>Worst on rendered heads in good light, peak speed</comment>
+            <translation>Größter Fehler an gerenderten Köpfen bei gutem Licht, Höchsttempo</translation>
         </message>
         <message>
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
@@ -3543,6 +3573,96 @@
             <source>For your therapist in the call</source>
             <comment>call.title</comment>
             <translation>Für Ihre Therapiepraxis im Gespräch</translation>
+        </message>
+        <message>
+            <source>For your therapist: {figures}</source>
+            <comment>came.figures</comment>
+            <translation>Für Ihre Therapiepraxis: {figures}</translation>
+        </message>
+        <message>
+            <source>gaze {degrees}° off</source>
+            <comment>came.figures.gaze</comment>
+            <translation>Blick {degrees}° daneben</translation>
+        </message>
+        <message>
+            <source>nod {up}° up, {down}° down</source>
+            <comment>came.figures.nod</comment>
+            <translation>Nicken {up}° auf, {down}° ab</translation>
+        </message>
+        <message>
+            <source>turn {right}° right, {left}° left</source>
+            <comment>came.figures.turn</comment>
+            <translation>Drehung {right}° rechts, {left}° links</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
+            <comment>came.gaze</comment>
+            <translation>Ihre Augen, an {points} Punkten geprüft: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen on the points that check the set-up.</source>
+            <comment>came.gaze.unseen</comment>
+            <translation>Ihre Augen waren auf den Prüfpunkten nicht zu sehen.</translation>
+        </message>
+        <message>
+            <source>about half a degree off</source>
+            <comment>came.off.half</comment>
+            <translation>etwa ein halbes Grad daneben</translation>
+        </message>
+        <message>
+            <source>about {degrees} degrees off</source>
+            <comment>came.off.more</comment>
+            <translation>etwa {degrees} Grad daneben</translation>
+        </message>
+        <message>
+            <source>about one degree off</source>
+            <comment>came.off.one</comment>
+            <translation>etwa ein Grad daneben</translation>
+        </message>
+        <message>
+            <source>Your head went far enough to every side.</source>
+            <comment>came.reach</comment>
+            <translation>Ihr Kopf ging nach allen Seiten weit genug.</translation>
+        </message>
+        <message>
+            <source>Downwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.down</comment>
+            <translation>Nach unten ging Ihr Kopf {went}°, die Übungen brauchen {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the left your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.left</comment>
+            <translation>Nach links ging Ihr Kopf {went}°, die Übungen brauchen {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the right your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.right</comment>
+            <translation>Nach rechts ging Ihr Kopf {went}°, die Übungen brauchen {asked}°.</translation>
+        </message>
+        <message>
+            <source>Upwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.up</comment>
+            <translation>Nach oben ging Ihr Kopf {went}°, die Übungen brauchen {asked}°.</translation>
+        </message>
+        <message>
+            <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
+            <comment>came.short.why</comment>
+            <translation>Weiter außen werden die Augen vielleicht nicht beurteilt. Gehen Sie nur weiter, wenn es angenehm ist.</translation>
+        </message>
+        <message>
+            <source>That will do: only larger looks away are noticed.</source>
+            <comment>came.verdict.fair</comment>
+            <translation>Das genügt: Nur wer weiter wegsieht, fällt auf.</translation>
+        </message>
+        <message>
+            <source>That is good.</source>
+            <comment>came.verdict.good</comment>
+            <translation>Das ist gut.</translation>
+        </message>
+        <message>
+            <source>That is too far off: whether your eyes stay on the target is not judged.</source>
+            <comment>came.verdict.poor</comment>
+            <translation>Das ist zu viel: Ob die Augen auf dem Ziel bleiben, wird nicht beurteilt.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -8905,6 +9025,11 @@
             <translation>Die Einrichtung hat nicht geklappt.</translation>
         </message>
         <message>
+            <source>far enough</source>
+            <comment>setup.far_enough</comment>
+            <translation>weit genug</translation>
+        </message>
+        <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
             <translation>Danke. Ihre Maße werden berechnet ...</translation>
@@ -8973,6 +9098,11 @@
             <source>Set-up</source>
             <comment>setup.title</comment>
             <translation>Einrichtung</translation>
+        </message>
+        <message>
+            <source>The set-up is done. This could be better:</source>
+            <comment>setup.told</comment>
+            <translation>Die Einrichtung ist fertig. Das könnte besser sein:</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>

@@ -977,6 +977,16 @@
             <translation>De sentado a de pie, con apoyo de brazos permitido</translation>
         </message>
         <message>
+            <source>Slow nod</source>
+            <comment>Slow nod</comment>
+            <translation>inclinación lenta</translation>
+        </message>
+        <message>
+            <source>Slow turn</source>
+            <comment>Slow turn</comment>
+            <translation>giro lento</translation>
+        </message>
+        <message>
             <source>Slow vergence with a fingertip</source>
             <comment>Slow vergence with a fingertip</comment>
             <translation>Vergencia lenta con la punta del dedo</translation>
@@ -1105,6 +1115,26 @@
             <source>Way of the rolls</source>
             <comment>Way of the rolls</comment>
             <translation>sentido de los círculos</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, amplitude</source>
+            <comment>Worst on rendered heads in good light, amplitude</comment>
+            <translation>Mayor error en cabezas generadas con buena luz, amplitud</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, gaze</source>
+            <comment>Worst on rendered heads in good light, gaze</comment>
+            <translation>Mayor error en cabezas generadas con buena luz, mirada</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, head angle</source>
+            <comment>Worst on rendered heads in good light, head angle</comment>
+            <translation>Mayor error en cabezas generadas con buena luz, ángulo de la cabeza</translation>
+        </message>
+        <message>
+            <source>Worst on rendered heads in good light, peak speed</source>
+            <comment>Worst on rendered heads in good light, peak speed</comment>
+            <translation>Mayor error en cabezas generadas con buena luz, velocidad máxima</translation>
         </message>
         <message>
             <source>a camera's frame rate can't carry the speed of an eye jump</source>
@@ -3543,6 +3573,96 @@
             <source>For your therapist in the call</source>
             <comment>call.title</comment>
             <translation>Para su terapeuta en la llamada</translation>
+        </message>
+        <message>
+            <source>For your therapist: {figures}</source>
+            <comment>came.figures</comment>
+            <translation>Para su terapeuta: {figures}</translation>
+        </message>
+        <message>
+            <source>gaze {degrees}° off</source>
+            <comment>came.figures.gaze</comment>
+            <translation>mirada desviada {degrees}°</translation>
+        </message>
+        <message>
+            <source>nod {up}° up, {down}° down</source>
+            <comment>came.figures.nod</comment>
+            <translation>inclinación {up}° arriba, {down}° abajo</translation>
+        </message>
+        <message>
+            <source>turn {right}° right, {left}° left</source>
+            <comment>came.figures.turn</comment>
+            <translation>giro {right}° a la derecha, {left}° a la izquierda</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
+            <comment>came.gaze</comment>
+            <translation>Sus ojos, comprobados en {points} puntos: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen on the points that check the set-up.</source>
+            <comment>came.gaze.unseen</comment>
+            <translation>No se vieron sus ojos en los puntos de comprobación.</translation>
+        </message>
+        <message>
+            <source>about half a degree off</source>
+            <comment>came.off.half</comment>
+            <translation>medio grado de error, más o menos</translation>
+        </message>
+        <message>
+            <source>about {degrees} degrees off</source>
+            <comment>came.off.more</comment>
+            <translation>unos {degrees} grados de error</translation>
+        </message>
+        <message>
+            <source>about one degree off</source>
+            <comment>came.off.one</comment>
+            <translation>un grado de error, más o menos</translation>
+        </message>
+        <message>
+            <source>Your head went far enough to every side.</source>
+            <comment>came.reach</comment>
+            <translation>Su cabeza llegó bastante lejos hacia todos los lados.</translation>
+        </message>
+        <message>
+            <source>Downwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.down</comment>
+            <translation>Hacia abajo su cabeza llegó a {went}°; los ejercicios necesitan {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the left your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.left</comment>
+            <translation>Hacia la izquierda su cabeza llegó a {went}°; los ejercicios necesitan {asked}°.</translation>
+        </message>
+        <message>
+            <source>To the right your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.right</comment>
+            <translation>Hacia la derecha su cabeza llegó a {went}°; los ejercicios necesitan {asked}°.</translation>
+        </message>
+        <message>
+            <source>Upwards your head went {went}°, the exercises need {asked}°.</source>
+            <comment>came.short.up</comment>
+            <translation>Hacia arriba su cabeza llegó a {went}°; los ejercicios necesitan {asked}°.</translation>
+        </message>
+        <message>
+            <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
+            <comment>came.short.why</comment>
+            <translation>Más allá quizá no se juzguen sus ojos. Vaya más lejos solo si le resulta cómodo.</translation>
+        </message>
+        <message>
+            <source>That will do: only larger looks away are noticed.</source>
+            <comment>came.verdict.fair</comment>
+            <translation>Es suficiente: solo se notan las miradas más desviadas.</translation>
+        </message>
+        <message>
+            <source>That is good.</source>
+            <comment>came.verdict.good</comment>
+            <translation>Eso está bien.</translation>
+        </message>
+        <message>
+            <source>That is too far off: whether your eyes stay on the target is not judged.</source>
+            <comment>came.verdict.poor</comment>
+            <translation>Es demasiado: no se juzga si sus ojos siguen en el blanco.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -8905,6 +9025,11 @@
             <translation>La preparación no ha salido bien.</translation>
         </message>
         <message>
+            <source>far enough</source>
+            <comment>setup.far_enough</comment>
+            <translation>ya basta</translation>
+        </message>
+        <message>
             <source>Thank you. Working out your measures ...</source>
             <comment>setup.fitting</comment>
             <translation>Gracias. Calculando sus medidas ...</translation>
@@ -8973,6 +9098,11 @@
             <source>Set-up</source>
             <comment>setup.title</comment>
             <translation>Preparación</translation>
+        </message>
+        <message>
+            <source>The set-up is done. This could be better:</source>
+            <comment>setup.told</comment>
+            <translation>La preparación está hecha. Esto podría ser mejor:</translation>
         </message>
         <message>
             <source>Turn your head slowly right, then left. Keep your eyes on the target.</source>

@@ -1,0 +1,77 @@
+"""What the bench found on rendered heads, stated in the ``setup`` of every summary.
+
+The one place of these figures. They are those of "Within the aims' conditions" in
+DEVELOPERS.md, which a test holds to them, and are measured anew with :data:`COMMAND`.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+COMMAND = "turnpost bench accuracy --matrix 5 --within --seed 31"
+ON = "rendered heads"
+MADE_ON = "2026-11-26"
+CLIPS = 5
+CONDITIONS = "after a set-up, 56 to 73 cm, good light, no glasses, 30 and 60 frames/s"
+
+#: Largest error of a row on the clips that have it, and its unit, in the order of DEVELOPERS.md.
+WORST: dict[str, tuple[float, str]] = {
+    "head yaw": (0.26, "deg"),
+    "head pitch": (0.30, "deg"),
+    "head roll": (0.08, "deg"),
+    "head yaw, slope off 1": (0.006, "1"),
+    "head pitch, slope off 1": (0.008, "1"),
+    "amplitude in yaw": (0.8, "%"),
+    "amplitude in pitch": (0.9, "%"),
+    "peak speed in yaw": (0.6, "%"),
+    "peak speed in pitch": (3.2, "%"),
+    "eye yaw, head still": (0.45, "deg"),
+    "eye pitch, head still": (0.19, "deg"),
+    "eye yaw for each degree of head yaw": (0.03, "1"),
+    "gaze yaw while turning": (0.55, "deg"),
+    "gaze pitch while nodding": (0.36, "deg"),
+    "gaze yaw while turning, eyes that lag": (0.77, "deg"),
+    "gaze pitch while turning, eyes that lag": (0.29, "deg"),
+    "glance away": (1.5, "%"),
+    "counter-turn ratio": (0.02, "1"),
+    "counter-turn ratio, eyes that lag": (0.07, "1"),
+    "head's angle late or early by": (0.3, "ms"),
+    "head's speed late or early by": (0.3, "ms"),
+    "neck point, head moves in yaw": (2.7, "mm"),
+}
+
+
+def bench_found() -> dict[str, Any]:
+    """The statement, as a summary carries it."""
+    return {
+        "on": ON,
+        "conditions": CONDITIONS,
+        "clips": CLIPS,
+        "made_on": MADE_ON,
+        "command": COMMAND,
+        "worst": {name: {"error": error, "unit": unit} for name, (error, unit) in WORST.items()},
+    }
+
+
+#: JSON Schema of the statement.
+BENCH_SCHEMA: dict[str, Any] = {
+    "type": "object",
+    "description": "What was found of the program's errors elsewhere, not of this person.",
+    "properties": {
+        "on": {"type": "string"},
+        "conditions": {"type": "string"},
+        "clips": {"type": "integer"},
+        "made_on": {"type": "string", "format": "date"},
+        "command": {"type": "string"},
+        "worst": {
+            "type": "object",
+            "description": "The largest error of any clip, by what was measured.",
+            "additionalProperties": {
+                "type": "object",
+                "properties": {"error": {"type": "number"}, "unit": {"type": "string"}},
+                "required": ["error", "unit"],
+            },
+        },
+    },
+    "required": ["on", "conditions", "made_on", "worst"],
+}
