@@ -182,7 +182,7 @@ def test_each_question_gets_its_own_answer() -> None:
     assert answers.to(AskSupport(entry_id="stand")) is True
     assert answers.to(AskSupport(entry_id="walk")) is None
     told = answers.to(AskAfterSet(entry_id="stand", questions=("steadied",)))
-    assert told == {"clarity": None, "steadied": True, "arm": None, "own_count": None}
+    assert told == dict.fromkeys(("clarity", "landed", "arm", "own_count")) | {"steadied": True}
     assert answers.to(Rest()) is None
 
 

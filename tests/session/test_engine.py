@@ -12,14 +12,16 @@ import pytest
 
 from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
 from tracker.errors import InputError
+from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
+from tracker.session.flags import flags_of
 from tracker.session.journal import FileJournal, MemoryJournal, read_journal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
-from tracker.session.summary import NOTHING_SEEN, summarise
+from tracker.session.summary import NOTHING_SEEN, exercise_summary, summarise
 from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace, save_trace
 
@@ -234,3 +236,21 @@ def test_a_gaze_that_was_withheld_says_why() -> None:
     assert found.gaze is not None and found.gaze["on_target_fraction"]["value"] is None
     assert "unlike those of the set-up" in found.gaze["on_target_fraction"]["reason"]
     assert found.done.repetitions == 10
+
+
+@pytest.mark.parametrize(("at_ends", "flagged"), [(0.9, False), (0.65, False), (0.44, True)])
+def test_turns_farther_than_the_set_up_holds_are_said_to_be_in_doubt(
+    at_ends: float, flagged: bool
+) -> None:
+    made = [
+        replace(s, quality=0.95 if abs(s.head_yaw_deg) < 12 else at_ends) for s in turns_samples()
+    ]
+    record = run_samples(made, steps(), SessionInfo()).exercises[0]
+    flags = {f.flag for f in exercise_summary(record).quality}
+    assert ("far_turned" in flags) == flagged
+
+
+def test_ends_at_which_nothing_was_measured_are_in_doubt_too() -> None:
+    assert {f.flag for f in flags_of([Sample(1.0, quality=0.9)], 1.0, (), [4.0])} == {"far_turned"}
+    assert flags_of([Sample(1.0, quality=0.9)], 1.0, (), [1.1]) == []
+    assert flags_of([Sample(1.0)], 1.0, (), [1.0]) == []

@@ -24,7 +24,10 @@ from tracker.session.summary_file import ExerciseSummary, Summary
 Figures = dict[str, float | None]
 
 #: What puts a doubt on all figures of a set, and what on those of the eyes alone.
-DOUBTS = ("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "coarse_picture")
+DOUBTS = (
+    *("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "coarse_picture"),
+    "far_turned",
+)
 EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
 #: Figures that rest on the eyes.
 OF_THE_EYES = ("on_target", "gaze_error_deg")

@@ -158,6 +158,7 @@ FLAGS: dict[str, str] = {
     "reported": "reported by the patient, not seen",
     "gaze_not_fitted": "line of sight not fitted",
     "coarse_picture": "picture too coarse",
+    "far_turned": "turned farther than the set-up holds",
     "low_frame_rate": "low frame rate",
     "little_measured": "measured only part of the time",
     "beyond_setup": "eyes beyond the set-up",

@@ -99,6 +99,10 @@ def summarise(record: SessionRecord) -> Summary:
     )
 
 
+#: Channels whose ends are turns of the head out of its place at rest.
+_TURNED = frozenset({"head_yaw", "head_pitch", "head_roll", "head_to_mark"})
+
+
 def exercise_summary(
     record: ExerciseRecord,
     notes: Sequence[str] = (),
@@ -155,7 +159,12 @@ def exercise_summary(
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
-        quality=flags_of(samples, fraction, (*notes, *(setup.notes if setup else ()))),
+        quality=flags_of(
+            samples,
+            fraction,
+            (*notes, *(setup.notes if setup else ())),
+            [t.peak_s for t in turns] if channel.name in _TURNED else (),
+        ),
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),

@@ -2607,6 +2607,11 @@
             <translation>قيس القليل جدًا: قد تنقص قومة</translation>
         </message>
         <message>
+            <source>turned farther than the set-up holds</source>
+            <comment>turned farther than the set-up holds</comment>
+            <translation>لفّ الرأس أبعد مما يشمله الإعداد</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>أُدخلت كتابةً</translation>

@@ -2607,6 +2607,11 @@
             <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
         </message>
         <message>
+            <source>turned farther than the set-up holds</source>
+            <comment>turned farther than the set-up holds</comment>
+            <translation>weiter gedreht, als die Einrichtung reicht</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>eingegeben</translation>

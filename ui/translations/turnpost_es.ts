@@ -2607,6 +2607,11 @@
             <translation>se midió demasiado poco: puede faltar una levantada</translation>
         </message>
         <message>
+            <source>turned farther than the set-up holds</source>
+            <comment>turned farther than the set-up holds</comment>
+            <translation>giró más allá de lo que abarca la preparación</translation>
+        </message>
+        <message>
             <source>typed in</source>
             <comment>typed in</comment>
             <translation>escrito a mano</translation>
