@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 from tracker.exercises.catalogue.sources import GUIDELINE
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
-from tracker.records.over_time import OverTime, over_time_from
+from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
 from tracker.records.series import Series, series_of
 from ui import theme, words
@@ -205,7 +205,7 @@ class PersonPage(QWidget):
         self._lay_out_head()
 
     def _make_offer(self) -> QWidget:
-        """After a baseline together: its ranges go into the plan from here, in one step."""
+        """After a baseline together: the way to what it offers for the plan."""
         self.ranges = small_button(words.say("desk.ranges.set"))
         self.ranges.clicked.connect(self.ranges_wanted)
         self.offer = QWidget()
@@ -274,7 +274,7 @@ class PersonPage(QWidget):
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""
-        return [] if self.person is None else [over_time_from(self.person, self._series)]
+        return [] if self.person is None else over_time_to_tell(self.person, self._series)
 
     def fill(self) -> None:
         """Fill the tables with what the filters let through."""
