@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from tracker.records.questionnaires import Score
 
 OUTPUTS = {
-    "pdf": "one page a session to file, as PDF",
+    "pdf": "one page a session to file, as PDF (a second one where there are many exercises)",
     "pdf_details": "the same with all figures of each exercise, on as many pages as they need",
     "html": "the same page with all figures as one HTML file",
     "csv": "a table with one row a session",
