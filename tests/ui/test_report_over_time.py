@@ -81,7 +81,7 @@ def from_screen(window: DeskWindow) -> Trends:
 
 
 def practice_on_screen(window: DeskWindow) -> list[str]:
-    bouts, gaze = window.person_page.practice.text().split("\n")
+    bouts, gaze = (part.text() for part in (window.person_page.practice, window.person_page.gaze))
     found = [*re.findall(NUMBER, bouts)[:8], *re.findall(NUMBER, gaze)[:4]]
     return [n.replace(",", ".") for n in found]
 
