@@ -184,6 +184,14 @@ class TrendModel(RowsModel):
         return row.series.points if role == POINTS_ROLE else None
 
 
+def chosen_palette(palette: QPalette) -> QPalette:
+    """Colours of a chart in the row that is chosen."""
+    made, role = QPalette(palette), QPalette.ColorRole
+    for own in (role.Highlight, role.Mid):
+        made.setColor(own, palette.color(role.HighlightedText))
+    return made
+
+
 class ChartDelegate(QStyledItemDelegate):
     """Draws the points of a row: once, and then the same picture as long as it is scrolled."""
 
@@ -202,12 +210,8 @@ class ChartDelegate(QStyledItemDelegate):
         points: Sequence[Point] | None = index.data(POINTS_ROLE)
         if not points:
             return
-        palette = QPalette(option.palette)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        if chosen:
-            role = QPalette.ColorRole
-            palette.setColor(role.Highlight, palette.color(role.HighlightedText))
-            palette.setColor(role.Mid, palette.color(role.HighlightedText))
+        palette = chosen_palette(option.palette) if chosen else option.palette
         size, ratio = option.rect.size(), painter.device().devicePixelRatioF()
         # The palette of a chosen row is a new one each time.
         made_of = (size.width(), size.height(), ratio, option.palette.cacheKey())
