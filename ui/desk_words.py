@@ -69,7 +69,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.ranges": QT_TRANSLATE_NOOP(
         "turnpost", "Today's baseline is here. Set ranges and tempo by it?"
     ),
-    "desk.ranges.set": QT_TRANSLATE_NOOP("turnpost", "Ranges and tempo in the plan"),
+    "desk.ranges.set": QT_TRANSLATE_NOOP("turnpost", "Ranges and tempo"),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),

@@ -454,6 +454,7 @@ def test_after_a_baseline_of_today_one_button_shows_what_it_offers(
     assert "60 beats a minute instead of 40 beats a minute" in note.row.text
     assert note.visibleRegion().boundingRect() == note.rect()
     assert button.act is not None and editor.focusWidget() is button.act
+    keep(editor, "pages/editor-offer")
     button.act.click()
     settle()
     assert "ranges and tempo" in editor.document.stack.undoText().lower()

@@ -4335,9 +4335,9 @@
             <translation>وصل القياس المرجعي لهذا اليوم. هل تُضبط المديات والإيقاع بحسبه؟</translation>
         </message>
         <message>
-            <source>Ranges and tempo in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>المديات والإيقاع في الخطة</translation>
+            <translation>المديات والإيقاع</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>

@@ -4335,9 +4335,9 @@
             <translation>Die heutige Ausgangsmessung ist da. Bereiche und Tempo danach einstellen?</translation>
         </message>
         <message>
-            <source>Ranges and tempo in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>Bereiche und Tempo im Plan</translation>
+            <translation>Bereiche und Tempo</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>

@@ -4335,9 +4335,9 @@
             <translation>La referencia de hoy ya está. ¿Ajustar amplitudes y ritmo según ella?</translation>
         </message>
         <message>
-            <source>Ranges and tempo in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>Amplitudes y ritmo en el plan</translation>
+            <translation>Amplitudes y ritmo</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>
