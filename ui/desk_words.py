@@ -27,6 +27,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.then": QT_TRANSLATE_NOOP("turnpost", "See"),
     "desk.more": QT_TRANSLATE_NOOP("turnpost", "and {count} more"),
     "desk.last": QT_TRANSLATE_NOOP("turnpost", "Last session: {day}"),
+    "desk.share.one": QT_TRANSLATE_NOOP("turnpost", "In one day: {share} % of bouts asked"),
     "desk.share": QT_TRANSLATE_NOOP("turnpost", "In {days} days: {share} % of bouts asked"),
     "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "No plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),
@@ -65,8 +66,10 @@ DESK_WORDS: dict[str, object] = {
         "turnpost", "The program could not take the plan; its window says why."
     ),
     "desk.together.failed": QT_TRANSLATE_NOOP("turnpost", "The program could not be opened."),
-    "desk.ranges": QT_TRANSLATE_NOOP("turnpost", "Today's baseline is here. Set the ranges by it?"),
-    "desk.ranges.set": QT_TRANSLATE_NOOP("turnpost", "Set ranges in the plan"),
+    "desk.ranges": QT_TRANSLATE_NOOP(
+        "turnpost", "Today's baseline is here. Set ranges and tempo by it?"
+    ),
+    "desk.ranges.set": QT_TRANSLATE_NOOP("turnpost", "Ranges and tempo"),
     "desk.plan": QT_TRANSLATE_NOOP("turnpost", "Plan (Ctrl+E)"),
     "desk.show": QT_TRANSLATE_NOOP("turnpost", "Open session"),
     "desk.show_name": QT_TRANSLATE_NOOP("turnpost", "Open the session of {day}"),

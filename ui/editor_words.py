@@ -290,6 +290,7 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.baseline.swing": QT_TRANSLATE_NOOP("turnpost", "{deg}° to both sides"),
     "edit.baseline.bpm": QT_TRANSLATE_NOOP("turnpost", "{tempo} beats a minute"),
     "edit.baseline.range": QT_TRANSLATE_NOOP("turnpost", "{low} to {high}°"),
+    "edit.baseline.instead": QT_TRANSLATE_NOOP("turnpost", "{new} instead of {old}"),
     "edit.baseline.rise": QT_TRANSLATE_NOOP("turnpost", "symptoms +{points}"),
     "edit.baseline.nothing": QT_TRANSLATE_NOOP("turnpost", "nothing measured"),
     "edit.baseline.line": QT_TRANSLATE_NOOP("turnpost", "{entry}: {what}"),
@@ -314,7 +315,9 @@ EDITOR_WORDS: dict[str, object] = {
         "turnpost", "nobody said whether the target was clear"
     ),
     "edit.baseline.why.not_clear": QT_TRANSLATE_NOOP("turnpost", "the target was not clear"),
-    "edit.step.take_baseline": QT_TRANSLATE_NOOP("turnpost", "Ranges of the baseline taken over"),
+    "edit.step.take_baseline": QT_TRANSLATE_NOOP(
+        "turnpost", "Ranges and tempo of the baseline taken over"
+    ),
     "edit.ladder": QT_TRANSLATE_NOOP("turnpost", "Ladder over the weeks"),
     "edit.ladder.how": QT_TRANSLATE_NOOP(
         "turnpost", "Each step holds from its week on, until the next one."

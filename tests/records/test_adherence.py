@@ -90,3 +90,9 @@ def test_only_the_last_weeks_count_but_all_days_are_kept() -> None:
     found = adherence_of(rows, PLAN, day(60))
     assert found.share == 0.0 and found.length_days == 28
     assert len(found.days) == 10 and found.last_day == day(9)
+
+
+def test_of_one_day_nothing_is_told_as_of_many() -> None:
+    text = telling.practice(adherence_of([row(0)], PLAN, day(0), today=day(1)))
+    assert text.startswith("1.0 bouts a day on the one day counted (1 measured, 0 not seen")
+    assert "in the last 2 days" in telling.practice(adherence_of([row(0)], PLAN, day(1)))

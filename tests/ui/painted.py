@@ -409,7 +409,10 @@ def faint_shapes(window: QWidget, picture: Any, least_ratio: float) -> list[str]
     """Shapes of widgets that paint themselves, of which neither line nor fill stands out.
 
     Drawn people are left out: a stroke of the paper's colour parts two limbs there. Their
-    contrast is taken from their picture as a whole.
+    contrast is taken from their picture as a whole. So are lists and tables that leave it to a
+    delegate to paint, among frames and lines of the style: what the desk's delegates draw, the
+    triangle of who comes first and the charts of the trends, is looked at by itself
+    (``test_what_delegates_draw_is_told_from_its_ground``).
     """
     faults = []
     for widget in shown(window):

@@ -25,6 +25,7 @@ from tests.ui.test_desk import Open, folder, look, open_desk  # noqa: F401 - fix
 from tests.ui.test_desk import choose as choose_person
 from tests.ui.test_editor_files import answer
 from tests.ui.test_window import cut_in
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
@@ -42,6 +43,7 @@ from ui.desk.session_table import session_cells
 from ui.desk.trend_table import TrendRow
 from ui.desk.window import DeskWindow
 from ui.editor.baseline import TAKE
+from ui.editor.row_view import RowView
 from ui.editor.rows import PLAN
 from ui.editor.window import EditorWindow
 from ui.ports import Baseline
@@ -420,13 +422,15 @@ def test_of_a_plan_that_is_nobodys_no_baseline_is_begun(
     assert "Make one first" in window.person_page.baseline.toolTip()
 
 
-def test_after_a_baseline_of_today_one_button_sets_the_plans_ranges(
+def test_after_a_baseline_of_today_one_button_shows_what_it_offers(
     open_desk: Open,  # noqa: F811
     tmp_path: Path,
     qtbot: QtBot,
 ) -> None:
-    """In the clinic: the baseline comes into the folder, its ranges into the plan."""
+    """In the clinic: the baseline comes into the folder, its ranges and tempo into the plan."""
     root = write_folder(tmp_path / "one")
+    plan = plan_of(TURNS.model_copy(update={"tempo_bpm": 40.0}))
+    (root / "plan.json").write_text(plan.model_dump_json(exclude_unset=True), encoding="utf-8")
     window = open_desk(root)
     choose_person(window, "Wren")
     page = window.person_page
@@ -441,6 +445,20 @@ def test_after_a_baseline_of_today_one_button_sets_the_plans_ranges(
     editor = window.editor
     assert editor is not None
     settle()
+    # Nothing is changed yet: what would be stands there beside what it is now.
+    assert data_in(editor)["entries"][0]["tempo_bpm"] == 40.0
+    assert "amplitude_deg" not in data_in(editor)["entries"][0]
+    note, button = offer_of(editor)
+    low, high = CATALOGUE[TURNS.exercise].amplitude_deg or (0, 0)
+    assert f"7 to 12° instead of {low:.0f} to {high:.0f}°" in note.row.text
+    assert "60 beats a minute instead of 40 beats a minute" in note.row.text
+    assert note.visibleRegion().boundingRect() == note.rect()
+    assert button.act is not None and editor.focusWidget() is button.act
+    keep(editor, "pages/editor-offer")
+    button.act.click()
+    settle()
+    assert "ranges and tempo" in editor.document.stack.undoText().lower()
+    assert data_in(editor)["entries"][0]["tempo_bpm"] == 60.0
     assert data_in(editor)["entries"][0]["amplitude_deg"] == [7, 12]
     assert any("Baseline of 26 Nov 2026" in s.title for s in editor.editing.sections())
     # Nothing is written unasked, and it is one step to take back.
@@ -451,17 +469,24 @@ def test_after_a_baseline_of_today_one_button_sets_the_plans_ranges(
     editor.editing.undo()
     settle()
     assert "amplitude_deg" not in data_in(editor)["entries"][0]
+    assert data_in(editor)["entries"][0]["tempo_bpm"] == 40.0
     editor.editing.redo()
     editor.files.save()
     editor.close()
     # The plan has them: there is nothing left to set.
     window.look_again()
     qtbot.waitUntil(lambda: not page.offer.isVisible(), timeout=30_000)
+    assert "ranges and tempo" in page.ranges.text().lower()
     for percent in (100, 200):
         window.appearance.set_text(percent)
         page.offer.show()
         settle()
         assert not [f for f in look(window, f"desk-ranges-{percent}") if "ranges" in f.lower()]
+
+
+def offer_of(window: EditorWindow) -> list[RowView]:
+    """What the baseline offers for all entries, and the button."""
+    return [v for v in window.editing.form.views if v.row.path == ("entries",)]
 
 
 # --- in the plan editor ---

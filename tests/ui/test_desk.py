@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QDate, Qt, QTimer
+from PySide6.QtCore import QDate, QPoint, Qt, QTimer
 from PySide6.QtGui import QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QLineEdit, QWidget
@@ -568,3 +568,34 @@ def test_text_grows_and_shrinks_by_keys(open_desk: Open) -> None:
     assert window.person_page.trends.font().pointSizeF() == pytest.approx(1.25 * size)
     QTest.keyClick(window, Qt.Key.Key_0, Qt.KeyboardModifier.ControlModifier)
     assert window.settings.text_percent == 100
+
+
+@pytest.mark.parametrize(
+    ("percent", "size"), [(100, (1366, 768)), (200, (1366, 768)), (200, (1920, 1080))]
+)
+def test_the_minutes_do_not_push_the_trends_out_of_sight(
+    open_desk: Open, percent: int, size: tuple[int, int]
+) -> None:
+    """With large text they stand below the trends; else they take one line above them."""
+    window = open_desk(percent=percent, size=size)
+    page = window.person_page
+
+    def top() -> int:
+        for _ in range(3):
+            QApplication.processEvents()
+        return page.trends.mapTo(page, QPoint(0, 0)).y()
+
+    for name in ("finch", "heron"):
+        choose(window, name)
+        assert page.gaze.isVisible() and "minutes a day" in page.gaze.text()
+        keep(window, f"desk-minutes-{name}-{percent}-{size[0]}")
+        with_them = top()
+        if percent == 100:
+            seen = page.trends.viewport().visibleRegion().boundingRect().height()
+            assert seen > 3 * page.trends.rowHeight(1)
+            assert page.gaze.height() < 1.5 * page.gaze.fontMetrics().height()
+        else:
+            assert page.gaze.y() > page.tabs.y()
+        page.gaze.hide()
+        without = top()
+        assert with_them - without == 0 if percent == 200 else 0 < with_them - without < 40

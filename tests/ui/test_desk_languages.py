@@ -5,11 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from datetime import date
+from pathlib import Path
 from typing import Any
 
 import pytest
 from pytestqt.qtbot import QtBot
 
+from tests.practice.person import SEATED, plan_of
+from tests.records.rows import START, row
 from tests.ui.marked import shown_texts, unmarked
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
@@ -17,8 +20,11 @@ from tests.ui.test_languages import TRANSLATED
 from tracker.plan.model import Unlock
 from tracker.plan.unlocking import SessionFigures, judge_condition
 from tracker.records import telling
+from tracker.records.adherence import adherence_of
 from tracker.records.conditions import Standing
 from tracker.records.figure import Figure
+from tracker.records.index import Records
+from tracker.records.people import people_of
 from tracker.records.units import BEATS, DEGREES
 from tracker.session.flags import _NOTES
 from tracker.session.summary_file import ENDED
@@ -72,6 +78,28 @@ def test_sentences_are_put_into_the_language_with_their_numbers(spoken: Any) -> 
     assert trade.line_of(figure) == "Tempo, links: 60 Schläge/min"
     turned = Figure("amplitude_deg", "all", "movement", "Amplitude", 17.62, DEGREES, "measured")
     assert trade.line_of(turned) == "Ausschlag: 17,6°"
+
+
+@pytest.mark.parametrize(
+    ("language", "told"),
+    [
+        ("en", "In one day: 50 % of bouts asked"),
+        ("de", "An einem Tag: 50 % der vorgesehenen Übungszeiten"),
+        ("es", "En un día: 50 % de las prácticas pedidas"),
+        ("ar", "في يوم واحد: 50 % من التمرينات المطلوبة"),
+    ],
+)
+def test_the_first_day_of_a_plan_is_one_day(spoken: Any, language: str, told: str) -> None:
+    """Not "1 days", in the list and in the line above the trends."""
+    spoken(language)
+    plan = plan_of(SEATED, bouts_a_day=2, days_a_week=7, starts_on=START.isoformat())
+    found = adherence_of([row(0)], plan, START)
+    assert found.length_days == 1
+    records = Records(Path(), [row(0)], [("plan.json", plan)], [], 0, 0, True)
+    (person,) = people_of(records, START)
+    assert lines_of(replace(person, adherence=found))[1] == told
+    assert "{" not in trade.practice(found)
+    assert ("one day counted" in trade.practice(found)) == (language == "en")
 
 
 def test_reasons_of_several_sessions_are_put_into_it_one_by_one(spoken: Any) -> None:

@@ -329,6 +329,25 @@ def test_bars_that_lie_close_together_are_all_named_or_counted() -> None:
     # A kind whose first bar finds no room is not named after another.
     crowded = [(0.0, "off"), (1.0, "off"), (2.0, "moved")]
     assert {x.name for x in labels_of(crowded, width, (0.0, 500.0))} == {"off"}
+    # At the end a bar has its bare name where a count has no room; none is counted with it.
+    end = [(100.0, "a"), (100.0, "b"), (170.0, "off"), (171.0, "off"), (172.0, "off")]
+    told = [(x.left, x.row, x.text) for x in labels_of(end, width, (0.0, 205.0))]
+    assert told == [(100.0, 0, "a"), (100.0, 1, "b"), (170.0, 0, "off"), (171.0, 1, "off")]
+
+
+def test_resizing_the_trends_keeps_no_more_charts_than_rows(open_desk: Open) -> None:  # noqa: F811
+    """One picture a row, and another while it is chosen, whatever sizes it had before."""
+    window = open_desk()
+    choose(window, "finch")
+    table = window.person_page.trends
+    made = set()
+    for width in range(1366, 1666, 25):
+        window.resize(width, 768)
+        QApplication.processEvents()
+        table.viewport().grab()
+        made |= {(row, known[0]) for row, known in table.charts.drawn.items()}
+    rows = len(table.trends.rows)
+    assert 0 < len(table.charts.drawn) <= 2 * rows < len(made)
 
 
 @pytest.mark.parametrize(("size", "narrow"), [((1366, 768), True), ((1920, 1080), False)])

@@ -10,14 +10,22 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
-from PySide6.QtWidgets import QLineEdit, QWidget
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPalette
+from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
 from tests.ui.desk_walk import spoil_one, walk_desk
 from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make
-from tests.ui.painted import cut_texts, faint_shapes, faint_texts, low_texts, small_texts
+from tests.ui.painted import (
+    cut_texts,
+    faint_shapes,
+    faint_texts,
+    low_texts,
+    painted_by,
+    small_texts,
+)
 from tests.ui.test_desk import folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_every_page import (
     DESK_PX,
@@ -29,6 +37,11 @@ from tests.ui.test_every_page import (
     pages,
 )
 from tests.ui.test_window import pixels
+from tracker.records.trends import Point
+from ui import theme
+from ui.desk import people_list
+from ui.desk.chart import draw_chart
+from ui.desk.trend_table import chosen_palette
 from ui.share import WORDS_SHARE
 
 
@@ -152,3 +165,59 @@ def test_a_pale_shape_is_found(qtbot: QtBot) -> None:
         window.show()
     found = faint_shapes(window, pixels(window.grab().toImage()), SHAPES_LEAST)
     assert len(found) == 1 and "(20, 20, 40, 40)" in found[0]
+
+
+class _Delegated(QWidget):
+    """What the delegates of the desk draw, on the ground of a row that is chosen or is not."""
+
+    __module__ = "ui.made_up"
+
+    def __init__(self, what: str, ground: QPalette.ColorRole, palette: QPalette) -> None:
+        super().__init__()
+        self._what, self._ground, self._palette = what, ground, palette
+        own = self.palette()
+        own.setColor(QPalette.ColorRole.Window, palette.color(ground))
+        self.setPalette(own)
+        self.resize(260, 60)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self._palette.color(self._ground))
+        if self._what == "triangle":
+            people_list._triangle(painter, 20, 20, 20, self._palette)
+            return
+        values = (10.0, None, 14.0, 30.0, 12.0)
+        points = [Point(f"s{k}", None, v, baseline=k == 0) for k, v in enumerate(values)]
+        points[3] = points[3]._replace(doubts=("dark",))
+        draw_chart(painter, QRectF(self.rect()), points, self._palette)
+
+
+@pytest.mark.parametrize("colours", ["light", "dark"])
+@pytest.mark.parametrize("what", ["triangle", "chart"])
+@pytest.mark.parametrize("chosen", [False, True])
+def test_what_delegates_draw_is_told_from_its_ground(
+    qtbot: QtBot, qapp: QApplication, what: str, chosen: bool, colours: str
+) -> None:
+    """A list's viewport is no widget of ours: what is painted into it is looked at by itself."""
+    theme.apply(qapp, colours)
+    role, palette = QPalette.ColorRole, qapp.palette()
+    ground = role.AlternateBase if chosen else role.Base
+    if what == "chart" and chosen:
+        ground, palette = role.Highlight, chosen_palette(palette)
+    drawn = _Delegated(what, ground, palette)
+    qtbot.addWidget(drawn)
+    holder = QWidget()
+    qtbot.addWidget(holder)
+    holder.resize(300, 100)
+    drawn.setParent(holder)
+    with qtbot.waitExposed(holder):
+        holder.show()
+    picture = pixels(holder.grab().toImage())
+    assert len(painted_by(drawn).shapes) >= 2
+    assert faint_shapes(holder, picture, SHAPES_LEAST) == []
+    # In colours of their ground they would be found.
+    for own in (role.Highlight, role.Mid, role.Accent):
+        if own != ground:
+            drawn._palette.setColor(own, drawn._palette.color(ground).darker(115))
+    found = faint_shapes(holder, pixels(holder.grab().toImage()), SHAPES_LEAST)
+    assert found and all("_Delegated" in fault for fault in found)

@@ -10,7 +10,9 @@ import csv
 import io
 import json
 import re
+import shutil
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -25,13 +27,15 @@ from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F40
 from tests.ui.test_report_page import NEEDS_BROWSER
 from tracker.records.figures import SessionFigures
 from tracker.records.index import read_folder
-from tracker.records.over_time import OverTime, over_time_of
-from tracker.records.people import people_of
+from tracker.records.over_time import OverTime, over_time_of, over_time_to_tell
+from tracker.records.people import NO_NAME, people_of
+from tracker.session.summary_file import load_summary, save_summary
 from ui import words
 from ui.cli import main
 from ui.commands.report import maker, read_records
 from ui.desk.trend_table import Heading
 from ui.desk.window import DeskWindow
+from ui.documents.fhir import fhir_bundle
 
 #: (exercise, figure) -> at first, lately, least, with a value, sessions, left out.
 Trends = dict[tuple[str, str], tuple[str | None, ...]]
@@ -77,7 +81,7 @@ def from_screen(window: DeskWindow) -> Trends:
 
 
 def practice_on_screen(window: DeskWindow) -> list[str]:
-    bouts, gaze = window.person_page.practice.text().split("\n")
+    bouts, gaze = (part.text() for part in (window.person_page.practice, window.person_page.gaze))
     found = [*re.findall(NUMBER, bouts)[:8], *re.findall(NUMBER, gaze)[:4]]
     return [n.replace(",", ".") for n in found]
 
@@ -309,6 +313,77 @@ def test_the_command_makes_them_of_a_folder(
     assert {r["person"] for r in rows} == {"wren"}
     assert any(re.fullmatch(r"\d+,\d", r["lately"]) for r in rows)
     assert "wren over time" in (tmp_path / "w.html").read_text("utf-8")
+
+
+def test_the_command_names_what_is_left_out_of_the_trends(
+    small_clinic: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    wren, teal = (next(small_clinic.glob(f"{n}/*/summary.json")) for n in ("wren", "teal"))
+    nobody = tmp_path / "nobody.json"
+    one = load_summary(teal).model_copy(update={"person": None, "session_id": "other"})
+    save_summary(nobody, one)
+    kept = tmp_path / "all"
+    shutil.copytree(small_clinic / "wren", kept / "wren")
+    (spoilt, *_) = sorted((kept / "wren").glob("*/summary.json"))
+    spoilt.write_text("{", encoding="utf-8")
+    summaries = [str(p) for p in (wren, teal, nobody)]
+    call = ["report", *summaries, "--trends", str(kept), "--trends-csv", str(tmp_path / "t.csv")]
+    assert main(call) == 0
+    said = capsys.readouterr().err.splitlines()
+    (unread,) = (line for line in said if line.startswith("left out of the trends: "))
+    assert spoilt.relative_to(kept).as_posix() in unread
+    without = [line.split(": ")[1] for line in said if line.startswith("without trends: ")]
+    assert without == ["teal", "sessions without a pseudonym, which may be of many"]
+
+
+def test_of_those_without_a_pseudonym_no_document_makes_one_person(
+    open_desk: Callable[..., DeskWindow],  # noqa: F811
+    folder: Path,  # noqa: F811
+) -> None:
+    for path in folder.glob("teal/*/summary.json"):
+        save_summary(path, load_summary(path).model_copy(update={"person": None}))
+    for path in folder.glob("teal/plan*.json"):
+        path.unlink()
+    window = open_desk(folder)
+    choose(window, NO_NAME)
+    person = window.person_page.person
+    assert person is not None and person.name == NO_NAME and len(person.rows) > 2
+    # The desk shows their figures, with what it says of them; documents have none over time.
+    assert window.person_page.trends.trends.rows and over_time_of(person).trends
+    over_time = window.person_page.report.over_time()
+    records = read_records([folder / r.place for r in person.rows])
+    assert list(over_time) == [] == over_time_to_tell(person)
+    bundle = json.loads(str(maker("fhir", "a4")(records, (), over_time)))
+    kinds = [e["resource"]["resourceType"] for e in bundle["entry"]]
+    assert "Observation" in kinds and "Patient" not in kinds
+    assert NO_NAME not in json.dumps(bundle)
+
+
+def test_a_report_of_some_sessions_does_not_replace_that_of_all(small_clinic: Path) -> None:
+    """Not even where it begins and ends on the same days."""
+    people = {p.name: p for p in people_of(read_folder(small_clinic), TODAY)}
+    person = people["heron"]
+    some = [r for k, r in enumerate(person.rows) if k != 2]
+
+    def ids(one: OverTime) -> dict[str, set[str]]:
+        found: dict[str, set[str]] = {}
+        for entry in json.loads(fhir_bundle((), over_time=[one]))["entry"]:
+            made = entry["resource"]
+            if made["resourceType"] == "Observation":
+                found.setdefault(made["code"]["coding"][0]["code"], set()).add(made["id"])
+        return found
+
+    all_ids, some_ids = ids(over_time_of(person)), ids(over_time_of(person, some))
+    assert ids(over_time_of(person)) == all_ids and len(all_ids["trend"]) > 15
+    # Practice is of all sessions, whatever is shown.
+    assert all_ids["practice"] == some_ids["practice"]
+    left_in = {
+        t.key for t in over_time_of(person).trends if person.rows[2].session_id in t.session_ids
+    }
+    assert len(all_ids["trend"] - some_ids["trend"]) == len(left_in) > 10
+    # Another copy of the folder gives the same ids.
+    moved = replace(person, rows=[r._replace(place=f"copy/{r.place}") for r in person.rows])
+    assert ids(over_time_of(moved)) == all_ids
 
 
 @NEEDS_BROWSER

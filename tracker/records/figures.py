@@ -177,6 +177,12 @@ def flag_words(place: Place) -> str:
     return f"{name}: {reason}" if reason else name
 
 
+def flag_weight(words: str) -> int:
+    """Place of what limits the figures among its like, the gravest first; the unknown is last."""
+    names = list(terms.FLAGS.values())
+    return next((k for k, n in enumerate(names) if words.split(": ")[0] == n), len(names))
+
+
 def _left_out(place: Place) -> LeftOut:
     reasons = [terms.word(terms.NOT_DONE, p.text() or "?") for p in place.at("reasons").rows()]
     name = exercise_title(place.at("exercise").text() or "?").split(":")[0]
@@ -202,6 +208,12 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
     falls = sum(_count(e, "event.possible_fall") for e in exercises)
     if falls:
         yield f"Possible fall seen by the camera: {falls:.0f}"
+    for code in terms.EVENTS_FIRST[1:]:
+        seen = [e for e in exercises if _count(e, f"event.{code}")]
+        if seen:
+            word, names = terms.word(terms.EVENTS, code), dict.fromkeys(e.name for e in seen)
+            count = sum(_count(e, f"event.{code}") for e in seen)
+            yield clean(f"{word[:1].upper()}{word[1:]}: {count:.0f} ({'; '.join(names)})")
     watched = [e for e in exercises if e.exercise in CATALOGUE and CATALOGUE[e.exercise].needs]
     told_of = any(f.at("flag").text() == REPORTED for f in place.at("quality").rows())
     if watched and not told_of and all(_count(e, "measured") == 0.0 for e in watched):

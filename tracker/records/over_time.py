@@ -5,7 +5,7 @@ What the desk shows of them and what every document says of them is taken from h
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -14,7 +14,7 @@ from tracker.records import telling
 from tracker.records import units as u
 from tracker.records.adherence import Adherence
 from tracker.records.figure import Figure, Making
-from tracker.records.people import Person
+from tracker.records.people import NO_NAME, Person
 from tracker.records.places import clean
 from tracker.records.rows import SessionRow
 from tracker.records.series import Series, series_of
@@ -68,6 +68,8 @@ class Trend:
         What the ends are: the means of which sessions, or single ones.
     from_day, to_day
         Its first day and its last; None where no session has a day.
+    session_ids
+        The sessions that went in, with a value or without, in their order.
     """
 
     key: str
@@ -84,6 +86,7 @@ class Trend:
     basis: str
     from_day: date | None
     to_day: date | None
+    session_ids: tuple[str, ...]
 
     @property
     def figures(self) -> tuple[Figure, ...]:
@@ -113,6 +116,16 @@ class OverTime:
     trends: tuple[Trend, ...]
 
 
+def over_time_to_tell(person: Person, series: Sequence[Series] | None = None) -> list[OverTime]:
+    """A person over time for documents; none of those without a pseudonym.
+
+    They may be many people, of whom a document, and above all a record system, would make one.
+    """
+    if person.name == NO_NAME:
+        return []
+    return [over_time_from(person, series_of(person.rows) if series is None else series)]
+
+
 def over_time_of(person: Person, rows: Sequence[SessionRow] | None = None) -> OverTime:
     """A person over time; of the trends only what ``rows`` hold, where they are given."""
     series = series_of(person.rows if rows is None else rows)
@@ -122,13 +135,15 @@ def over_time_of(person: Person, rows: Sequence[SessionRow] | None = None) -> Ov
 def over_time_from(person: Person, series: Sequence[Series]) -> OverTime:
     """A person over time, with these trends."""
     found = person.adherence
+    # Where a file lies is no name: another copy of the folder would give other ones.
+    names = {r.place: r.session_id or r.place for r in person.rows}
     return OverTime(
         person=clean(person.name),
         person_id=person.name,
         from_day=found.from_day,
         to_day=found.to_day,
         practice=(*practice_figures(found), *gaze_figures(person)),
-        trends=tuple(_trend(one, person.affected_side) for one in series),
+        trends=tuple(_trend(one, person.affected_side, names) for one in series),
     )
 
 
@@ -211,7 +226,7 @@ def _single(point: Point) -> End:
     return End(point.value, bool(point.doubts))
 
 
-def _trend(series: Series, affected_side: str) -> Trend:
+def _trend(series: Series, affected_side: str, names: Mapping[str, str]) -> Trend:
     change = series.change
     spec = series.spec
     first, last = ends_of(series, change)
@@ -241,6 +256,7 @@ def _trend(series: Series, affected_side: str) -> Trend:
         basis=_basis(change, first, last),
         from_day=min(days, default=None),
         to_day=max(days, default=None),
+        session_ids=tuple(names.get(p.place, p.place) for p in series.points),
     )
 
 

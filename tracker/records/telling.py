@@ -222,6 +222,8 @@ def practice(found: Adherence) -> str:
     bouts, days = found.bouts_a_day, found.days_a_week
     a_day = "no bouts" if bouts is None else f"{bouts:.1f} bouts a day"
     text = f"{a_day} on {days:.1f} days a week in the last {found.length_days} days"
+    if found.length_days == 1:
+        text = f"{a_day} on the one day counted"
     text += f" ({found.measured} measured, {found.reported} not seen by the camera)"
     if found.share is None:
         return f"{text}; no plan at hand to compare with"

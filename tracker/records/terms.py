@@ -98,6 +98,9 @@ EVENTS: dict[str, str] = {
     "not_measured": "stretch not measured",
 }
 
+#: What is to be looked at first, whatever else happened more often, the gravest first (own choice).
+EVENTS_FIRST = ("possible_fall", "steadied", "left_picture", "eyes_opened")
+
 #: Why a stretch was not measured.
 REASONS: dict[str, str] = {
     "no_face": "no face in the picture",
@@ -149,22 +152,22 @@ PLAIN: dict[str, str] = {
 }
 
 FLAGS: dict[str, str] = {
-    "no_body": "shoulders and hands not all seen",
-    "no_setup": "no set-up",
-    "setup_failed": "set-up unusable",
+    "journal_damaged": "record damaged",
     "other_exercise": "another exercise was asked for",
     "from_clips": "made from clips",
     "first_try": "a try of the program, not practice",
     "reported": "reported by the patient, not seen",
-    "gaze_not_fitted": "line of sight not fitted",
-    "coarse_picture": "picture too coarse",
+    "setup_failed": "set-up unusable",
+    "no_setup": "no set-up",
     "far_turned": "turned farther than the set-up holds",
-    "low_frame_rate": "low frame rate",
     "little_measured": "measured only part of the time",
+    "no_body": "shoulders and hands not all seen",
+    "gaze_not_fitted": "line of sight not fitted",
     "beyond_setup": "eyes beyond the set-up",
     "eyes_unlike": "eyes unlike the set-up",
+    "low_frame_rate": "low frame rate",
     "dark": "dark",
-    "journal_damaged": "record damaged",
+    "coarse_picture": "picture too coarse",
 }
 
 #: What every document says of itself. The figures of accuracy are those of "How accurate

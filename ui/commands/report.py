@@ -13,7 +13,7 @@ if TYPE_CHECKING:
     from tracker.records.questionnaires import Score
 
 OUTPUTS = {
-    "pdf": "one page a session to file, as PDF",
+    "pdf": "one page a session to file, as PDF (a second one where there are many exercises)",
     "pdf_details": "the same with all figures of each exercise, on as many pages as they need",
     "html": "the same page with all figures as one HTML file",
     "csv": "a table with one row a session",
@@ -111,19 +111,31 @@ def _scores(folder: Path | None, wanted: dict[str, Path]) -> list[Score]:
 
 
 def _over_time(folder: Path, records: Sequence[SessionFigures]) -> list[OverTime]:
-    """The people of some sessions over time, from a folder with all their sessions."""
+    """The people of some sessions over time, from a folder with all their sessions.
+
+    What is left out is told on standard error, as what a hand-over leaves out is.
+    """
+    import sys
     from datetime import date
 
     from tracker.errors import InputError
     from tracker.records.index import read_folder
-    from tracker.records.over_time import over_time_of
+    from tracker.records.over_time import over_time_to_tell
     from tracker.records.people import people_of
+    from tracker.records.places import clean
 
     if not folder.is_dir():
         raise InputError(f"{folder}: there is no such folder; name the one with their sessions")
     names = {r.person_id for r in records}
-    people = people_of(read_folder(folder), date.today())
-    found = [over_time_of(p) for p in people if p.name in names]
+    kept = read_folder(folder)
+    for fault in kept.unread:
+        print(f"left out of the trends: {fault.path}: {fault.why}", file=sys.stderr)
+    people = [p for p in people_of(kept, date.today()) if p.name in names]
+    found = [one for p in people for one in over_time_to_tell(p)]
+    for name in sorted(n for n in names - {one.person_id for one in found} if n):
+        print(f"without trends: {clean(name)}: no sessions of theirs in {folder}", file=sys.stderr)
+    if None in names:
+        print("without trends: sessions without a pseudonym, which may be of many", file=sys.stderr)
     if not found:
         raise InputError(f"{folder}: there are no sessions of these people in it")
     return sorted(found, key=lambda c: c.person_id)

@@ -55,10 +55,11 @@ def lines_of(person: Person) -> list[str]:
         why = words.say("desk.nothing_first")
     share = person.adherence.share
     days = person.adherence.length_days
+    key = "desk.share.one" if days == 1 else "desk.share"
     practice = (
         words.say("desk.no_plan")
         if share is None
-        else words.say("desk.share", share=words.number(100 * share), days=days)
+        else words.say(key, share=words.number(100 * share), days=days)
     )
     year = person.adherence.to_day.year
     # A line of its own: beside the share it would be read as that day's.

@@ -24,7 +24,7 @@ from PySide6.QtWidgets import (
 from tracker.exercises.catalogue.sources import GUIDELINE
 from tracker.records.attention import FIRST, Reason
 from tracker.records.notes import NoteBook
-from tracker.records.over_time import OverTime, over_time_from
+from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
 from tracker.records.series import Series, series_of
 from ui import theme, words
@@ -44,6 +44,8 @@ from ui.widgets.basic import Rule, Words
 #: Beside the name and its line of words there is room for the buttons from so many heights of
 #: a line on.
 HEAD_LINES = 40
+#: Beyond this text size, in percent, the page is higher than the screen.
+LARGE = 125
 
 
 class Reasons(QWidget):
@@ -127,7 +129,7 @@ class PersonPage(QWidget):
         self.name = Words(role="lead", bold=True)
         self.about = desk_words(soft=True)
         self.reasons = Reasons()
-        self.practice = desk_words()
+        self.practice, self.gaze = desk_words(), desk_words()
         self.conditions = desk_words()
         self.strip = PracticeStrip()
         self.strip_key = desk_words(words.say("desk.strip.key"), soft=True)
@@ -146,7 +148,7 @@ class PersonPage(QWidget):
         self.tabs.addTab(self.sessions, words.say("desk.sessions"))
         self.tabs.addTab(self.scores, words.say("scores.tab"))
         inner = QWidget()
-        column = QVBoxLayout(inner)
+        self._column = column = QVBoxLayout(inner)
         column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
         column.setSpacing(theme.S)
         who = QVBoxLayout()
@@ -166,6 +168,7 @@ class PersonPage(QWidget):
         for part in (
             self.reasons,
             self.practice,
+            self.gaze,
             self.strip,
             self.strip_key,
             self.conditions,
@@ -190,6 +193,12 @@ class PersonPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The tabs' own words."""
         self._lay_out_head()
+        # Of several lines it would push the trends out of sight.
+        self._column.removeWidget(self.gaze)
+        large = percent > LARGE
+        self._column.insertWidget(
+            self._column.indexOf(self.tabs if large else self.practice) + 1, self.gaze
+        )
         self.tabs.setFont(theme.font("desk", percent))
         self.trends.set_percent(percent)
         self.sessions.set_percent(percent)
@@ -205,7 +214,7 @@ class PersonPage(QWidget):
         self._lay_out_head()
 
     def _make_offer(self) -> QWidget:
-        """After a baseline together: its ranges go into the plan from here, in one step."""
+        """After a baseline together: the way to what it offers for the plan."""
         self.ranges = small_button(words.say("desk.ranges.set"))
         self.ranges.clicked.connect(self.ranges_wanted)
         self.offer = QWidget()
@@ -239,6 +248,7 @@ class PersonPage(QWidget):
             self.about.setText("")
             self.reasons.show_reasons([])
             self.practice.setText("")
+            self.gaze.hide()
             self.conditions.hide()
             self.strip.show_practice(None)
             self.trends.show_rows([])
@@ -258,9 +268,10 @@ class PersonPage(QWidget):
         to_day = trade.day(person.adherence.to_day)
         counted = words.say("desk.counted_to", day=to_day)
         gaze = trade.gaze(person.gaze, person.plan)
-        lines = [f"{trade.practice(person.adherence)}. {counted}"]
-        self.practice.setText("\n".join([*lines, words.sentence(gaze)] if gaze else lines))
-        self.practice.setToolTip(as_tip(phrase(GUIDELINE)) if gaze else "")
+        self.practice.setText(f"{trade.practice(person.adherence)}. {counted}")
+        self.gaze.setText(words.sentence(gaze) if gaze else "")
+        self.gaze.setToolTip(as_tip(phrase(GUIDELINE)))
+        self.gaze.setVisible(bool(gaze))
         self.strip.show_practice(person.adherence)
         standing = person.conditions
         short = [trade.condition(s, most=1) for s in standing]
@@ -274,7 +285,7 @@ class PersonPage(QWidget):
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""
-        return [] if self.person is None else [over_time_from(self.person, self._series)]
+        return [] if self.person is None else over_time_to_tell(self.person, self._series)
 
     def fill(self) -> None:
         """Fill the tables with what the filters let through."""

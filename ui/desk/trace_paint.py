@@ -210,11 +210,15 @@ def scale_of(view: SessionView, shown: SetView) -> tuple[float, float] | None:
 
 @dataclass
 class Label:
-    """The name above a bar, or above several of one kind; ``row`` 0 is the lowest."""
+    """The name above a bar, or above several of one kind; ``row`` 0 is the lowest.
+
+    Without ``room`` for a count it stays the name of one bar.
+    """
 
     left: float
     row: int
     name: str
+    room: bool = True
     count: int = 1
 
     @property
@@ -231,7 +235,8 @@ def labels_of(
     """Names of bars that lie close together, none over another.
 
     A bar without room for its name in either row is counted with the last one of its kind before
-    it; one whose kind has no name yet gets none (the cursor and the list tell it).
+    it that has room for a count; where there is none, it gets none (the cursor and the list tell
+    it).
 
     Parameters
     ----------
@@ -244,17 +249,20 @@ def labels_of(
     """
     free, labels = [edges[0]] * LABEL_ROWS, []
     for at, name in bars:
-        # Room for a count is kept, as bars to come may be counted with it.
-        wide = width(words.say("desk.event.times", what=name, count=99))
-        left = min(at, edges[1] - wide)
-        row = next((k for k, from_x in enumerate(free) if from_x <= left), None)
-        if row is not None:
-            labels.append(Label(left, row, name))
-            free[row] = left + wide + theme.S
-            continue
-        alike = next((found for found in reversed(labels) if found.name == name), None)
-        if alike is not None:
-            alike.count += 1
+        # Room for a count is kept where there is any, as bars to come may be counted with it.
+        counted = width(words.say("desk.event.times", what=name, count=99))
+        for wide in (counted, width(name)):
+            left = min(at, edges[1] - wide)
+            row = next((k for k, from_x in enumerate(free) if from_x <= left), None)
+            if row is not None:
+                labels.append(Label(left, row, name, room=wide == counted))
+                free[row] = left + wide + theme.S
+                break
+        else:
+            alike = (found for found in reversed(labels) if found.name == name and found.room)
+            counting = next(alike, None)
+            if counting is not None:
+                counting.count += 1
     return labels
 
 

@@ -51,6 +51,7 @@ _SENTENCES = (
     "no day to count yet",
     "no bouts",
     "{count} bouts a day",
+    "{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)",
     "{rate} on {days} days a week in the last {length} days "
     "({measured} measured, {reported} not seen by the camera)",
     "{practice}; no plan at hand to compare with",

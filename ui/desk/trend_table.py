@@ -184,16 +184,25 @@ class TrendModel(RowsModel):
         return row.series.points if role == POINTS_ROLE else None
 
 
+def chosen_palette(palette: QPalette) -> QPalette:
+    """Colours of a chart in the row that is chosen."""
+    made, role = QPalette(palette), QPalette.ColorRole
+    for own in (role.Highlight, role.Mid):
+        made.setColor(own, palette.color(role.HighlightedText))
+    return made
+
+
 class ChartDelegate(QStyledItemDelegate):
     """Draws the points of a row: once, and then the same picture as long as it is scrolled."""
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
-        self._drawn: dict[tuple[Any, ...], QPixmap] = {}
+        #: Row and whether it is chosen -> of what else its picture was made, and the picture.
+        self.drawn: dict[tuple[int, bool], tuple[tuple[Any, ...], QPixmap]] = {}
 
     def forget(self) -> None:
         """Other rows are shown."""
-        self._drawn.clear()
+        self.drawn.clear()
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Draw them over the row's own ground."""
@@ -201,25 +210,21 @@ class ChartDelegate(QStyledItemDelegate):
         points: Sequence[Point] | None = index.data(POINTS_ROLE)
         if not points:
             return
-        palette = QPalette(option.palette)
-        if option.state & QStyle.StateFlag.State_Selected:
-            role = QPalette.ColorRole
-            palette.setColor(role.Highlight, palette.color(role.HighlightedText))
-            palette.setColor(role.Mid, palette.color(role.HighlightedText))
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        palette = chosen_palette(option.palette) if chosen else option.palette
         size, ratio = option.rect.size(), painter.device().devicePixelRatioF()
-        key = (index.row(), size.width(), size.height(), ratio, palette.cacheKey())
-        if option.state & QStyle.StateFlag.State_Selected:
-            # Its palette is a new one each time.
-            key = (*key[:-1], "selected", option.palette.cacheKey())
-        if key not in self._drawn:
+        # The palette of a chosen row is a new one each time.
+        made_of = (size.width(), size.height(), ratio, option.palette.cacheKey())
+        known = self.drawn.get((index.row(), chosen))
+        if known is None or known[0] != made_of:
             made = QPixmap(size * ratio)
             made.setDevicePixelRatio(ratio)
             made.fill(Qt.GlobalColor.transparent)
             into = QPainter(made)
             draw_chart(into, QRectF(0, 0, size.width(), size.height()), points, palette)
             into.end()
-            self._drawn[key] = made
-        painter.drawPixmap(option.rect.topLeft(), self._drawn[key])
+            known = self.drawn[(index.row(), chosen)] = (made_of, made)
+        painter.drawPixmap(option.rect.topLeft(), known[1])
 
 
 class TrendTable(Table):
@@ -233,13 +238,13 @@ class TrendTable(Table):
         super().__init__(words.say("desk.trends"))
         self.trends = TrendModel()
         self.setModel(self.trends)
-        self._charts = ChartDelegate(self)
-        self.setItemDelegateForColumn(CHART_COLUMN, self._charts)
+        self.charts = ChartDelegate(self)
+        self.setItemDelegateForColumn(CHART_COLUMN, self.charts)
         self.set_percent(100)
 
     def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
         """Show trends."""
-        self._charts.forget()
+        self.charts.forget()
         self.trends.show(rows)
         self.arrange()
 

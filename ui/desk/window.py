@@ -319,9 +319,9 @@ class DeskWindow(QWidget):
         return True
 
     def set_ranges(self) -> None:
-        """The plan of the person shown with the ranges of their baseline, to be saved by hand."""
+        """The plan of the person shown, at what their baseline offers, to be taken by hand."""
         if self.open_plan() and self.editor is not None:
-            self.editor.take_baseline()
+            self.editor.show_baseline()
 
     def begin_baseline(self) -> None:
         """Open the program for a session together; it comes into the folder by itself."""

@@ -329,15 +329,16 @@ def _bare_score(value: float) -> Resource:
 def _one_over_time(one: OverTime) -> Iterator[Resource]:
     """Practice as one Observation with all its figures, and one a trend.
 
-    Their ids follow from person, figure and days, so that a report of other days stands beside
-    it, and the same one twice makes no doubles.
+    Their ids follow from person, figure and days, those of trends from their sessions, too: so
+    a report of other days, or of some sessions only, stands beside it, and the same one twice
+    makes no doubles.
     """
     practice = _over_days(one, "practice", (one.from_day, one.to_day))
     practice["code"] = {**_code("practice", "Practice against the plan"), "text": "Practice"}
     practice["component"] = [_component(f) for f in one.practice]
     yield practice
     for t in one.trends:
-        out = _over_days(one, f"trend/{t.key}", (t.from_day, t.to_day))
+        out = _over_days(one, f"trend/{t.key}", (t.from_day, t.to_day), t.session_ids)
         side = ", affected side" if t.affected else ""
         code = _code("trend", "Trend of a figure")
         out["code"] = {**code, "text": f"{t.where}: {t.name}{side}"}
@@ -347,11 +348,13 @@ def _one_over_time(one: OverTime) -> Iterator[Resource]:
         yield out
 
 
-def _over_days(one: OverTime, what: str, days: tuple[date | None, date | None]) -> Resource:
+def _over_days(
+    one: OverTime, what: str, days: tuple[date | None, date | None], sessions: Sequence[str] = ()
+) -> Resource:
     period = {
         k: d.isoformat() for k, d in zip(("start", "end"), days, strict=True) if d is not None
     }
-    made = _id("over time", one.person_id, what, *period.values())
+    made = _id("over time", one.person_id, what, *period.values(), *sessions)
     out: Resource = {
         "resourceType": "Observation",
         "id": made,

@@ -6,14 +6,15 @@ from collections.abc import Sequence
 
 from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.terms import EVENTS_FIRST
 from ui.documents.parts import Cell, Row, Table
 
-#: So many kinds of events stand in the overview; all stand with their exercise.
+#: So many kinds of events stand in the short overview, and every grave one.
 MOST_NOTICED = 2
 
 
-def overview(record: SessionFigures) -> Table:
-    """The table of all exercises."""
+def overview(record: SessionFigures, *, short: bool = False) -> Table:
+    """The table of all exercises; a ``short`` one does not name all kinds of events."""
     columns = (
         "Done",
         "Amplitude",
@@ -32,7 +33,7 @@ def overview(record: SessionFigures) -> Table:
             _one(e.find("clarity")),
             _one(e.find("dizziness.after")),
             _one(e.find("measured")),
-            _noticed(e),
+            _noticed(e, short=short),
         )
         rows.append(Row(f"{k}. {e.name}", cells))
     return Table("All exercises at a glance", "Exercise", columns, tuple(rows))
@@ -85,16 +86,24 @@ def _beside(figure: Figure, asked: Figure | None) -> str:
     return " (below)" if value < span[0] else (" (above)" if value > span[1] else "")
 
 
-def _noticed(e: ExerciseFigures) -> Cell:
-    """What was noticed most often, and how often."""
+def _noticed(e: ExerciseFigures, *, short: bool) -> Cell:
+    """What was noticed, and how often: the grave first, then the frequent."""
     total = e.find("events")
     found = [f for f in e.figures if f.group == "events" and f.aspect == "all" and f is not total]
     if not found:
         return _one(total) if total is not None and total.value is None else Cell("nothing")
-    found.sort(key=lambda f: -f.value if isinstance(f.value, float) else 0.0)
-    parts = [f"{f.name.lower()} {shown(f)}" for f in found[:MOST_NOTICED]]
-    more = len(found) - MOST_NOTICED
+    found.sort(key=_weight)
+    grave = sum(_weight(f)[0] < len(EVENTS_FIRST) for f in found)
+    told = found[: max(MOST_NOTICED, grave)] if short else found
+    parts = [f"{f.name.lower()} {shown(f)}" for f in told]
+    more = len(found) - len(told)
     return Cell("; ".join([*parts, *([f"{more} more kinds"] if more > 0 else [])]))
+
+
+def _weight(figure: Figure) -> tuple[int, float]:
+    code = figure.measure.removeprefix("event.")
+    place = EVENTS_FIRST.index(code) if code in EVENTS_FIRST else len(EVENTS_FIRST)
+    return place, -figure.value if isinstance(figure.value, float) else 0.0
 
 
 def sessions_overview(records: Sequence[SessionFigures]) -> Table:

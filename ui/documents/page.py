@@ -12,7 +12,7 @@ from collections.abc import Iterable, Sequence
 
 from tracker.records import terms
 from tracker.records.figure import ASPECTS, SIDES, Figure, shown, shown_with_unit
-from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.figures import ExerciseFigures, SessionFigures, flag_weight
 from ui.documents.charts import amplitude_chart, symptom_chart
 from ui.documents.overview import overview
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
@@ -39,7 +39,9 @@ def page_of(record: SessionFigures, scores: Table | None = None) -> Page:
         facts=tuple(fact(f) for f in record.figures if f.group in groups),
         warnings=tuple(_warnings(record)),
         glance=overview(record) if record.exercises else None,
+        glance_short=overview(record, short=True) if record.exercises else None,
         left_out=tuple(f"{left.name} ({left.entry_id}): {left.why}" for left in record.left_out),
+        begun_short=_begun_short(record),
         sections=tuple(_section(e, k) for k, e in enumerate(record.exercises, 1)),
         setup=tuple(fact(f) for f in record.figures if f.group == "setup"),
         limits=terms.LIMITS,
@@ -68,10 +70,18 @@ def _origin(record: SessionFigures) -> str:
 
 
 def _warnings(record: SessionFigures) -> Iterable[str]:
-    """What can't be trusted, of the session and of each exercise."""
-    yield from record.flags
-    for exercise in record.exercises:
-        yield from (f"{exercise.name}: {flag}" for flag in exercise.flags)
+    """What can't be trusted, of the session and of each exercise, the gravest first."""
+    told = [(flag, flag) for flag in record.flags]
+    told += [(flag, f"{e.name}: {flag}") for e in record.exercises for flag in e.flags]
+    yield from (text for _, text in sorted(told, key=lambda pair: flag_weight(pair[0])))
+
+
+def _begun_short(record: SessionFigures) -> str:
+    """What was not begun in one line, by the reasons."""
+    by_reason: dict[str, list[str]] = {}
+    for left in record.left_out:
+        by_reason.setdefault(left.why, []).append(left.name)
+    return "; ".join(f"{', '.join(names)} ({why})" for why, names in by_reason.items())
 
 
 def _section(e: ExerciseFigures, number: int) -> Section:

@@ -58,7 +58,10 @@ class Section:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One session; ``calm`` is said where nothing is to be read first (``alert``)."""
+    """One session; ``calm`` is said where nothing is to be read first (``alert``).
+
+    ``glance_short`` and ``begun_short`` say in less room what ``glance`` and ``left_out`` do.
+    """
 
     title: str
     when: str
@@ -69,7 +72,9 @@ class Page:
     facts: tuple[Fact, ...]
     warnings: tuple[str, ...]
     glance: Table | None
+    glance_short: Table | None
     left_out: tuple[str, ...]
+    begun_short: str
     sections: tuple[Section, ...]
     setup: tuple[Fact, ...]
     limits: tuple[str, ...]

@@ -1,13 +1,14 @@
 """The one page to file: a session's verdict and its exercises at a glance, in letters to be read.
 
 It has what :mod:`ui.documents.page` has but for the figures of each exercise, which need pages
-of their own; the HTML file, drawn from the same, has those. What else finds no room is left out
-in a fixed order, and the page says what that was.
+of their own; the report with all figures, drawn from the same, has those. What else finds no
+room is told in fewer words or left out, in a fixed order, and the page says what that was. No
+exercise is left out: a longer session goes on on a second page, and one beyond that is whole.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from tracker.records.over_time import OverTime
@@ -22,13 +23,15 @@ from ui.documents.pdf_text import LEAST_READ, Run, Style
 
 #: A chart so wide that the smallest letters in it can be read.
 CHART_WIDTH = WIDTH * LEAST_READ / SMALL
-#: What is left out for want of room, in this order, and what the page calls it.
+#: What is told shorter (``begun``) or left out for want of room, in this order.
+STEPS = ("setup", "kinds", "chart", "scores", "begun", "warnings")
+#: What the page calls what was left out.
 LEFT_OUT = {
     "setup": "the set-up",
+    "kinds": "further kinds of what was noticed",
     "chart": "the chart of symptoms",
     "scores": "questionnaires",
     "warnings": "further remarks on what to trust less",
-    "begun": "what was not begun, and why",
 }
 #: So many remarks stay where there is no room for all.
 FEW = 3
@@ -36,7 +39,7 @@ DETAILS = "the figures and turns of each exercise"
 
 
 def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
-    """A session on one sheet; on more only where even its verdict needs more.
+    """A session on one sheet; on two or more where its verdict and its exercises need more.
 
     Parameters
     ----------
@@ -45,42 +48,51 @@ def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
     width, bottom
         Of the paper, and where its words end, in points.
     """
-    names = list(LEFT_OUT)
-    sheets: list[Sheet] = []
-    for count in range(len(names) + 1):
-        sheets = _sheets(page, width, bottom, set(names[:count]))
-        if len(sheets) == 1:
-            return sheets
-    # A table longer than the page: as many exercises as there is room for.
-    rows = page.glance.rows if page.glance is not None else ()
-    for kept in range(len(rows) - 1, 0, -1):
-        assert page.glance is not None
-        cut = replace(page, glance=replace(page.glance, rows=rows[:kept]))
-        shorter = _sheets(cut, width, bottom, set(names), len(rows) - kept)
-        if len(shorter) == 1:
-            return shorter
-    return sheets
+    for most, pages in ((1, "this page"), (2, "these pages")):
+        for count in range(len(STEPS) + 1):
+            blocks = tuple(_flowing(_groups(page, width, set(STEPS[:count]), pages)))
+            # All in one group, so that a table may be cut where a page ends.
+            sheets = paginate([Group(blocks)], MARGIN, bottom)
+            if len(sheets) <= most:
+                return sheets
+    blocks = tuple(_flowing(_groups(page, width, set(), "these pages")))
+    return paginate([Group(blocks)], MARGIN, bottom)
 
 
-def _sheets(
-    page: Page, width: float, bottom: float, without: set[str], rows_out: int = 0
-) -> list[Sheet]:
-    return paginate([*_groups(page, width, without, rows_out)], MARGIN, bottom)
+def _flowing(groups: Iterable[Group]) -> Iterator[Block]:
+    """Blocks one after the other; none stands at the foot of a page without what it heads."""
+    for k, group in enumerate(groups):
+        first, *rest = group.blocks
+        if not k:
+            yield from group.blocks
+            # What stands beside them may be higher.
+            yield _space(group.height - sum(b.height for b in group.blocks))
+            continue
+        needs = first.height + sum(b.height for b in rest[:2])
+        yield replace(_space(group.gap), needs=group.gap + needs)
+        yield from group.blocks
 
 
-def _groups(page: Page, width: float, without: set[str], rows_out: int) -> Iterator[Group]:
+def _space(height: float) -> Block:
+    return Block(height, lambda *_: None)
+
+
+def _groups(page: Page, width: float, without: set[str], pages: str) -> Iterator[Group]:
     setter = Setter(width, READ, CHART_WIDTH)
     yield Group(tuple(_top(setter, page, without)))
-    if page.glance is not None:
-        yield Group(tuple(setter.titled("The exercises", setter.table(page.glance))), GAP)
-    if page.left_out and "begun" not in without:
+    glance = page.glance_short if "kinds" in without else page.glance
+    if glance is not None:
+        yield Group(tuple(setter.titled("The exercises", setter.table(glance))), GAP)
+    if page.left_out and "begun" in without:
+        yield Group((setter.words([Run(f"Not begun: {page.begun_short}.", READ.bold)]),), GAP)
+    elif page.left_out:
         yield Group(tuple(setter.titled("Not begun", setter.lines(page.left_out))), GAP)
     if page.scores is not None and "scores" not in without:
         yield Group(tuple(setter.titled("Questionnaires", setter.table(page.scores))), GAP)
     if page.setup and "setup" not in without:
         yield Group(tuple(setter.titled("Set-up", [setter.facts(page.setup)])), GAP)
     yield Group(tuple(setter.titled("Limits", setter.lines(page.limits))), GAP)
-    yield Group((setter.words([Run(_elsewhere(page, without, rows_out), READ.bold)]),), GAP)
+    yield Group((setter.words([Run(_elsewhere(page, without, pages), READ.bold)]),), GAP)
 
 
 def _top(setter: Setter, page: Page, without: set[str]) -> Iterator[Block]:
@@ -104,22 +116,21 @@ def _top(setter: Setter, page: Page, without: set[str]) -> Iterator[Block]:
     yield from setter.lines(warnings, room=room)
 
 
-def _elsewhere(page: Page, without: set[str], rows_out: int) -> str:
-    """What is not on this page, and where it is."""
+def _elsewhere(page: Page, without: set[str], pages: str) -> str:
+    """What is not on this page, or pages, and where it is."""
     there = {
         "setup": bool(page.setup),
+        "kinds": page.glance_short != page.glance,
         "chart": page.chart is not None,
         "scores": page.scores is not None,
         "warnings": len(page.warnings) > FEW,
-        "begun": bool(page.left_out),
     }
     missing = [DETAILS] if page.sections else []
-    missing += [f"{rows_out} more exercises"] if rows_out else []
     missing += [words for name, words in LEFT_OUT.items() if name in without and there[name]]
     if not missing:
-        return "Everything that is told of this session stands on this page."
+        return f"Everything that is told of this session stands on {pages}."
     listed = missing[0] if len(missing) == 1 else f"{', '.join(missing[:-1])} and {missing[-1]}"
-    return f"Not on this page: {listed}. The HTML report has them."
+    return f"Not on {pages}: {listed}. A report with all figures has them."
 
 
 def over_time_sheets(one: OverTime, width: float, bottom: float) -> list[Sheet]:

@@ -41,14 +41,12 @@ def changes_of(state: State, index: int) -> dict[str, Any]:
     found = offered(state, index)
     if found is None:
         return {}
-    entry = state.data["entries"][index]
-    exercise = CATALOGUE[entry["exercise"]]
     made: dict[str, Any] = {}
-    now = entry.get("amplitude_deg") or exercise.amplitude_deg
+    given = _now(state, index)
+    now, tempo = given["amplitude_deg"], given["tempo_bpm"]
     wanted = found.amplitude_deg
     if wanted is not None and (now is None or list(now) != list(wanted)):
         made["amplitude_deg"] = list(wanted)
-    tempo = entry.get("tempo_bpm", exercise.tempo_bpm)
     fixed = _number(tempo) is not None
     if fixed and found.tempo_bpm is not None and tempo != found.tempo_bpm:
         made["tempo_bpm"] = found.tempo_bpm
@@ -113,7 +111,7 @@ def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
         name = str(state.data["entries"][index].get("entry_id", ""))
         told, changes = _told(found), changes_of(state, index)
         if changes:
-            takes = words.row_of(_change_words(changes))
+            takes = words.row_of(_change_words(changes, _now(state, index)))
             told = words.say("edit.baseline.takes", told=told, what=takes)
         yield words.say("edit.baseline.line", entry=name, what=told)
 
@@ -136,13 +134,31 @@ def _told(found: Managed) -> str:
     return words.say("edit.baseline.not_offered", told=told, why=why)
 
 
-def _change_words(changes: dict[str, Any]) -> Iterator[str]:
-    pair = changes.get("amplitude_deg")
-    if pair is not None:
-        low, high = (words.number(v) for v in pair)
-        yield words.say("edit.baseline.range", low=low, high=high)
-    if "tempo_bpm" in changes:
-        yield words.say("edit.baseline.bpm", tempo=words.number(changes["tempo_bpm"]))
+def _change_words(changes: Data, now: Data | None = None) -> Iterator[str]:
+    """Each field that would become another; after it what it is ``now``, where that is given."""
+    for field, value in changes.items():
+        new, old = _field_words(field, value), (now or {}).get(field)
+        if old is None:
+            yield new
+        else:
+            yield words.say("edit.baseline.instead", new=new, old=_field_words(field, old))
+
+
+def _field_words(field: str, value: Any) -> str:
+    if field == "tempo_bpm":
+        return words.say("edit.baseline.bpm", tempo=words.number(value))
+    low, high = (words.number(v) for v in value)
+    return words.say("edit.baseline.range", low=low, high=high)
+
+
+def _now(state: State, index: int) -> Data:
+    """Range and tempo of an entry as they are: its own, else those of its exercise."""
+    entry = state.data["entries"][index]
+    exercise = CATALOGUE[entry["exercise"]]
+    return {
+        "amplitude_deg": entry.get("amplitude_deg") or exercise.amplitude_deg,
+        "tempo_bpm": entry.get("tempo_bpm", exercise.tempo_bpm),
+    }
 
 
 def _number(value: Any) -> float | None:

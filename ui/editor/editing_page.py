@@ -189,10 +189,11 @@ class EditingPage(QWidget):
         self.refresh()
         self.form.focus_path(to)
 
-    def take_baseline(self) -> None:
-        """Take over what the baseline offers for all entries; the page says what that is."""
+    def show_baseline(self) -> None:
+        """Show what the baseline offers for all entries, with the keys at the button for all."""
         self.choose(PLAN)
-        self._acted(TAKE, ("entries",))
+        self.refresh()
+        self.form.focus_act(TAKE)
 
     def _do_to_list(
         self, data: draft.Data, key: str, item: Item, before: Item | None = None

@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
@@ -149,6 +149,20 @@ class Form(QScrollArea):
             if view.take_keys():
                 self.ensureWidgetVisible(view, 0, theme.L)
                 return
+
+    def focus_act(self, act: str) -> None:
+        """Give the keys to a button, with the note above it in sight."""
+        k = next((k for k, view in enumerate(self.views) if view.row.act == act), None)
+        if k is not None:
+            self.views[k].take_keys()
+            rows = self.views[max(k - 1, 0) : k + 1]
+            # A form that was just made has no heights yet.
+            QTimer.singleShot(0, rows[0], lambda: self._see(rows))
+
+    def _see(self, views: Sequence[RowView]) -> None:
+        """Scroll to some rows, above all to the first."""
+        for view in reversed(views):
+            self.ensureWidgetVisible(view, 0, theme.L)
 
     def focus_first(self) -> None:
         """Give the keys to the first field."""

@@ -226,11 +226,11 @@ class EditorWindow(QWidget):
                 # The file, not what was read when the window was opened: it may be newer.
                 self.files.open(path)
 
-    def take_baseline(self) -> None:
-        """Go on from the last plan with what the baseline offers for it, as one step to undo."""
+    def show_baseline(self) -> None:
+        """Go on from the last plan, at what the baseline offers for it."""
         self._begin_last()
         if self.stack.currentWidget() is self.editing:
-            self.editing.take_baseline()
+            self.editing.show_baseline()
 
     def _add(self, exercise_id: str) -> None:
         self.editing.add_entry(exercise_id)

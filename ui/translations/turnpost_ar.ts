@@ -2792,6 +2792,11 @@
             <translation>{practice}؛ لا خطة متاحة للمقارنة</translation>
         </message>
         <message>
+            <source>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}، في اليوم الوحيد المحسوب ({measured} مقيسة، {reported} لم ترها الكاميرا)</translation>
+        </message>
+        <message>
             <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
             <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
             <translation>{rate}، والأيام في الأسبوع {days}، خلال آخر {length} من الأيام ({measured} مقيسة، {reported} لم ترها الكاميرا)</translation>
@@ -4525,14 +4530,14 @@
             <translation>التمرن</translation>
         </message>
         <message>
-            <source>Today's baseline is here. Set the ranges by it?</source>
+            <source>Today's baseline is here. Set ranges and tempo by it?</source>
             <comment>desk.ranges</comment>
-            <translation>وصل القياس المرجعي لهذا اليوم. هل تُضبط المديات بحسبه؟</translation>
+            <translation>وصل القياس المرجعي لهذا اليوم. هل تُضبط المديات والإيقاع بحسبه؟</translation>
         </message>
         <message>
-            <source>Set ranges in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>ضبط المديات في الخطة</translation>
+            <translation>المديات والإيقاع</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>
@@ -4613,6 +4618,11 @@
             <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>في {days} يومًا: {share} % من التمرينات المطلوبة</translation>
+        </message>
+        <message>
+            <source>In one day: {share} % of bouts asked</source>
+            <comment>desk.share.one</comment>
+            <translation>في يوم واحد: {share} % من التمرينات المطلوبة</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4863,6 +4873,11 @@
             <source>{tempo} beats a minute</source>
             <comment>edit.baseline.bpm</comment>
             <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
+            <source>{new} instead of {old}</source>
+            <comment>edit.baseline.instead</comment>
+            <translation>{new} بدلًا من {old}</translation>
         </message>
         <message>
             <source>{entry}: {what}</source>
@@ -6060,9 +6075,9 @@
             <translation>أُزيل شرط</translation>
         </message>
         <message>
-            <source>Ranges of the baseline taken over</source>
+            <source>Ranges and tempo of the baseline taken over</source>
             <comment>edit.step.take_baseline</comment>
-            <translation>أُخذت مديات القياس المرجعي</translation>
+            <translation>أُخذت مديات القياس المرجعي وإيقاعه</translation>
         </message>
         <message>
             <source>Begins today</source>

@@ -2792,6 +2792,11 @@
             <translation>{practice}; kein Plan zum Vergleichen vorhanden</translation>
         </message>
         <message>
+            <source>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate} an dem einen gezählten Tag ({measured} gemessen, {reported} von der Kamera nicht gesehen)</translation>
+        </message>
+        <message>
             <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
             <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
             <translation>{rate} an {days} Tagen in der Woche, in den letzten {length} Tagen ({measured} gemessen, {reported} von der Kamera nicht gesehen)</translation>
@@ -4525,14 +4530,14 @@
             <translation>Üben</translation>
         </message>
         <message>
-            <source>Today's baseline is here. Set the ranges by it?</source>
+            <source>Today's baseline is here. Set ranges and tempo by it?</source>
             <comment>desk.ranges</comment>
-            <translation>Die heutige Ausgangsmessung ist da. Bereiche danach einstellen?</translation>
+            <translation>Die heutige Ausgangsmessung ist da. Bereiche und Tempo danach einstellen?</translation>
         </message>
         <message>
-            <source>Set ranges in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>Bereiche im Plan einstellen</translation>
+            <translation>Bereiche und Tempo</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>
@@ -4613,6 +4618,11 @@
             <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>In {days} Tagen: {share} % der vorgesehenen Übungszeiten</translation>
+        </message>
+        <message>
+            <source>In one day: {share} % of bouts asked</source>
+            <comment>desk.share.one</comment>
+            <translation>An einem Tag: {share} % der vorgesehenen Übungszeiten</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4863,6 +4873,11 @@
             <source>{tempo} beats a minute</source>
             <comment>edit.baseline.bpm</comment>
             <translation>{tempo} Schläge pro Minute</translation>
+        </message>
+        <message>
+            <source>{new} instead of {old}</source>
+            <comment>edit.baseline.instead</comment>
+            <translation>{new} statt {old}</translation>
         </message>
         <message>
             <source>{entry}: {what}</source>
@@ -6060,9 +6075,9 @@
             <translation>Bedingung entfernt</translation>
         </message>
         <message>
-            <source>Ranges of the baseline taken over</source>
+            <source>Ranges and tempo of the baseline taken over</source>
             <comment>edit.step.take_baseline</comment>
-            <translation>Bereiche der Ausgangsmessung übernommen</translation>
+            <translation>Bereiche und Tempo der Ausgangsmessung übernommen</translation>
         </message>
         <message>
             <source>Begins today</source>

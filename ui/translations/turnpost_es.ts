@@ -2792,6 +2792,11 @@
             <translation>{practice}; sin plan con que comparar</translation>
         </message>
         <message>
+            <source>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</source>
+            <comment>{rate} on the one day counted ({measured} measured, {reported} not seen by the camera)</comment>
+            <translation>{rate}, en el único día contado ({measured} medidas, {reported} no vistas por la cámara)</translation>
+        </message>
+        <message>
             <source>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</source>
             <comment>{rate} on {days} days a week in the last {length} days ({measured} measured, {reported} not seen by the camera)</comment>
             <translation>{rate}, {days} días a la semana, en los últimos {length} días ({measured} medidas, {reported} no vistas por la cámara)</translation>
@@ -4525,14 +4530,14 @@
             <translation>Práctica</translation>
         </message>
         <message>
-            <source>Today's baseline is here. Set the ranges by it?</source>
+            <source>Today's baseline is here. Set ranges and tempo by it?</source>
             <comment>desk.ranges</comment>
-            <translation>La referencia de hoy ya está. ¿Ajustar las amplitudes según ella?</translation>
+            <translation>La referencia de hoy ya está. ¿Ajustar amplitudes y ritmo según ella?</translation>
         </message>
         <message>
-            <source>Set ranges in the plan</source>
+            <source>Ranges and tempo</source>
             <comment>desk.ranges.set</comment>
-            <translation>Ajustar amplitudes en el plan</translation>
+            <translation>Amplitudes y ritmo</translation>
         </message>
         <message>
             <source>People: {people}, sessions: {sessions}</source>
@@ -4613,6 +4618,11 @@
             <source>In {days} days: {share} % of bouts asked</source>
             <comment>desk.share</comment>
             <translation>En {days} días: {share} % de las prácticas pedidas</translation>
+        </message>
+        <message>
+            <source>In one day: {share} % of bouts asked</source>
+            <comment>desk.share.one</comment>
+            <translation>En un día: {share} % de las prácticas pedidas</translation>
         </message>
         <message>
             <source>Open session</source>
@@ -4863,6 +4873,11 @@
             <source>{tempo} beats a minute</source>
             <comment>edit.baseline.bpm</comment>
             <translation>{tempo} pulsos por minuto</translation>
+        </message>
+        <message>
+            <source>{new} instead of {old}</source>
+            <comment>edit.baseline.instead</comment>
+            <translation>{new} en vez de {old}</translation>
         </message>
         <message>
             <source>{entry}: {what}</source>
@@ -6060,9 +6075,9 @@
             <translation>Condición quitada</translation>
         </message>
         <message>
-            <source>Ranges of the baseline taken over</source>
+            <source>Ranges and tempo of the baseline taken over</source>
             <comment>edit.step.take_baseline</comment>
-            <translation>Amplitudes de la referencia tomadas</translation>
+            <translation>Amplitudes y ritmo de la referencia tomados</translation>
         </message>
         <message>
             <source>Begins today</source>
