@@ -9790,6 +9790,16 @@
             <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces a alguien que le ayude en la habitación, o un segundo aparato que le muestre. Si no es eso, abra la tapa de la cámara o permita la cámara en los ajustes de su ordenador, en Privacidad.</translation>
         </message>
         <message>
+            <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>
+            <comment>trouble.perhaps_forbidden</comment>
+            <translation>La cámara no da imagen. Quizá Turnpost no tenga permiso para usarla.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy. If it is allowed, open its cover. If that is not it, close other programs that use the camera.</source>
+            <comment>trouble.perhaps_forbidden.do</comment>
+            <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad». Si ya está permitida, abra su tapa. Si tampoco es eso, cierre otros programas que usen la cámara.</translation>
+        </message>
+        <message>
             <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>La medición está empezando de nuevo.</translation>
