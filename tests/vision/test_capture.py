@@ -15,6 +15,7 @@ from typing import Any
 import numpy as np
 import pytest
 
+from tracker.frame import Frame
 from tracker.vision import cameras, capture
 from tracker.vision.capture import CameraFeed, Patience, one_colour
 from tracker.vision.messages import CameraSource, SourceState
@@ -279,39 +280,73 @@ def test_a_camera_that_goes_dark_later_goes_on() -> None:
     feed.close()
 
 
-@pytest.mark.parametrize(("count", "told"), [(8, False), (28, True)])
-def test_a_camera_that_wakes_with_blank_pictures_is_opened_once(count: int, told: bool) -> None:
-    """Longer than a failure lasts; what it may be is said once it takes long, and taken back."""
-    camera = BlankCapture(range(count))
-    opened, states = [], []
-    feed = CameraFeed(
+class Waking(BlankCapture):
+    """One of 30 pictures a second by its own clock, the first of which are of one colour."""
+
+    def __init__(self, blank_s: float) -> None:
+        super().__init__(range(1, round(30 * blank_s) + 1))
+        self.now_s, self.opened = 0.0, 0
+        self.seen: list[tuple[float, SourceState]] = []
+        self.feed: CameraFeed | None = None
+        self.taken = threading.Event()
+
+    def open(self, _: CameraSource) -> Waking:
+        self.opened += 1
+        return self
+
+    def grab(self) -> bool:
+        time.sleep(0.002)
+        if self.feed is not None:
+            self.seen.append((self.now_s, self.feed.state[0]))
+        if self.k > 0 and self.k not in self._blank:
+            # Nothing comes after the first real picture until it is taken.
+            self.taken.wait(30.0)
+        self.k += 1
+        self.now_s += 1 / 30
+        return True
+
+
+def woken(monkeypatch: pytest.MonkeyPatch, blank_s: float) -> tuple[Waking, Frame]:
+    """A camera with the usual patience, and its first picture."""
+    camera = Waking(blank_s)
+    monkeypatch.setattr(capture, "clock", lambda: camera.now_s)
+    feed = camera.feed = CameraFeed(
         CameraSource(0, "Webcam"),
-        capture.clock(),
-        open_with=lambda _: opened.append(1) or camera,
+        0.0,
+        open_with=camera.open,
         condition_of=lambda _: None,
-        patience=QUICK,
         blank_is_none=True,
     )
-    began_s = time.perf_counter()
-    until(lambda: states.append(feed.state[0]) or feed.state[0] is SourceState.running)
-    assert time.perf_counter() - began_s > QUICK.failing_s
-    first = feed.get(1.0)
+    first = feed.get(30.0)
+    assert first is not None and feed.state[0] is SourceState.running
+    camera.taken.set()
     feed.close()
-    assert first is not None and first.index == 0 and not one_colour(first.image)
-    assert len(opened) == 1 and states[0] is SourceState.opening
+    return camera, first
+
+
+@pytest.mark.parametrize("blank_s", [0.8, 1.9, 4.0, 7.5])
+def test_a_camera_that_wakes_with_blank_pictures_is_opened_once(
+    monkeypatch: pytest.MonkeyPatch, blank_s: float
+) -> None:
+    """What it may be is said once it takes long; the first real picture is taken at once."""
+    camera, first = woken(monkeypatch, blank_s)
+    assert camera.opened == 1
+    assert first.index == 0 and not one_colour(first.image)
+    assert first.time_s == pytest.approx(blank_s + 1 / 30, abs=0.02)
     unsaid = cameras.mute_condition(CameraSource(0, "Webcam"))[0]
-    assert (unsaid in states) == told
+    for at_s, state in camera.seen:
+        if at_s < min(blank_s, 2.0):
+            assert state is SourceState.opening
+        elif 2.1 < at_s < blank_s:
+            assert state is unsaid
 
 
-def test_a_camera_that_stays_blank_is_opened_anew_in_the_end() -> None:
-    blank, other = BlankCapture(), FakeCapture()
-    feed = feed_of(blank, other, blank_is_none=True)
-    time.sleep(0.4)
-    assert not blank.released
-    until(lambda: blank.released)
-    # FakeCapture's pictures are of one colour too.
-    until(lambda: other.k > 0)
-    feed.close()
+def test_a_camera_that_stays_blank_is_opened_anew_in_the_end(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    camera, first = woken(monkeypatch, 11.0)
+    assert camera.opened == 2 and camera.released
+    assert first.index == 0 and not one_colour(first.image)
 
 
 @pytest.mark.parametrize("colour", [(0, 0, 0), (0, 135, 0), (16, 128, 128)])
