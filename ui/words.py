@@ -159,8 +159,8 @@ WORDS: dict[str, object] = {
     ),
     "trouble.perhaps_forbidden.do": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Allow the camera in the settings of your computer under Privacy. If it is allowed, open "
-        "its cover. If that is not it, close other programs that use the camera.",
+        "Allow the camera in the settings under Privacy. If it is allowed, open its cover, or "
+        "close other programs.",
     ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(

@@ -9795,9 +9795,9 @@
             <translation>لا تعطي الكاميرا صورة. ربما لا يُسمح لبرنامج Turnpost باستخدامها.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy. If it is allowed, open its cover. If that is not it, close other programs that use the camera.</source>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
             <comment>trouble.perhaps_forbidden.do</comment>
-            <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية». وإن كانت مسموحًا بها، فافتح غطاءها. وإن لم يكن هذا هو السبب أيضًا، فأغلق البرامج الأخرى التي تستخدم الكاميرا.</translation>
+            <translation>اسمح بالكاميرا في الإعدادات ضمن «الخصوصية». وإن كانت مسموحًا بها، فافتح غطاءها أو أغلق البرامج الأخرى.</translation>
         </message>
         <message>
             <source>It starts to measure again.</source>

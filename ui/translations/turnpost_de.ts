@@ -9795,9 +9795,9 @@
             <translation>Die Kamera gibt kein Bild. Vielleicht darf Turnpost sie nicht benutzen.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy. If it is allowed, open its cover. If that is not it, close other programs that use the camera.</source>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
             <comment>trouble.perhaps_forbidden.do</comment>
-            <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Wenn sie erlaubt ist, öffnen Sie ihre Abdeckung. Hilft auch das nicht, schließen Sie andere Programme, die die Kamera benutzen.</translation>
+            <translation>Erlauben Sie die Kamera in den Einstellungen unter „Datenschutz“. Wenn sie erlaubt ist: Öffnen Sie ihre Abdeckung, oder schließen Sie andere Programme.</translation>
         </message>
         <message>
             <source>It starts to measure again.</source>

@@ -9795,9 +9795,9 @@
             <translation>La cámara no da imagen. Quizá Turnpost no tenga permiso para usarla.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy. If it is allowed, open its cover. If that is not it, close other programs that use the camera.</source>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
             <comment>trouble.perhaps_forbidden.do</comment>
-            <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad». Si ya está permitida, abra su tapa. Si tampoco es eso, cierre otros programas que usen la cámara.</translation>
+            <translation>Permita la cámara en los ajustes, en «Privacidad». Si ya está permitida, abra su tapa o cierre otros programas.</translation>
         </message>
         <message>
             <source>It starts to measure again.</source>
