@@ -60,6 +60,7 @@ TROUBLES = frozenset(
         SourceState.no_camera,
         SourceState.busy,
         SourceState.perhaps_busy,
+        SourceState.perhaps_forbidden,
         SourceState.no_permission,
         SourceState.unplugged,
         SourceState.hanging,

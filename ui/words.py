@@ -155,6 +155,14 @@ WORDS: dict[str, object] = {
         "If it is not that, open the cover of the camera, or allow the camera in the settings of "
         "your computer under Privacy.",
     ),
+    "trouble.perhaps_forbidden": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera gives no picture. Perhaps Turnpost may not use it."
+    ),
+    "trouble.perhaps_forbidden.do": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Allow the camera in the settings under Privacy. If it is allowed, open its cover, or "
+        "close other programs.",
+    ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -1,6 +1,7 @@
 """How far eyes are open, from the gap between their lids and from how shut they look.
 
-Gaps and scores are those read on rendered heads, in good and in dim light.
+Gaps and scores are those read on the rendered heads, in good and in dim light, by which the limits
+were set: these tests hold what was reached there, and prove nothing of other faces.
 """
 
 from __future__ import annotations

@@ -174,6 +174,16 @@ def test_half_up_between_two_bends_out_of_the_picture(
     assert found == pytest.approx([0.0] if short is None else [short, 0.0], abs=15)
 
 
+def test_a_bend_is_as_deep_as_it_was_seen_though_it_rested_when_it_was_lost_again() -> None:
+    """Lost on the way down, seen at the bottom, lost there: the rest at 170 mm is half-way up."""
+    path = Path().wait(1.0).go(-260, 1.2).wait(2.5).go(-170, 0.8).wait(2.5).go(-260, 0.8).wait(1.0)
+    times, heights = path.go(0, 1.2).wait(1.5).sampled(20)
+    down = (heights < -100) & (times < 2.8)
+    at_the_bottom = (times > 3.8) & (times < 5.6)
+    turns = count("head_reach", times, np.where(down | at_the_bottom, nan, heights))
+    assert [t.short_mm for t in turns] == pytest.approx([170, 0], abs=15)
+
+
 def test_who_pauses_half_way_up_out_of_a_bend_has_bent_once() -> None:
     path = Path().wait(1.0).go(-500, 1.5).wait(1.0).go(-250, 1.5).wait(2.5).go(0, 1.0).wait(2.0)
     (turn,) = out_of_the_picture(path, -290)

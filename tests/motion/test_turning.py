@@ -18,6 +18,8 @@ from tests.motion.movements import (
     still_set,
     turning,
 )
+from tests.motion.stands import Path
+from tracker.motion import turning as turning_module
 from tracker.motion.turning import Turn, TurningFinder, TurningRule, peak_speed
 
 SIDES = ("right", "left")
@@ -157,6 +159,58 @@ def test_peak_speed_ignores_pauses() -> None:
     values = 30 * (10 * u**3 - 15 * u**4 + 6 * u**5)
     speed = peak_speed(np.arange(0, 3, 1 / 60), values)
     assert speed == pytest.approx(1.875 * 30 / 0.6, rel=0.03)
+
+
+def quickest(path: Path) -> float:
+    """A minimum-jerk way is 1.875 times as fast as its mean at most (Flash & Hogan 1985)."""
+    return max(1.875 * abs(to - at) / lasts_s for _, lasts_s, at, to in path.pieces)
+
+
+@pytest.mark.parametrize("rate_hz", [15, 30, 60])
+@pytest.mark.parametrize("share", [0.35, 0.5, 0.65])
+@pytest.mark.parametrize("pause_s", [0.2, 0.5, 2.0])
+def test_a_pause_in_mid_turn_makes_it_no_slower(
+    pause_s: float, share: float, rate_hz: float
+) -> None:
+    path = Path().go(40 * share, 0.6).wait(pause_s).go(40, 0.8)
+    times, values = path.sampled(rate_hz)
+    assert peak_speed(times, values) == pytest.approx(quickest(path), rel=0.03)
+    assert peak_speed(times, 5 - values) == pytest.approx(quickest(path), rel=0.03)
+
+
+def test_two_pauses_and_a_way_back_in_mid_turn_make_it_no_slower() -> None:
+    for path in (
+        Path().go(12, 0.7).wait(0.6).go(28, 0.6).wait(0.8).go(40, 0.7),
+        Path().go(16, 0.6).go(9, 0.4).go(40, 0.9),
+    ):
+        assert peak_speed(*path.sampled(30)) == pytest.approx(quickest(path), rel=0.03)
+
+
+def test_a_noisy_pause_in_mid_turn_is_told_as_well() -> None:
+    rng = np.random.default_rng(31)
+    errors = []
+    for _ in range(200):
+        share, pause_s = rng.uniform(0.35, 0.65), rng.uniform(0.3, 1.5)
+        path = Path().go(30 * share, rng.uniform(0.5, 1.2)).wait(pause_s)
+        path.go(30, rng.uniform(0.5, 1.2))
+        times, values = path.sampled(30)
+        speed = peak_speed(times, values + rng.normal(0, 0.3, len(times)))
+        errors.append(speed / quickest(path) - 1)
+    assert abs(np.median(errors)) < 0.03
+    # The same cubic on shorter turns: a little above what noise does to a whole one.
+    assert np.quantile(np.abs(errors), 0.95) < 0.12
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.integers(10_000, 10_000_000))
+def test_no_pause_is_found_in_mid_turn_where_there_is_none(number: int) -> None:
+    """Turns of whole sets, with noise and drift, keep the figures of the cubic alone."""
+    move = random_set(np.random.default_rng(number))
+    speeds = [t.peak_speed_deg_s for t in find(move.times_s, move.values_deg)]
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(turning_module, "_stay", lambda *_: None)
+        of_cubic = [t.peak_speed_deg_s for t in find(move.times_s, move.values_deg)]
+    np.testing.assert_array_equal(speeds, of_cubic)
 
 
 def test_peak_speed_of_too_little_is_not_measured() -> None:

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from tests.ui.painted import luminances, ratio_of
+from tests.ui.contrast import luminances, ratio_of
 from tests.ui.test_window import pixels
 
 #: WCAG 2.2, 2.4.13: what shows the focus changes by 3:1, and is as much as a line of 2 px around.

@@ -69,17 +69,17 @@ def test_what_memory_grows_by_is_told_once_all_is_loaded() -> None:
     assert live.LiveFigures(memory=loading + later[:3]).grows_mb_hour() is None
 
 
-def watch_blocks(monkeypatch: pytest.MonkeyPatch) -> list[float]:
-    """The longest block of the stretch looked at, less the wait for others, once it has ended."""
+def watch_blocks(monkeypatch: pytest.MonkeyPatch) -> list[tuple[float, float]]:
+    """The longest block of the stretch looked at, own and whole, once it has ended."""
     gauges: list[Gauge] = []
-    found: list[float] = []
+    found: list[tuple[float, float]] = []
     state = live._Look._state
 
     def told(look: Any) -> Any:
         """What is noted at the begin of the stretch, and at its end."""
         if gauges:
             gauges[0].stop()
-            found.append(gauges[0].own_s)
+            found.append((gauges[0].own_s, gauges[0].whole_s))
         else:
             gauges.append(Gauge())
         return state(look)
@@ -106,8 +106,10 @@ def test_a_short_practice_is_seen_and_what_it_records_stays_apart(
     assert float(lines["the program / (decode + landmarks)"][0]) > 0.2
     # Issue 5's own demand, while it measures; dropped pictures and the time to the screen hang on
     # what else the machine does, and are held to nothing here.
-    (own_s,) = blocks_s
+    ((own_s, whole_s),) = blocks_s
     assert own_s < 0.05, f"the window was blocked for {1000 * own_s:.0f} ms"
+    # With the wait for others, generously: own choice.
+    assert whole_s < 1.0, f"the window stood still for {1000 * whole_s:.0f} ms"
     assert not (private_data_folder / "sessions").exists()
 
 

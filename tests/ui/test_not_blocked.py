@@ -7,6 +7,8 @@ memory or a burst elsewhere held up doesn't. What measuring holds up is in ``tes
 
 from __future__ import annotations
 
+import hashlib
+import threading
 import time
 from collections.abc import Callable
 from pathlib import Path
@@ -16,7 +18,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from tests.session.synthetic import steps, turns_samples
-from tests.ui.blocking import Gauge
+from tests.ui.blocking import Gauge, Moment
 from tests.ui.fakes import FakeWorld, Make
 from tests.ui.test_real_worker import clip, window  # noqa: F401 - fixtures
 from tests.ui.test_voice import LONG, Open, opened  # noqa: F401 - a fixture among them
@@ -58,6 +60,38 @@ def test_the_gauge_sees_a_block_and_no_wait_that_is_none(qtbot: QtBot) -> None:
     qtbot.wait(200)
     calm.stop()
     assert calm.own_s <= calm.whole_s
+
+
+def test_waits_of_other_threads_hide_no_block(qtbot: QtBot) -> None:
+    """Four that hash on fewer processors wait much longer, together, than the window sleeps."""
+    over = threading.Event()
+    data = bytes(4_000_000)
+
+    def work() -> None:
+        while not over.is_set():
+            hashlib.sha256(data)
+
+    threads = [threading.Thread(target=work) for _ in range(4)]
+    for thread in threads:
+        thread.start()
+    gauge = Gauge()
+    qtbot.wait(50)
+    gauge.forget()
+    time.sleep(0.2)
+    gauge.stop()
+    over.set()
+    for thread in threads:
+        thread.join()
+    # Less only what the window's own thread or the X server waited in those 0.2 s.
+    assert gauge.own_s > 0.1
+
+
+def test_of_several_waits_the_longest_alone_is_taken_off() -> None:
+    before = Moment(10.0, 1.0, 2.0, 3.0)
+    assert before.stands_still_s(Moment(10.3, 1.1, 2.08, 3.02)) == pytest.approx((0.3, 0.22))
+    assert before.stands_still_s(Moment(10.3, 1.1, 2.08, 3.1)) == pytest.approx((0.3, 0.2))
+    # The window ran nearly all the time: the server's wait was not its own.
+    assert before.stands_still_s(Moment(10.3, 1.28, 2.0, 3.3)) == pytest.approx((0.3, 0.28))
 
 
 def test_saving_a_whole_session_blocks_nothing(

@@ -15,17 +15,12 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 from pytestqt.qtbot import QtBot
 
+from tests.ui.contrast import faint_shapes, faint_texts
 from tests.ui.desk_walk import spoil_one, walk_desk
 from tests.ui.editing import OpenEditor
 from tests.ui.fakes import FakeWorld, Make
-from tests.ui.painted import (
-    cut_texts,
-    faint_shapes,
-    faint_texts,
-    low_texts,
-    painted_by,
-    small_texts,
-)
+from tests.ui.legible import cut_texts, low_texts, small_texts
+from tests.ui.painted import painted_by
 from tests.ui.test_desk import folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_every_page import (
     DESK_PX,

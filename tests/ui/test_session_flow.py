@@ -23,6 +23,7 @@ from tracker.eyes.in_use import eye_in_use
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
 from ui.session_flow import COUNTDOWN_S, Director, Dose, Phase
+from ui.session_state import TROUBLES
 
 
 @pytest.fixture
@@ -247,7 +248,7 @@ def test_the_eye_targets_jump_with_the_beat(fake: FakeWorld, live: Director) -> 
 
 @pytest.mark.parametrize(
     "state",
-    ["no_camera", "busy", "perhaps_busy", "no_permission", "unplugged", "hanging", "failed"],
+    sorted(TROUBLES),
 )
 def test_each_trouble_is_kept_and_goes_when_pictures_come(
     fake: FakeWorld, live: Director, state: str

@@ -70,6 +70,7 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
         "no_camera",
         "busy",
         "perhaps_busy",
+        "perhaps_forbidden",
         "no_permission",
         "unplugged",
         "hanging",

@@ -1,30 +1,27 @@
-"""Cameras: which there are, why one can't be used, and the newest picture.
+"""Cameras: which there are, and why one can't be used.
 
-No camera is needed: device trees, system calls and captures are made up. What
+No camera is needed: device trees and system calls are made up. What
 real drivers answer was never seen by these tests.
 """
 
 from __future__ import annotations
 
 import errno
-import itertools
 import os
 import struct
 import sys
-import threading
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from multiprocessing.connection import Connection
 from pathlib import Path
-from typing import Any
 
-import numpy as np
 import pytest
 
-from tracker.vision import cameras, capture
+from tracker.vision import cameras
 from tracker.vision.cameras import DeviceTree
-from tracker.vision.capture import CameraFeed, Patience
 from tracker.vision.messages import CameraSource, SourceState
+from ui import words
+from ui.commands.camera import TO_DO
 
 pytestmark = pytest.mark.alone
 
@@ -166,7 +163,7 @@ def test_a_device_that_gives_no_pictures(tree: DeviceTree) -> None:
     [
         ("win32", "", SourceState.no_camera, SourceState.perhaps_busy),
         ("win32", "Webcam", SourceState.perhaps_busy, SourceState.perhaps_busy),
-        ("darwin", "Webcam", SourceState.perhaps_busy, SourceState.perhaps_busy),
+        ("darwin", "Webcam", SourceState.perhaps_forbidden, SourceState.perhaps_forbidden),
         ("linux", "Webcam", SourceState.failed, SourceState.hanging),
     ],
 )
@@ -176,6 +173,25 @@ def test_what_is_most_likely_where_the_system_says_nothing(
     source = CameraSource(0, name)
     assert cameras.closed_condition(source, platform)[0] is closed
     assert cameras.mute_condition(source, platform)[0] is mute
+
+
+@pytest.mark.parametrize(
+    ("platform", "order"),
+    [
+        ("darwin", ("allow", "cover", "another program")),
+        ("win32", ("another program", "allow", "cover")),
+    ],
+)
+def test_the_likeliest_reason_comes_first(platform: str, order: tuple[str, ...]) -> None:
+    state, told = cameras.mute_condition(CameraSource(0, "Webcam"), platform)
+    places = [told.index(word) for word in order]
+    assert places == sorted(places)
+    if platform == "darwin":
+        said, line = words.WORDS[f"trouble.{state}.do"], TO_DO[state]
+        for text in (said, line):
+            places = [text.lower().index(w) for w in ("allow", "cover", "other program")]
+            assert places == sorted(places)
+        assert "Privacy" in said.split(". ")[0]
 
 
 def _two_then_hang(news: Connection) -> None:
@@ -195,302 +211,3 @@ def test_trying_numbers_survives_a_driver_that_hangs() -> None:
 def test_trying_numbers_without_a_camera_is_silent(capfd: pytest.CaptureFixture[str]) -> None:
     assert cameras._try_indices() == []
     assert capfd.readouterr() == ("", "")
-
-
-# --- reading ------------------------------------------------------------------------------
-
-
-class FakeCapture:
-    """A camera at a rate; fails or hangs from a picture on."""
-
-    def __init__(
-        self,
-        opened: bool = True,
-        rate_hz: float = 200.0,
-        fail_from: int = 10**9,
-        hang: threading.Event | None = None,
-        hang_from: int = 10**9,
-    ) -> None:
-        self._opened, self._rate_hz = opened, rate_hz
-        self._fail_from, self._hang, self._hang_from = fail_from, hang, hang_from
-        self.k = 0
-        self.released = False
-        self.asked: list[tuple[int, float]] = []
-
-    def isOpened(self) -> bool:
-        return self._opened
-
-    def set(self, what: int, value: float) -> None:
-        self.asked.append((what, value))
-
-    def grab(self) -> bool:
-        self.k += 1
-        if self.k >= self._hang_from and self._hang is not None:
-            self._hang.wait(30)
-            return False
-        if self.k >= self._fail_from:
-            return False
-        time.sleep(1 / self._rate_hz)
-        return True
-
-    def retrieve(self) -> tuple[bool, Any]:
-        return True, np.full((120, 160, 3), self.k % 256, np.uint8)
-
-    def release(self) -> None:
-        self.released = True
-
-
-class BlankCapture(FakeCapture):
-    """One whose pictures are of one colour from a picture on, and grainy before."""
-
-    def __init__(self, blank_from: int = 0) -> None:
-        super().__init__()
-        self._blank_from = blank_from
-
-    def retrieve(self) -> tuple[bool, Any]:
-        image = np.zeros((120, 160, 3), np.uint8)
-        image[::2] += self.k < self._blank_from
-        return True, image
-
-
-QUICK = Patience(
-    hanging_s=0.2,
-    open_s=0.5,
-    read_s=0.5,
-    failing_s=0.05,
-    retry_s=0.05,
-    settle_s=0,
-    settle_retry_s=0,
-)
-
-
-def feed_of(
-    *captures: FakeCapture,
-    condition: Callable[[], cameras.Condition | None] = lambda: None,
-    blank_is_none: bool = False,
-) -> CameraFeed:
-    waiting = list(captures)
-
-    def open_with(_: CameraSource) -> FakeCapture:
-        return waiting.pop(0) if len(waiting) > 1 else waiting[0]
-
-    return CameraFeed(
-        CameraSource(0, "Webcam"),
-        capture.clock(),
-        open_with=open_with,
-        condition_of=lambda _: condition(),
-        patience=QUICK,
-        blank_is_none=blank_is_none,
-    )
-
-
-def until(reached: Callable[[], bool], limit_s: float = 5.0) -> None:
-    end_s = time.perf_counter() + limit_s
-    while not reached():
-        assert time.perf_counter() < end_s
-        time.sleep(0.005)
-
-
-def test_newest_picture_wins_and_the_rest_is_counted() -> None:
-    camera = FakeCapture()
-    feed = feed_of(camera)
-    got = []
-    for _ in range(8):
-        frame = feed.get(1.0)
-        assert frame is not None
-        got.append(frame)
-        time.sleep(0.03)  # measuring takes longer than the camera's 5 ms
-    stats = feed.stats()
-    feed.close()
-    assert camera.released
-    # The picture's own number, counted from 1, is that of its frame: nothing old was kept.
-    assert all(f.image[0, 0, 0] == (f.index + 1) % 256 for f in got)
-    missing = sum(b.index - a.index - 1 for a, b in itertools.pairwise(got))
-    assert missing > 8 and stats.dropped >= missing
-    assert np.all(np.diff([f.time_s for f in got]) > 0)
-    assert 60 < stats.rate_hz < 210 and (stats.width_px, stats.height_px) == (160, 120)
-
-
-class Handed:
-    """A camera that gives a picture when it is told to."""
-
-    def __init__(self) -> None:
-        self._given = threading.Semaphore(0)
-        self.k, self.now_s = 0, 0.0
-
-    def give(self, feed: CameraFeed, count: int) -> None:
-        before = feed.stats().frames
-        for _ in range(count):
-            self._given.release()
-        until(lambda: feed.stats().frames == before + count)
-
-    def isOpened(self) -> bool:
-        return True
-
-    def grab(self) -> bool:
-        given = self._given.acquire(timeout=0.02)
-        self.now_s += 0.001 * given
-        return given
-
-    def retrieve(self) -> tuple[bool, Any]:
-        self.k += 1
-        return True, np.full((4, 4, 3), self.k, np.uint8)
-
-    def release(self) -> None: ...
-
-
-def test_a_hitch_loses_no_picture_and_after_a_loss_the_newest_alone_waits(
-    monkeypatch: pytest.MonkeyPatch,
-) -> None:
-    camera = Handed()
-    monkeypatch.setattr(capture, "clock", lambda: camera.now_s)
-    feed = CameraFeed(
-        CameraSource(0, "handed"),
-        0.0,
-        open_with=lambda _: camera,
-        condition_of=lambda _: None,
-        patience=Patience(failing_s=1e9),
-    )
-
-    def waiting() -> list[int]:
-        got = []
-        while (frame := feed.get(0.0)) is not None:
-            got.append(int(frame.image[0, 0, 0]))
-        return got
-
-    camera.give(feed, 2)
-    assert waiting() == [1, 2] and feed.stats().dropped == 0
-    camera.give(feed, 4)
-    assert waiting() == [6] and feed.stats().dropped == 3
-    # Measuring is too slow: a second one that waits would only be later.
-    camera.now_s += 0.9 * capture.CATCH_UP_S
-    camera.give(feed, 2)
-    assert waiting() == [8] and feed.stats().dropped == 4
-    camera.now_s += 1.1 * capture.CATCH_UP_S
-    camera.give(feed, 2)
-    assert waiting() == [9, 10] and feed.stats().dropped == 4
-    camera.give(feed, 1)
-    feed.go_on()
-    assert waiting() == [] and feed.stats().dropped == 5
-    feed.close()
-
-
-def test_states_of_a_camera_that_stops_and_comes_back() -> None:
-    troubles: list[cameras.Condition | None] = [None]
-    feed = feed_of(FakeCapture(fail_from=20), FakeCapture(), condition=lambda: troubles[0])
-    until(lambda: feed.state[0] is SourceState.running)
-    first = feed.get(1.0)
-    troubles[0] = (SourceState.unplugged, "Webcam is gone")
-    until(lambda: feed.state[0] is SourceState.unplugged)
-    troubles[0] = None
-    until(lambda: feed.state[0] is SourceState.running)
-    feed.go_on()
-    later = feed.get(1.0)
-    feed.close()
-    assert first is not None and later is not None
-    assert later.time_s > first.time_s and later.index > first.index
-
-
-def test_busy_then_free() -> None:
-    troubles: list[cameras.Condition | None] = [(SourceState.busy, "Webcam is in use")]
-    feed = feed_of(FakeCapture(), condition=lambda: troubles[0])
-    until(lambda: feed.state == (SourceState.busy, "Webcam is in use"))
-    assert feed.get(0.05) is None
-    troubles[0] = None
-    until(lambda: feed.get(0.1) is not None)
-    feed.close()
-
-
-def test_camera_that_hangs_while_it_is_read() -> None:
-    free = threading.Event()
-    feed = feed_of(FakeCapture(hang=free, hang_from=5))
-    until(lambda: feed.state[0] is SourceState.running)
-    until(lambda: feed.state[0] is SourceState.hanging)
-    assert not feed.stuck
-    until(lambda: feed.stuck)
-    free.set()
-    feed.close()
-
-
-def test_camera_that_hangs_while_it_opens() -> None:
-    free = threading.Event()
-
-    def open_with(_: CameraSource) -> FakeCapture:
-        free.wait(30)
-        return FakeCapture(opened=False)
-
-    feed = CameraFeed(
-        CameraSource(0), 0.0, open_with=open_with, condition_of=lambda _: None, patience=QUICK
-    )
-    assert feed.state[0] is SourceState.opening
-    until(lambda: feed.state == (SourceState.hanging, "camera 0 takes long to open"))
-    until(lambda: feed.stuck)
-    free.set()
-    feed.close()
-
-
-def test_camera_that_opens_and_gives_nothing() -> None:
-    feed = feed_of(FakeCapture(fail_from=0))
-    until(lambda: feed.state[0] not in (SourceState.opening, SourceState.running))
-    assert feed.state == cameras.mute_condition(CameraSource(0, "Webcam"))
-    feed.close()
-
-
-@pytest.mark.parametrize("blank_is_none", [True, False])
-def test_camera_that_gives_pictures_of_one_colour(blank_is_none: bool) -> None:
-    """As one that another program has does on Windows; where it doesn't, it is a dark picture."""
-    feed = feed_of(BlankCapture(), blank_is_none=blank_is_none)
-    if blank_is_none:
-        until(lambda: feed.state[0] not in (SourceState.opening, SourceState.running))
-        assert feed.state == cameras.mute_condition(CameraSource(0, "Webcam"))
-        assert feed.get(0.05) is None
-    else:
-        until(lambda: feed.get(0.1) is not None)
-    feed.close()
-
-
-def test_a_camera_that_goes_dark_later_goes_on() -> None:
-    feed = feed_of(BlankCapture(blank_from=5), blank_is_none=True)
-    until(lambda: feed.stats().frames > 20)
-    assert feed.state[0] is SourceState.running
-    feed.close()
-
-
-def test_library_that_raises_is_a_failure_in_one_line() -> None:
-    def open_with(_: CameraSource) -> FakeCapture:
-        raise RuntimeError("no such thing\nat line 7")
-
-    feed = CameraFeed(
-        CameraSource(0), 0.0, open_with=open_with, condition_of=lambda _: None, patience=QUICK
-    )
-    until(lambda: feed.state[0] is SourceState.failed)
-    assert feed.state[1] == "camera 0: no such thing"
-    feed.close()
-
-
-def test_a_camera_just_let_go_by_another_process_is_not_called_busy_at_once() -> None:
-    patience = Patience(settle_s=0.4, settle_retry_s=0.05, retry_s=0.05)
-    feed = CameraFeed(
-        CameraSource(0),
-        0.0,
-        open_with=lambda _: FakeCapture(),
-        condition_of=lambda _: (SourceState.busy, "in use"),
-        patience=patience,
-    )
-    time.sleep(0.15)
-    assert feed.state[0] is SourceState.opening
-    until(lambda: feed.state[0] is SourceState.busy)
-    feed.close()
-
-
-def test_compressed_pictures_are_asked_for_before_the_size() -> None:
-    import cv2
-
-    camera = FakeCapture()
-    capture.settings(camera, CameraSource(0, width=1280, height=720, rate_hz=30))
-    order = [what for what, _ in camera.asked]
-    assert order[0] == cv2.CAP_PROP_FOURCC
-    assert order.index(cv2.CAP_PROP_FRAME_WIDTH) > 0
-    assert (cv2.CAP_PROP_BUFFERSIZE, 1) in camera.asked
-    backends = {capture.backend(p) for p in ("linux", "darwin", "win32")}
-    assert backends == {cv2.CAP_V4L2, cv2.CAP_AVFOUNDATION, cv2.CAP_MSMF}

@@ -261,7 +261,7 @@ class AwayFinder:
         speed = (way - before[-1][1]) / (last_s - before[-1][0]) if before else 0.0
         # Going away by a hand's breadth in a second; and lost somewhere in the next tenth.
         going = speed >= GOING_MM_S
-        deep = way + STOPS_S * speed
+        deep = way + STOPS_S * max(speed, 0.0)
         way += 0.1 * max(speed, 0.0)
         out: list[Turn] = []
         if self._away and not self._back:
@@ -271,7 +271,8 @@ class AwayFinder:
         elif going and lost_mm is not None and not self._away and way >= lost_mm:
             self._away = self._unseen = True
             self._top, self._top_at = way, len(self._rows) - 1
-        if self._unseen and going:
+        if self._unseen:
+            # Lost once more, going on or not: it was as deep as where it was seen last.
             self._deep = max(self._deep, deep)
         self._past.clear()
         return out

@@ -14,6 +14,7 @@ from math import isfinite, nan
 from statistics import median
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
@@ -102,6 +103,13 @@ class TurningRule:
 
 #: Swings from which the usual one is taken.
 USUAL_OF = 7
+#: A turn stays in its middle where it is slower than this share of its mean speed, for so long and
+#: for such a share of its time, with so much of its way before and after. On a sine the slowest
+#: end of what the cubic is fitted to has half of the mean speed, on a smooth reach as well.
+STAY_SPEED = 0.2
+STAY_S = 0.2
+STAY_TIME = 0.2
+STAY_WAY = 0.2
 
 
 class TurningFinder:
@@ -294,6 +302,8 @@ def peak_speed(times_s: Array, values_deg: Array) -> float:
     a pause before nor one after the turn moves it, and its steepest slope is far
     less raised by noise than the largest of many noisy speeds. On a sine that
     range is +-64 degrees of phase, over which the cubic under-reads by 0.6 %.
+    Where a turn stands still or goes back in its middle, no cubic is like it: then it
+    is the faster of what lies before and what comes after.
 
     Parameters
     ----------
@@ -319,6 +329,12 @@ def peak_speed(times_s: Array, values_deg: Array) -> float:
     tau = times_s[lo:hi]
     if len(tau) < 4 or (np.diff(tau).max() > 0.3 * (tau[-1] - tau[0]) + 1e-9 and len(tau) > 5):
         return nan
+    stay = _stay(tau, done[lo:hi])
+    if stay is not None:
+        before, after = slice(lo + stay[0] + 1), slice(lo + stay[1], None)
+        parts = [peak_speed(times_s[k], values_deg[k]) for k in (before, after)]
+        if not all(np.isnan(parts)):
+            return float(np.nanmax(parts))
     middle = 0.5 * (tau[0] + tau[-1])
     half = max(0.5 * (tau[-1] - tau[0]), 1e-9)
     u = (tau - middle) / half
@@ -329,3 +345,24 @@ def peak_speed(times_s: Array, values_deg: Array) -> float:
     slopes = [abs(3 * d3 * x * x + 2 * d2 * x + d1) for x in candidates]
     steepest = slopes[-1] if len(slopes) == 3 else max(slopes)
     return float(steepest / half)
+
+
+def _stay(times_s: Array, done: Array) -> tuple[int, int] | None:
+    """First and last sample of the slowest stretch of a turn's middle where it stays, if it does.
+
+    ``done`` is the share of the way that is done at each time.
+    """
+    lasts_s = times_s[-1] - times_s[0]
+    steps = max(STAY_S, STAY_TIME * lasts_s) / (lasts_s / (len(times_s) - 1))
+    count = max(int(np.ceil(steps)) + 1, 4)
+    if count > len(times_s) - 2:
+        return None
+    at = sliding_window_view(times_s, count)
+    way = sliding_window_view(done, count)
+    off = at - at.mean(axis=1, keepdims=True)
+    slopes = (off * way).sum(axis=1) / (off * off).sum(axis=1)
+    middle = way.mean(axis=1)
+    slopes[(middle < STAY_WAY) | (middle > 1.0 - STAY_WAY)] = np.inf
+    first = int(slopes.argmin())
+    mean = (done[-1] - done[0]) / lasts_s
+    return (first, first + count - 1) if slopes[first] < STAY_SPEED * mean else None

@@ -14,7 +14,6 @@ import multiprocessing
 import os
 import struct
 import sys
-from collections import defaultdict
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection
@@ -189,9 +188,6 @@ def condition(source: CameraSource) -> Condition | None:
     return DeviceTree().condition(source) if sys.platform == "linux" else None
 
 
-_SYSTEMS = defaultdict(lambda: "the system", win32="Windows", darwin="macOS")
-
-
 def closed_condition(source: CameraSource, platform: str = sys.platform) -> Condition:
     """What it most likely means that a camera could not be opened.
 
@@ -204,23 +200,33 @@ def closed_condition(source: CameraSource, platform: str = sys.platform) -> Cond
         return SourceState.failed, f"{name} gives no picture in a form that is understood"
     if not source.name:
         return SourceState.no_camera, "no camera could be opened"
-    why = f"another program has it, perhaps, or {_SYSTEMS[platform]} doesn't allow it"
-    return SourceState.perhaps_busy, f"{name} could not be opened; {why}"
+    return _unsaid(f"{name} could not be opened", platform)
 
 
 def mute_condition(source: CameraSource, platform: str = sys.platform) -> Condition:
     """What it most likely means that a camera was opened but never gave a picture.
 
     On Windows and macOS nothing tells a camera that another program has from one that may not
-    be used or whose cover is shut, so all three are said. Never tried on such machines.
+    be used or whose cover is shut, so all three are said, the likeliest first. Never tried on
+    such machines.
     """
     name = _called(source)
     if platform == "linux":
         return SourceState.hanging, f"{name} gives no pictures"
-    why = (
-        f"another program has it, perhaps, {_SYSTEMS[platform]} doesn't allow it, or it is covered"
-    )
-    return SourceState.perhaps_busy, f"{name} gives no pictures; {why}"
+    return _unsaid(f"{name} gives no pictures", platform)
+
+
+def _unsaid(what: str, platform: str) -> Condition:
+    """Where the system doesn't say why: on macOS programs share a camera, but must be allowed to.
+
+    Neither was tried; the second is from memory.
+    """
+    if platform == "darwin":
+        why = "macOS doesn't allow it, perhaps, it is covered, or another program has it"
+        return SourceState.perhaps_forbidden, f"{what}; {why}"
+    system = "Windows" if platform == "win32" else "the system"
+    why = f"another program has it, perhaps, {system} doesn't allow it, or it is covered"
+    return SourceState.perhaps_busy, f"{what}; {why}"
 
 
 def gives_blank_ones(platform: str = sys.platform) -> bool:

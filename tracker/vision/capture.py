@@ -44,13 +44,15 @@ class Patience:
 
     ``hanging_s`` without a picture or an answer is said to be hanging; an
     opening or a reading that takes longer than its limit is given up. Windows
-    opens some cameras in half a minute (opencv#17687).
+    opens some cameras in half a minute (opencv#17687). Many cameras wake with black
+    pictures: ``blank_s`` of nothing but such ones, and it is opened anew (own choice).
     """
 
     hanging_s: float = 2.0
     open_s: float = 32.0 if sys.platform == "win32" else 12.0
     read_s: float = 6.0
     failing_s: float = 0.5
+    blank_s: float = 8.0
     retry_s: float = 1.0
     #: A camera that another process has just let go of may be refused for a moment.
     settle_s: float = 0.8
@@ -112,6 +114,15 @@ def try_index(index: int) -> tuple[int, int] | None:
         return int(image.shape[1]), int(image.shape[0])
     finally:
         capture.release()
+
+
+def one_colour(image: Any) -> bool:
+    """Whether a picture has one colour all over: even in the dark a real camera's are grainy.
+
+    A few of its pixels tell the others at once; all are compared only where those are equal.
+    """
+    some = image[::16, ::16]
+    return bool((some == image[0, 0]).all() and (image == image[0, 0]).all())
 
 
 class CameraFeed:
@@ -250,6 +261,7 @@ class CameraFeed:
     def _read(self, capture: CaptureLike) -> bool:
         """Read until reading fails for a while; whether there was any picture."""
         gave, good_s = False, clock()
+        blank_since_s: float | None = None
         while not self._closing.is_set():
             self._call = ("read", clock())
             good = capture.grab()
@@ -258,10 +270,17 @@ class CameraFeed:
             if good:
                 good, image = capture.retrieve()
             self._call = None
-            if good and not gave and self._blank_is_none and image is not None:
-                # Even in the dark a real camera's pictures are grainy.
-                good = image.min() != image.max()
-            if good and image is not None:
+            good = good and image is not None
+            if good and not gave and self._blank_is_none and one_colour(image):
+                # It answers, and may only be slow to wake.
+                good_s = now
+                blank_since_s = now if blank_since_s is None else blank_since_s
+                if now - blank_since_s > self._patience.hanging_s:
+                    self._state = cameras.mute_condition(self._source)
+                if now - blank_since_s > self._patience.blank_s:
+                    break
+                self._closing.wait(0.01)
+            elif good:
                 gave, good_s = True, now
                 self._publish(now, image)
             elif now - good_s > self._patience.failing_s:

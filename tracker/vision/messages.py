@@ -52,6 +52,8 @@ class SourceState(StrEnum):
     busy = "busy"
     #: Where the system does not say why: it is there, and gives nothing.
     perhaps_busy = "perhaps_busy"
+    #: The same where a permission is the likeliest to be missing (macOS).
+    perhaps_forbidden = "perhaps_forbidden"
     no_permission = "no_permission"
     unplugged = "unplugged"
     hanging = "hanging"

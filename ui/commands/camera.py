@@ -24,6 +24,8 @@ from tracker.vision.messages import (
 PATIENCE_S = 35.0
 #: Not said before a camera has had so long: it may only be slow to wake.
 SETTLE_S = 3.0
+#: The same of one whose pictures are blank, as those of many are at first.
+BLANK_S = 7.0
 
 #: State -> what to do about it.
 TO_DO = {
@@ -32,6 +34,10 @@ TO_DO = {
     SourceState.perhaps_busy: (
         "end any other program that shows pictures (a video call, a browser page), allow this "
         "program to use the camera, and open its cover; then try again"
+    ),
+    SourceState.perhaps_forbidden: (
+        "allow this program, or the terminal it runs in, to use the camera, open its cover, and "
+        "end any other program that shows pictures; then try again"
     ),
     SourceState.no_permission: "allow this program, or the terminal it runs in, to use the camera",
     SourceState.unplugged: "plug it in again, in another socket if it happens often",
@@ -126,7 +132,8 @@ def _try(camera: CameraSource, seconds: float, measurer: Any, make_service: Any)
             if state is SourceState.failed or past_s > PATIENCE_S + seconds:
                 break
             settled = state in TO_DO and state is not SourceState.hanging
-            if settled and not samples and past_s > SETTLE_S:
+            perhaps = state in (SourceState.perhaps_busy, SourceState.perhaps_forbidden)
+            if settled and not samples and past_s > (BLANK_S if perhaps else SETTLE_S):
                 break
             time.sleep(0.01)
         return Trial(camera, state, detail, service.stats, samples)

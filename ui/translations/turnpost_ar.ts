@@ -10060,6 +10060,16 @@
             <translation>أغلق البرنامج الآخر. وفي مكالمة الفيديو، أوقف الفيديو هناك وشارك هذه النافذة. وللوقوف تحتاج عندئذ إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك. وإن لم يكن هذا هو السبب، فافتح غطاء الكاميرا، أو اسمح بالكاميرا في إعدادات حاسوبك ضمن الخصوصية.</translation>
         </message>
         <message>
+            <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>
+            <comment>trouble.perhaps_forbidden</comment>
+            <translation>لا تعطي الكاميرا صورة. ربما لا يُسمح لبرنامج Turnpost باستخدامها.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
+            <comment>trouble.perhaps_forbidden.do</comment>
+            <translation>اسمح بالكاميرا في الإعدادات ضمن «الخصوصية». وإن كانت مسموحًا بها، فافتح غطاءها أو أغلق البرامج الأخرى.</translation>
+        </message>
+        <message>
             <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>القياس يبدأ من جديد.</translation>

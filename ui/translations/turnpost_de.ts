@@ -10060,6 +10060,16 @@
             <translation>Schließen Sie das andere Programm. In einem Videogespräch: Schalten Sie dort Ihr Video aus und teilen Sie dieses Fenster. Zum Stehen brauchen Sie dann eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt. Wenn es das nicht ist: Öffnen Sie die Abdeckung der Kamera, oder erlauben Sie die Kamera in den Einstellungen Ihres Computers unter Datenschutz.</translation>
         </message>
         <message>
+            <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>
+            <comment>trouble.perhaps_forbidden</comment>
+            <translation>Die Kamera gibt kein Bild. Vielleicht darf Turnpost sie nicht benutzen.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
+            <comment>trouble.perhaps_forbidden.do</comment>
+            <translation>Erlauben Sie die Kamera in den Einstellungen unter „Datenschutz“. Wenn sie erlaubt ist: Öffnen Sie ihre Abdeckung, oder schließen Sie andere Programme.</translation>
+        </message>
+        <message>
             <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>Die Messung startet neu.</translation>

@@ -10060,6 +10060,16 @@
             <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces a alguien que le ayude en la habitación, o un segundo aparato que le muestre. Si no es eso, abra la tapa de la cámara o permita la cámara en los ajustes de su ordenador, en Privacidad.</translation>
         </message>
         <message>
+            <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>
+            <comment>trouble.perhaps_forbidden</comment>
+            <translation>La cámara no da imagen. Quizá Turnpost no tenga permiso para usarla.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings under Privacy. If it is allowed, open its cover, or close other programs.</source>
+            <comment>trouble.perhaps_forbidden.do</comment>
+            <translation>Permita la cámara en los ajustes, en «Privacidad». Si ya está permitida, abra su tapa o cierre otros programas.</translation>
+        </message>
+        <message>
             <source>It starts to measure again.</source>
             <comment>trouble.restarting</comment>
             <translation>La medición está empezando de nuevo.</translation>
