@@ -148,6 +148,7 @@ FLAGS: dict[str, str] = {
     "from_clips": "made from clips",
     "first_try": "a try of the program, not practice",
     "reported": "reported by the patient, not seen",
+    "count_lost": "camera gone for some of it",
     "gaze_not_fitted": "line of sight not fitted",
     "coarse_picture": "picture too coarse",
     "low_frame_rate": "low frame rate",
