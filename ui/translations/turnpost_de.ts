@@ -1227,6 +1227,11 @@
             <translation>abgebrochen (Programm oder Computer)</translation>
         </message>
         <message>
+            <source>camera gone for some of it</source>
+            <comment>camera gone for some of it</comment>
+            <translation>Kamera war zeitweise weg</translation>
+        </message>
+        <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
             <translation>Aufholsakkaden unter 2 Grad, und wie schnell irgendeine davon ist</translation>
@@ -2352,6 +2357,11 @@
             <translation>die Kamera zählt diese Übung in dieser Version nicht</translation>
         </message>
         <message>
+            <source>the camera was gone for a while: what was done then is missing in its count</source>
+            <comment>the camera was gone for a while: what was done then is missing in its count</comment>
+            <translation>die Kamera war eine Zeit lang weg: was in dieser Zeit gemacht wurde, fehlt in ihrer Zählung</translation>
+        </message>
+        <message>
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>die Höhe des Stuhls: die Tabelle gilt nur für 43 cm und gekreuzte Arme</translation>
@@ -2970,6 +2980,21 @@
             <translation>Anzahl</translation>
         </message>
         <message>
+            <source>I don't know</source>
+            <comment>ask.own_count.unknown</comment>
+            <translation>Ich weiß es nicht</translation>
+        </message>
+        <message>
+            <source>no number chosen yet</source>
+            <comment>ask.own_count.unset</comment>
+            <translation>noch keine Zahl gewählt</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, at arm's length from the screen, about {cm} cm.</source>
+            <comment>ask.place.arm</comment>
+            <translation>Setzen Sie sich auf einen festen Stuhl, eine Armlänge vom Bildschirm entfernt, etwa {cm} cm.</translation>
+        </message>
+        <message>
             <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
             <comment>ask.place.backdrop</comment>
             <translation>Auf dem Bildschirm bewegen sich gleich Streifen. Davon kann Ihnen schwindlig oder übel werden. Jede Taste hält es sofort an.</translation>
@@ -2993,6 +3018,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
+        </message>
+        <message>
+            <source>Move your chair closer again, about {cm} cm from the screen.</source>
+            <comment>ask.place.closer</comment>
+            <translation>Rücken Sie mit dem Stuhl wieder näher heran, etwa {cm} cm vom Bildschirm entfernt.</translation>
         </message>
         <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
@@ -7795,9 +7825,9 @@
             <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
-            <source>The camera counts again. Press Done when you have done them all.</source>
+            <source>The camera is back. Keep counting for yourself, then press Done.</source>
             <comment>lost.again</comment>
-            <translation>Die Kamera zählt wieder. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
+            <translation>Die Kamera geht wieder. Zählen Sie selbst weiter, dann drücken Sie „Fertig“.</translation>
         </message>
         <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>
