@@ -327,10 +327,16 @@ def test_nothing_is_told_where_little_was_seen(begin: Begin) -> None:
     assert person.director.set_told == ()
 
 
-def test_who_does_not_know_says_so(begin: Begin, fake: FakeWorld) -> None:
-    person = seated(begin, "shoulders-back")
+@pytest.mark.parametrize("percent", [100, 200])
+def test_who_does_not_know_says_so(begin: Begin, fake: FakeWorld, percent: int) -> None:
+    def sized(plan: Plan) -> Person:
+        return begin(plan, percent=percent)
+
+    person = seated(sized, "shoulders-back")
     lost_and_back(person, 2.0, 4.0)
     person.choose("Done")
+    keep(person.window, f"pages/own-count-{percent}")
+    assert not cut_in(person.window)
     person.choose("I don't know")
     assert isinstance(person.director.task, Wait)
     answers = fake.recordings[-1].journal.content().of("answer")
