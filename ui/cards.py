@@ -210,7 +210,8 @@ def after_set_card(
     if first is None:
         first = 0 if entry is None else asked_of(entry).repetitions or 0
     unknown = Option(words.say("ask.own_count.unknown"))
-    return Card(title, options=(go_on, unknown), count=range(MAX_COUNT + 1), first=first)
+    how = (words.say("ask.own_count.how"),)
+    return Card(title, how, options=(go_on, unknown), count=range(MAX_COUNT + 1), first=first)
 
 
 def today_card(task: ShowToday, plan: Plan, week: int) -> Card:

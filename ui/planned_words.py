@@ -182,6 +182,7 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.arm.both": QT_TRANSLATE_NOOP("turnpost", "Both, in turn"),
     "ask.arm.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
+    "ask.own_count.how": QT_TRANSLATE_NOOP("turnpost", "Press + and − until your number is there."),
     "ask.own_count.unset": QT_TRANSLATE_NOOP("turnpost", "no number chosen yet"),
     "ask.own_count.unknown": QT_TRANSLATE_NOOP("turnpost", "I don't know"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),

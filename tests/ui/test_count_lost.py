@@ -260,6 +260,19 @@ def test_nobody_does_more_than_is_asked_for(
     assert "own_count" in person.director.task.questions
 
 
+def test_two_more_is_never_said_of_a_count_with_a_gap(
+    begin: Begin, fake: FakeWorld, voice: Voice
+) -> None:
+    # A head ahead of its beat: the camera comes to ten of twelve before the gap's share ends it.
+    person = seated(begin, "turns-on-target", tempo_bpm=40.0)
+    start_s = lost_and_back(person, 6.5, 2.25)
+    while isinstance(person.director.task, DoSet) and fake.service.time_s < start_s + 40.0:
+        turning_on(person, 0.5, start_s)
+    assert fake.recordings[-1].repetitions == 11
+    assert isinstance(person.director.task, AskAfterSet)
+    assert words.say("say.two_left") not in voice.texts
+
+
 def test_without_a_gap_two_more_is_said(begin: Begin, fake: FakeWorld, voice: Voice) -> None:
     person = seated(begin, "turns-on-target", tempo_bpm=60.0)
     turning_on(person, 23.0, fake.service.time_s)

@@ -2975,6 +2975,11 @@
             <translation>كم مرة فعلت؟</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>اضغط + و − حتى يظهر عددك.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>العدد</translation>

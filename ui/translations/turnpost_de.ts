@@ -2975,6 +2975,11 @@
             <translation>Wie viele haben Sie gemacht?</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>Drücken Sie + und −, bis Ihre Zahl dasteht.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>Anzahl</translation>

@@ -2975,6 +2975,11 @@
             <translation>¿Cuántas hizo?</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>Pulse + y − hasta que aparezca su número.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>Cantidad</translation>
