@@ -196,7 +196,7 @@ class Window(QWidget):
         """The part of the screen that targets may be drawn on."""
         live = self.director.phase in LIVE_PHASES
         field = self.fields.practice if live else self.fields.setup
-        return self.fields.extent_of(field, self.director.distance_mm)
+        return self.fields.extent_of(field, self.director.drawn_distance_mm)
 
     def extent_of_set(self, exercise: str) -> FieldExtent:
         """The same for a set that is still to come, whose page isn't shown yet."""
@@ -204,7 +204,7 @@ class Window(QWidget):
         assert isinstance(page, PracticePage)
         if self.stack.currentWidget() is not page:
             page.prepare(exercise, self.stack.size())
-        return self.fields.extent_of(page.field, self.director.distance_mm)
+        return self.fields.extent_of(page.field, self.director.drawn_distance_mm)
 
     # --- time ---
 
@@ -279,7 +279,7 @@ class Window(QWidget):
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
             self.header.make_room()
-        self.fields.measure(director.distance_mm)
+        self.fields.measure(director.drawn_distance_mm)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
 
     # --- commands ---

@@ -10,7 +10,7 @@ from math import inf
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.asked import Asked, asked_of
+from tracker.plan.asked import Asked, asked_of, seat_mm
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan
 from tracker.plan.rules import minutes_of
@@ -39,6 +39,8 @@ from ui.manner import care_keys, form_of, how_of, other_posture
 
 #: More of what the camera doesn't see would be too much to read before a set.
 UNSEEN_MOST = 2
+#: From an adult's eyes to the hand of an arm held out, about (common practice).
+ARM_MM = (600.0, 800.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +68,7 @@ class Card:
     count
         Numbers to choose from, where a number is asked for.
     first
-        The number that stands there at first: what was asked for.
+        The number that choosing begins at; none stands there until one is chosen.
     until_s
         When it is over by itself, on the session's clock.
     runs
@@ -126,7 +128,8 @@ def card_of(
             return _question(task, plan, can_sound=can_sound, can_speak=can_speak)
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
-            return _prepare(asked, plan, lead, setup_first, heard=sounds != "silence", still=still)
+            place = place_of(asked, plan, task.chair_mm)
+            return _prepare(asked, place, lead, setup_first, heard=sounds != "silence", still=still)
         case DoSet(asked=asked) if asked is not None:
             return Card(
                 words.say(f"exercise.{asked.exercise.id}"),
@@ -190,8 +193,13 @@ def _pause(task: Wait | Settle | Rest, plan: Plan) -> Card:
             return Card(words.say("ask.rest"), (name,), options=(go_on,), until_s=task.until_s)
 
 
-def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
-    """Card of one question after a set of a plan."""
+def after_set_card(
+    task: AskAfterSet, question: str, plan: Plan, counted: int | None = None
+) -> Card:
+    """Card of one question after a set of a plan.
+
+    ``counted`` is what the camera counted, None where it doesn't count.
+    """
     assert question in task.questions
     title = words.say(f"ask.{question}")
     if question in CHOICES:
@@ -203,8 +211,12 @@ def after_set_card(task: AskAfterSet, question: str, plan: Plan) -> Card:
         return _asked("ask.steadied", _yes_no())
     go_on = Option(words.say("ask.go_on"), main=True, act="count")
     entry = next((e for e in plan.entries if e.entry_id == task.entry_id), None)
-    first = 0 if entry is None else asked_of(entry).repetitions or 0
-    return Card(title, options=(go_on,), count=range(MAX_COUNT + 1), first=first)
+    first = counted
+    if first is None:
+        first = 0 if entry is None else asked_of(entry).repetitions or 0
+    unknown = Option(words.say("ask.own_count.unknown"))
+    how = (words.say("ask.own_count.how"),)
+    return Card(title, how, options=(go_on, unknown), count=range(MAX_COUNT + 1), first=first)
 
 
 def today_card(task: ShowToday, plan: Plan, week: int) -> Card:
@@ -273,28 +285,43 @@ def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
     return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
 
 
-def place_of(asked: Asked, plan: Plan) -> tuple[str, dict[str, str]]:
-    """Key of the words for the place that an entry is done at, and the values in them."""
+def place_of(asked: Asked, plan: Plan, chair_mm: float | None = None) -> tuple[str, dict[str, str]]:
+    """Key of the words for the place that an entry is done at, and the values in them.
+
+    ``chair_mm`` is how far from the screen the chair stands by now, None if that isn't known.
+    """
     if "face" not in asked.exercise.needs:
         return "ask.place.walking", {}
     if asked.posture != "sitting":
         return "ask.place.standing", {}
-    seat_mm = max(plan.seat_distance_mm, asked.exercise.seat_mm or 0.0)
-    key = "ask.place.further" if seat_mm > plan.seat_distance_mm else "ask.place.sitting"
-    return key, {"cm": words.number(seat_mm / 10)}
+    here_mm = seat_mm(asked, plan)
+    if here_mm > plan.seat_distance_mm:
+        key = "ask.place.further"
+    elif chair_mm is not None and here_mm < chair_mm:
+        key = "ask.place.closer"
+    else:
+        within = ARM_MM[0] <= here_mm <= ARM_MM[1]
+        key = "ask.place.arm" if within else "ask.place.sitting"
+    return key, {"cm": words.number(here_mm / 10)}
 
 
 def _prepare(
-    asked: Asked, plan: Plan, lead: str, setup_first: bool, *, heard: bool, still: bool
+    asked: Asked,
+    place: tuple[str, dict[str, str]],
+    lead: str,
+    setup_first: bool,
+    *,
+    heard: bool,
+    still: bool,
 ) -> Card:
     exercise = asked.exercise
-    place, values = place_of(asked, plan)
+    where, values = place
     seen = "face" in exercise.needs
     lines = [
         how_of(asked),
         # Nobody hears or sees the beats where a helper reads.
         dose_words(asked, tempo=lead != "reader"),
-        words.say(place, **values),
+        words.say(where, **values),
     ]
     if lead in ("sound", "voice"):
         lines.append(words.say("ask.place.by_voice" if lead == "voice" else "ask.place.by_ear"))

@@ -109,6 +109,12 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.place.sitting": QT_TRANSLATE_NOOP(
         "turnpost", "Sit on a firm chair, about {cm} cm from the screen."
     ),
+    "ask.place.arm": QT_TRANSLATE_NOOP(
+        "turnpost", "Sit on a firm chair, at arm's length from the screen, about {cm} cm."
+    ),
+    "ask.place.closer": QT_TRANSLATE_NOOP(
+        "turnpost", "Move your chair closer again, about {cm} cm from the screen."
+    ),
     "ask.place.further": QT_TRANSLATE_NOOP(
         "turnpost", "Sit further back for this one, on a firm chair, about {cm} cm from the screen."
     ),
@@ -195,6 +201,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.landed.beside": QT_TRANSLATE_NOOP("turnpost", "No, beside it"),
     "ask.landed.not_sure": QT_TRANSLATE_NOOP("turnpost", "Not sure"),
     "ask.own_count": QT_TRANSLATE_NOOP("turnpost", "How many did you do?"),
+    "ask.own_count.how": QT_TRANSLATE_NOOP("turnpost", "Press + and − until your number is there."),
+    "ask.own_count.unset": QT_TRANSLATE_NOOP("turnpost", "no number chosen yet"),
+    "ask.own_count.unknown": QT_TRANSLATE_NOOP("turnpost", "I don't know"),
     "ask.own_count.name": QT_TRANSLATE_NOOP("turnpost", "Count"),
     "ask.wait": QT_TRANSLATE_NOOP("turnpost", "Sit still for a moment"),
     "ask.did": QT_TRANSLATE_NOOP("turnpost", "The camera counted {count}."),

@@ -20,7 +20,7 @@ SAFETY_WORDS: dict[str, object] = {
         "turnpost", "Go on and count for yourself. Press Done when you have done them all."
     ),
     "lost.again": QT_TRANSLATE_NOOP(
-        "turnpost", "The camera counts again. Press Done when you have done them all."
+        "turnpost", "The camera is back. Keep counting for yourself, then press Done."
     ),
     "trouble.silent": QT_TRANSLATE_NOOP("turnpost", "No picture comes from the camera."),
     "trouble.silent.do": QT_TRANSLATE_NOOP(

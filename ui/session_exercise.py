@@ -164,10 +164,16 @@ class ExercisePart(SetupPart):
             self.clip is None
             and live is not None
             and live.goal_repetitions is not None
-            and live.repetitions >= live.goal_repetitions
+            and self._count_to_end >= live.goal_repetitions
         )
         if enough or now_s >= step.to_s:
             self._set_over("finished")
+
+    @property
+    def _count_to_end(self) -> int:
+        """Repetitions that the end of a set goes by."""
+        live = self.live
+        return 0 if live is None else live.repetitions
 
     def _set_over(self, ended: str) -> None:
         """The dose is done: with one exercise the session is over too."""

@@ -3,14 +3,21 @@
 Standing, or with the eyes shut, a set may be stopped without hands, and a fall is noticed:
 both need pictures. Without them such a set doesn't go on, and goes on again only by the
 person's own key. So it is with bends to the floor: the head is low and the eyes are off the
-page, where nothing is read and no key is at hand. Any other set seated with the eyes open
-goes on: the person has the page and the keys, and counts, which is asked for afterwards.
+page, where nothing is read and no key is at hand; and with what is done further back than the
+plan's own seat, where the keys are out of reach. Any other set seated with the eyes open goes
+on: the person has the page and the keys, and counts, which is asked for afterwards.
+
+What was done without the camera is missing in its count for good, so that the set doesn't end
+by that count alone, nor is anything said or shown of it: "Done" ends it. So that nobody does
+more than is asked for, it also ends once the camera's count, and what the tempo leaves room for
+in the time without pictures, come to the dose together.
 """
 
 from __future__ import annotations
 
-from math import nan
+from math import ceil, isfinite, nan
 
+from tracker.plan.asked import seat_mm
 from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
 from tracker.vision.messages import SourceState
@@ -36,12 +43,14 @@ _OVER_BPM, _OVER_S = 180.0, 0.99
 class LostPart(SetPart):
     """Pauses a set that needs the camera for safety once there is none, or has it counted."""
 
-    #: Whether the camera has missed some of this set, so that the person's count is asked for.
-    count_lost = False
     _again_s = nan
     _gone: SourceState | None = None
     _gone_since_s = nan
     _paused_by_camera = False
+    #: How long the set had gone on when the last picture came; and how long before it went on
+    #: without any.
+    _gone_ran_s = nan
+    _missed_s = 0.0
 
     @property
     def camera_gone(self) -> bool:
@@ -57,6 +66,11 @@ class LostPart(SetPart):
     def counts_alone(self) -> bool:
         """Whether the person counts now, because the camera can't."""
         return self.count_lost and self.phase == Phase.exercise and self.camera_gone
+
+    @property
+    def counted_with_gap(self) -> int | None:
+        """What the camera counted of a set that it missed some of; None where it missed nothing."""
+        return self._reps_done if self.count_lost else None
 
     @property
     def again_note(self) -> bool:
@@ -83,14 +97,40 @@ class LostPart(SetPart):
         self._changed()
         return True
 
+    @property
+    def _count_to_end(self) -> int:
+        """The camera's count, with what may have been done while it was gone: rather too many.
+
+        At one's own pace the usual length of a repetition stands for the tempo.
+        """
+        counted, entry = super()._count_to_end, self.entry
+        if not self.count_lost or entry is None or not entry.repetitions:
+            return counted
+        # Two beats are one repetition; a tempo that rises leaves most room at its end.
+        tempo, one_s = entry.tempo_bpm, entry.exercise.repetition_s
+        if tempo is not None:
+            one_s = 2 * 60.0 / (max(tempo) if isinstance(tempo, tuple) else tempo)
+        missed_s = self._missed_s + (0.0 if self._gone is None else self._gap_s)
+        return counted + ceil(missed_s / one_s - 1e-6)
+
+    @property
+    def _gap_s(self) -> float:
+        """How long the set has gone on since the last picture."""
+        since_s = self.set_ran_s - self._gone_ran_s
+        return max(since_s, 0.0) if isfinite(since_s) else 0.0
+
     def _note_source(self, state: SourceState) -> None:
         """The source's state is another: one trouble after another counts as one."""
         if state in _GONE:
             if self._gone is None:
                 self._gone_since_s = self.now_s
+                unseen_s = self.now_s - self._news_s
+                self._gone_ran_s = self.set_ran_s - (max(unseen_s, 0) if isfinite(unseen_s) else 0)
             self._gone = state
         elif state is SourceState.running:
             was, self._gone = self._gone, None
+            if was is not None:
+                self._missed_s += self._gap_s
             if was is not None and self.paused_by_camera:
                 self._say((Grave.edge, 0), "lost.back")
             elif was is not None and self.count_lost and self.phase == Phase.exercise:
@@ -99,10 +139,12 @@ class LostPart(SetPart):
 
     def _needs_camera(self) -> bool:
         """Whether the set relies on the camera for a stop without hands, or on a look at it."""
-        entry = self.entry
+        entry, plan = self.entry, self.plan
         if entry is None or not is_seen(entry):
             return False
-        return self.by_ear or entry.exercise.channel == _BENDS
+        # Further back than usual the keys are out of reach.
+        far = plan is not None and seat_mm(entry, plan) > plan.seat_distance_mm
+        return self.by_ear or far or entry.exercise.channel == _BENDS
 
     def _look_for_camera(self) -> None:
         """Pause a set, or the countdown back to it, that must not go on without pictures."""
@@ -161,6 +203,11 @@ class LostPart(SetPart):
     def _count_down(self, task: CountDown) -> None:
         self._paused_by_camera = self.count_lost = False
         super()._count_down(task)
+        self._missed_s, self._gone_ran_s = 0.0, 0.0
+
+    def _say_two_left(self, goal: int | None, done: int) -> None:
+        if not self.count_lost:
+            super()._say_two_left(goal, done)
 
     def lost_words(self) -> tuple[str, str]:
         """What is to be read in such a pause: what to do at once, and about the camera."""

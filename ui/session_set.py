@@ -38,6 +38,9 @@ _CALLED_AGAIN_S = 10.0
 class SetPart(PlacePart):
     """Begins, holds and ends the set that the plan asks for."""
 
+    #: Whether the camera has missed some of this set, so that the person's count is asked for.
+    count_lost = False
+
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
         self._set_clock = SetClock()
@@ -148,7 +151,7 @@ class SetPart(PlacePart):
         assert entry is not None and conductor is not None
         left = None
         if entry.repetitions is not None:
-            left = max(entry.repetitions - self._reps_done, 0)
+            left = max(entry.repetitions - self._count_to_end, 0)
         left_s = self._set_clock.left_s(self.now_s)
         if left == 0 or left_s <= 0:
             self.set_done()
@@ -194,14 +197,14 @@ class SetPart(PlacePart):
         """Keep what will be told of the set that goes on."""
         live = self.live
         if live is not None and self._set_clock.runs:
-            self._told_of.take(live)
+            self._told_of.take(live, self.set_ran_s, measured=not self.not_measured)
 
     def _end_step(self) -> None:
         """No more of the set is asked for; the conductor tells the recording."""
         self._world.beats.stop()
         self._watch_body(None)
         now_s, entry = self.now_s, self.entry
-        if entry is not None and entry.exercise.counted:
+        if entry is not None and entry.exercise.counted and not self.count_lost:
             self.set_told = self._told_of.lines(self._reps_done, entry.repetitions)
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))

@@ -231,6 +231,14 @@ class SessionState:
         return believable_distance_mm(self._rest_distance_mm - moved)
 
     @property
+    def drawn_distance_mm(self) -> float:
+        """Distance that what is drawn has its size for: fixed for a set, as its places are.
+
+        Else a count, and the target with it, would grow and shrink as the head moves.
+        """
+        return self._rest_distance_mm if self.phase in LIVE_PHASES else self.distance_mm
+
+    @property
     def not_measured(self) -> str:
         """Why nothing is measured now (a key of the words), empty if it is."""
         if self.source in (SourceState.restarting, SourceState.silent):

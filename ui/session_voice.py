@@ -156,7 +156,7 @@ class VoicePart(ClockPart):
         if isinstance(task, Prepare) and task.asked is not None:
             name = f"exercise.{task.asked.exercise.id}"
             assert self.plan is not None
-            place, values = place_of(task.asked, self.plan)
+            place, values = place_of(task.asked, self.plan, task.chair_mm)
             to_stop = stop_key(task.asked)
             keys = [name, place, *([to_stop] if to_stop else [])]
             self._say((Grave.place, 0), *keys, **values)

@@ -9,6 +9,8 @@ from __future__ import annotations
 from math import isfinite
 
 from tracker.motion.turning import Turn
+from tracker.session.figures import tempo
+from tracker.session.flags import LOW_MEASURED
 from tracker.session.live import LiveState
 from ui import words
 
@@ -28,16 +30,34 @@ class SetTold:
     def __init__(self, channel: str = "") -> None:
         self._channel = channel
         self._turns: dict[str, Turn] = {}
-        self._tempo_bpm: float | None = None
+        self._all: list[Turn] = []
+        self._ran_s = self._seen_s = 0.0
 
-    def take(self, live: LiveState) -> None:
-        """Take the state of the set as it goes on."""
-        if live.last_turn is not None:
-            self._turns[live.last_turn.side] = live.last_turn
-        self._tempo_bpm = live.tempo_bpm or self._tempo_bpm
+    def take(self, live: LiveState, ran_s: float, *, measured: bool) -> None:
+        """Take the state of the set as it goes on.
+
+        Parameters
+        ----------
+        ran_s
+            How long the set has gone on, s, pauses left out.
+        measured
+            Whether what is counted is measured now.
+        """
+        self._seen_s += max(ran_s - self._ran_s, 0.0) if measured else 0.0
+        self._ran_s = max(ran_s, self._ran_s)
+        turn = live.last_turn
+        if turn is not None and (not self._all or turn.peak_s != self._all[-1].peak_s):
+            self._turns[turn.side] = turn
+            self._all.append(turn)
 
     def lines(self, repetitions: int, goal: int | None) -> tuple[str, ...]:
-        """The set in words: what was counted, the last turn to each side, the tempo."""
+        """The set in words: what was counted, the last turn to each side, the usual tempo.
+
+        None where so little was measured that a summary doubts its figures: the count would
+        be taken for what was done.
+        """
+        if self._seen_s < LOW_MEASURED * self._ran_s or self._ran_s <= 0.0:
+            return ()
         key = "ask.did" if goal is None else "ask.did.of"
         count, of = words.number(repetitions), "" if goal is None else words.number(goal)
         found = [words.say(key, count=count, goal=of)]
@@ -46,8 +66,9 @@ class SetTold:
             first, second = (self._degrees(side) for side in sides)
             if first and second:
                 found.append(words.say(f"ask.did.{name}", first=first, second=second))
-        if self._tempo_bpm is not None and isfinite(self._tempo_bpm):
-            found.append(words.say("ask.did.tempo", tempo=words.number(self._tempo_bpm)))
+        tempo_bpm = tempo(self._all)["median"]
+        if tempo_bpm is not None:
+            found.append(words.say("ask.did.tempo", tempo=words.number(tempo_bpm)))
         return (" ".join(found),)
 
     def _degrees(self, side: str) -> str:

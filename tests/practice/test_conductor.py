@@ -92,6 +92,20 @@ def test_the_rest_pose_is_taken_anew_for_standing_and_after_it() -> None:
     assert poses == [True, False, True, True]
 
 
+def test_from_another_seat_the_rest_pose_is_taken_anew() -> None:
+    # The plan's own seat is at 75 cm; a fingertip that comes from afar needs 100 cm.
+    far, near = {"exercise": "near-far"}, {"exercise": "eyes-side-to-side"}
+    person = practised(far, {"exercise": "turns-x2"}, near, WALK, {"exercise": "near-hold"})
+    asked = [t for t in person.tasks if isinstance(t, Prepare)]
+    assert [t.rest_pose for t in asked if t.asked and t.asked.exercise.id != "walk"] == [
+        True,
+        True,
+        False,
+        True,
+    ]
+    assert [t.chair_mm for t in asked] == [None, 1000.0, 750.0, 750.0, 750.0]
+
+
 def test_what_only_the_patient_knows_is_asked_where_it_belongs() -> None:
     person = practised(SEATED, SHUT, STAND, WALK)
     asked = {t.entry_id: t.questions for t in person.tasks if isinstance(t, AskAfterSet)}

@@ -251,7 +251,8 @@ def test_where_a_helper_reads_it_stands_large_and_nothing_sounds(
 def test_a_seated_set_goes_on_and_the_page_says_what_to_do(
     begin: Begin, state: SourceState
 ) -> None:
-    person = begin(plan_of(TURNS))
+    # Long enough that the beat alone does not come to its end meanwhile.
+    person = begin(plan_of(TURNS.model_copy(update={"repetitions": 12})))
     person.get_in_place(0)
     person.measured(4.0, still)
     page = person.window.pages["practice"]

@@ -374,7 +374,10 @@ def test_the_day_is_shown_with_doses_what_waits_and_the_therapists_words(begin: 
 @pytest.mark.parametrize(
     ("exercise", "seat_mm", "told"),
     [
-        ("turns-on-target", 750.0, "Sit on a firm chair, about 75 cm"),
+        # Words and figure agree where a screen at arm's length is about as far.
+        ("turns-on-target", 750.0, "at arm's length from the screen, about 75 cm"),
+        ("turns-on-target", 600.0, "at arm's length from the screen, about 60 cm"),
+        ("turns-on-target", 500.0, "Sit on a firm chair, about 50 cm"),
         ("turns-on-target", 900.0, "Sit on a firm chair, about 90 cm"),
         # An arm held out, or a body bent down, needs room before the camera.
         ("near-far", 750.0, "further back for this one, on a firm chair, about 100 cm"),

@@ -62,6 +62,11 @@ class Asked:
         }
 
 
+def seat_mm(asked: Asked, plan: Plan) -> float:
+    """How far from the screen one sits for an entry, mm: as the plan has it, or further back."""
+    return max(plan.seat_distance_mm, asked.exercise.seat_mm or 0.0)
+
+
 def length_s(
     repetitions: int | None,
     seconds: float | None,

@@ -95,6 +95,8 @@ class Known:
     reader: bool | None = None
     support: bool | None = None
     seated_in_place: bool = False
+    #: How far from the screen the chair was asked to stand last.
+    chair_mm: float | None = None
     rest_until_s: float = 0.0
 
 

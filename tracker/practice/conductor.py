@@ -160,7 +160,7 @@ class Conductor:
         """The camera has missed some of the set: the patient's own count is asked for after it."""
         if not self.set_begun:
             raise ValueError(f"no set goes on at {type(self._task).__name__}")
-        self._flow.count_lost = True
+        self._flow.lose_count()
 
     @property
     def set_begun(self) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Generator, Mapping, Sequence
 from typing import Any
 
-from tracker.plan.asked import Asked
+from tracker.plan.asked import Asked, seat_mm
 from tracker.plan.changes import What
 from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
@@ -37,6 +37,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from tracker.practice.today import Openings, entries_of_today
+from tracker.session.flags import COUNT_LOST
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
@@ -208,6 +209,13 @@ class SessionFlow(Asking):
         self.numbers.append(number)
         if self._changed_of_set:
             self._recorder.answer("changed", self._changed_of_set, number)
+        if self.count_lost:
+            self._recorder.answer(COUNT_LOST, True, number)
+
+    def lose_count(self) -> None:
+        """The camera has missed some of the set: that is kept at once, too."""
+        self.count_lost = True
+        self._of_set(COUNT_LOST, True)
 
     def saw_double(self) -> None:
         """The patient sees double in the set that is done: kept at once, and not asked again."""
@@ -221,15 +229,24 @@ class SessionFlow(Asking):
         while ready is ANEW:
             asked = self._asked(entry)
             standing = asked.posture != "sitting"
-            rest_pose = standing or not known.seated_in_place
-            voice = self._voice(entry)
-            ready = yield Prepare(asked=asked, rest_pose=rest_pose, voice=voice)
+            # From another seat distance and rest are others, and with them every angle.
+            moved = known.chair_mm != seat_mm(asked, self._plan)
+            rest_pose = standing or not known.seated_in_place or moved
+            ready = yield Prepare(
+                asked=asked,
+                rest_pose=rest_pose,
+                voice=self._voice(entry),
+                chair_mm=known.chair_mm,
+            )
         if ready is not True:
             return False
         self._changes.begin_set()
         self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
+        if not standing and "face" in asked.exercise.needs:
+            # Elsewhere no distance is asked for.
+            known.chair_mm = seat_mm(asked, self._plan)
         self.numbers, self.count_lost, self._double_told = [], False, False
         yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
         try:

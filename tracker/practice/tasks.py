@@ -151,12 +151,14 @@ class Prepare(Task):
     """Get into place; ``rest_pose`` if the set-up or the rest pose has to be taken (again).
 
     ``voice`` is what leads who doesn't see the screen: ``sound``, a ``reader``, or nothing
-    where none is needed. Answer: true once it is done.
+    where none is needed. ``chair_mm`` is how far from the screen the chair stands from an entry
+    before, None where none was asked for yet. Answer: true once it is done.
     """
 
     asked: Asked | None = None
     rest_pose: bool = False
     voice: Voice = ""
+    chair_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

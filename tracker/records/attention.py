@@ -251,7 +251,7 @@ def _conditions(rows: Sequence[SessionRow], standing: Sequence[Standing]) -> lis
 
 def _doubts(done: SetRow) -> tuple[str, ...]:
     """Doubts about what a set was watched for: where nobody looked at the eyes, not theirs."""
-    return done.doubts("on_target" if "on_target" in done.figures else "repetitions")
+    return done.doubts("on_target" if "on_target" in done.figures else "tempo_bpm")
 
 
 def _doubt(rows: Sequence[SessionRow]) -> Reason | None:

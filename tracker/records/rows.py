@@ -16,7 +16,7 @@ from tracker.plan.asked import length_s
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
-from tracker.session.flags import REPORTED
+from tracker.session.flags import COUNT_LOST, REPORTED
 from tracker.session.said import NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN
 from tracker.session.summary_file import ExerciseSummary, Summary
@@ -29,6 +29,8 @@ DOUBTS = (
     "far_turned",
 )
 EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
+#: What puts a doubt on the count alone.
+COUNT_DOUBTS = (COUNT_LOST,)
 #: Figures that rest on the eyes.
 OF_THE_EYES = ("on_target", "gaze_error_deg")
 #: Longer than any set of a day's practice: a file that says more is not believed. Seconds.
@@ -92,7 +94,11 @@ class SetRow(NamedTuple):
         if name in NEVER_IN_DOUBT:
             return ()
         of_eyes = name in OF_THE_EYES or _is_counted_from_the_eyes(self.exercise)
-        known = (*DOUBTS, *EYE_DOUBTS) if of_eyes else DOUBTS
+        known = (
+            *(COUNT_DOUBTS if name == "repetitions" else ()),
+            *DOUBTS,
+            *(EYE_DOUBTS if of_eyes else ()),
+        )
         return tuple(f for f in known if f in self.flags)
 
     @property

@@ -38,9 +38,15 @@ class Flag(BaseModel):
 
 #: Note of a session, and flag of all its sets: no camera saw them, somebody said so.
 REPORTED = "reported"
+#: Answer and flag of a set: the camera was gone for some of it.
+COUNT_LOST = "count_lost"
 
 _NOTES = {
     REPORTED: Flag(flag=REPORTED, reason="practised away from the camera, as the patient says"),
+    COUNT_LOST: Flag(
+        flag=COUNT_LOST,
+        reason="the camera was gone for a while: what was done then is missing in its count",
+    ),
     "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
     "setup_failed": Flag(
         flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"

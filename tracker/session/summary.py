@@ -17,7 +17,7 @@ from tracker.session import figures, said, standing
 from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
-from tracker.session.flags import REPORTED, flags_of, flags_of_session
+from tracker.session.flags import COUNT_LOST, REPORTED, flags_of, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import (
@@ -162,7 +162,7 @@ def exercise_summary(
         quality=flags_of(
             samples,
             fraction,
-            (*notes, *(setup.notes if setup else ())),
+            (*notes, *_notes_of(record)),
             [t.peak_s for t in turns] if channel.name in _TURNED else (),
         ),
         not_measured=list(exercise.not_measured),
@@ -176,6 +176,12 @@ def exercise_summary(
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
         **target_figures(exercise, samples, turns),
     )
+
+
+def _notes_of(record: ExerciseRecord) -> tuple[str, ...]:
+    """What limits one exercise besides its samples."""
+    lost = (COUNT_LOST,) if record.answers.get(COUNT_LOST) is True else ()
+    return (*lost, *(record.setup.notes if record.setup else ()))
 
 
 def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:

@@ -203,6 +203,7 @@ _SENTENCES = (
     "made from clips: the times between the sets are the plan's, nobody was there",
     "half a minute to try the program out: not counted as practice",
     "practised away from the camera, as the patient says",
+    "the camera was gone for a while: what was done then is missing in its count",
     "the set-up was too poor for the line of sight",
     "the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees "
     "off, turns by a tenth",

@@ -209,7 +209,7 @@ class PracticePage(QWidget):
             board = board_of(
                 director.live if director.phase in (Phase.exercise, Phase.paused) else None,
                 self._turns,
-                counted=shown and not director.until_said,
+                counted=shown and not director.until_said and not director.count_lost,
                 name=self.title.text(),
                 time=clock_words(ceil(director.set_left_s)) if timed else "",
                 cue=self.cue.text(),
@@ -312,14 +312,14 @@ class PracticePage(QWidget):
         live = director.live
         figure = figure or set_figure(
             entry,
-            repetitions=None if live is None else live.repetitions,
+            repetitions=None if live is None or director.count_lost else live.repetitions,
             left_s=director.set_left_s,
             ran_s=director.set_ran_s,
         )
         how = how_of(entry)
         # A time is known whatever the camera sees; a count is not.
         counted = entry.exercise.counted and entry.seconds is None
-        counted = counted and director.phase == Phase.exercise
+        counted = counted and director.phase == Phase.exercise and not director.count_lost
         large = Large(*figure, how, measured=not (counted and director.not_measured))
         if director.sharing:
             large = self._held_large.offer(large, time.monotonic())
@@ -348,7 +348,7 @@ class PracticePage(QWidget):
     def _show_live(self, live: LiveState) -> None:
         director = self._director
         asked = director.asked
-        self.field.distance_mm = director.distance_mm
+        self.field.distance_mm = director.drawn_distance_mm
         self.field.show_hint("")
         if asked is not None:
             if asked.path is not None:
@@ -411,7 +411,8 @@ class PracticePage(QWidget):
         """Whether there is a count to show."""
         exercise = CATALOGUE.get(asked.step.exercise or "") if asked is not None else None
         held = exercise is not None and exercise.channel == HELD
-        return not held and not self._director.until_said
+        # A count with a gap in it would be taken for that of the set.
+        return not held and not self._director.until_said and not self._director.count_lost
 
     def _figures(self, live: LiveState, asked: Asked | None) -> FieldState:
         jumps = asked is not None and bool(asked.offsets)
@@ -425,10 +426,10 @@ class PracticePage(QWidget):
         if moving:
             vertical = self._goes_up()
         first, second = ("up", "down") if vertical else ("right", "left")
-        tempo = live.tempo_bpm
+        tempo, counts = live.tempo_bpm, self._counts(asked)
         return FieldState(
-            count=live.repetitions if self._counts(asked) else None,
-            goal=live.goal_repetitions,
+            count=live.repetitions if counts else None,
+            goal=live.goal_repetitions if counts else None,
             first_deg=self._sides.get(first),
             second_deg=self._sides.get(second),
             asked_deg=live.goal_amplitude_range_deg,

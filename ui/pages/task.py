@@ -173,7 +173,8 @@ class TaskPage(Page):
         if task is None or plan is None:
             return
         if isinstance(task, AskAfterSet):
-            self.card = after_set_card(task, self._left[0], plan)
+            counted = self._director.counted_with_gap
+            self.card = after_set_card(task, self._left[0], plan, counted)
         else:
             first = isinstance(task, Prepare) and task.rest_pose
             director = self._director
@@ -196,7 +197,7 @@ class TaskPage(Page):
         self._show_options()
         self.count.setVisible(self.card.count is not None)
         if self.card.count is not None:
-            self.count.set_value(self.card.first)
+            self.count.clear(self.card.first, words.say("ask.own_count.unset"))
         self.refresh()
         self.enter()
 
@@ -265,7 +266,7 @@ class TaskPage(Page):
         elif option.act == "done":
             director.set_done()
         elif isinstance(self._task, AskAfterSet):
-            self._answer_part(self.count.value if option.act == "count" else option.value)
+            self._answer_part(self.count.chosen if option.act == "count" else option.value)
         else:
             director.answer(option.value)
 

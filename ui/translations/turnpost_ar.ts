@@ -1277,6 +1277,11 @@
             <translation>انقطعت (البرنامج أو الحاسوب)</translation>
         </message>
         <message>
+            <source>camera gone for some of it</source>
+            <comment>camera gone for some of it</comment>
+            <translation>غابت الكاميرا بعض الوقت</translation>
+        </message>
+        <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
             <translation>حركات اللحاق الأصغر من 2 درجة، وسرعة أي منها</translation>
@@ -2412,6 +2417,11 @@
             <translation>لا تعدّ الكاميرا هذا التمرين في هذه النسخة</translation>
         </message>
         <message>
+            <source>the camera was gone for a while: what was done then is missing in its count</source>
+            <comment>the camera was gone for a while: what was done then is missing in its count</comment>
+            <translation>غابت الكاميرا مدة: ما أُدّي خلالها غير محسوب في عدّها</translation>
+        </message>
+        <message>
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>ارتفاع الكرسي: يسري الجدول على 43 سم وذراعين متقاطعتين فقط</translation>
@@ -3065,9 +3075,29 @@
             <translation>كم مرة فعلت؟</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>اضغط + و − حتى يظهر عددك.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>العدد</translation>
+        </message>
+        <message>
+            <source>I don't know</source>
+            <comment>ask.own_count.unknown</comment>
+            <translation>لا أعرف</translation>
+        </message>
+        <message>
+            <source>no number chosen yet</source>
+            <comment>ask.own_count.unset</comment>
+            <translation>لم يُختر عدد بعد</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, at arm's length from the screen, about {cm} cm.</source>
+            <comment>ask.place.arm</comment>
+            <translation>اجلس على كرسي ثابت على بعد ذراع من الشاشة، أي نحو {cm} سم.</translation>
         </message>
         <message>
             <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
@@ -3095,6 +3125,11 @@
             <translation>يقول لك صوت متى تبدأ ومتى ينتهي. تقودك نقرات بطيئة إلى البداية.</translation>
         </message>
         <message>
+            <source>Move your chair closer again, about {cm} cm from the screen.</source>
+            <comment>ask.place.closer</comment>
+            <translation>قرّب كرسيك من جديد، على بعد نحو {cm} سم من الشاشة.</translation>
+        </message>
+        <message>
             <source>As soon as you see two tips, press “I see double (D)”.</source>
             <comment>ask.place.double</comment>
             <translation>حالما ترى طرفين، اضغط «أرى شيئين (D)».</translation>
@@ -3102,7 +3137,7 @@
         <message>
             <source>Sit further back for this one, on a firm chair, about {cm} cm from the screen.</source>
             <comment>ask.place.further</comment>
-            <translation>اجلس أبعد قليلًا لهذا التمرين، على كرسي ثابت، على بعد نحو {cm} سم من الشاشة.</translation>
+            <translation>اجلس أبعد إلى الخلف لهذا التمرين، على كرسي ثابت، على بعد نحو {cm} سم من الشاشة.</translation>
         </message>
         <message>
             <source>You have asked for a still screen. Here the target has to move: that is the exercise. Leave it out if you would rather not.</source>
@@ -8030,9 +8065,9 @@
             <translation>أعرف الرقم</translation>
         </message>
         <message>
-            <source>The camera counts again. Press Done when you have done them all.</source>
+            <source>The camera is back. Keep counting for yourself, then press Done.</source>
             <comment>lost.again</comment>
-            <translation>عادت الكاميرا تعدّ. اضغط «تم» عندما تنتهي منها كلها.</translation>
+            <translation>عادت الكاميرا. واصل العدّ بنفسك، ثم اضغط «تم».</translation>
         </message>
         <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>

@@ -1277,6 +1277,11 @@
             <translation>abgebrochen (Programm oder Computer)</translation>
         </message>
         <message>
+            <source>camera gone for some of it</source>
+            <comment>camera gone for some of it</comment>
+            <translation>Kamera war zeitweise weg</translation>
+        </message>
+        <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
             <translation>Aufholsakkaden unter 2 Grad, und wie schnell irgendeine davon ist</translation>
@@ -2412,6 +2417,11 @@
             <translation>die Kamera zählt diese Übung in dieser Version nicht</translation>
         </message>
         <message>
+            <source>the camera was gone for a while: what was done then is missing in its count</source>
+            <comment>the camera was gone for a while: what was done then is missing in its count</comment>
+            <translation>die Kamera war eine Zeit lang weg: was in dieser Zeit gemacht wurde, fehlt in ihrer Zählung</translation>
+        </message>
+        <message>
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>die Höhe des Stuhls: die Tabelle gilt nur für 43 cm und gekreuzte Arme</translation>
@@ -3065,9 +3075,29 @@
             <translation>Wie viele haben Sie gemacht?</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>Drücken Sie + und −, bis Ihre Zahl dasteht.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>I don't know</source>
+            <comment>ask.own_count.unknown</comment>
+            <translation>Ich weiß es nicht</translation>
+        </message>
+        <message>
+            <source>no number chosen yet</source>
+            <comment>ask.own_count.unset</comment>
+            <translation>noch keine Zahl gewählt</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, at arm's length from the screen, about {cm} cm.</source>
+            <comment>ask.place.arm</comment>
+            <translation>Setzen Sie sich auf einen festen Stuhl, eine Armlänge vom Bildschirm entfernt, etwa {cm} cm.</translation>
         </message>
         <message>
             <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
@@ -3093,6 +3123,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>Eine Stimme sagt Ihnen, wann Sie beginnen und wann es vorbei ist. Langsame Taktschläge führen Sie hinein.</translation>
+        </message>
+        <message>
+            <source>Move your chair closer again, about {cm} cm from the screen.</source>
+            <comment>ask.place.closer</comment>
+            <translation>Rücken Sie mit dem Stuhl wieder näher heran, etwa {cm} cm vom Bildschirm entfernt.</translation>
         </message>
         <message>
             <source>As soon as you see two tips, press “I see double (D)”.</source>
@@ -8030,9 +8065,9 @@
             <translation>Ich kenne die Zahl</translation>
         </message>
         <message>
-            <source>The camera counts again. Press Done when you have done them all.</source>
+            <source>The camera is back. Keep counting for yourself, then press Done.</source>
             <comment>lost.again</comment>
-            <translation>Die Kamera zählt wieder. Drücken Sie „Fertig“, wenn Sie alle gemacht haben.</translation>
+            <translation>Die Kamera geht wieder. Zählen Sie selbst weiter, dann drücken Sie „Fertig“.</translation>
         </message>
         <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>

@@ -1277,6 +1277,11 @@
             <translation>interrumpida (programa u ordenador)</translation>
         </message>
         <message>
+            <source>camera gone for some of it</source>
+            <comment>camera gone for some of it</comment>
+            <translation>la cámara faltó una parte del tiempo</translation>
+        </message>
+        <message>
             <source>catch-up saccades below 2 degrees, and how fast any of them are</source>
             <comment>catch-up saccades below 2 degrees, and how fast any of them are</comment>
             <translation>sacadas de corrección de menos de 2 grados, y la velocidad de cualquiera de ellas</translation>
@@ -2412,6 +2417,11 @@
             <translation>la cámara no cuenta este ejercicio en esta versión</translation>
         </message>
         <message>
+            <source>the camera was gone for a while: what was done then is missing in its count</source>
+            <comment>the camera was gone for a while: what was done then is missing in its count</comment>
+            <translation>la cámara faltó un tiempo: lo que se hizo entonces no está en su recuento</translation>
+        </message>
+        <message>
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>la altura de la silla: la tabla vale solo para 43 cm y brazos cruzados</translation>
@@ -3065,9 +3075,29 @@
             <translation>¿Cuántas hizo?</translation>
         </message>
         <message>
+            <source>Press + and − until your number is there.</source>
+            <comment>ask.own_count.how</comment>
+            <translation>Pulse + y − hasta que aparezca su número.</translation>
+        </message>
+        <message>
             <source>Count</source>
             <comment>ask.own_count.name</comment>
             <translation>Cantidad</translation>
+        </message>
+        <message>
+            <source>I don't know</source>
+            <comment>ask.own_count.unknown</comment>
+            <translation>No lo sé</translation>
+        </message>
+        <message>
+            <source>no number chosen yet</source>
+            <comment>ask.own_count.unset</comment>
+            <translation>aún no se ha elegido un número</translation>
+        </message>
+        <message>
+            <source>Sit on a firm chair, at arm's length from the screen, about {cm} cm.</source>
+            <comment>ask.place.arm</comment>
+            <translation>Siéntese en una silla firme, a la distancia de un brazo de la pantalla, unos {cm} cm.</translation>
         </message>
         <message>
             <source>Stripes will move on the screen. This can make you dizzy or sick. Any key stops it at once.</source>
@@ -3093,6 +3123,11 @@
             <source>A voice tells you when to begin and when it is over. Slow beats lead you in.</source>
             <comment>ask.place.by_voice</comment>
             <translation>Una voz le dice cuándo empezar y cuándo termina. Unos golpes lentos le llevan al comienzo.</translation>
+        </message>
+        <message>
+            <source>Move your chair closer again, about {cm} cm from the screen.</source>
+            <comment>ask.place.closer</comment>
+            <translation>Acerque otra vez la silla, a unos {cm} cm de la pantalla.</translation>
         </message>
         <message>
             <source>As soon as you see two tips, press “I see double (D)”.</source>
@@ -8030,9 +8065,9 @@
             <translation>Conozco el número</translation>
         </message>
         <message>
-            <source>The camera counts again. Press Done when you have done them all.</source>
+            <source>The camera is back. Keep counting for yourself, then press Done.</source>
             <comment>lost.again</comment>
-            <translation>La cámara vuelve a contar. Pulse «Hecho» cuando las haya hecho todas.</translation>
+            <translation>La cámara ha vuelto. Siga contando usted y luego pulse «Hecho».</translation>
         </message>
         <message>
             <source>The camera is back. Go on when you are ready: press Space.</source>

@@ -167,7 +167,7 @@ class Stepper(QWidget):
         super().__init__()
         self.setAccessibleName(name)
         self._values, self._show = list(values), show
-        self._value = value
+        self._value, self._unset = value, False
         less, more = words.say("choose.less", what=name), words.say("choose.more", what=name)
         self.less, self.more = Button("−", "plain", less), Button("+", "plain", more)
         self.shown = Words(role="lead", bold=True, centred=True)
@@ -194,8 +194,24 @@ class Stepper(QWidget):
         """The number."""
         return self._value
 
+    @property
+    def chosen(self) -> int | None:
+        """The number, None until one is chosen."""
+        return None if self._unset else self._value
+
+    def clear(self, first: int, in_words: str) -> None:
+        """Let no number stand there; the first step, either way, goes to ``first``.
+
+        ``in_words`` is what a screen reader says meanwhile.
+        """
+        self.set_value(first)
+        self._unset = True
+        self.shown.setText("–")
+        self.shown.setAccessibleName(f"{self.accessibleName()}: {in_words}")
+
     def set_value(self, value: int) -> None:
         """Set it to the nearest that there is."""
+        self._unset = False
         self._value = min(self._values, key=lambda v: abs(v - value))
         self.shown.setText(self._show(self._value))
         self.shown.setAccessibleName(f"{self.accessibleName()}: {self.shown.text()}")
@@ -203,6 +219,9 @@ class Stepper(QWidget):
 
     def step(self, steps: int) -> None:
         """Up or down."""
+        if self._unset:
+            self.set_value(self._value)
+            return
         at = self._values.index(self._value) + steps
         self.set_value(self._values[min(max(at, 0), len(self._values) - 1)])
 

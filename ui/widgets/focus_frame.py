@@ -7,6 +7,7 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QRectF, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QRegion
 from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
 
 from ui import theme
 from ui.widgets.basic import Button, draw_focus
@@ -47,7 +48,9 @@ class FocusFrame(QWidget):
         window = self.parentWidget()
         ours = now is not None and window.isAncestorOf(now) and not isinstance(now, self._own)
         for widget in self._followed:
-            widget.removeEventFilter(self)
+            # What had the keys may have been deleted while it was shown.
+            if isValid(widget):
+                widget.removeEventFilter(self)
         self._around, self._followed = (now if ours else None), []
         if self._around is not None:
             self._followed = [self._around]
@@ -81,7 +84,7 @@ class FocusFrame(QWidget):
     def _sight(self) -> QRect:
         """The part that all that holds it lets be seen, in the window's pixels."""
         around, window = self._around, self.parentWidget()
-        if around is None or not around.isVisible():
+        if around is None or not all(isValid(w) for w in self._followed) or not around.isVisible():
             return QRect()
         box = QRect(around.mapTo(window, QPoint(0, 0)), around.size())
         for holder in self._followed[1:]:
