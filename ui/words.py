@@ -150,10 +150,9 @@ WORDS: dict[str, object] = {
     ),
     "trouble.perhaps_busy.do": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Close the other program. In a video call, switch your video off there and share this "
-        "window. To stand you then need a helper in the room, or a second device that shows you. "
-        "If it is not that, open the cover of the camera, or allow the camera in the settings of "
-        "your computer under Privacy.",
+        "Close the other program. In a call, switch your video off there and share this window. "
+        "To stand you then need a helper, or a second device. If it is not that, open the "
+        "camera's cover, or allow it under Privacy.",
     ),
     "trouble.perhaps_forbidden": QT_TRANSLATE_NOOP(
         "turnpost", "The camera gives no picture. Perhaps Turnpost may not use it."

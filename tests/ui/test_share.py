@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QRect, Qt
+from PySide6.QtCore import QRect, QRectF, Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
@@ -17,7 +17,7 @@ from pytestqt.qtbot import QtBot
 
 from tests.ui import call
 from tests.ui.fakes import PLAN, FakeWorld, Make, feed, grey_picture, seen, turning
-from tests.ui.painted import painted_by
+from tests.ui.painted import Run, painted_by
 from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
 from tests.ui.pictures import keep
 from tests.ui.test_window import cut_in, outside, pixels, to_choose, to_exercise
@@ -498,9 +498,25 @@ def film(window: Any, fake: FakeWorld, shown: list[Board]) -> tuple[list[Any], l
             corner[:] = call.noise(number, *corner.shape[:2])
             pictures.append(frame)
         unread = (words.say("share.consent"), state.name)
-        runs = painted_by(board).runs
-        painted.append([(r.text, r.box.toAlignedRect()) for r in runs if r.text not in unread])
+        lines = lines_of(painted_by(board).runs)
+        painted.append([line for line in lines if line[0] not in unread])
     return pictures, painted
+
+
+def lines_of(runs: list[Run]) -> list[tuple[str, QRect]]:
+    """What stands in a line, by where it was painted: a figure and its words are two sizes."""
+    lines: list[tuple[str, QRectF]] = []
+    for run in sorted(runs, key=lambda r: r.box.left()):
+        for k, (text, box) in enumerate(lines):
+            low, high = max(box.top(), run.box.top()), min(box.bottom(), run.box.bottom())
+            gap = run.box.left() - box.right()
+            if high > low and -2 < gap < 1.2 * run.capital_px:
+                joint = " " if gap > 0.25 * run.capital_px else ""
+                lines[k] = (f"{text}{joint}{run.text}", box.united(run.box))
+                break
+        else:
+            lines.append((run.text, run.box))
+    return [(text, box.toAlignedRect()) for text, box in lines]
 
 
 @pytest.mark.slow

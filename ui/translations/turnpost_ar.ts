@@ -10090,9 +10090,9 @@
             <translation>لا تعطي الكاميرا صورة. ربما يستخدمها برنامج آخر.</translation>
         </message>
         <message>
-            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you. If it is not that, open the cover of the camera, or allow the camera in the settings of your computer under Privacy.</source>
+            <source>Close the other program. In a call, switch your video off there and share this window. To stand you then need a helper, or a second device. If it is not that, open the camera's cover, or allow it under Privacy.</source>
             <comment>trouble.perhaps_busy.do</comment>
-            <translation>أغلق البرنامج الآخر. وفي مكالمة الفيديو، أوقف الفيديو هناك وشارك هذه النافذة. وللوقوف تحتاج عندئذ إلى شخص يساعدك في الغرفة، أو إلى جهاز ثانٍ يُظهرك. وإن لم يكن هذا هو السبب، فافتح غطاء الكاميرا، أو اسمح بالكاميرا في إعدادات حاسوبك ضمن الخصوصية.</translation>
+            <translation>أغلق البرنامج الآخر. وفي مكالمة الفيديو، أوقف الفيديو هناك وشارك هذه النافذة. وللوقوف تحتاج عندئذ إلى مساعد أو إلى جهاز ثانٍ. وإلا فافتح غطاء الكاميرا، أو اسمح بها ضمن الخصوصية.</translation>
         </message>
         <message>
             <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>

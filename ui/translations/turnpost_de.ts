@@ -10090,9 +10090,9 @@
             <translation>Die Kamera gibt kein Bild. Vielleicht benutzt sie ein anderes Programm.</translation>
         </message>
         <message>
-            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you. If it is not that, open the cover of the camera, or allow the camera in the settings of your computer under Privacy.</source>
+            <source>Close the other program. In a call, switch your video off there and share this window. To stand you then need a helper, or a second device. If it is not that, open the camera's cover, or allow it under Privacy.</source>
             <comment>trouble.perhaps_busy.do</comment>
-            <translation>Schließen Sie das andere Programm. In einem Videogespräch: Schalten Sie dort Ihr Video aus und teilen Sie dieses Fenster. Zum Stehen brauchen Sie dann eine Hilfsperson im Zimmer oder ein zweites Gerät, das Sie zeigt. Wenn es das nicht ist: Öffnen Sie die Abdeckung der Kamera, oder erlauben Sie die Kamera in den Einstellungen Ihres Computers unter Datenschutz.</translation>
+            <translation>Schließen Sie das andere Programm. Im Videogespräch: Schalten Sie Ihr Video dort aus und teilen Sie dieses Fenster. Zum Stehen brauchen Sie dann Hilfe oder ein zweites Gerät. Sonst: Öffnen Sie die Kamera, oder erlauben Sie sie unter Datenschutz.</translation>
         </message>
         <message>
             <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>

@@ -10090,9 +10090,9 @@
             <translation>La cámara no da imagen. Quizá la esté usando otro programa.</translation>
         </message>
         <message>
-            <source>Close the other program. In a video call, switch your video off there and share this window. To stand you then need a helper in the room, or a second device that shows you. If it is not that, open the cover of the camera, or allow the camera in the settings of your computer under Privacy.</source>
+            <source>Close the other program. In a call, switch your video off there and share this window. To stand you then need a helper, or a second device. If it is not that, open the camera's cover, or allow it under Privacy.</source>
             <comment>trouble.perhaps_busy.do</comment>
-            <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces a alguien que le ayude en la habitación, o un segundo aparato que le muestre. Si no es eso, abra la tapa de la cámara o permita la cámara en los ajustes de su ordenador, en Privacidad.</translation>
+            <translation>Cierre el otro programa. En una videollamada, apague allí su vídeo y comparta esta ventana. Para estar de pie necesita entonces ayuda o un segundo aparato. Si no es eso, abra la tapa de la cámara o permítala en Privacidad.</translation>
         </message>
         <message>
             <source>The camera gives no picture. Perhaps Turnpost may not use it.</source>
