@@ -52,8 +52,10 @@ def bring_into_sight(widget: QWidget) -> None:
             # Of a field Qt itself would show no more than its cursor. The top comes last, as
             # that of what is higher than the view has to be seen.
             corner = widget.mapTo(parent.widget(), QPoint(0, 0))
+            # Room around it only where there is some: it would push the other end out of sight.
+            spare = (parent.viewport().height() - widget.height()) // 2
             for y in (corner.y() + widget.height(), corner.y()):
-                parent.ensureVisible(corner.x(), y, 0, theme.L)
+                parent.ensureVisible(corner.x(), y, 0, max(min(theme.L, spare), 0))
         parent = parent.parentWidget()
 
 

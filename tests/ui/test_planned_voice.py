@@ -79,7 +79,7 @@ def test_seated_the_place_the_start_two_left_and_the_end_are_spoken(
     assert voice.prepared >= 1
     person.begin_day()
     name = words.say("exercise.turns-on-target")
-    assert voice.texts == [f"{name}. {words.say('ask.place.sitting', cm='75')}"]
+    assert voice.texts == [f"{name}. {words.say('ask.place.arm', cm='75')}"]
     person.choose("I am in place")
     person.set_up()
     assert voice.texts[-1] == "It begins in 3 seconds."

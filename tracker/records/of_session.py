@@ -175,7 +175,7 @@ def _bench(place: Place) -> Iterator[Figure]:
 
 
 #: Sides of the slow turn and nod of a set-up.
-_REACH = (
+REACH_TOLD = (
     ("Slow turn", ("right", "left")),
     ("Slow nod", ("up", "down")),
 )
@@ -183,7 +183,7 @@ _REACH = (
 
 def _reach(place: Place) -> Iterator[Figure]:
     """How far the head went in the set-up, where that is known."""
-    for name, side in ((name, side) for name, sides in _REACH for side in sides):
+    for name, side in ((name, side) for name, sides in REACH_TOLD for side in sides):
         went = place.at(side).number()
         if went is not None:
             yield Making("setup", "head_reach", name, u.DEGREES).of(went, aspect=side)

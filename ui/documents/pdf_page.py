@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
+from tracker.records.of_session import BENCH_TOLD, REACH_TOLD
 from tracker.records.over_time import OverTime
 from ui.documents.charts import SMALL, WIDTH
 from ui.documents.over_time import part_of
@@ -23,6 +24,14 @@ from ui.documents.pdf_text import LEAST_READ, Run, Style
 
 #: A chart so wide that the smallest letters in it can be read.
 CHART_WIDTH = WIDTH * LEAST_READ / SMALL
+#: Facts of the set-up that stand in the report with all figures alone: the program's own
+#: errors, and how far the head went; where that was too short for the set, a remark says so.
+_ELSEWHERE = frozenset(
+    (
+        *(name for name, _, _ in BENCH_TOLD.values()),
+        *(f"{name}, {side}" for name, sides in REACH_TOLD for side in sides),
+    )
+)
 #: What is told shorter (``begun``) or left out for want of room, in this order.
 STEPS = ("setup", "kinds", "chart", "scores", "begun", "warnings")
 #: What the page calls what was left out.
@@ -90,7 +99,8 @@ def _groups(page: Page, width: float, without: set[str], pages: str) -> Iterator
     if page.scores is not None and "scores" not in without:
         yield Group(tuple(setter.titled("Questionnaires", setter.table(page.scores))), GAP)
     if page.setup and "setup" not in without:
-        yield Group(tuple(setter.titled("Set-up", [setter.facts(page.setup)])), GAP)
+        own = [f for f in page.setup if f.label not in _ELSEWHERE]
+        yield Group(tuple(setter.titled("Set-up", [setter.facts(own)])), GAP)
     yield Group(tuple(setter.titled("Limits", setter.lines(page.limits))), GAP)
     yield Group((setter.words([Run(_elsewhere(page, without, pages), READ.bold)]),), GAP)
 

@@ -302,28 +302,25 @@ class Page(QWidget):
 
     def _look_below(self) -> None:
         """Offer to read on while there is more below."""
-        more = self._is_more_below()
-        if more and self.read_on.isHidden():
-            self.read_on.show()
-            # What changes while a layout is at work isn't laid out by it.
-            QTimer.singleShot(0, self, self.buttons.update)
-        elif not more and not self.read_on.isHidden():
-            # Hidden while it is being shown, it would stay in sight and take no keys.
-            QTimer.singleShot(0, self, self._end_reading_on)
-
-    def _end_reading_on(self) -> None:
-        """Nothing more is below: the keys go on to the page."""
-        if self._is_more_below() or self.read_on.isHidden():
-            return
-        had_keys = self.read_on.hasFocus()
-        self.read_on.hide()
-        self.buttons.update()
-        if had_keys:
-            self.enter()
-
-    def _is_more_below(self) -> bool:
         bar = self.scroll.verticalScrollBar()
-        return bar.value() < bar.maximum()
+        more = bar.value() < bar.maximum()
+        if self.read_on.isHidden() == more:
+            had_keys = self.read_on.hasFocus()
+            self.read_on.setVisible(more)
+            # What changes while a layout is at work isn't laid out by it.
+            QTimer.singleShot(0, self, self._settle)
+            if had_keys:
+                self.enter()
+
+    def _settle(self) -> None:
+        """Lay the buttons out; what was hidden while it was being shown is hidden at last.
+
+        Qt would leave it in sight, and give it no keys.
+        """
+        if self.read_on.isHidden() and self.read_on.isVisible():
+            self.read_on.show()
+            self.read_on.hide()
+        self.buttons.update()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Page keys move the page."""
