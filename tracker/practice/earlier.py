@@ -7,8 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.plan.starter import TRY_ID
-from tracker.practice.week import Week, day_of, week_before
+from tracker.practice.week import Week, dated_before, week_before
 from tracker.session.summary_file import Summary
 
 
@@ -47,7 +46,7 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
     are asked about in the first session of a later day, once, answered or not. Sessions
     without a day, of a day to come, or that only tried the program out count for nothing.
     """
-    dated = [(d, s) for s in history if s.plan_id != TRY_ID and (d := day_of(s)) is not None]
+    dated = dated_before(history, today)
     before = [d for d, _ in dated if d < today]
     of_today = [s for d, s in dated if d == today]
     return Earlier(

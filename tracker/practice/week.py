@@ -44,6 +44,14 @@ class Week:
         return falls in FELL and not (falls == "once" and self.fall_told)
 
 
+def dated_before(history: Sequence[Summary], today: date) -> list[tuple[date, Summary]]:
+    """Sessions that count up to a day, with theirs: no tries, and none without one or ahead."""
+    real = [s for s in history if s.plan_id != TRY_ID]
+    dated = [(day, s) for s in real if (day := day_of(s)) is not None and day <= today]
+    # Sorting is stable: sessions of one day stay in their order.
+    return sorted(dated, key=lambda d: d[0])
+
+
 def week_before(history: Sequence[Summary], today: date) -> Week:
     """The week before a day.
 
@@ -62,10 +70,7 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     Sessions dated ahead, by a clock that was wrong, count for nothing; nor does a try of
     the program, which must not take the place of a session in which falls are asked about.
     """
-    real = [s for s in history if s.plan_id != TRY_ID]
-    dated = [(day, s) for s in real if (day := day_of(s)) is not None and day <= today]
-    # Sorting is stable: sessions of one day stay in their order.
-    past = sorted(dated, key=lambda d: d[0])
+    past = dated_before(history, today)
     return Week(
         due=_is_due(past, today, "falls"),
         medicines_due=_is_due(past, today, "medicines_changed"),
