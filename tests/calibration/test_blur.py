@@ -90,7 +90,7 @@ def test_blur_lowers_the_quality_as_the_error_grows(filmed: Filmed) -> None:
     assert quality(soft) < 0.8 * quality(good) and off_deg(soft) > 1.3 * off_deg(good)
 
 
-@pytest.mark.parametrize("smear", [out_of_focus(4.0), moved(19)])
+@pytest.mark.parametrize("smear", [out_of_focus(5.0), moved(19)])
 def test_what_is_blurred_for_good_is_not_measured_and_says_why(
     filmed: Filmed, smear: Callable[[Any], Any]
 ) -> None:

@@ -78,15 +78,11 @@ def match(template: Template, crop: GreyCrop, view: Pinhole, pose: Pose) -> Patc
         to_here,
         pose.rotation,
         pose.position_mm,
-        _lens(view),
+        view.numbers,
     )
     return PatchMatch(
         patch_loops.weights(cosine, contrast, misfit), pull, structure, by_pose, by_depth, misfit
     )
-
-
-def _lens(view: Pinhole) -> Array:
-    return np.array([view.focal_px, view.centre_x_px, view.centre_y_px])
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +105,7 @@ class Alignment:
 
 
 def align(
-    template: Template, crop: GreyCrop, camera: Pinhole, start: Pose, *, rounds: int = 8
+    template: Template, crop: GreyCrop, camera: Pinhole, start: Pose, *, rounds: int = 20
 ) -> Alignment:
     """Pose of the head in a picture, from a start within about 3 pixels.
 
@@ -124,11 +120,12 @@ def align(
     start
         First guess.
     rounds
-        Gauss-Newton steps at most.
+        Steps of all patches at most. Three or four do; a head turned farther than in the
+        set-up may need the rest.
     """
     rotation, position_mm, weight, misfit = patch_loops.settle(
         crop.image,
-        _lens(crop.camera(camera)),
+        crop.camera(camera).numbers,
         (
             template.pixels_mm,
             template.values,

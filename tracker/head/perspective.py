@@ -35,6 +35,11 @@ class Pinhole:
         # Pixel centres lie at whole numbers, so the middle is at (w - 1) / 2.
         return Pinhole(float(focal), (width_px - 1) / 2, (height_px - 1) / 2)
 
+    @property
+    def numbers(self) -> Array:
+        """``(3,)`` focal length and centre, as compiled loops take them."""
+        return np.array([self.focal_px, self.centre_x_px, self.centre_y_px])
+
     def project(self, points_mm: Array) -> Array:
         """Pixels ``S + (2,)`` of points ``S + (3,)`` in camera coordinates."""
         scale = self.focal_px / points_mm[..., 2]
@@ -197,7 +202,7 @@ def fit_pose(
     rotation, position, rms = _settle(
         np.ascontiguousarray(body_mm, dtype=np.float64),
         np.ascontiguousarray(points_px, dtype=np.float64),
-        np.array([camera.focal_px, camera.centre_x_px, camera.centre_y_px]),
+        camera.numbers,
         np.ascontiguousarray(start.rotation, dtype=np.float64),
         np.ascontiguousarray(start.position_mm, dtype=np.float64),
         huber_px,

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.head.crop import GreyCrop, sample_bilinear
+from tracker.head.patch_looks import steepness
 from tracker.head.perspective import Array, Pinhole, Pose
 
 #: Patches that are looked at to tell how sharp a picture is.
@@ -116,16 +117,15 @@ class Template:
             The picture, and about where the head is in it: a few pixels off don't matter.
         """
         some = slice(None, None, max(1, len(self.values) // LOOKED_AT))
-        half = 0.5 * self.tangents_mm[some]
-        right, down = half[:, None, :, 0], half[:, None, :, 1]
-        places = self.pixels_mm[some] + np.stack([right, -right, down, -down])
-        # All at once: one by one the calls would cost more than the work.
-        seen = sample_bilinear(
-            crop.image, crop.camera(camera).project(pose.apply(places.reshape(-1, 3)))
-        ).reshape(places.shape[:3])
-        change = np.stack([seen[0] - seen[1], seen[2] - seen[3]], axis=-1)
-        _, here = _cleaned(seen.mean(axis=0), change)
-        steep, usual = (np.sqrt((g**2).mean(axis=1)) for g in (here, self.gradients[some]))
+        steep = steepness(
+            crop.image,
+            self.pixels_mm[some],
+            self.tangents_mm[some],
+            pose.rotation,
+            pose.position_mm,
+            crop.camera(camera).numbers,
+        )
+        usual = np.sqrt((self.gradients[some] ** 2).mean(axis=1))
         return float(np.median(steep / np.maximum(usual, 1e-6), axis=0).min())
 
     def _change(self, crop: GreyCrop, pose: Pose, camera: Pinhole) -> Array:
