@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
+from tracker.collector import spare_what_stays
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.app import Window
@@ -118,6 +119,8 @@ class _Opener:
             window.switch_sharing()
         bring_back(window, window.settings.window)
         window.show()
+        # Once it is seen: it takes some hundredths of a second.
+        QTimer.singleShot(0, spare_what_stays)
         return window
 
     def _speak_in(self, old: Window, code: str) -> None:

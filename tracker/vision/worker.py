@@ -20,6 +20,7 @@ from collections.abc import Callable
 from multiprocessing.connection import Connection
 from typing import Any, Protocol
 
+from tracker.collector import spare_what_stays
 from tracker.errors import TurnpostError
 from tracker.frame import Frame
 from tracker.sample import Sample
@@ -183,6 +184,7 @@ class Worker:
             raise
         except Exception as error:
             raise _HopelessError(f"{type(error).__name__}: {_one_line(error)}") from error
+        spare_what_stays()
         self._line.send(Ready())
 
     def run(self) -> None:

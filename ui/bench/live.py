@@ -17,6 +17,7 @@ from typing import Any
 import numpy as np
 from PySide6.QtCore import QCoreApplication, QObject, Qt, QTimer
 
+from tracker.collector import spare_what_stays
 from tracker.errors import RunError
 from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_of
 from tracker.vision.messages import LazyFactory, Measured, Message, SourceState
@@ -139,6 +140,8 @@ def practise(clip: Path, lasts_s: float) -> LiveFigures:
         window = _window(plan, service, Settings(Path(scratch) / "window.ini"))
         look = _Look(window, service, timing.exercise_s, lasts_s)
         window.show()
+        # As the opening of the program does.
+        QTimer.singleShot(0, spare_what_stays)
         window.director.start()
         app.exec()
         window.close()
