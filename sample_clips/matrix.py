@@ -29,6 +29,8 @@ KINDS = (
 )
 #: Who stands back from the camera and shakes the head: a lot of its own (:func:`standing`).
 STANDING = "standing"
+#: Who turns and nods far, after a set-up that went farther (:func:`wide`).
+WIDE = "wide"
 #: Rate factors of the film: little loss, as from a camera, and a small file, which in dim
 #: light keeps hardly more than outlines of what moves.
 FINE, COARSE = 18, 27
@@ -131,6 +133,41 @@ def standing(number: int, seed: int = 0) -> Drawn:
     )
     seen = f"{away / 10:.0f} cm, camera {'below' if up < 0 else 'above'}, light {light:g}"
     return Drawn(made, STANDING, seen, FINE)
+
+
+def wide(number: int, seed: int = 0) -> Drawn:
+    """Scenario of turns of 30 to 38 degrees, or nods of 18 to 23, in turns.
+
+    The set-up goes as much farther, and takes as long, as the program asks for. Otherwise
+    within what the aims are meant for.
+
+    Parameters
+    ----------
+    number, seed
+        The same two give the same scenario.
+    """
+    nods = number % 2 == 1
+    base = drawn(len(KINDS) * number + nods, seed, within=True)
+    rng = np.random.default_rng([seed, number, len(WIDE)])
+    size = round(float(rng.uniform(*((18.0, 23.0) if nods else (30.0, 38.0)))), 1)
+    hz = float(rng.uniform(0.25, 0.6))
+    movement = base.scenario.movement.model_copy(
+        update={
+            "amplitude_deg": size,
+            "tempo_bpm": round(120.0 * hz, 1),
+            "repetitions": max(4, round(LASTS_S * hz)),
+        }
+    )
+    made = base.scenario.model_copy(
+        update={
+            "name": f"{WIDE}-{seed}-{number}",
+            "movement": movement,
+            "setup_nod_deg" if nods else "setup_turn_deg": round(1.15 * size, 1),
+            "setup_turn_s": 8.0,
+            "setup_nod_s": 8.0,
+        }
+    )
+    return Drawn(made, base.kind, f"{base.conditions}, {size:g} deg", base.quality)
 
 
 #: Nearest and farthest in millimetres, and the fewest pictures a second.

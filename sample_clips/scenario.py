@@ -121,6 +121,8 @@ class Scenario(_Strict):
     setup: bool = True
     setup_turn_deg: float = 26.0
     setup_nod_deg: float = 13.0
+    setup_turn_s: Annotated[float, Field(ge=2, le=30)] = 5.0
+    setup_nod_s: Annotated[float, Field(ge=2, le=30)] = 4.0
     movement: Movement = Movement()
     counter_turn: Annotated[float, Field(ge=0, le=1.2)] = 1.0
     # In the exercise the eyes turn with the head, and not against it.

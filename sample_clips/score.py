@@ -37,7 +37,7 @@ from sample_clips.trunk_score import TRUNK_KINDS, bowed_deg, trunk_mm
 #: A saccade starts this long after its target has moved (100-300 ms is usual).
 LATENCY_S = 0.19
 LOOKS_DEG = ((12, 0), (-12, 0), (0, 8), (0, -11), (10, -9), (-10, -9), (10, 7), (-10, 7))
-LOOK_S, REST_S, TURN_S, NOD_S = 0.9, 2.0, 5.0, 4.0
+LOOK_S, REST_S = 0.9, 2.0
 #: Still time at both ends of an exercise.
 LEAD_S, TAIL_S = 0.5, 0.5
 #: Half the distance between the two targets of the jumps.
@@ -105,9 +105,9 @@ class Score:
             for yaw, pitch in LOOKS_DEG:
                 self._step("look", LOOK_S, self._aim(yaw, pitch))
             self.turn_s = self.end_s
-            self._step("turn_slowly", TURN_S, self.centre)
+            self._step("turn_slowly", scenario.setup_turn_s, self.centre)
             self.nod_s = self.end_s
-            self._step("nod_slowly", NOD_S, self.centre)
+            self._step("nod_slowly", scenario.setup_nod_s, self.centre)
         self.start_s = self.end_s
         move = scenario.movement
         now = self.start_s + LEAD_S
@@ -210,7 +210,8 @@ class Score:
         yaw = 0.25 * np.sin(0.9 * t + w[0]) + 0.1 * np.sin(2.3 * t + w[1])
         pitch = 0.25 * np.sin(0.8 * t + w[2])
         roll = 0.15 * np.sin(0.7 * t + w[3])
-        for start, lasts, kind in ((self.turn_s, TURN_S, 0), (self.nod_s, NOD_S, 1)):
+        turn_s, nod_s = self.scenario.setup_turn_s, self.scenario.setup_nod_s
+        for start, lasts, kind in ((self.turn_s, turn_s, 0), (self.nod_s, nod_s, 1)):
             u = (t - start) / lasts
             if 0 <= u <= 1:
                 wave = np.sin(2 * np.pi * u) * smooth(5 * u) * smooth(5 * (1 - u))

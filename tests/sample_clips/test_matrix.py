@@ -7,7 +7,7 @@ import pytest
 from scipy.signal import find_peaks
 
 from sample_clips.heads import make_head
-from sample_clips.matrix import FINE, KINDS, drawn, standing
+from sample_clips.matrix import FINE, KINDS, drawn, standing, wide
 from sample_clips.people import HEADS, find_head, random_head
 from sample_clips.scenario import Scenario
 from sample_clips.score import Score
@@ -46,6 +46,27 @@ def test_a_lot_within_the_aims_keeps_to_them() -> None:
         assert 500 <= scenario.camera.position_mm[2] <= 750
         assert scenario.camera.rate_hz >= 30 and not scenario.glasses
     assert drawn(3, 2, within=True).scenario.name != drawn(3, 2).scenario.name
+
+
+def test_wide_movements_come_after_a_set_up_that_went_farther() -> None:
+    for number in range(40):
+        one = wide(number, 2)
+        scenario, size = one.scenario, one.scenario.movement.amplitude_deg
+        nods = scenario.movement.kind == "nods"
+        assert nods == (number % 2 == 1) and one == wide(number, 2)
+        assert (18 <= size <= 23) if nods else (30 <= size <= 38)
+        reach = scenario.setup_nod_deg if nods else scenario.setup_turn_deg
+        assert reach == pytest.approx(1.15 * size, abs=0.06)
+
+
+def test_the_head_goes_as_far_in_the_set_up_as_its_scenario_says() -> None:
+    scenario = wide(0, 2).scenario
+    score = Score(scenario, make_head("anna"))
+    step = next(s for s in score.steps if s["step"] == "turn_slowly")
+    times = np.arange(step["from_s"], step["to_s"], 0.02)
+    yaws = np.array([score.head_angles(float(t))[0] for t in times])
+    assert step["to_s"] - step["from_s"] == 8.0
+    assert np.abs(yaws).max() == pytest.approx(scenario.setup_turn_deg, abs=1.0)
 
 
 def test_those_who_stand_are_seen_whole_by_a_wide_lens() -> None:

@@ -166,14 +166,17 @@ def test_aims_hold_for_what_they_are_meant_for() -> None:
     assert aim_of("not measured, % of the frames", wide[0]) is None
 
 
-@pytest.mark.parametrize("what", ["--within", "--standing"])
-def test_within_and_standing_need_a_matrix(what: str, capsys: pytest.CaptureFixture[str]) -> None:
+@pytest.mark.parametrize("what", ["--within", "--standing", "--wide"])
+def test_other_lots_need_a_matrix(what: str, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["bench", "accuracy", what]) == 2
     assert "go with --matrix" in capsys.readouterr().err
 
 
-def test_within_and_standing_draw_different_clips(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["bench", "accuracy", "--matrix", "1", "--within", "--standing"]) == 2
+@pytest.mark.parametrize("two", [("--within", "--standing"), ("--wide", "--within")])
+def test_lots_draw_different_clips(
+    two: tuple[str, str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["bench", "accuracy", "--matrix", "1", *two]) == 2
     assert "take one of them" in capsys.readouterr().err
 
 

@@ -6,6 +6,7 @@ import argparse
 import os
 import sys
 import tempfile
+from functools import partial
 from pathlib import Path
 
 from tracker.errors import InputError
@@ -48,6 +49,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="--matrix: draw people who stand 0.9 to 1.5 m away and shake the head",
     )
     parser.add_argument(
+        "--wide",
+        action="store_true",
+        help="--matrix: draw turns of 30 to 38 degrees and nods of 18 to 23",
+    )
+    parser.add_argument(
         "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
@@ -67,8 +73,8 @@ def run(args: argparse.Namespace) -> int:
     """Print the table asked for."""
     if args.matrix is not None:
         return _run_matrix(args)
-    if args.within or args.standing:
-        raise InputError("--within and --standing go with --matrix")
+    if args.within or args.standing or args.wide:
+        raise InputError("--within, --standing and --wide go with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
     if args.many and args.what != "review":
@@ -156,17 +162,15 @@ def _run_matrix(args: argparse.Namespace) -> int:
     """Draw clips, measure them, print the table."""
     if args.what != "accuracy" or args.matrix < 1 or args.seed < 0:
         raise InputError("--matrix takes a number of clips and goes with 'accuracy' alone")
-    if args.within and args.standing:
-        raise InputError("--within and --standing draw different clips; take one of them")
+    if args.within + args.standing + args.wide > 1:
+        raise InputError("--within, --standing and --wide draw different clips; take one of them")
     if args.keep is not None:
         args.keep.mkdir(parents=True, exist_ok=True)
-    from sample_clips.matrix import drawn, standing
+    from sample_clips.matrix import drawn, standing, wide
     from ui.bench.matrix import matrix_table
 
-    lot = [
-        standing(k, args.seed) if args.standing else drawn(k, args.seed, within=args.within)
-        for k in range(args.matrix)
-    ]
+    draw = standing if args.standing else wide if args.wide else partial(drawn, within=args.within)
+    lot = [draw(k, args.seed) for k in range(args.matrix)]
 
     with tempfile.TemporaryDirectory() as scratch:
         folder = args.keep or Path(scratch)
