@@ -14,6 +14,7 @@ from pathlib import Path
 import pytest
 from hypothesis import settings
 
+from tracker.collector import collect_by_hand, collect_what_is_due
 from ui.reserve import keep_constants_alive
 from ui.start import virtual_screen
 
@@ -37,6 +38,17 @@ os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 settings.register_profile("short", max_examples=15, derandomize=True, deadline=None)
 settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("short")
+
+
+@pytest.fixture(autouse=True, scope="session")
+def garbage_of_this_thread() -> None:
+    """As in the program: windows of earlier tests must not die in another thread."""
+    collect_by_hand()
+
+
+def pytest_runtest_teardown() -> None:
+    """Let what earlier tests have left go."""
+    collect_what_is_due()
 
 
 # --- Left-overs ---------------------------------------------------------------

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
-from tracker.collector import spare_what_stays
+from tracker.collector import collect_by_hand, collect_what_is_due, spare_what_stays
 from tracker.session.files import data_folder, make_private_folder
 from ui import theme, words
 from ui.app import Window
@@ -19,6 +19,8 @@ from ui.reserve import keep_constants_alive
 from ui.screen import bring_back
 from ui.settings import Settings
 
+#: The timer that looks for garbage, and its spacing.
+COLLECTOR, COLLECT_EVERY_MS = "collector", 500
 PICTURES = Path(__file__).parent / "pictures"
 
 
@@ -28,11 +30,21 @@ def make_app() -> QApplication:
     app = QApplication.instance()
     if not isinstance(app, QApplication):
         app = QApplication(["turnpost"])
+    _collect_in_this_thread(app)
     app.setApplicationName("turnpost")
     app.setApplicationDisplayName(words.say("program"))
     app.setDesktopFileName("turnpost")
     app.setWindowIcon(QIcon(str(PICTURES / "turnpost.svg")))
     return app
+
+
+def _collect_in_this_thread(app: QApplication) -> None:
+    """Windows that are no longer used die in the thread that draws, and in no other."""
+    if app.findChild(QTimer, COLLECTOR) is None:
+        collect_by_hand()
+        timer = QTimer(app, objectName=COLLECTOR)
+        timer.timeout.connect(collect_what_is_due)
+        timer.start(COLLECT_EVERY_MS)
 
 
 def user_settings() -> Settings:
