@@ -14,7 +14,7 @@ from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Watcher
 from tracker.motion.turning import Turn
 
-#: Least time between two turns that is a rest.
+#: Least time between two turns that is a rest (common practice).
 REST_S = 5.0
 
 
