@@ -20,7 +20,7 @@ import pytest
 from tracker.exercises.catalogue import CATALOGUE, Exercise, sources
 
 ROOT = Path(__file__).parents[1]
-#: Where counters, watchers and rules are.
+#: Where counters, watchers and rules are (not how pictures are measured).
 PLACES = (
     "tracker/exercises",
     "tracker/motion",
@@ -33,6 +33,12 @@ PLACES = (
     "tracker/session/flags.py",
     "tracker/session/standing.py",
     "tracker/session/target_figures.py",
+    "tracker/targets.py",
+    "tracker/records/conditions.py",
+    "tracker/records/managed.py",
+    "tracker/records/rows.py",
+    "tracker/records/series.py",
+    "tracker/records/trends.py",
 )
 #: Lists of catalogue entries, whose sources are data of their own.
 ENTRIES = ("EXERCISES", "GAZE", "BALANCE")

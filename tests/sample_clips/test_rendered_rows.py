@@ -19,6 +19,8 @@ import pytest
 from sample_clips import scenarios, shipped
 from sample_clips.render import make_score, render_scenario
 from sample_clips.scenario import Scenario, load_scenario
+from sample_clips.score import Score
+from sample_clips.trunk_score import DOWN, STANDING, UP
 from sample_clips.truth import events
 from tests.sample_clips.rows import FURTHER, MOVING, ROWS, Row
 from tests.sample_clips.table import FilmResult, as_csv, as_property
@@ -164,6 +166,22 @@ def test_check_tells_what_was_done_well_from_what_was_not(
         assert result.held_s == pytest.approx(result.expected_held_s, abs=HELD_WITHIN_S)
     if result.sway_mm is not None and scenario.posture == "standing":
         assert result.sway_mm == pytest.approx(result.expected_sway_mm, rel=0.1, abs=1.0)
+    if found["table"] is not None:
+        check_chair_stands(found["table"], make_score(scenario))
+
+
+def check_chair_stands(table: dict[str, Any], score: Score) -> None:
+    """What is held against the published tables: whole stands alone, and the time of five."""
+    half = score.scenario.movement.half
+    if table["unit"] == "stands":
+        assert table["value"] == len(score.cycles) - len(half)
+    elif half:
+        assert table["value"] is None
+    else:
+        last = score.cycles[4]
+        whole_s = last[0] + (UP + STANDING + DOWN) * last[1] - score.cycles[0][0]
+        # It is read from 5 % of the first way up to 5 % from the seat: some tenths less.
+        assert whole_s - 0.7 < table["value"] < whole_s + 0.1
 
 
 def truth_of(scenario: Scenario) -> dict[str, Any]:
