@@ -25,7 +25,6 @@ from tracker.plan.starter import starter_plan
 from tracker.session.summary_file import Summary, load_summary
 from ui.cli import main
 
-pytestmark = [pytest.mark.slow, pytest.mark.timeout(900)]
 ROOT = Path(__file__).parents[2]
 STAGE = "eyes-and-head"
 SMALL = {"width_px": 480, "height_px": 360, "vertical_fov_deg": 40.0, "rate_hz": 15}
@@ -54,10 +53,25 @@ SHIPPED = {"turns-on-target": "turns-good", "eyes-side-to-side": "jumps-head-hel
 CUT_S = 25.0
 
 
-@pytest.fixture(scope="module")
-def clips(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
+@pytest.mark.slow
+@pytest.mark.timeout(1800)
+def test_a_whole_stage_gives_one_valid_summary(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """In one test, so that nothing of it is drawn or measured twice."""
+    plan = tmp_path / "plan.json"
+    save_plan(plan, starter_plan())
+    clips = stage_clips(tmp_path)
+    folder = practised(plan, list(clips.values()), tmp_path / "s")
+    whole_and_in_its_order(summary := load_summary(folder / "summary.json"))
+    counted_as_drawn(summary)
+    not_asked(summary)
+    one_and_valid(folder, capsys)
+    as_by_itself(plan, clips["turns-on-target"], summary, tmp_path / "alone.json")
+
+
+def stage_clips(folder: Path) -> dict[str, Path]:
     """A clip for each entry of the stage."""
-    folder = tmp_path_factory.mktemp("clips")
     found = {x: first_part(shipped_clip(name), folder, CUT_S) for x, name in SHIPPED.items()}
     for exercise, drawn in DRAWN.items():
         scenario = {"name": exercise, "exercise": exercise, "seed": 7, "camera": SMALL}
@@ -66,19 +80,10 @@ def clips(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
     return found
 
 
-@pytest.fixture(scope="module")
-def plan(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    path = tmp_path_factory.mktemp("plan") / "plan.json"
-    save_plan(path, starter_plan())
-    return path
-
-
-@pytest.fixture(scope="module")
-def folder(plan: Path, clips: dict[str, Path], tmp_path_factory: pytest.TempPathFactory) -> Path:
+def practised(plan: Path, clips: list[Path], folder: Path) -> Path:
     """The folder of the session that comes of them."""
-    made = tmp_path_factory.mktemp("session") / "s"
-    words = ["practise", "--plan", str(plan), "--no-window", "--out", str(made)]
-    for clip in clips.values():
+    words = ["practise", "--plan", str(plan), "--no-window", "--out", str(folder)]
+    for clip in clips:
         words += ["--clip", str(clip)]
     code = (
         f"import sys; from ui.cli import main; code = main({words!r}); "
@@ -86,35 +91,17 @@ def folder(plan: Path, clips: dict[str, Path], tmp_path_factory: pytest.TempPath
     )
     done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False)
     assert done.returncode == 0
-    return made
+    return folder
 
 
-@pytest.fixture(scope="module")
-def summary(folder: Path) -> Summary:
-    return load_summary(folder / "summary.json")
-
-
-def test_the_stage_is_done_whole_and_in_its_order(summary: Summary) -> None:
+def whole_and_in_its_order(summary: Summary) -> None:
     asked = [e.entry_id for e in starter_plan().entries if e.stage == STAGE]
     assert len(asked) == len(DRAWN) + len(SHIPPED) == 7
     assert [e.entry_id for e in summary.exercises] == asked
     assert (summary.not_done, summary.ended) == ([], "finished")
 
 
-def test_there_is_one_summary_and_it_is_valid(
-    folder: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    assert [p.relative_to(folder).as_posix() for p in folder.rglob("summary*")] == ["summary.json"]
-    assert main(["schema", "summary"]) == 0
-    schema = json.loads(capsys.readouterr().out)
-    found = json.loads((folder / "summary.json").read_text(encoding="utf-8"))
-    jsonschema.validate(found, schema)
-    # The schema is one that can say no.
-    with pytest.raises(jsonschema.ValidationError):
-        jsonschema.validate(found | {"exercises": "seven"}, schema)
-
-
-def test_what_was_done_is_counted(summary: Summary) -> None:
+def counted_as_drawn(summary: Summary) -> None:
     counted = {e.exercise: e.done.repetitions for e in summary.exercises}
     for exercise, drawn in DRAWN.items():
         off = abs((counted[exercise] or 0) - drawn["movement"]["repetitions"])
@@ -122,7 +109,8 @@ def test_what_was_done_is_counted(summary: Summary) -> None:
     assert all(counted[exercise] for exercise in SHIPPED)
 
 
-def test_what_nobody_could_answer_was_not_asked(summary: Summary) -> None:
+def not_asked(summary: Summary) -> None:
+    """What nobody could answer."""
     gate = summary.gate
     assert gate["outcome"] == "not_asked"
     assert gate["answers"] and set(gate["answers"].values()) == {None}
@@ -136,12 +124,22 @@ def test_what_nobody_could_answer_was_not_asked(summary: Summary) -> None:
     assert "from_clips" in {flag.flag for flag in summary.quality}
 
 
-def test_a_clip_of_a_session_agrees_with_check(
-    plan: Path, clips: dict[str, Path], summary: Summary, tmp_path: Path
-) -> None:
-    alone = tmp_path / "alone.json"
-    call = ["check", str(clips["turns-on-target"]), "--exercise", "turns-on-target"]
-    assert main([*call, "--plan", str(plan), "--out", str(alone)]) == 0
-    by_itself = load_summary(alone).exercises[0]
+def one_and_valid(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert [p.relative_to(folder).as_posix() for p in folder.rglob("summary*")] == ["summary.json"]
+    capsys.readouterr()
+    assert main(["schema", "summary"]) == 0
+    schema = json.loads(capsys.readouterr().out)
+    found = json.loads((folder / "summary.json").read_text(encoding="utf-8"))
+    jsonschema.validate(found, schema)
+    # The schema is one that can say no.
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(found | {"exercises": "seven"}, schema)
+
+
+def as_by_itself(plan: Path, clip: Path, summary: Summary, out: Path) -> None:
+    """``check`` finds the same in one of the clips."""
+    call = ["check", str(clip), "--exercise", "turns-on-target", "--plan", str(plan)]
+    assert main([*call, "--out", str(out)]) == 0
+    by_itself = load_summary(out).exercises[0]
     found = next(e for e in summary.exercises if e.exercise == "turns-on-target")
     assert (found.done, found.head, found.gaze) == (by_itself.done, by_itself.head, by_itself.gaze)
