@@ -52,6 +52,8 @@ class Movement(_Strict):
         "nods_x2",
         "follow",
         "eyes_then_head",
+        "tilts",
+        "near_hold",
     ] = "turns"
     amplitude_deg: Annotated[float, Field(ge=0, le=60)] = 18.0
     # Jumps go up and down, not from side to side.
@@ -60,6 +62,8 @@ class Movement(_Strict):
     amplitude_mm: Annotated[float, Field(ge=0, le=600)] = 60.0
     # Sway of the neck point that goes on besides, to each side.
     sway_mm: Annotated[float, Field(ge=0, le=100)] = 0.0
+    # Least amplitude asked, where what is done stays below it in the whole set.
+    least_deg: Annotated[float, Field(ge=0, le=60)] = 0.0
     # Of a target that comes near and goes away again: from the eyes, at its nearest and farthest.
     near_mm: Annotated[float, Field(ge=100, le=2000)] = 300.0
     far_mm: Annotated[float, Field(ge=100, le=5000)] = 600.0

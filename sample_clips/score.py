@@ -43,6 +43,8 @@ LEAD_S, TAIL_S = 0.5, 0.5
 #: Half the distance between the two targets of the jumps.
 JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
+#: How long a fingertip takes to the place where it is held.
+COME_NEAR_S = 1.5
 #: A chin that sinks, and how fast.
 CHIN_DEG, CHIN_S = 22.0, 0.5
 
@@ -228,6 +230,10 @@ class Score:
             side = 0.05 * wave
             chin = self._chin(t)
             return (wave, side + chin, 0.0) if kind == "turns" else (side, wave + chin, 0.0)
+        if kind == "tilts":
+            wave = self._through_extremes(t)
+            # Nobody tilts without turning a little.
+            return 0.06 * wave, -0.05 * abs(wave) + self._chin(t), wave
         if kind in SWEEPS:
             move = self.scenario.movement
             share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
@@ -297,7 +303,7 @@ class Score:
                 place = place + saccade(t, start, 2 * self._reach_deg) * (goal - place)
         if self.scenario.movement.kind in SWEEPS and t >= self.start_s:
             place = self._swept(stepped(self.scenario.movement, t, self.cycles[0][0]))
-        if self.scenario.movement.kind == "near_far" and t >= self.start_s:
+        if self.scenario.movement.kind in ("near_far", "near_hold") and t >= self.start_s:
             place = self._at_distance(self._distance_mm(t))
         for glance in self.scenario.glances:
             start = self.start_s + glance.at_s
@@ -306,8 +312,11 @@ class Score:
         return place
 
     def _distance_mm(self, t: float) -> float:
-        """How far from the eyes a target is that comes near and goes away again."""
+        """How far from the eyes a target is that comes near, and goes away again or stays."""
         move = self.scenario.movement
+        if move.kind == "near_hold":
+            come = smooth((t - self.start_s) / COME_NEAR_S)
+            return self.scenario.target_distance_mm * (1 - come) + move.near_mm * come
         # From its place at the start it first goes to the far end.
         out = smooth((t - self.start_s) / LEAD_S)
         there = self.scenario.target_distance_mm * (1 - out) + move.far_mm * out

@@ -85,6 +85,8 @@ def order(move: Movement, turns: int) -> dict[str, int]:
 
 def wrong_throughout(move: Movement) -> str:
     """Code of what is done wrongly in the whole set, or empty."""
+    if move.amplitude_deg < move.least_deg:
+        return "too_small"
     if move.kind in ("turns_x2", "nods_x2") and move.with_target:
         return "head_with_target"
     if move.kind == "follow" and move.with_target:

@@ -197,7 +197,7 @@ def events(score: Score) -> dict[str, Any]:
 def _repetitions(score: Score) -> int:
     """How many were done; to lay an object down and to fetch it is one."""
     kind = score.scenario.movement.kind
-    if kind in ("still", "wander"):
+    if kind in ("still", "wander", "near_hold"):
         return 0
     return len(score.cycles) // (2 if kind == "reach" else 1)
 

@@ -48,7 +48,7 @@ ROWS_A_BEAT, ROWS_LEAST, ROWS_MOST = 16, 8, 6000
 
 #: Least swing to each side for which a set can be counted: a head that goes four fifths as far
 #: (the lower end of a usual range, 10 of 12.5 degrees) still passes the counter's first floor,
-#: which is from end to end. To the next half degree.
+#: which is from end to end. To the next half degree (arithmetic).
 SWING_LEAST_DEG = ceil(2.0 * 0.5 * TurningRule().first / 0.8) / 2.0
 
 Point3 = tuple[float, float, float]

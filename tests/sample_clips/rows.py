@@ -85,3 +85,15 @@ MOVING = (
         {"background-looks-away": "gaze_off_target"},
     ),
 )
+
+#: Beyond the rows: what else of the catalogue is measured.
+FURTHER = (
+    Row(0, "remembered-target", ("remembered-good",), {"remembered-small": "too_small"}),
+    Row(0, "thumb-together", ("thumb-good",), {"thumb-eyes-stay": "eyes_not_with_head"}),
+    Row(0, "head-tilts", ("tilts-good",), {"tilts-eyes-shutting": "eyes_closed"}),
+    Row(0, "near-hold", ("near-hold-good",), {"near-hold-head-moves": "head_moved"}),
+    Row(0, "stand-tandem", ("tandem-good",), {"tandem-chin-down": "chin_down"}),
+    Row(0, "stand-one-leg", ("one-leg-good",), {"one-leg-eyes-shutting": "eyes_closed"}),
+    Row(0, "chair-stands-five", ("five-stands-good",), {"five-stands-half-height": "not_upright"}),
+    Row(0, "chair-stands-30-s", ("half-minute-good",), {"half-minute-half-height": "not_upright"}),
+)

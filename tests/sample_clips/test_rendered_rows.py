@@ -19,9 +19,12 @@ import pytest
 from sample_clips import scenarios, shipped
 from sample_clips.render import make_score, render_scenario
 from sample_clips.scenario import Scenario, load_scenario
+from sample_clips.score import Score
+from sample_clips.trunk_score import DOWN, STANDING, UP
 from sample_clips.truth import events
-from tests.sample_clips.rows import MOVING, ROWS, Row
+from tests.sample_clips.rows import FURTHER, MOVING, ROWS, Row
 from tests.sample_clips.table import FilmResult, as_csv, as_property
+from tracker.exercises.catalogue import CATALOGUE, GUIDED
 from ui.cli import main
 
 HERE = Path(__file__).parent
@@ -49,7 +52,7 @@ FIRST = ("standing-chin-down",)
 #: can't be told from lids that hang (DEVELOPERS.md, "Looks down and hanging lids").
 UNTOLD = frozenset({"turns-looking-down"})
 PAIRS = [(row, name) for row in ROWS for name in (*row.well, *row.badly)]
-BEYOND = [(row, name) for row in MOVING for name in (*row.well, *row.badly)]
+BEYOND = [(row, name) for row in (*MOVING, *FURTHER) for name in (*row.well, *row.badly)]
 FINISHED = {p.stem: p for p in shipped()}
 
 
@@ -59,7 +62,9 @@ def in_turn() -> list[tuple[Row, str]]:
     return rows + BEYOND
 
 
-@pytest.mark.parametrize("row", [*ROWS, *MOVING], ids=lambda row: f"{row.number}-{row.exercise}")
+@pytest.mark.parametrize(
+    "row", [*ROWS, *MOVING, *FURTHER], ids=lambda row: f"{row.number}-{row.exercise}"
+)
 def test_every_measured_row_has_a_clip_done_well_and_one_done_badly(row: Row) -> None:
     assert row.well and row.badly
     for name in row.well:
@@ -75,9 +80,15 @@ def test_every_measured_row_has_a_clip_done_well_and_one_done_badly(row: Row) ->
 def test_the_rows_are_those_of_the_programme_and_no_clip_lies_unused() -> None:
     assert [row.number for row in ROWS] == list(range(1, 19))
     # Other clips of moving targets belong to tests/exercises/test_moving_sets.py.
-    rows = {row.exercise for row in ROWS}
+    rows = {row.exercise for row in (*ROWS, *FURTHER)}
     of_rows = {name for name, path in FILES.items() if load_scenario(path).exercise in rows}
-    assert {name for _, name in PAIRS} == of_rows
+    named = {name for row in (*ROWS, *FURTHER) for name in (*row.well, *row.badly)}
+    assert named == of_rows
+
+
+def test_each_exercise_that_the_camera_measures_has_its_films() -> None:
+    measured = {e.id for e in CATALOGUE.values() if e.channel != GUIDED}
+    assert {row.exercise for row in (*ROWS, *MOVING, *FURTHER)} == measured
 
 
 def test_the_table_has_a_line_for_each_film() -> None:
@@ -155,6 +166,22 @@ def test_check_tells_what_was_done_well_from_what_was_not(
         assert result.held_s == pytest.approx(result.expected_held_s, abs=HELD_WITHIN_S)
     if result.sway_mm is not None and scenario.posture == "standing":
         assert result.sway_mm == pytest.approx(result.expected_sway_mm, rel=0.1, abs=1.0)
+    if found["table"] is not None:
+        check_chair_stands(found["table"], make_score(scenario))
+
+
+def check_chair_stands(table: dict[str, Any], score: Score) -> None:
+    """What is held against the published tables: whole stands alone, and the time of five."""
+    half = score.scenario.movement.half
+    if table["unit"] == "stands":
+        assert table["value"] == len(score.cycles) - len(half)
+    elif half:
+        assert table["value"] is None
+    else:
+        last = score.cycles[4]
+        whole_s = last[0] + (UP + STANDING + DOWN) * last[1] - score.cycles[0][0]
+        # It is read from 5 % of the first way up to 5 % from the seat: some tenths less.
+        assert whole_s - 0.7 < table["value"] < whole_s + 0.1
 
 
 def truth_of(scenario: Scenario) -> dict[str, Any]:

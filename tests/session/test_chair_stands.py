@@ -136,6 +136,24 @@ def test_a_set_that_was_cut_short_or_not_seen_is_not_compared() -> None:
     assert "too little was measured" in table["reason"]
 
 
+def test_a_stand_that_stops_half_way_up_is_none() -> None:
+    """The tables are of whole stands."""
+    given = group("75-79", "female")
+    path = Path().wait(1.0)
+    for height in (380, 380, 190, 380, 380):
+        path.go(height, 1.0).go(0, 1.2)
+    found = table_of(path.wait(1.5), "chair-stands-five", given)
+    assert (found["value"], found["below_average"]) == (None, None)
+    assert "all the way up" in found["reason"]
+    path = Path().wait(1.0)
+    for number in range(10):
+        path.go(190 if number in (3, 4) else 380, 1.0).wait(0.4).go(0, 1.0).wait(0.4)
+    path.at_s = 30.0
+    found = table_of(path, "chair-stands-30-s", given, 30.0)
+    assert (found["value"], found["limit"]) == (8, 10)
+    assert found["below_average"] is True
+
+
 def test_other_exercises_have_no_table() -> None:
     step = Step(from_s=0.0, to_s=5.0, step="exercise", exercise="sit-to-stand")
     samples = [Sample(float(t), head_y_mm=0.0) for t in np.arange(0, 5, 0.1)]

@@ -13,8 +13,6 @@ from pathlib import Path
 import jsonschema
 import pytest
 
-from sample_clips import shipped_clip
-from tests.vision.clip_files import first_part
 from tracker.plan.files import save_plan
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.starter import starter_plan
@@ -147,33 +145,6 @@ def test_neither_qt_nor_opencv_is_imported_without_need(plan: Path, tmp_path: Pa
         f"{str(tmp_path / 's')!r}]); sys.exit('PySide6' in sys.modules or 'cv2' in sys.modules)"
     )
     assert subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False).returncode == 0
-
-
-@pytest.mark.slow
-@pytest.mark.timeout(400)
-def test_two_clips_make_one_session_that_agrees_with_check(plan: Path, tmp_path: Path) -> None:
-    """Real pixels, in a process of its own that must not import Qt."""
-    # Set-up (18 s) and a few repetitions; test_main_job measures whole clips.
-    names = ("turns-good", "jumps-head-helps")
-    clips = [first_part(shipped_clip(n), tmp_path, 25.0) for n in names]
-    words = ["practise", "--plan", str(plan), "--no-window", "--out", str(tmp_path / "s")]
-    for clip in clips:
-        words += ["--clip", str(clip)]
-    code = (
-        f"import sys; from ui.cli import main; code = main({words!r}); "
-        "sys.exit(code or 5 * ('PySide6' in sys.modules))"
-    )
-    done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False)
-    assert done.returncode == 0
-    summary = load_summary(tmp_path / "s" / "summary.json")
-    assert [e.exercise for e in summary.exercises] == ["eyes-side-to-side", "turns-on-target"]
-    assert len(summary.not_done) == 5
-    assert all(e.done.repetitions for e in summary.exercises)
-    alone = tmp_path / "alone.json"
-    call = ["check", str(clips[0]), "--exercise", "turns-on-target", "--plan", str(plan)]
-    assert main([*call, "--out", str(alone)]) == 0
-    by_itself, found = load_summary(alone).exercises[0], summary.exercises[1]
-    assert (found.done, found.head, found.gaze) == (by_itself.done, by_itself.head, by_itself.gaze)
 
 
 def test_a_disk_that_takes_nothing_gives_no_half_a_session(

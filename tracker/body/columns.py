@@ -29,7 +29,8 @@ NAMES = tuple(
     for side in ("right", "left")
     for axis in ("x", "y")
 )
-#: Shoulders and wrists are looked for within an arm's length and more; beyond this is an error.
+#: Shoulders and wrists are looked for within an arm's length and more; beyond this is an error
+#: (this project's own choice).
 FAR_MM = 1500.0
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-#: Rows of the library's 33 landmarks; the sides are the person's own.
+#: Rows of the library's 33 landmarks, by its documentation; the sides are the person's own.
 EYES = (2, 5)
 SHOULDERS = (12, 11)
 ELBOWS = (14, 13)

@@ -17,6 +17,7 @@ from math import isfinite
 
 from tracker.sample import Sample
 
+#: All of them are this project's own choice (above).
 #: The wrist beside the eyes, on its own side, and against their height.
 ASIDE_MM, LOWEST_MM = 190.0, -190.0
 #: How far the forearm rises, and how far it may lean as a share of that (24 degrees).

@@ -20,12 +20,13 @@ from tracker.sample import Sample
 
 Direction = Literal["back", "forward"]
 
-#: A circle fills an ellipse (1), to and fro on one line fills nothing (0). This project's own
-#: choice, in the middle of what its tests draw.
+#: A circle fills an ellipse (1), to and fro on one line fills nothing (0). It is
+#: this project's own choice, in the middle of what its tests draw.
 ROUND = 0.35
-#: A width that changes by less, in mm, is noise: landmarks of a still body wander by 2.
+#: A width that changes by less, in mm, is noise: landmarks of a still body wander by 2
+#: (rendered bodies).
 LEAST_MM = 5.0
-#: Width and height are averaged over this time.
+#: Width and height are averaged over this time (this project's own choice).
 MEAN_S = 0.3
 #: Fewer places than this in one roll tell no way.
 LEAST_PLACES = 8

@@ -15,7 +15,9 @@ from tracker.motion.smoothing import RunningMean
 from tracker.motion.turning import Turn, TurningFinder, TurningRule
 from tracker.sample import Sample
 
-#: Below this the eyes' angles are those of a lid in movement and aren't used.
+#: Below this the eyes' angles are those of a lid in movement and aren't used (this
+#: project's own choice; with it closings of a second and more were found in rendered films:
+#: DEVELOPERS.md).
 EYE_OPEN_LEAST = 0.3
 
 
@@ -51,7 +53,8 @@ class Channel:
     seen: Callable[[Sample], bool] | None = None
 
 
-#: Samples are kept so long for a channel that looks back at them.
+#: Samples are kept so long for a channel that looks back at them: longer than a throw takes
+#: (this project's own choice).
 KEPT_S = 6.0
 
 
@@ -111,6 +114,8 @@ _SHOULDERS = TurningRule(floor=8.0, first=9.0, last_share=0.5)
 #: hands by less (this project's own choice).
 _THROWS = TurningRule(floor=150.0, first=160.0)
 
+#: How long a slow movement is averaged is this project's own choice: short against a repetition of
+#: it, long against the time between two pictures.
 CHANNELS: dict[str, Channel] = {
     c.name: c
     for c in (

@@ -67,9 +67,9 @@ PRIORITY: tuple[str, ...] = (
 #: These don't wait for a turning point.
 AT_ONCE = frozenset({"possible_fall", "left_picture", "not_measured"})
 
-#: Least time between two cues (one calm cue at a time: issue 2).
+#: Least time between two cues (one calm cue at a time; this project's own choice).
 CUE_SPACING_S = 2.0
-#: An event that ended longer ago than this is no longer said.
+#: An event that ended longer ago than this is no longer said (this project's own choice).
 CUE_STALE_S = 3.0
 #: A head that keeps moving is one event, however long, and is said again after so long: who
 #: goes on may not have understood (this project's own choice). The rest is said once an event.

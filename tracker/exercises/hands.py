@@ -106,7 +106,8 @@ def arm_of_bend(samples: Iterable[Sample], turn: Turn) -> Side | None:
     return "left" if apart[-1] > 0 else "right"
 
 
-#: A bend is told once it is over; so long before it began the hands may have been seen.
+#: A bend is told once it is over; so long before it began the hands may have been seen
+#: (this project's own choice: longer than a bend takes).
 BEND_KEPT_S = 30.0
 
 

@@ -23,7 +23,8 @@ from tracker.motion.turning import TurningRule
 from tracker.sample import Sample
 
 #: From a way of 100 mm a cycle counts: two fifths of what a whole one reads (see above).
-#: In a second in which the arm is not seen no whole cycle is hidden.
+#: In a second in which the arm is not seen no whole cycle is hidden. Both are this
+#: project's own choice.
 _RULE = TurningRule(floor=100.0, first=110.0, bridge_s=1.2)
 #: The arm has to be seen in this share of the looks (this project's own choice).
 LEAST_SEEN = 0.6

@@ -63,12 +63,14 @@ class AwayRule:
     unseen_mm: float = 250.0
 
 
-#: Half the height of a stand (about 190 mm) counts, sitting up from a slump doesn't.
+#: Half the height of a stand (about 190 mm) counts, sitting up from a slump doesn't. These
+#: are this project's own choice, tried in ``tests/motion/test_away.py``.
 STANDING_UP = AwayRule(1, "up", "down", floor_mm=140.0, home_share=0.2)
 #: A bend to the floor takes the head down by far more, or out of the picture.
 BENDING_DOWN = AwayRule(-1, "down", "", floor_mm=200.0, lost_mm=80.0)
 
-#: The home level is the median of so much time at first, then follows slowly.
+#: The home level is the median of so much time at first, then follows slowly. This one
+#: and those below are this project's own choice.
 HOME_FIRST_S = 0.5
 HOME_FOLLOW_S = 10.0
 HOME_NEAR_MM = 40.0
@@ -86,7 +88,8 @@ FORGET_S = 20.0
 STOPS_S = 0.3
 #: Who has come back by this share of it or more, to this far from home or nearer (half-way up out
 #: of the deepest bend of 600 mm), and stays within so much for the rule's ``settled_s``, rests
-#: half-way up. Whether they only paused is clear once they go on, up or down again.
+#: half-way up. Whether they only paused is clear once they go on, up or down again. Tried on
+#: made-up bends (DEVELOPERS.md).
 RISEN_SHARE = 0.33
 RISEN_MM = 300.0
 RESTS_MM = 20.0

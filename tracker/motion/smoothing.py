@@ -21,6 +21,10 @@ class RunningMean:
     least_s
         Nothing comes from a shorter stretch than this: a mean of a few noisy values
         would start a movement with a jump.
+
+    Notes
+    -----
+    The usual span and hole are this project's own choice; what a span costs is arithmetic.
     """
 
     def __init__(self, span_s: float = 0.2, hole_s: float = 0.5, least_s: float = 0.0) -> None:

@@ -34,14 +34,17 @@ from tracker.sample import Sample
 
 Array = NDArray[np.float64]
 
-#: How far into the future a speed looks (issue: "the stated look-ahead").
+#: How far into the future a speed looks (design.md: "the same fixed look-ahead").
 LOOK_AHEAD_S = 0.1
-#: A longer pause between samples is not fitted across: at 15 frames/s it is three lost frames.
+#: A longer pause between samples is not fitted across: at 15 frames/s it is three lost frames
+#: (this project's own choice).
 MAX_GAP_S = 0.25
-#: A cubic needs four samples; a fifth leaves something to average.
+#: A cubic needs four samples (arithmetic); a fifth leaves something to average.
 MIN_SAMPLES = 5
-#: How far the window may stretch back at a low frame rate.
+#: How far the window may stretch back at a low frame rate (this project's own choice;
+#: what it costs is measured, above).
 MAX_BACK_S = 0.45
+#: Times are sums of decimals: arithmetic may leave so much.
 _EPSILON_S = 1e-6
 
 

@@ -101,11 +101,12 @@ class TurningRule:
     plateau: bool = False
 
 
-#: Swings from which the usual one is taken.
+#: Swings from which the usual one is taken (this project's own choice).
 USUAL_OF = 7
 #: A turn stays in its middle where it is slower than this share of its mean speed, for so long and
 #: for such a share of its time, with so much of its way before and after. On a sine the slowest
-#: end of what the cubic is fitted to has half of the mean speed, on a smooth reach as well.
+#: end of what the cubic is fitted to has half of the mean speed, on a smooth reach as well
+#: (arithmetic); the limits below it are this project's own choice.
 STAY_SPEED = 0.2
 STAY_S = 0.2
 STAY_TIME = 0.2

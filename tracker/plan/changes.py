@@ -18,9 +18,10 @@ from tracker.plan.model import Entry, Plan
 
 What = Literal["tempo", "amplitude"]
 
+#: Common practice, and this project's own choice (above).
 TEMPO_STEP_BPM, TEMPO_WIDE_BPM = 5.0, 20.0
 AMPLITUDE_STEP_DEG, AMPLITUDE_WIDE_DEG = 2.0, 6.0
-#: A plan can ask for no other tempo (``plan.model.Beats``).
+#: A plan can ask for no other tempo (``plan.model.Beats``; this project's own choice).
 TEMPO_EVER_BPM = (10.0, 240.0)
 #: Beats of a target that eyes follow: a faster one would have to swing by less than they can
 #: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).

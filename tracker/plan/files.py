@@ -15,7 +15,7 @@ from tracker.plan.model import FORMAT, FORMAT_VERSION, Plan
 from tracker.plan.rules import faults
 from tracker.session.files import write_atomically
 
-#: Keeps a foreign file from filling the memory.
+#: Keeps a foreign file from filling the memory (this project's own choice).
 MAX_FILE_BYTES = 1_000_000
 
 

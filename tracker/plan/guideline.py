@@ -12,7 +12,8 @@ from tracker.plan.asked import asked_of
 from tracker.plan.findings import LOSSES, Finding
 from tracker.plan.model import Plan
 
-#: Kind of loss -> least and, where one is named, most minutes a day.
+#: Kind of loss -> least and, where one is named, most minutes a day: the guideline of 2022 as
+#: quoted (``SOURCE``).
 MINUTES_A_DAY: dict[str, tuple[float, float | None]] = {
     "acute": (12.0, None),
     "chronic": (20.0, None),

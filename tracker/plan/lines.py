@@ -9,7 +9,8 @@ from dataclasses import dataclass
 
 Path = tuple[str | int, ...]
 
-#: A plan has five levels; a text that goes deeper than this is not gone through.
+#: A plan has five levels; a text that goes deeper than this is not gone
+#: through (this project's own choice).
 MAX_DEPTH = 12
 
 _TOKEN = re.compile(r'"(?:[^"\\]|\\.)*"|[{}\[\],:]|[^\s{}\[\],:"]+')

@@ -31,8 +31,10 @@ from tracker.practice.tasks import (
 )
 from tracker.session.weekly import Falls
 
+#: Keeps a foreign file from filling the memory (this project's own choice).
 MAX_FILE_BYTES = 1_000_000
 
+#: A number from 0 to 10 (common practice).
 Score = Annotated[int, Field(ge=0, le=10)] | None
 #: Question -> yes or no; false by itself is "no" to all of them.
 GateAnswers = Literal[False] | dict[str, bool | None]

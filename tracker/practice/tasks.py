@@ -28,7 +28,7 @@ Landed = Literal["on", "beside", "not_sure"]
 LANDED: tuple[str, ...] = get_args(Landed)
 #: Questions after a set that are answered by a choice of several.
 CHOICES: dict[str, tuple[str, ...]] = {"clarity": CLARITY, "arm": ARMS, "landed": LANDED}
-#: Most repetitions that a plan can ask for is 200; a person may count beyond it.
+#: Most repetitions that a plan can ask for is 200; a person may count beyond it (own choice).
 MAX_COUNT = 999
 
 

@@ -11,6 +11,7 @@ from tracker.session.said import NOT_ASKED
 from tracker.session.summary_file import Summary
 from tracker.session.weekly import FELL
 
+#: Once a week (common practice).
 EVERY_DAYS = 7
 _Dated = tuple[date, Summary]
 

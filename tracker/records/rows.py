@@ -33,7 +33,8 @@ EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
 COUNT_DOUBTS = (COUNT_LOST,)
 #: Figures that rest on the eyes.
 OF_THE_EYES = ("on_target", "gaze_error_deg")
-#: Longer than any set of a day's practice: a file that says more is not believed. Seconds.
+#: Longer than any set of a day's practice: a file that says more is not believed. Seconds
+#: (this project's own choice).
 LONGEST_SET_S = 3600.0
 #: An answer is as good in the dark; and how little was measured is known.
 NEVER_IN_DOUBT = ("clear", "dizziness_before", "dizziness_after", "measured")

@@ -2,7 +2,8 @@
 
 Both tables are of the whole test: a chair 43 cm (17 inches) high, arms crossed on the
 chest all the time, as fast as is safe. The camera sees neither chair nor arms, so what is
-said holds only if they were so. It is a comparison with a table, no finding.
+said holds only if they were so. It is a comparison with a table, no finding. The tables are of
+whole stands, so one that is told as not upright is none (this project's own reading).
 
 Sources: US CDC STEADI, sheet "30-Second Chair Stand", below-average scores (a stand that is
 more than half-way up at the end counts; any use of the hands makes the score 0); Bohannon
@@ -16,6 +17,7 @@ from math import isfinite
 from statistics import median
 from typing import Any, Literal, get_args
 
+from tracker.exercises.watchers.turns import stood_up
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 
@@ -111,13 +113,14 @@ def _stands(
     """Stands in the half minute, the one that was more than half-way up at its end too."""
     if abs(span_s - TEST_S) > NEARLY_S:
         return None, "the test lasts 30 seconds, this set did not"
-    done = sum(t.side == "up" for t in turns)
+    done = sum(t.side == "up" and stood_up(t) for t in turns)
     return done + _still_up(turns, samples), ""
 
 
 def _still_up(turns: Sequence[Turn], samples: Sequence[Sample]) -> bool:
     """Whether the set ended on the way up of a stand that no turn tells of yet."""
-    ways = [t.swing_mm for t in turns if t.side == "up" and isfinite(t.swing_mm)]
+    up = [t for t in turns if t.side == "up" and stood_up(t)]
+    ways = [t.swing_mm for t in up if isfinite(t.swing_mm)]
     rows = [(s.time_s, s.head_y_mm) for s in samples if isfinite(s.head_y_mm)]
     if not ways or not rows or turns[-1].side == "up":
         return False
@@ -129,4 +132,6 @@ def _seconds_of_five(turns: Sequence[Turn]) -> tuple[float | None, str]:
     """From the first movement up to seated again after the fifth stand."""
     if len(turns) < 10:
         return None, "fewer than five stands"
+    if not all(stood_up(t) for t in turns[:10] if t.side == "up"):
+        return None, "not every stand was all the way up"
     return round(turns[9].peak_s - turns[0].start_s, 2), ""

@@ -17,7 +17,8 @@ from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
 from tracker.session.derive import BEYOND, UNLIKE, VARIFOCAL, gaze_error_deg, target_in_head
 
-#: A sample stands for the time to the next one, but for no longer than this.
+#: A sample stands for the time to the next one, but for no longer than this
+#: (this project's own choice).
 MOST_STANDS_S = 0.25
 #: Turns below this say little of how far the eyes turn back: an eye error of 0.8 degrees
 #: (issue 3) is 10 % of it.
@@ -237,7 +238,7 @@ def eyes_closed_fraction(samples: Sequence[Sample]) -> Figure:
 
 
 def repetition_rows(turns: Sequence[Turn], each: int = 2) -> list[dict[str, Any]]:
-    """One row for each repetition: its turns, ``each`` of them."""
+    """One row for each repetition: its turns, ``each`` of them (there and back: design.md)."""
     rows = []
     for k in range(0, len(turns) - each + 1, each):
         pair = turns[k : k + each]

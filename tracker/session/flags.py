@@ -13,7 +13,8 @@ from tracker.session import figures
 from tracker.session.derive import BEYOND, UNLIKE
 from tracker.session.projections import SessionRecord
 
-#: Below this rate a peak speed at 1 Hz is no longer within 8 % (tracker.motion.speed).
+#: A little below 15 frames a second, the lowest rate at which films were measured (DEVELOPERS.md):
+#: how far the figures are off with fewer is not known. This project's own choice.
 LOW_FRAME_RATE_HZ = 14.0
 #: Common practice: below these a summary carries a flag.
 LOW_MEASURED = 0.8

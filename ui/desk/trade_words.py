@@ -168,6 +168,7 @@ _SENTENCES = (
     "fewer than two turns",
     "fewer than two repetitions",
     "fewer than five stands",
+    "not every stand was all the way up",
     "fewer than ten repetitions",
     "too few samples in a turn",
     "too few turns with the eyes measured at both ends",

@@ -2007,6 +2007,11 @@
             <translation>ليس دون المتوسط ({bound} {limit} يُعد دونه)</translation>
         </message>
         <message>
+            <source>not every stand was all the way up</source>
+            <comment>not every stand was all the way up</comment>
+            <translation>لم تكن كل قومة كاملة</translation>
+        </message>
+        <message>
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>لم يستقم تمامًا</translation>

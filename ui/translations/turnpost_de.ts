@@ -2007,6 +2007,11 @@
             <translation>nicht unter dem Durchschnitt ({bound} {limit} ist darunter)</translation>
         </message>
         <message>
+            <source>not every stand was all the way up</source>
+            <comment>not every stand was all the way up</comment>
+            <translation>nicht jedes Mal ganz aufgestanden</translation>
+        </message>
+        <message>
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>nicht ganz aufgerichtet</translation>

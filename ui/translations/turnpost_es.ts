@@ -2007,6 +2007,11 @@
             <translation>no por debajo de la media ({bound} {limit} es por debajo)</translation>
         </message>
         <message>
+            <source>not every stand was all the way up</source>
+            <comment>not every stand was all the way up</comment>
+            <translation>no todas las levantadas fueron completas</translation>
+        </message>
+        <message>
             <source>not fully upright</source>
             <comment>not fully upright</comment>
             <translation>sin enderezarse del todo</translation>

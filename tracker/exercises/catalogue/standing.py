@@ -7,7 +7,7 @@ from tracker.exercises.catalogue.model import GUIDED, HEAD_FORWARD, HELD, Exerci
 
 _ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
 _STAND = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
-#: One beat a turn: 0.3 Hz is 36 turns a minute.
+#: One beat a turn: 0.3 Hz is 36 turns a minute (arithmetic; the rate: ``src.SHAKE_RATE``).
 SHAKE_BEATS = 36.0
 
 EXERCISES: tuple[Exercise, ...] = (

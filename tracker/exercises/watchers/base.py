@@ -11,6 +11,7 @@ from math import isfinite, nan
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 
+#: Times are sums of decimals: arithmetic may leave so much.
 EPSILON_S = 1e-6
 
 

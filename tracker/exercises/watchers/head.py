@@ -147,7 +147,7 @@ class ChinDown(Excursion):
 
     Counted from the rest pose, which a level head took. Ordinary sway tips a head by a
     degree or two; looking at a floor two metres ahead takes far more than 12 (common
-    practice). A short glance down of less than a second is passed over.
+    practice). A short glance down of less than a second is passed over (common practice, too).
     """
 
     code = "chin_down"

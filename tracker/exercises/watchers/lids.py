@@ -9,7 +9,7 @@ from tracker.exercises.watchers.base import Change, Watcher
 from tracker.sample import Sample
 
 #: A lid on its way has left its place by about a frame before it is seen to have arrived; in a
-#: longer gap nobody knows.
+#: longer gap nobody knows (this project's own choice).
 _BEFORE_MOST_S = 0.1
 
 

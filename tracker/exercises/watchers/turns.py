@@ -14,7 +14,7 @@ from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Watcher
 from tracker.motion.turning import Turn
 
-#: Least time between two turns that is a rest.
+#: Least time between two turns that is a rest (common practice).
 REST_S = 5.0
 
 
@@ -90,6 +90,17 @@ class Tempo(OfTurns):
         return tempo > self._fast * asked.tempo_bpm
 
 
+#: What a way is short of when it doesn't count as whole, and the least rise of a stand (common
+#: practice: see :class:`FallsShort`).
+SHORT_SHARE, LEAST_RISE_MM = 0.25, 220.0
+
+
+def stood_up(turn: Turn) -> bool:
+    """Whether a turn up from a chair went all the way (common practice: :class:`FallsShort`)."""
+    whole_mm = turn.swing_mm + turn.short_mm
+    return not (turn.swing_mm < LEAST_RISE_MM or turn.short_mm > SHORT_SHARE * whole_mm)
+
+
 class FallsShort(Watcher):
     """Doesn't stand up, sit up or sit down all the way; lasts until it is done again.
 
@@ -111,15 +122,13 @@ class FallsShort(Watcher):
         self,
         code: str,
         channel: Channel,
-        share: float = 0.25,
         most_mm: float = 80.0,
-        least_rise_mm: float = 220.0,
     ) -> None:
         super().__init__()
         self.code = code
         self._side = self.SIDES[code, channel.name]
         self._reach = channel.name == "head_reach"
-        self._share, self._most_mm, self._least_rise_mm = share, most_mm, least_rise_mm
+        self._most_mm = most_mm
 
     def turn(self, turn: Turn, asked: Asked) -> list[Change]:
         """Take the next turn."""
@@ -135,10 +144,9 @@ class FallsShort(Watcher):
     def _wrong(self, turn: Turn) -> bool:
         if self._reach:
             return turn.short_mm > self._most_mm
-        if self.code == "not_upright" and turn.swing_mm < self._least_rise_mm:
-            return True
-        full_mm = turn.swing_mm + (turn.short_mm if self.code == "not_upright" else 0.0)
-        return turn.short_mm > self._share * full_mm
+        if self.code == "not_upright":
+            return not stood_up(turn)
+        return turn.short_mm > SHORT_SHARE * turn.swing_mm
 
 
 def tempo_of(turns: list[Turn]) -> float:
