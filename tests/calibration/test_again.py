@@ -32,7 +32,7 @@ from tracker.frame import Frame
 from tracker.head.perspective import rotation_of_vector
 from tracker.profile import Profile
 from tracker.session.stage import Step
-from tracker.vision.observer import Observation
+from tracker.vision.observer import Observation, Observer
 
 Seen = tuple[list[Observation], list[Step]]
 LATER_S = 100.0
@@ -227,12 +227,14 @@ def test_left_half_way_the_old_one_goes_on(
 ) -> None:
     before = done[1]
     frame = Frame(0, 200.0, np.full((480, 640, 3), 90, np.uint8))
+    measurer._observer = Observer()
     measurer.hold_setup(keep=True, take=True)
     # While a part is done again nothing is measured by the old one.
     assert measurer.take(frame).reason == "no_face" and len(measurer._held) == 1
     measurer.hold_setup(keep=True, take=False)
     assert not measurer._held and measurer.profile is before.profile
     measurer.take(replace(frame, time_s=201.0))
+    measurer.close()
     assert not measurer._held
     report = done_again(measurer, "nod", seen[0], own(before.steps, "nod"))
     assert report.again == Again("nod")

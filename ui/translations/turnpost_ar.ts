@@ -10195,6 +10195,11 @@
             <translation>لا يُقاس شيء</translation>
         </message>
         <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>لم تعد صور الخطوات الأخرى موجودة؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
             <source>Body, sitting</source>
             <comment>told.stage_body</comment>
             <translation>الجسم، مع الجلوس</translation>

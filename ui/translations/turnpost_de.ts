@@ -10195,6 +10195,11 @@
             <translation>es wird nichts gemessen</translation>
         </message>
         <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>die Bilder der anderen Schritte sind nicht mehr da; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
             <source>Body, sitting</source>
             <comment>told.stage_body</comment>
             <translation>Körper, im Sitzen</translation>

@@ -10195,6 +10195,11 @@
             <translation>no se está midiendo nada</translation>
         </message>
         <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>ya no están las imágenes de los otros pasos; haga toda la preparación</translation>
+        </message>
+        <message>
             <source>Body, sitting</source>
             <comment>told.stage_body</comment>
             <translation>Cuerpo, en la silla</translation>
