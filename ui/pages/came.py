@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
+from calibration.parts import PARTS
 from ui import theme, words
 from ui.session_flow import Director, Phase
 from ui.setup_parts import PartTold, again_told, mark_told, parts_told
@@ -54,23 +55,22 @@ class CamePage(Page):
 
     def __init__(self, director: Director) -> None:
         super().__init__()
-        self._director, self._percent = director, 100
+        self._director = director
         self.title = Words(role="title")
         #: What became of the step that was done again last.
         self.became = Words(role="lead", bold=True)
         self.findings = Words()
         self.hint = Words(soft=True)
         self.figures = Words(role="small", soft=True)
-        self.steps = QVBoxLayout()
-        self.steps.setSpacing(theme.M)
-        self.rows: dict[str, StepRow] = {}
+        self.rows = {part: StepRow(words.say(f"came.part.{part}")) for part in PARTS}
+        for part, row in self.rows.items():
+            row.again.clicked.connect(lambda _=False, p=part: director.do_again(p))
         self.mark = StepRow(words.say("came.part.mark"))
         self.mark.again.clicked.connect(director.open_mark)
-        for part in (self.title, self.became, self.findings):
-            self.body.addWidget(part)
-        self.body.addLayout(self.steps)
-        for part in (self.mark, self.hint, self.figures):
-            self.body.addWidget(part)
+        for line in (self.title, self.became, self.findings):
+            self.body.addWidget(line)
+        for below in (*self.rows.values(), self.mark, self.hint, self.figures):
+            self.body.addWidget(below)
         self.body.addStretch(1)
         self.go_on = Button(words.say("ask.go_on"), "main")
         self.go_on.clicked.connect(director.take_setup)
@@ -83,11 +83,6 @@ class CamePage(Page):
         self.buttons.set_apart(self.unwell, self.stop)
         for button in (self.go_on, self.again, self.unwell, self.stop):
             self.buttons.addWidget(button)
-
-    def set_percent(self, percent: int) -> None:
-        """Rows that come later get the same text size."""
-        super().set_percent(percent)
-        self._percent = percent
 
     def refresh(self) -> None:
         """Say how the set-up and each of its steps came out."""
@@ -112,23 +107,12 @@ class CamePage(Page):
                 part.setVisible(on)
 
     def _show_rows(self, told: list[PartTold]) -> None:
-        """One row a step; they are made anew only where other steps were asked for."""
-        if list(self.rows) != [t.part for t in told]:
-            for row in self.rows.values():
-                self.steps.removeWidget(row)
-                row.hide()
-                row.deleteLater()
-            self.rows = {}
-            for t in told:
-                row = self.rows[t.part] = StepRow(t.name)
-                row.again.clicked.connect(lambda _=False, p=t.part: self._director.do_again(p))
-                for part in (row, row.name, row.said, row.again):
-                    part.set_percent(self._percent)
-                self.steps.addWidget(row)
-                row.show()
-        for t in told:
-            row = self.rows[t.part]
-            row.show_said(t.said)
+        """The steps that were asked for, each with what is said of it."""
+        said = {t.part: t.said for t in told}
+        for part, row in self.rows.items():
+            if row.isHidden() == (part in said):
+                row.setVisible(part in said)
+            row.show_said(said.get(part, ""))
             if row.again.isHidden() == self._director.can_do_again:
                 row.again.setVisible(self._director.can_do_again)
 
