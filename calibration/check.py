@@ -9,6 +9,7 @@ from math import isfinite
 import numpy as np
 
 from calibration.gaze_fit import SETTLE_S
+from calibration.parts import is_held_out
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.rotation import angle_between_deg, direction_from_angles
@@ -60,11 +61,6 @@ MOVING = ("turn_slowly", "nod_slowly")
 COARSE = 0.92
 #: Frames looked at, evenly spread: enough for a median.
 _LOOKED_AT = 60
-
-
-def is_held_out(step: Step) -> bool:
-    """Whether a look is kept from the fit, to check it."""
-    return step.step == "look" and (step.model_extra or {}).get("held_out") is True
 
 
 def check_gaze(

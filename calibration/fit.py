@@ -8,10 +8,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from calibration.axes import make_rest_frame
-from calibration.check import MOVING, is_held_out
+from calibration.check import MOVING
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
 from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze
+from calibration.parts import is_held_out
 from calibration.placing import on_screen, placed
 from tracker.errors import InputError
 from tracker.eyes.in_use import EYES, eye_in_use

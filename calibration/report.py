@@ -5,9 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from calibration.check import GazeCheck, HeadReach
+from calibration.parts import PartFound
 from tracker.profile import Profile
 from tracker.sample import Reach
 from tracker.session.stage import Step
+
+
+@dataclass(frozen=True, slots=True)
+class Again:
+    """A part that was done again, and why the old one stays; empty where the new one is taken.
+
+    ``why`` is ``unseen``, ``moved``, ``eyes``, ``coarse`` or ``less_far`` (``calibration.again``).
+    """
+
+    part: str
+    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +45,10 @@ class SetupReport:
         What the looks that were kept from the fit showed; None where there were none.
     head_reach
         How far the head went in its moving part.
+    parts
+        How each part of it came out.
+    again
+        The part that was done again last, if one was.
     """
 
     profile: Profile
@@ -43,3 +59,5 @@ class SetupReport:
     ok: bool
     check: GazeCheck | None = None
     head_reach: HeadReach | None = None
+    parts: tuple[PartFound, ...] = ()
+    again: Again | None = None

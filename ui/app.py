@@ -242,7 +242,7 @@ class Window(QWidget):
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:
-            if new_page or self._shown is None or phase in (Phase.setup_failed, Phase.setup_told):
+            if new_page or self._shown is None or phase == Phase.setup_failed:
                 page.enter()  # type: ignore[attr-defined]
             self._shown = phase
         if phase == Phase.welcome and self._covered is None:

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from math import isinf
 from typing import Any
 
+from calibration.parts import PARTS
 from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
@@ -109,8 +110,11 @@ def setup_asked(
     *,
     short: bool = False,
     use_eye: str = "both",
+    parts: Sequence[str] = PARTS,
 ) -> list[Asked]:
     """The steps of a set-up that begins at ``begin_s``; ``short`` for a kept profile.
+
+    ``parts`` are those of ``calibration.parts.PARTS`` that are asked for.
 
     Their targets are those of a person who looks straight at the field's middle;
     the fit finds out where they really were. Each step carries the drawn place as
@@ -120,7 +124,7 @@ def setup_asked(
     one_eye = {} if use_eye == "both" else {"use_eye": use_eye}
     guess = facing_map(distance_mm, extent.centre_mm)
     asked: list[Asked] = []
-    time_s = begin_s + READ_S
+    time_s = begin_s
 
     def add(name: str, seconds: float, offset: Point, **more: bool) -> None:
         nonlocal time_s
@@ -139,17 +143,26 @@ def setup_asked(
         asked.append(Asked(step, offset))
         time_s += seconds
 
-    add("rest", REST_S, (0.0, 0.0))
-    time_s += READ_S
-    checked = SHORT_LOOKS_DEG if short else CHECK_LOOKS_DEG
-    for looks, more in (((), {}) if short else (LOOKS_DEG, {}), (checked, {"held_out": True})):
-        for right, up in looks:
+    def read() -> None:
+        nonlocal time_s
+        time_s += READ_S
+
+    if "rest" in parts:
+        read()
+        add("rest", REST_S, (0.0, 0.0))
+    looks = () if short or "looks" not in parts else LOOKS_DEG
+    checked = () if "check" not in parts else SHORT_LOOKS_DEG if short else CHECK_LOOKS_DEG
+    if looks or checked:
+        read()
+    for places, more in ((looks, {}), (checked, {"held_out": True})):
+        for right, up in places:
             place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
             add("look", LOOK_S, extent.inside(place), **more)
-    time_s += READ_S
-    add("turn_slowly", TURN_S, (0.0, 0.0))
-    if not short:
-        time_s += READ_S
+    if "turn" in parts:
+        read()
+        add("turn_slowly", TURN_S, (0.0, 0.0))
+    if "nod" in parts and not short:
+        read()
         add("nod_slowly", NOD_S, (0.0, 0.0))
     return asked
 

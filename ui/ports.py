@@ -36,8 +36,12 @@ class ServiceLike(Protocol):
         """Take the news; never waits."""
         ...
 
-    def request_fit(self, steps: list[Step]) -> None:
-        """Ask for a fit; the answer is news."""
+    def hold_setup(self, *, keep: bool, take: bool) -> None:
+        """Keep the pictures of the set-up, or let them go; ``take`` what comes for a part of it."""
+        ...
+
+    def request_fit(self, steps: list[Step], part: str = "") -> None:
+        """Ask for a fit, of one part done again if it is named; the answer is news."""
         ...
 
     def watch_body(self, on: bool, every_s: float = 0.0) -> None:

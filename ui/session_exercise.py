@@ -13,11 +13,11 @@ from tracker.session.live import check_found, head_reach_found, mark_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
-from ui.session_setup import SetupPart
+from ui.session_again import AgainPart
 from ui.session_state import Dose, Phase
 
 
-class ExercisePart(SetupPart):
+class ExercisePart(AgainPart):
     """Records an exercise from its countdown to the saved files."""
 
     def _after_setup(self) -> None:
@@ -53,6 +53,7 @@ class ExercisePart(SetupPart):
 
     def _record(self) -> None:
         """Start the recording with what the set-up has shown."""
+        self.let_setup_go()
         self._recording = self._world.make_recording(self._found())
         self._reps_before = 0
         self._disk_said_s = nan

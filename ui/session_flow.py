@@ -8,6 +8,7 @@ job beside the window.
 
 from __future__ import annotations
 
+from calibration.parts import part_of
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
@@ -101,6 +102,8 @@ class Director(FirstPart):
             Phase.choose,
         ):
             return
+        if self.refuse_seat():
+            return
         if self._service is None or self._profile is not None or self._short:
             # A measurer that knows a person keeps that person: begin with a fresh one.
             self._close_service()
@@ -114,7 +117,7 @@ class Director(FirstPart):
     def use_kept(self) -> None:
         """Take the set-up of last time, and see in short whether it still fits."""
         path, camera = self.kept, self.camera
-        if self.phase != Phase.camera or path is None or camera is None:
+        if self.phase != Phase.camera or path is None or camera is None or self.refuse_seat():
             return
         self._close_service()
         self._profile, self._short = path, True
@@ -152,7 +155,7 @@ class Director(FirstPart):
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
         self._hush()
-        if self.leave_tools():
+        if self.leave_again() or self.leave_tools():
             return
         if self.conductor is not None:
             self.stop_plan(ended)
@@ -220,7 +223,7 @@ class Director(FirstPart):
         self.recovering.tick()
         self.lens.tick()
         self._stopping = [j for j in self._stopping if not j.done]
-        if self.phase == Phase.setup and not self._asked:
+        if self.setup_to_ask:
             self._ask_setup()
         if self._service is not None:
             for message in self._service.poll():
@@ -234,8 +237,9 @@ class Director(FirstPart):
 
     def _take(self, message: Message) -> None:
         match message:
-            case Measured(sample, facing_deg):
+            case Measured(sample, facing_deg, away_mm):
                 self._see_reach(facing_deg)
+                self.see_seat(sample, away_mm)
                 self._measured(self._moved(sample))
             case Fitted(report):
                 self._fitted(report)
@@ -262,6 +266,7 @@ class Director(FirstPart):
         asked = self.asked
         if self.phase == Phase.setup and asked is not None:
             self.reach.see(asked.step.step, facing_deg)
+            self.part_watch.see(part_of(asked.step), facing_deg)
 
     def _source_changed(self, state: SourceState, detail: str) -> None:
         self.source = state

@@ -8,9 +8,10 @@ from typing import Any
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.practice.from_clips import shifted_step
 from tracker.practice.tasks import Prepare
+from tracker.session.stage import Step
 from ui.session_clock import is_seen
+from ui.session_seat import SeatPart
 from ui.session_state import Phase
-from ui.session_voice import VoicePart
 from ui.setup_reach import Wanted, wanted_of
 from ui.speaking import Grave
 
@@ -20,7 +21,7 @@ SETTING_UP = frozenset(
 )
 
 
-class PlacePart(VoicePart):
+class PlacePart(SeatPart):
     """Has the set-up done within a planned session, on its clock."""
 
     _setting_up = False
@@ -56,13 +57,11 @@ class PlacePart(VoicePart):
         """Open a camera to see whether it sees the person."""
         raise NotImplementedError
 
-    def _ask_for_fit(self) -> None:
-        if self._service is not None and self.conductor is not None:
-            steps = [shifted_step(a.step, -self._offset_s) for a in self._setup_asked()]
-            self._service.request_fit(steps)
-            self._enter(Phase.fitting)
-            return
-        super()._ask_for_fit()
+    def _fit_steps(self) -> list[Step]:
+        steps = super()._fit_steps()
+        if self.conductor is None:
+            return steps
+        return [shifted_step(s, -self._offset_s) for s in steps]
 
     def _fitted(self, report: Any) -> None:
         if self.conductor is not None:
@@ -70,10 +69,16 @@ class PlacePart(VoicePart):
             report = replace(report, steps=steps)
         super()._fitted(report)
 
+    def _forget_steps(self) -> None:
+        if self.conductor is None:
+            # In a plan there is one clock all the way.
+            super()._forget_steps()
+
     def _begin_setup(self) -> None:
         if self.conductor is None:
             super()._begin_setup()
             return
+        self._forget_again()
         self._asked, self._begun, self._held = [], 0, []
         self.report, self.fit_message = None, ""
         self._setting_up = True
@@ -98,10 +103,14 @@ class PlacePart(VoicePart):
             self._say((Grave.cue, 0), "setup.told")
 
     def take_setup(self) -> None:
-        """Go on in the plan with the set-up as it came out."""
+        """Go on with the set-up as it came out: in the plan, or to the choice of an exercise."""
         recording = self._recording
+        if self.phase == Phase.setup_told and self.conductor is None:
+            self._enter(Phase.choose)
+            return
         if self.conductor is None or recording is None:
             return
+        self.let_setup_go()
         found = self._found()
         steps = [a.step for a in self._setup_asked()]
         recording.use_setup(steps[0].from_s if steps else self.now_s, found)

@@ -22,6 +22,7 @@ from ui.hands_free import (
     stops_by_hand,
     stops_by_sight,
 )
+from ui.seat import seat_done_words
 from ui.session_clock import is_seen
 from ui.session_place import PlacePart
 from ui.session_state import COUNTDOWN_S, Dose, Phase
@@ -38,6 +39,8 @@ _CALLED_AGAIN_S = 10.0
 class SetPart(PlacePart):
     """Begins, holds and ends the set that the plan asks for."""
 
+    #: What the set that goes on says of its distance, if that is not the one asked for.
+    _seat_off: dict[str, int] | None = None
     #: Whether the camera has missed some of this set, so that the person's count is asked for.
     count_lost = False
 
@@ -128,6 +131,7 @@ class SetPart(PlacePart):
         self._watch_body(task.asked.exercise.id)
         self._set_clock = SetClock(task.asked.seconds or inf)
         self._told_of, self.set_told = SetTold(task.asked.exercise.channel), ()
+        self._seat_off = None
         self._reps_before = self._recording.repetitions if self._recording else 0
         self.dose = Dose(
             task.asked.exercise.id, task.asked.repetitions, _pace(task.asked.tempo_bpm)
@@ -173,7 +177,8 @@ class SetPart(PlacePart):
             distance_mm=self._rest_distance_mm,
         )
         self._add(asked, begin=False)
-        conductor.begin_set(asked.step)
+        number = conductor.begin_set(asked.step)
+        self._note_seat(number)
         self._set_clock.go(asked.step.from_s)
         self._seen_to_stop = ""
         self._hands_free.begin(
@@ -185,6 +190,13 @@ class SetPart(PlacePart):
         self._sound(asked.step)
         self._say_begin()
         self._enter(Phase.exercise if is_seen(entry) else Phase.asking)
+
+    def _note_seat(self, number: int) -> None:
+        """Keep with the set that it is surely done at another distance than was asked for."""
+        off = self.seat_off
+        if off is not None and self._recording is not None:
+            self._recording.answer("seat_off", off, number)
+            self._seat_off = off
 
     def _rest_from_now(self) -> None:
         """Whatever was asked for is over, in the recording too."""
@@ -206,6 +218,8 @@ class SetPart(PlacePart):
         now_s, entry = self.now_s, self.entry
         if entry is not None and entry.exercise.counted and not self.count_lost:
             self.set_told = self._told_of.lines(self._reps_done, entry.repetitions)
+        if self._seat_off is not None:
+            self.set_told = (*self.set_told, seat_done_words(self._seat_off))
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))
             if a.step.from_s < now_s

@@ -85,28 +85,43 @@ class SetupPart(SourcePart):
 
     def _ask_for_fit(self) -> None:
         if self._service is not None:
-            self._service.request_fit([a.step for a in self._setup_asked()])
+            self._service.request_fit(self._fit_steps(), self._fit_part())
         self._enter(Phase.fitting)
+
+    def _fit_steps(self) -> list[Step]:
+        """The steps that the person is fitted on."""
+        return [a.step for a in self._setup_asked()]
+
+    def _fit_part(self) -> str:
+        """The part that was done again; empty for a whole set-up."""
+        return ""
 
     def _fitted(self, report: Any) -> None:
         if self.phase != Phase.fitting:
             return
+        self._take_report(report)
+        self._after_setup()
+
+    def _take_report(self, report: Any, *, same_person: bool = False) -> None:
+        """From now on this is the person, and the targets are where they were found.
+
+        ``same_person`` if nothing of the profile is another than before.
+        """
         self.report, self._profile = report, report.profile
-        self._find_mark()
-        drawn = self._setup_asked()
-        places = [p for p in (_screen_of(a.step) for a in drawn) if p is not None]
-        found = [s.target_mm for s in report.steps if s.target_mm is not None]
+        if not same_person:
+            self._find_mark()
+        found = [s for s in report.steps if s.target_mm is not None]
+        places = [p for p in map(_screen_of, found) if p is not None]
         if self.clip is None and len(places) == len(found):
-            self._map = fitted_map(places, found)
+            self._map = fitted_map(places, [s.target_mm for s in found])
         self._keep()
-        middle = next((s.target_mm for s in report.steps if s.target_mm is not None), None)
+        middle = next((s.target_mm for s in found), None)
         if middle is not None:
             self._rest_distance_mm = believable_distance_mm(middle[2])
         steps = {(s.from_s, s.step): s for s in report.steps}
         self._asked = [
             replace(a, step=steps.get((a.step.from_s, a.step.step), a.step)) for a in self._asked
         ]
-        self._after_setup()
 
     @property
     def kept(self) -> Path | None:

@@ -21,6 +21,7 @@ BACK = {
     Phase.lens: Phase.tools,
     Phase.screen: Phase.tools,
     Phase.mark: Phase.choose,
+    Phase.setup_told: Phase.choose,
 }
 
 
@@ -64,9 +65,15 @@ class ToolsPart(ReportPart):
         if self.phase == Phase.tools:
             self._enter(Phase.screen)
 
+    def open_told(self) -> None:
+        """After a set-up outside a plan: how each part of it came out."""
+        if self.phase == Phase.choose and self.clip is None and self.report is not None:
+            self._enter(Phase.setup_told)
+
     def open_mark(self) -> None:
-        """After a set-up: the check by a mark on the wall."""
-        if self.phase != Phase.choose or self.clip is not None:
+        """After a set-up outside a plan: the check by a mark on the wall."""
+        after = self.phase in (Phase.choose, Phase.setup_told)
+        if not after or self.clip is not None or self.conductor is not None:
             return
         if self._service is None and self.camera is not None:
             # The steps of the set-up belong to the clock of the service before.
@@ -79,7 +86,8 @@ class ToolsPart(ReportPart):
         """Wait for the nose to point ahead, at the mark, and ahead again."""
         if self.phase != Phase.mark:
             return
-        self.mark, self.mark_why, self.mark_found = None, "", None
+        # What an earlier check showed stays until this one is done.
+        self.mark, self.mark_why = None, ""
         try:
             self.mark = MarkCheck(distance_mm, offset_mm)
         except InputError as error:
@@ -106,7 +114,7 @@ class ToolsPart(ReportPart):
 
     def leave_tools(self) -> bool:
         """One page back, if it is one of these."""
-        if self.phase not in BACK:
+        if self.phase not in BACK or self.conductor is not None:
             return False
         self.lens.stop()
         self.mark, self.mark_why = None, ""

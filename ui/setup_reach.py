@@ -101,6 +101,11 @@ class ReachWatch:
             for side, way in zip(SIDES[step], (away, -away), strict=True):
                 self._far[side] = max(self._far.get(side, 0.0), way)
 
+    def forget(self, step: str) -> None:
+        """A step is about to be done again."""
+        for side in SIDES.get(step, ()):
+            self._far.pop(side, None)
+
     def far_enough(self, step: str, side: str) -> bool:
         """Whether the head has gone as far to a side as the exercises need."""
         wanted = self.wanted.of(step)

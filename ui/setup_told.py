@@ -61,6 +61,12 @@ def about(error_deg: float) -> str:
     return words.say("came.off.more", degrees=round(error_deg))
 
 
+def verdict_of(error_deg: float) -> str:
+    """How good a reading of the eyes is for what is judged by it: good, fair or poor."""
+    limit = off_target_limit_deg(error_deg)
+    return "poor" if limit is None else "good" if limit <= OFF_TARGET_DEG else "fair"
+
+
 def _worst(short: list[tuple[str, float, float]]) -> list[tuple[str, float, float]]:
     """Of the turn and of the nod the side that lacks most: one sentence each."""
     rows = ([r for r in short if r[0] in sides] for sides in SIDES.values())
@@ -76,8 +82,7 @@ def _gaze(report: Any) -> tuple[str, str]:
         return words.say("came.gaze.unseen"), "unseen"
     # What is judged goes by the worse of the two, as in the exercises.
     own = float(getattr(report, "error_deg", nan))
-    limit = off_target_limit_deg(max(e for e in (check.error_deg, own) if isfinite(e)))
-    verdict = "poor" if limit is None else "good" if limit <= OFF_TARGET_DEG else "fair"
+    verdict = verdict_of(max(e for e in (check.error_deg, own) if isfinite(e)))
     said = words.say(
         "came.gaze",
         points=check.looks,

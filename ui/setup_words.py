@@ -43,4 +43,103 @@ SETUP_WORDS: dict[str, object] = {
     "came.figures.gaze": QT_TRANSLATE_NOOP("turnpost", "gaze {degrees}° off"),
     "came.figures.turn": QT_TRANSLATE_NOOP("turnpost", "turn {right}° right, {left}° left"),
     "came.figures.nod": QT_TRANSLATE_NOOP("turnpost", "nod {up}° up, {down}° down"),
+    "came.title": QT_TRANSLATE_NOOP("turnpost", "How the set-up came out"),
+    "came.open": QT_TRANSLATE_NOOP("turnpost", "See each step"),
+    "came.part.rest": QT_TRANSLATE_NOOP("turnpost", "Keeping still"),
+    "came.part.looks": QT_TRANSLATE_NOOP("turnpost", "Looking at points"),
+    "came.part.check": QT_TRANSLATE_NOOP("turnpost", "Checking the points"),
+    "came.part.turn": QT_TRANSLATE_NOOP("turnpost", "Turning the head"),
+    "came.part.nod": QT_TRANSLATE_NOOP("turnpost", "Nodding"),
+    "came.part.mark": QT_TRANSLATE_NOOP("turnpost", "Mark on the wall"),
+    "came.part.unseen": QT_TRANSLATE_NOOP(
+        "turnpost", "Your face was seen in only {percent} % of it."
+    ),
+    "came.part.still": QT_TRANSLATE_NOOP("turnpost", "Your head stayed still."),
+    "came.part.moved": QT_TRANSLATE_NOOP("turnpost", "Your head moved by about {degrees}°."),
+    "came.part.missed": QT_TRANSLATE_NOOP(
+        "turnpost", "On {count} of {points} points your face was not seen."
+    ),
+    "came.part.eyes_unseen": QT_TRANSLATE_NOOP("turnpost", "Your eyes were not seen."),
+    "came.part.read": QT_TRANSLATE_NOOP(
+        "turnpost", "Each point read from the others: {off}. {verdict}"
+    ),
+    "came.part.turn.far": QT_TRANSLATE_NOOP("turnpost", "{plus}° to the right, {minus}° left."),
+    "came.part.nod.far": QT_TRANSLATE_NOOP("turnpost", "{plus}° up, {minus}° down."),
+    "came.part.enough": QT_TRANSLATE_NOOP("turnpost", "That is far enough."),
+    "came.part.need": QT_TRANSLATE_NOOP("turnpost", "Your exercises need {asked}°."),
+    "came.mark": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera read {measured}°, the tape says {expected}°: {off}."
+    ),
+    "came.mark.none": QT_TRANSLATE_NOOP("turnpost", "Not done with this set-up."),
+    "came.mark.do": QT_TRANSLATE_NOOP("turnpost", "Do the check"),
+    "came.mark.again": QT_TRANSLATE_NOOP("turnpost", "Do the check again"),
+    # one step again
+    "part.seen": QT_TRANSLATE_NOOP("turnpost", "The step before was seen well."),
+    "part.unseen": QT_TRANSLATE_NOOP(
+        "turnpost", "In the step before, your face was often not seen."
+    ),
+    "part.moved": QT_TRANSLATE_NOOP("turnpost", "In the step before, your head moved."),
+    "part.short": QT_TRANSLATE_NOOP(
+        "turnpost", "In the step before, your head went less far than your exercises need."
+    ),
+    "again.before": QT_TRANSLATE_NOOP("turnpost", "Repeat the step before"),
+    "again.do": QT_TRANSLATE_NOOP("turnpost", "Do this step again"),
+    "again.name": QT_TRANSLATE_NOOP("turnpost", "{part}: do this step again"),
+    "again.sits": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "One step can be done again while you sit as before. "
+        "If you have moved, repeat the whole set-up.",
+    ),
+    "again.gone": QT_TRANSLATE_NOOP(
+        "turnpost", "Single steps can be done again only right after the set-up."
+    ),
+    "again.taken": QT_TRANSLATE_NOOP("turnpost", "{part}: the new step is used now."),
+    "again.check": QT_TRANSLATE_NOOP("turnpost", "{part}: the newer check counts now."),
+    "again.kept.unseen": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. This time your face was hardly seen."
+    ),
+    "again.kept.moved": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "{part}: the earlier step is kept. You sit or hold your head differently now. "
+        "If you have moved, repeat the whole set-up.",
+    ),
+    "again.kept.eyes": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. With the new one your eyes are read worse."
+    ),
+    "again.kept.coarse": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. This time your face was seen less well."
+    ),
+    "again.kept.less_far": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. This time your head went less far."
+    ),
+    "again.kept.left": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. The new one was not finished."
+    ),
+    "again.kept.failed": QT_TRANSLATE_NOOP(
+        "turnpost", "{part}: the earlier step is kept. The new one could not be used. {why}"
+    ),
+    # the seat that an exercise asks for
+    "seat.about": QT_TRANSLATE_NOOP(
+        "turnpost", "You sit about {cm} cm from the screen, give or take {error} cm."
+    ),
+    "seat.rough": QT_TRANSLATE_NOOP(
+        "turnpost", "That is rough as long as the camera's view is not measured."
+    ),
+    "seat.back": QT_TRANSLATE_NOOP(
+        "turnpost", "Too near for this exercise. Move back by about {cm} cm."
+    ),
+    "seat.back.hand": QT_TRANSLATE_NOOP(
+        "turnpost", "A little near for this exercise. Move back by a hand."
+    ),
+    "seat.closer": QT_TRANSLATE_NOOP(
+        "turnpost", "Too far for this exercise. Come closer by about {cm} cm."
+    ),
+    "seat.closer.hand": QT_TRANSLATE_NOOP(
+        "turnpost", "A little far for this exercise. Come closer by a hand."
+    ),
+    "seat.told": QT_TRANSLATE_NOOP("turnpost", "If you can't move, go on as you sit."),
+    "seat.anyway": QT_TRANSLATE_NOOP("turnpost", "Go on as I sit"),
+    "seat.done": QT_TRANSLATE_NOOP(
+        "turnpost", "Done at about {cm} cm from the screen; {asked} cm were asked for."
+    ),
 }

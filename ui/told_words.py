@@ -20,6 +20,9 @@ TOLD_WORDS: dict[str, object] = {
     "told.eyes_other": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes look another way than last time; do the whole set-up"
     ),
+    "told.pictures_gone": QT_TRANSLATE_NOOP(
+        "turnpost", "the pictures of the other steps are gone; do the whole set-up"
+    ),
     "told.kept_camera": QT_TRANSLATE_NOOP(
         "turnpost", "this is another camera than that of the kept set-up; do the whole set-up"
     ),

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from tracker.practice.tasks import AskGate, AskScores, AskSinceLast
 from ui.handing_over import HandingOver
+from ui.pages.came import CamePage
 from ui.pages.camera import CameraPage
 from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
@@ -36,7 +37,7 @@ _PAGE_OF = {
     Phase.setup: "setup",
     Phase.fitting: "setup",
     Phase.setup_failed: "setup",
-    Phase.setup_told: "setup",
+    Phase.setup_told: "came",
     Phase.choose: "choose",
     Phase.first: "first",
     Phase.tools: "tools",
@@ -87,6 +88,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "screen": ScreenPage(director, window.settings),
         "lens": LensPage(director),
         "setup": SetupPage(director, window.fields.setup),
+        "came": CamePage(director),
         "choose": ChoosePage(director, window.settings, window.fields.set_target),
         "mark": MarkPage(director),
         "practice": PracticePage(director, window.fields.practice),

@@ -7,8 +7,9 @@ from collections.abc import Sequence
 import numpy as np
 import pytest
 
-from calibration.check import check_gaze, is_held_out
+from calibration.check import check_gaze
 from calibration.fit import fit_profile
+from calibration.parts import is_held_out
 from tests.calibration.conftest import FOV_DEG, SHAPE
 from tracker.profile import Profile
 from tracker.session.stage import Step

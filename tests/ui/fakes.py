@@ -12,6 +12,8 @@ from typing import Any
 import numpy as np
 
 from calibration.mark import MarkFound
+from calibration.parts import PartFound
+from calibration.report import Again
 from tracker.errors import RunError
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
@@ -49,6 +51,8 @@ class Report:
     error_deg: float = 0.7
     findings: tuple[str, ...] = ()
     ok: bool = True
+    parts: tuple[PartFound, ...] = ()
+    again: Again | None = None
 
 
 class FakeService:
@@ -59,6 +63,9 @@ class FakeService:
         self.time_s = 0.0
         self.news: list[Message] = []
         self.fit_steps: list[Step] | None = None
+        self.fit_part = ""
+        #: What was said of the set-up's pictures: kept or not, and whether new ones are taken.
+        self.held: list[tuple[bool, bool]] = []
         self.started = self.stopped = False
         self.preview_on = self.body_on = False
         self.body_every_s = 0.0
@@ -73,8 +80,11 @@ class FakeService:
         news, self.news = self.news, []
         return news
 
-    def request_fit(self, steps: list[Step]) -> None:
-        self.fit_steps = steps
+    def hold_setup(self, *, keep: bool, take: bool) -> None:
+        self.held.append((keep, take))
+
+    def request_fit(self, steps: list[Step], part: str = "") -> None:
+        self.fit_steps, self.fit_part = steps, part
 
     def watch_body(self, on: bool, every_s: float = 0.0) -> None:
         self.body_on, self.body_every_s = on, every_s

@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 from calibration.check import GazeCheck, HeadReach
+from calibration.parts import PartFound
 from tests.practice.person import SEATED
 from tests.practice.person import plan_of as plan_in_file
 from tests.ui.fakes import EXTENT, FakeService, FakeWorld, Report, feed, seen
@@ -231,7 +232,12 @@ def set_up(person: Person, reach: HeadReach) -> None:
     assert person.director.phase == Phase.setup
     while person.director.phase == Phase.setup:
         person.measured(1.0, seen)
-    report = found(steps=list(person.fake.service.fit_steps or []), head_reach=reach)
+    parts = (
+        PartFound("turn", 1.0, plus_deg=reach.right, minus_deg=reach.left),
+        PartFound("nod", 1.0, plus_deg=reach.up, minus_deg=reach.down),
+    )
+    steps = list(person.fake.service.fit_steps or [])
+    report = found(steps=steps, head_reach=reach, parts=parts)
     person.fake.service.news.append(Fitted(report))
     person.settle()
 
@@ -261,9 +267,10 @@ def test_in_a_plan_a_set_up_that_could_be_better_waits_for_an_answer(
     director = person.director
     set_up(person, replace(WIDE, left=12.0))
     assert director.phase == Phase.setup_told
-    page: Any = person.window.pages["setup"]
+    page: Any = person.window.pages["came"]
     assert person.window.stack.currentWidget() is page
-    assert "To the left your head went 12°" in page.message.text()
+    assert page.rows["turn"].said.text() == "24° to the right, 12° left. Your exercises need 20°."
+    assert "only if that is comfortable" in page.hint.text()
     keep(person.window, f"setup-told-{percent}")
     # Nothing goes on by itself, and one may do it again: the measuring is a fresh one.
     person.wait(30)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 from typing import Any
@@ -16,6 +17,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from calibration.parts import PartFound
 from tests.ui.fakes import (
     PLAN,
     FakeWorld,
@@ -100,6 +102,11 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     director.tick()
     answer_fit(fake.service, director)
     yield "choose"
+    turn = PartFound("turn", 0.7, plus_deg=24.0, minus_deg=12.0)
+    director.report = replace(director.report, parts=(turn,), findings=("coarse_picture",))
+    director.open_told()
+    yield "each step"
+    director.take_setup()
     yield from _walk_exercise(window, fake)
 
 

@@ -91,6 +91,12 @@ class FakeMeasurer:
         self.profile = "a person"
         return Report(self.profile, len(steps), self.seen)
 
+    def hold_setup(self, *, keep: bool, take: bool) -> None:
+        self.held = (keep, take)
+
+    def fit_again(self, steps: Sequence[Step], part: str) -> Report:
+        return Report(f"again: {part} {getattr(self, 'held', None)}", len(steps), self.seen)
+
     def close(self) -> None:
         pass
 

@@ -170,6 +170,20 @@ def test_fit_goes_both_ways_and_holds_the_clip(tmp_path: Path, start: Start) -> 
     assert times[-1] - times[at] > (39 - at) / 30 - 0.15
 
 
+def test_a_part_done_again_reaches_the_measurer_and_so_does_what_is_held(start: Start) -> None:
+    watch = start(EndlessSource())
+    watch.until(lambda: len(watch.samples) >= 3)
+    watch.service.request_fit(STEPS)
+    watch.until(lambda: bool(watch.fits))
+    watch.service.hold_setup(keep=True, take=True)
+    watch.service.request_fit(STEPS, "turn")
+    watch.until(lambda: len(watch.fits) == 2)
+    first, again = watch.fits
+    assert isinstance(first, Fitted) and isinstance(again, Fitted)
+    assert first.report.profile == "a person"
+    assert again.report.profile == "again: turn (True, True)"
+
+
 def test_fit_that_fails_says_why_and_measuring_goes_on(start: Start) -> None:
     watch = start(EndlessSource())
     watch.until(lambda: len(watch.samples) >= 3)

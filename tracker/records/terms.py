@@ -161,6 +161,7 @@ FLAGS: dict[str, str] = {
     "no_setup": "no set-up",
     "far_turned": "turned farther than the set-up holds",
     "count_lost": "camera gone for some of it",
+    "seat_off": "sat at another distance",
     "little_measured": "measured only part of the time",
     "no_body": "shoulders and hands not all seen",
     "gaze_not_fitted": "line of sight not fitted",

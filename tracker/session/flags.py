@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from math import isfinite
 
 import numpy as np
@@ -11,6 +11,7 @@ from pydantic import BaseModel, ConfigDict
 from tracker.sample import Sample
 from tracker.session import figures
 from tracker.session.derive import BEYOND, UNLIKE
+from tracker.session.journal import is_number
 from tracker.session.projections import SessionRecord
 
 #: A little below 15 frames a second, the lowest rate at which films were measured (DEVELOPERS.md):
@@ -41,6 +42,8 @@ class Flag(BaseModel):
 REPORTED = "reported"
 #: Answer and flag of a set: the camera was gone for some of it.
 COUNT_LOST = "count_lost"
+#: Answer and flag of a set: it was surely done at another distance than was asked for.
+SEAT_OFF = "seat_off"
 
 _NOTES = {
     REPORTED: Flag(flag=REPORTED, reason="practised away from the camera, as the patient says"),
@@ -125,6 +128,18 @@ def _quality_at(samples: Sequence[Sample], times_s: Sequence[float]) -> float | 
     # A trace of another maker may say nothing of its quality.
     known = [q for q in found if isfinite(q)]
     return float(np.median(known)) if known else None
+
+
+def seat_flag(found: object) -> list[Flag]:
+    """The flag of a set that was done at another distance, from its answer; none without."""
+    if not isinstance(found, Mapping):
+        return []
+    values = [found.get(k) for k in ("asked_mm", "measured_mm", "low_mm", "high_mm")]
+    if not all(is_number(v) for v in values):
+        return []
+    asked, here, low, high = (float(v or 0) for v in values)
+    at = f"about {here / 10:.0f} cm ({low / 10:.0f} to {high / 10:.0f}) from the screen"
+    return [Flag(flag=SEAT_OFF, reason=f"done at {at}; {asked / 10:.0f} cm were asked for")]
 
 
 def flags_of_session(record: SessionRecord) -> list[Flag]:

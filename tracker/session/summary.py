@@ -17,7 +17,14 @@ from tracker.session import figures, said, standing
 from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
-from tracker.session.flags import COUNT_LOST, REPORTED, flags_of, flags_of_session
+from tracker.session.flags import (
+    COUNT_LOST,
+    REPORTED,
+    SEAT_OFF,
+    flags_of,
+    flags_of_session,
+    seat_flag,
+)
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import (
@@ -159,12 +166,15 @@ def exercise_summary(
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
-        quality=flags_of(
-            samples,
-            fraction,
-            (*notes, *_notes_of(record)),
-            [t.peak_s for t in turns] if channel.name in _TURNED else (),
-        ),
+        quality=[
+            *flags_of(
+                samples,
+                fraction,
+                (*notes, *_notes_of(record)),
+                [t.peak_s for t in turns] if channel.name in _TURNED else (),
+            ),
+            *seat_flag(record.answers.get(SEAT_OFF)),
+        ],
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),

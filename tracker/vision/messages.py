@@ -79,11 +79,12 @@ class Measured:
     """A sample.
 
     ``facing_deg`` is roughly where the face looks (yaw, pitch), from a measurer that tells it
-    while it doesn't know the person yet.
+    while it doesn't know the person yet, ``away_mm`` how far from the camera its eyes are.
     """
 
     sample: Sample
     facing_deg: tuple[float, float] | None = None
+    away_mm: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +118,8 @@ class MeasurerLike(Protocol):
     After a fit, a replaced process makes its measurer by the same factory with
     the keyword ``profile``; a measurer with a method ``use_profile(profile)``
     is kept and given the profile by that. One with a method ``watch_body(on, every_s)`` is told
-    when an exercise needs shoulders and hands.
+    when an exercise needs shoulders and hands, one with ``hold_setup(keep=, take=)`` that a part
+    of the set-up is about to be done again, for ``fit_again(steps, part)``, or none will be.
     """
 
     def take(self, frame: Frame) -> Sample:
@@ -190,9 +192,18 @@ class Begin:
 
 @dataclass(frozen=True, slots=True)
 class Fit:
-    """Fit the person on the frames taken so far."""
+    """Fit the person on the frames taken so far; with ``part`` that one was done again."""
 
     steps: list[Step]
+    part: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HoldSetup:
+    """Keep the pictures of the set-up, or let them go; ``take`` what comes as a part done again."""
+
+    keep: bool
+    take: bool
 
 
 @dataclass(frozen=True, slots=True)

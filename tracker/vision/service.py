@@ -29,6 +29,7 @@ from tracker.vision.messages import (
     FitFailed,
     Fitted,
     GivingUp,
+    HoldSetup,
     LazyFactory,
     Measured,
     MeasurerLike,
@@ -197,11 +198,22 @@ class Service:
         self._gone = [c for c in self._gone if not c.reap()]
         return out
 
-    def request_fit(self, steps: list[Step]) -> None:
-        """Have the person fitted; the answer is a :class:`Fitted` or a :class:`FitFailed`."""
+    def hold_setup(self, *, keep: bool, take: bool) -> None:
+        """Keep the pictures of the set-up, or let them go; ``take`` what comes for a part of it.
+
+        A replaced process has none: a fit of one part then fails.
+        """
+        if self._child is not None:
+            self._child.tell(HoldSetup(keep, take))
+
+    def request_fit(self, steps: list[Step], part: str = "") -> None:
+        """Have the person fitted; the answer is a :class:`Fitted` or a :class:`FitFailed`.
+
+        With ``part`` that one was done again, and the others are as they were.
+        """
         self._fit_s = time.perf_counter()
         if self._child is not None:
-            self._child.tell(Fit(list(steps)))
+            self._child.tell(Fit(list(steps), part))
         else:
             self._fit_s = None
             self._waiting.append(FitFailed("nothing is being measured"))

@@ -33,6 +33,7 @@ from tracker.vision.messages import (
     FitFailed,
     Fitted,
     GivingUp,
+    HoldSetup,
     Measured,
     Pulse,
     Ready,
@@ -223,6 +224,8 @@ class Worker:
                 self._begin(order)
             elif isinstance(order, Fit):
                 self._fit(order)
+            elif isinstance(order, HoldSetup):
+                self._hold_setup(order)
             elif isinstance(order, WatchBody):
                 self._watch_body(order)
             elif isinstance(order, ShowPreview):
@@ -248,12 +251,19 @@ class Worker:
         if watch is not None:
             watch(order.on, order.every_s)
 
+    def _hold_setup(self, order: HoldSetup) -> None:
+        hold = getattr(self._measurer, "hold_setup", None)
+        if hold is not None:
+            hold(keep=order.keep, take=order.take)
+
     def _fit(self, order: Fit) -> None:
         feed = self._feed
         if feed is not None:
             feed.pause()
         try:
-            self._line.send(Fitted(self._measurer.fit(order.steps)))
+            measurer, steps, part = self._measurer, order.steps, order.part
+            report = measurer.fit_again(steps, part) if part else measurer.fit(steps)
+            self._line.send(Fitted(report))
         except TurnpostError as error:
             self._line.send(FitFailed(str(error)))
         except (BrokenPipeError, ConnectionError):
@@ -282,7 +292,8 @@ class Worker:
             sample = Sample(frame.time_s, reason="gap")
         if known:
             return
-        self._line.send(Measured(sample, getattr(self._measurer, "facing_deg", None)))
+        rough = (getattr(self._measurer, name, None) for name in ("facing_deg", "away_mm"))
+        self._line.send(Measured(sample, *rough))
         spent_s, gap_s = self._clock() - began_s, max(began_s - self._last_s, 1e-6)
         self._load += 0.1 * (min(spent_s / gap_s, 2.0) - self._load)
         self._last_s = began_s

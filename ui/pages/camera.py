@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 from ui import theme, words
 from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
+from ui.seat import seat_words
 from ui.session_flow import Director
 from ui.settings import EYES, GLASSES, Settings
 from ui.verdict import verdict
@@ -39,6 +40,7 @@ class CameraPage(Page):
         self.picture = Picture(180)
         self.picture.setMinimumSize(320, 180)
         self.verdict = Words(role="lead", bold=True)
+        self.seat = Words(soft=True)
         self.what_to_do = Words(role="lead")
         self.ask_glasses = Words(words.say("glasses.title"))
         self.glasses = Choices(words.say("glasses.title"), across=True)
@@ -55,6 +57,7 @@ class CameraPage(Page):
             self.body.addWidget(part)
         self.body.addWidget(self.picture, 1)
         self.body.addWidget(self.verdict)
+        self.body.addWidget(self.seat)
         self.body.addWidget(self.ask_glasses)
         self.body.addWidget(self.glasses)
         self.body.addWidget(self.ask_eyes)
@@ -151,6 +154,7 @@ class CameraPage(Page):
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()
         if trouble is not None:
+            _show(self.seat, False)
             self.verdict.setText(words.say_or(f"trouble.{trouble.state}", "trouble.failed"))
             self.what_to_do.setText(
                 words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
@@ -162,14 +166,30 @@ class CameraPage(Page):
         self.picture.say_instead("" if shown else words.say("practice.picture_show"))
         if picture is not None:
             self._high_px = 1280.0 * picture.shape[0] / picture.shape[1]
-        key = verdict(director.sample, self._high_px)
-        self.verdict.setText(words.say(f"verdict.{key}"))
+        self._show_verdict(verdict(director.sample, self._high_px))
         ready = director.sample is not None
         if ready != self.next.isEnabled():
             self.next.setEnabled(ready)
             self.kept.setEnabled(ready)
             if ready and not looking and not self.choice.isAncestorOf(self.focusWidget()):
                 (self.kept if self._is_kept else self.next).setFocus()
+
+    def _show_verdict(self, key: str) -> None:
+        """Light and picture first, then the distance that the exercise asks for."""
+        director = self._director
+        seat, wanted_mm = director.seat, director.seat_wanted_mm
+        move = known = ""
+        if seat is not None and wanted_mm is not None:
+            move, known = seat_words(seat, wanted_mm)
+        told = bool(move) and director.seat_told == director.seat_verdict
+        if told:
+            known = f"{known} {words.say('seat.told')}"
+        self.verdict.setText(move if move and key == "good" else words.say(f"verdict.{key}"))
+        self.seat.setText(known)
+        _show(self.seat, bool(known))
+        # With two ways on both keep their names: the second press of either goes on.
+        anyway = told and not self._is_kept
+        relabel(self.next, words.say("seat.anyway" if anyway else "camera.next"))
 
     def _fill(self) -> None:
         cameras = self._director.cameras

@@ -66,11 +66,13 @@ class ChoosePage(Page):
         self.start.clicked.connect(self._start)
         again = Button(words.say("setup.again"))
         again.clicked.connect(self._director.begin_setup)
+        came = Button(words.say("came.open"))
+        came.clicked.connect(self._director.open_told)
         mark = Button(words.say("mark.open"))
         mark.clicked.connect(self._director.open_mark)
         leave = Button(words.say("choose.leave"))
         leave.clicked.connect(lambda: self._director.stop())
-        for button in (self.start, again, mark, leave):
+        for button in (self.start, came, again, mark, leave):
             self.buttons.addWidget(button)
 
     def set_percent(self, percent: int) -> None:

@@ -13,7 +13,7 @@ from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
 
 #: What the line may say.
-LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "told", "ready")
+LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
 
 
 class SetupPage(QWidget):
@@ -25,8 +25,9 @@ class SetupPage(QWidget):
         self.field = field
         self.line = Words(role="lead", bold=True, centred=True)
         self.part = Words(role="small", soft=True)
-        self.go_on = Button(words.say("ask.go_on"), "main")
-        self.go_on.clicked.connect(director.take_setup)
+        self.repeat = Button(words.say("again.before"))
+        self.repeat.clicked.connect(director.repeat_part)
+        self.repeat.hide()
         self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
         self.again = Button(words.say("setup.again"), "main")
@@ -43,7 +44,7 @@ class SetupPage(QWidget):
         column.addWidget(field, 1)
         self.part.setWordWrap(False)
         buttons = FlowRow()
-        for button in (self.go_on, self.again, self.stop, self.unwell):
+        for button in (self.again, self.stop, self.unwell, self.repeat):
             buttons.addWidget(button)
         row = QHBoxLayout()
         row.setSpacing(theme.M)
@@ -72,21 +73,24 @@ class SetupPage(QWidget):
 
     def enter(self) -> None:
         """The page comes to the front."""
-        first = {Phase.setup_failed: self.again, Phase.setup_told: self.go_on}
-        first.get(self._director.phase, self.stop).setFocus()
+        (self.again if self._director.phase == Phase.setup_failed else self.stop).setFocus()
 
     def refresh(self) -> None:
         """Show what is asked now."""
         director = self._director
-        failed, told = (director.phase == p for p in (Phase.setup_failed, Phase.setup_told))
-        for button, on in ((self.again, failed or told), (self.go_on, told)):
+        failed, over = director.phase == Phase.setup_failed, director.part_over
+        for button, on in ((self.again, failed), (self.repeat, director.can_repeat)):
             if button.isHidden() == on:
+                if button.hasFocus():
+                    self.stop.setFocus()
                 button.setVisible(on)
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
         if director.phase == Phase.setup:
-            self._say_more("")
+            # Before the next step begins, a line on the one before has room over the target.
+            between = bool(over) and director.asked is None
+            self._say_more(words.say(director.part_key(over)) if between else "")
             self._show_step()
             return
         self.field.show_targets([])
@@ -95,11 +99,6 @@ class SetupPage(QWidget):
         if failed:
             self.line.setText(words.say("setup.failed"))
             self._say_more(words.sentence(words.told(director.fit_message)))
-            return
-        if told:
-            self.line.setText(words.say("setup.told"))
-            self._say_more("\n".join((*director.told.lines, director.told.hint)))
-            self.part.setText("")
             return
         self.line.setText(words.say("setup.fitting"))
         self._say_more(words.say("setup.fitting_wait"))

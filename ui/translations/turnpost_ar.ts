@@ -2212,6 +2212,11 @@
             <translation>ما قيل للمريض</translation>
         </message>
         <message>
+            <source>sat at another distance</source>
+            <comment>sat at another distance</comment>
+            <translation>جلس على مسافة أخرى</translation>
+        </message>
+        <message>
             <source>score too high at the start for more than seated work</source>
             <comment>score too high at the start for more than seated work</comment>
             <translation>الدرجة في البداية أعلى من أن تسمح بغير الجلوس</translation>
@@ -2884,6 +2889,76 @@
     </context>
     <context>
         <name>turnpost</name>
+        <message>
+            <source>Repeat the step before</source>
+            <comment>again.before</comment>
+            <translation>إعادة الخطوة السابقة</translation>
+        </message>
+        <message>
+            <source>{part}: the newer check counts now.</source>
+            <comment>again.check</comment>
+            <translation>{part}: يُعتمد الآن الفحص الأحدث.</translation>
+        </message>
+        <message>
+            <source>Do this step again</source>
+            <comment>again.do</comment>
+            <translation>إعادة هذه الخطوة</translation>
+        </message>
+        <message>
+            <source>Single steps can be done again only right after the set-up.</source>
+            <comment>again.gone</comment>
+            <translation>لا يمكن إعادة خطوات مفردة إلا بعد الإعداد مباشرة.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was seen less well.</source>
+            <comment>again.kept.coarse</comment>
+            <translation>{part}: تبقى الخطوة السابقة. هذه المرة ظهر وجهك بصورة أسوأ.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <comment>again.kept.eyes</comment>
+            <translation>{part}: تبقى الخطوة السابقة. مع الجديدة تُقرأ عيناك بدقة أقل.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
+            <comment>again.kept.failed</comment>
+            <translation>{part}: تبقى الخطوة السابقة. تعذّر استخدام الجديدة. {why}</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one was not finished.</source>
+            <comment>again.kept.left</comment>
+            <translation>{part}: تبقى الخطوة السابقة. لم تكتمل الجديدة.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your head went less far.</source>
+            <comment>again.kept.less_far</comment>
+            <translation>{part}: تبقى الخطوة السابقة. هذه المرة وصل رأسك إلى مسافة أقل.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. You sit or hold your head differently now. If you have moved, repeat the whole set-up.</source>
+            <comment>again.kept.moved</comment>
+            <translation>{part}: تبقى الخطوة السابقة. جلستك أو وضع رأسك مختلف الآن. إن غيّرت مكانك فأعد الإعداد كله.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was hardly seen.</source>
+            <comment>again.kept.unseen</comment>
+            <translation>{part}: تبقى الخطوة السابقة. هذه المرة لم يُرَ وجهك إلا قليلًا.</translation>
+        </message>
+        <message>
+            <source>{part}: do this step again</source>
+            <comment>again.name</comment>
+            <translation>{part}: إعادة هذه الخطوة</translation>
+        </message>
+        <message>
+            <source>One step can be done again while you sit as before. If you have moved, repeat the whole set-up.</source>
+            <comment>again.sits</comment>
+            <translation>يمكن إعادة خطوة واحدة ما دمت جالسًا كما كنت. إن غيّرت مكانك فأعد الإعداد كله.</translation>
+        </message>
+        <message>
+            <source>{part}: the new step is used now.</source>
+            <comment>again.taken</comment>
+            <translation>{part}: تُستخدم الآن الخطوة الجديدة.</translation>
+        </message>
         <message>
             <source>Which arm did you reach with?</source>
             <comment>ask.arm</comment>
@@ -3655,6 +3730,26 @@
             <translation>لم تُرَ عيناك عند نقاط الفحص.</translation>
         </message>
         <message>
+            <source>The camera read {measured}°, the tape says {expected}°: {off}.</source>
+            <comment>came.mark</comment>
+            <translation>قرأت الكاميرا {measured}°، ويقول الشريط {expected}°: {off}.</translation>
+        </message>
+        <message>
+            <source>Do the check again</source>
+            <comment>came.mark.again</comment>
+            <translation>إعادة الفحص</translation>
+        </message>
+        <message>
+            <source>Do the check</source>
+            <comment>came.mark.do</comment>
+            <translation>إجراء الفحص</translation>
+        </message>
+        <message>
+            <source>Not done with this set-up.</source>
+            <comment>came.mark.none</comment>
+            <translation>لم يُجرَ مع هذا الإعداد.</translation>
+        </message>
+        <message>
             <source>about half a degree off</source>
             <comment>came.off.half</comment>
             <translation>خطأ نحو نصف درجة</translation>
@@ -3668,6 +3763,91 @@
             <source>about one degree off</source>
             <comment>came.off.one</comment>
             <translation>خطأ نحو درجة واحدة</translation>
+        </message>
+        <message>
+            <source>See each step</source>
+            <comment>came.open</comment>
+            <translation>عرض كل خطوة</translation>
+        </message>
+        <message>
+            <source>Checking the points</source>
+            <comment>came.part.check</comment>
+            <translation>فحص النقاط</translation>
+        </message>
+        <message>
+            <source>That is far enough.</source>
+            <comment>came.part.enough</comment>
+            <translation>هذا كافٍ.</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen.</source>
+            <comment>came.part.eyes_unseen</comment>
+            <translation>لم تُرَ عيناك.</translation>
+        </message>
+        <message>
+            <source>Looking at points</source>
+            <comment>came.part.looks</comment>
+            <translation>النظر إلى النقاط</translation>
+        </message>
+        <message>
+            <source>Mark on the wall</source>
+            <comment>came.part.mark</comment>
+            <translation>العلامة على الجدار</translation>
+        </message>
+        <message>
+            <source>On {count} of {points} points your face was not seen.</source>
+            <comment>came.part.missed</comment>
+            <translation>نقاط لم يُرَ فيها وجهك: {count} من {points}.</translation>
+        </message>
+        <message>
+            <source>Your head moved by about {degrees}°.</source>
+            <comment>came.part.moved</comment>
+            <translation>تحرك رأسك نحو {degrees}°.</translation>
+        </message>
+        <message>
+            <source>Your exercises need {asked}°.</source>
+            <comment>came.part.need</comment>
+            <translation>تمارينك تحتاج {asked}°.</translation>
+        </message>
+        <message>
+            <source>Nodding</source>
+            <comment>came.part.nod</comment>
+            <translation>الإيماء</translation>
+        </message>
+        <message>
+            <source>{plus}° up, {minus}° down.</source>
+            <comment>came.part.nod.far</comment>
+            <translation>{plus}° إلى أعلى، {minus}° إلى أسفل.</translation>
+        </message>
+        <message>
+            <source>Each point read from the others: {off}. {verdict}</source>
+            <comment>came.part.read</comment>
+            <translation>كل نقطة مقروءة من النقاط الأخرى: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Keeping still</source>
+            <comment>came.part.rest</comment>
+            <translation>الثبات</translation>
+        </message>
+        <message>
+            <source>Your head stayed still.</source>
+            <comment>came.part.still</comment>
+            <translation>بقي رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Turning the head</source>
+            <comment>came.part.turn</comment>
+            <translation>دوران الرأس</translation>
+        </message>
+        <message>
+            <source>{plus}° to the right, {minus}° left.</source>
+            <comment>came.part.turn.far</comment>
+            <translation>{plus}° إلى اليمين، {minus}° إلى اليسار.</translation>
+        </message>
+        <message>
+            <source>Your face was seen in only {percent} % of it.</source>
+            <comment>came.part.unseen</comment>
+            <translation>لم يُرَ وجهك إلا في {percent} % من الخطوة.</translation>
         </message>
         <message>
             <source>Your head went far enough to every side.</source>
@@ -3698,6 +3878,11 @@
             <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
             <comment>came.short.why</comment>
             <translation>أبعد من ذلك قد لا يُحكَم على عينيك. زد الحركة فقط إن كانت مريحة لك.</translation>
+        </message>
+        <message>
+            <source>How the set-up came out</source>
+            <comment>came.title</comment>
+            <translation>كيف جاء الإعداد</translation>
         </message>
         <message>
             <source>That will do: only larger looks away are noticed.</source>
@@ -8210,6 +8395,26 @@
             <translation>عرض ما فعلته</translation>
         </message>
         <message>
+            <source>In the step before, your head moved.</source>
+            <comment>part.moved</comment>
+            <translation>في الخطوة السابقة تحرك رأسك.</translation>
+        </message>
+        <message>
+            <source>The step before was seen well.</source>
+            <comment>part.seen</comment>
+            <translation>الخطوة السابقة ظهرت جيدًا.</translation>
+        </message>
+        <message>
+            <source>In the step before, your head went less far than your exercises need.</source>
+            <comment>part.short</comment>
+            <translation>في الخطوة السابقة وصل رأسك إلى أقل مما تحتاجه تمارينك.</translation>
+        </message>
+        <message>
+            <source>In the step before, your face was often not seen.</source>
+            <comment>part.unseen</comment>
+            <translation>في الخطوة السابقة لم يُرَ وجهك كثيرًا من الوقت.</translation>
+        </message>
+        <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
             <translation>لا يمكن استخدام هذه الخطة. {why}</translation>
@@ -9058,6 +9263,51 @@
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
             <translation>العرض {mm} بكسل</translation>
+        </message>
+        <message>
+            <source>You sit about {cm} cm from the screen, give or take {error} cm.</source>
+            <comment>seat.about</comment>
+            <translation>تجلس على بعد نحو {cm} سم من الشاشة، بفارق يصل إلى {error} سم.</translation>
+        </message>
+        <message>
+            <source>Go on as I sit</source>
+            <comment>seat.anyway</comment>
+            <translation>المتابعة كما أجلس</translation>
+        </message>
+        <message>
+            <source>Too near for this exercise. Move back by about {cm} cm.</source>
+            <comment>seat.back</comment>
+            <translation>قريب جدًا لهذا التمرين. ابتعد نحو {cm} سم.</translation>
+        </message>
+        <message>
+            <source>A little near for this exercise. Move back by a hand.</source>
+            <comment>seat.back.hand</comment>
+            <translation>قريب قليلًا لهذا التمرين. ابتعد بمقدار كف.</translation>
+        </message>
+        <message>
+            <source>Too far for this exercise. Come closer by about {cm} cm.</source>
+            <comment>seat.closer</comment>
+            <translation>بعيد جدًا لهذا التمرين. اقترب نحو {cm} سم.</translation>
+        </message>
+        <message>
+            <source>A little far for this exercise. Come closer by a hand.</source>
+            <comment>seat.closer.hand</comment>
+            <translation>بعيد قليلًا لهذا التمرين. اقترب بمقدار كف.</translation>
+        </message>
+        <message>
+            <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
+            <comment>seat.done</comment>
+            <translation>أُنجز على بعد نحو {cm} سم من الشاشة، والمطلوب {asked} سم.</translation>
+        </message>
+        <message>
+            <source>That is rough as long as the camera's view is not measured.</source>
+            <comment>seat.rough</comment>
+            <translation>هذا تقريبي ما دام مجال رؤية الكاميرا لم يُقَس.</translation>
+        </message>
+        <message>
+            <source>If you can't move, go on as you sit.</source>
+            <comment>seat.told</comment>
+            <translation>إن لم تستطع التحرك فتابع كما تجلس.</translation>
         </message>
         <message>
             <source>Close this note</source>
@@ -9948,6 +10198,11 @@
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>لا يُقاس شيء</translation>
+        </message>
+        <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>لم تعد صور الخطوات الأخرى موجودة؛ قم بالإعداد كله</translation>
         </message>
         <message>
             <source>Body, sitting</source>

@@ -2212,6 +2212,11 @@
             <translation>der Person gesagt</translation>
         </message>
         <message>
+            <source>sat at another distance</source>
+            <comment>sat at another distance</comment>
+            <translation>saß in anderem Abstand</translation>
+        </message>
+        <message>
             <source>score too high at the start for more than seated work</source>
             <comment>score too high at the start for more than seated work</comment>
             <translation>Wert am Anfang zu hoch für mehr als Üben im Sitzen</translation>
@@ -2884,6 +2889,76 @@
     </context>
     <context>
         <name>turnpost</name>
+        <message>
+            <source>Repeat the step before</source>
+            <comment>again.before</comment>
+            <translation>Schritt davor wiederholen</translation>
+        </message>
+        <message>
+            <source>{part}: the newer check counts now.</source>
+            <comment>again.check</comment>
+            <translation>{part}: Jetzt gilt die neuere Prüfung.</translation>
+        </message>
+        <message>
+            <source>Do this step again</source>
+            <comment>again.do</comment>
+            <translation>Schritt wiederholen</translation>
+        </message>
+        <message>
+            <source>Single steps can be done again only right after the set-up.</source>
+            <comment>again.gone</comment>
+            <translation>Einzelne Schritte lassen sich nur gleich nach der Einrichtung wiederholen.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was seen less well.</source>
+            <comment>again.kept.coarse</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Diesmal war Ihr Gesicht schlechter zu sehen.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <comment>again.kept.eyes</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Mit dem neuen werden Ihre Augen schlechter gelesen.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
+            <comment>again.kept.failed</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Der neue ließ sich nicht verwenden. {why}</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one was not finished.</source>
+            <comment>again.kept.left</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Der neue wurde nicht beendet.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your head went less far.</source>
+            <comment>again.kept.less_far</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Diesmal ging Ihr Kopf weniger weit.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. You sit or hold your head differently now. If you have moved, repeat the whole set-up.</source>
+            <comment>again.kept.moved</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Sie sitzen jetzt anders oder halten den Kopf anders. Haben Sie sich umgesetzt, wiederholen Sie die ganze Einrichtung.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was hardly seen.</source>
+            <comment>again.kept.unseen</comment>
+            <translation>{part}: Der frühere Schritt bleibt. Diesmal war Ihr Gesicht kaum zu sehen.</translation>
+        </message>
+        <message>
+            <source>{part}: do this step again</source>
+            <comment>again.name</comment>
+            <translation>{part}: Schritt wiederholen</translation>
+        </message>
+        <message>
+            <source>One step can be done again while you sit as before. If you have moved, repeat the whole set-up.</source>
+            <comment>again.sits</comment>
+            <translation>Einen Schritt können Sie wiederholen, solange Sie sitzen wie zuvor. Haben Sie sich umgesetzt, wiederholen Sie die ganze Einrichtung.</translation>
+        </message>
+        <message>
+            <source>{part}: the new step is used now.</source>
+            <comment>again.taken</comment>
+            <translation>{part}: Jetzt gilt der neue Schritt.</translation>
+        </message>
         <message>
             <source>Which arm did you reach with?</source>
             <comment>ask.arm</comment>
@@ -3655,6 +3730,26 @@
             <translation>Ihre Augen waren auf den Prüfpunkten nicht zu sehen.</translation>
         </message>
         <message>
+            <source>The camera read {measured}°, the tape says {expected}°: {off}.</source>
+            <comment>came.mark</comment>
+            <translation>Die Kamera maß {measured}°, das Maßband sagt {expected}°: {off}.</translation>
+        </message>
+        <message>
+            <source>Do the check again</source>
+            <comment>came.mark.again</comment>
+            <translation>Prüfung wiederholen</translation>
+        </message>
+        <message>
+            <source>Do the check</source>
+            <comment>came.mark.do</comment>
+            <translation>Prüfung machen</translation>
+        </message>
+        <message>
+            <source>Not done with this set-up.</source>
+            <comment>came.mark.none</comment>
+            <translation>Bei dieser Einrichtung nicht geprüft.</translation>
+        </message>
+        <message>
             <source>about half a degree off</source>
             <comment>came.off.half</comment>
             <translation>etwa ein halbes Grad daneben</translation>
@@ -3668,6 +3763,91 @@
             <source>about one degree off</source>
             <comment>came.off.one</comment>
             <translation>etwa ein Grad daneben</translation>
+        </message>
+        <message>
+            <source>See each step</source>
+            <comment>came.open</comment>
+            <translation>Jeden Schritt ansehen</translation>
+        </message>
+        <message>
+            <source>Checking the points</source>
+            <comment>came.part.check</comment>
+            <translation>Prüfung der Punkte</translation>
+        </message>
+        <message>
+            <source>That is far enough.</source>
+            <comment>came.part.enough</comment>
+            <translation>Das ist weit genug.</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen.</source>
+            <comment>came.part.eyes_unseen</comment>
+            <translation>Ihre Augen waren nicht zu sehen.</translation>
+        </message>
+        <message>
+            <source>Looking at points</source>
+            <comment>came.part.looks</comment>
+            <translation>Punkte ansehen</translation>
+        </message>
+        <message>
+            <source>Mark on the wall</source>
+            <comment>came.part.mark</comment>
+            <translation>Marke an der Wand</translation>
+        </message>
+        <message>
+            <source>On {count} of {points} points your face was not seen.</source>
+            <comment>came.part.missed</comment>
+            <translation>Bei {count} von {points} Punkten war Ihr Gesicht nicht zu sehen.</translation>
+        </message>
+        <message>
+            <source>Your head moved by about {degrees}°.</source>
+            <comment>came.part.moved</comment>
+            <translation>Ihr Kopf bewegte sich um etwa {degrees}°.</translation>
+        </message>
+        <message>
+            <source>Your exercises need {asked}°.</source>
+            <comment>came.part.need</comment>
+            <translation>Ihre Übungen brauchen {asked}°.</translation>
+        </message>
+        <message>
+            <source>Nodding</source>
+            <comment>came.part.nod</comment>
+            <translation>Nicken</translation>
+        </message>
+        <message>
+            <source>{plus}° up, {minus}° down.</source>
+            <comment>came.part.nod.far</comment>
+            <translation>{plus}° nach oben, {minus}° nach unten.</translation>
+        </message>
+        <message>
+            <source>Each point read from the others: {off}. {verdict}</source>
+            <comment>came.part.read</comment>
+            <translation>Jeder Punkt aus den anderen gelesen: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Keeping still</source>
+            <comment>came.part.rest</comment>
+            <translation>Stillhalten</translation>
+        </message>
+        <message>
+            <source>Your head stayed still.</source>
+            <comment>came.part.still</comment>
+            <translation>Ihr Kopf blieb ruhig.</translation>
+        </message>
+        <message>
+            <source>Turning the head</source>
+            <comment>came.part.turn</comment>
+            <translation>Kopf drehen</translation>
+        </message>
+        <message>
+            <source>{plus}° to the right, {minus}° left.</source>
+            <comment>came.part.turn.far</comment>
+            <translation>{plus}° nach rechts, {minus}° nach links.</translation>
+        </message>
+        <message>
+            <source>Your face was seen in only {percent} % of it.</source>
+            <comment>came.part.unseen</comment>
+            <translation>Ihr Gesicht war nur in {percent} % davon zu sehen.</translation>
         </message>
         <message>
             <source>Your head went far enough to every side.</source>
@@ -3698,6 +3878,11 @@
             <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
             <comment>came.short.why</comment>
             <translation>Weiter außen werden die Augen vielleicht nicht beurteilt. Gehen Sie nur weiter, wenn es angenehm ist.</translation>
+        </message>
+        <message>
+            <source>How the set-up came out</source>
+            <comment>came.title</comment>
+            <translation>So ist die Einrichtung geworden</translation>
         </message>
         <message>
             <source>That will do: only larger looks away are noticed.</source>
@@ -8210,6 +8395,26 @@
             <translation>Zeigen, was ich gemacht habe</translation>
         </message>
         <message>
+            <source>In the step before, your head moved.</source>
+            <comment>part.moved</comment>
+            <translation>Im Schritt davor hat sich Ihr Kopf bewegt.</translation>
+        </message>
+        <message>
+            <source>The step before was seen well.</source>
+            <comment>part.seen</comment>
+            <translation>Der Schritt davor war gut zu sehen.</translation>
+        </message>
+        <message>
+            <source>In the step before, your head went less far than your exercises need.</source>
+            <comment>part.short</comment>
+            <translation>Im Schritt davor ging Ihr Kopf weniger weit, als Ihre Übungen brauchen.</translation>
+        </message>
+        <message>
+            <source>In the step before, your face was often not seen.</source>
+            <comment>part.unseen</comment>
+            <translation>Im Schritt davor war Ihr Gesicht oft nicht zu sehen.</translation>
+        </message>
+        <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
             <translation>Dieser Plan lässt sich nicht verwenden. {why}</translation>
@@ -9058,6 +9263,51 @@
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
             <translation>{mm} Pixel breit</translation>
+        </message>
+        <message>
+            <source>You sit about {cm} cm from the screen, give or take {error} cm.</source>
+            <comment>seat.about</comment>
+            <translation>Sie sitzen etwa {cm} cm vom Bildschirm, plus oder minus {error} cm.</translation>
+        </message>
+        <message>
+            <source>Go on as I sit</source>
+            <comment>seat.anyway</comment>
+            <translation>So sitzen bleiben und weiter</translation>
+        </message>
+        <message>
+            <source>Too near for this exercise. Move back by about {cm} cm.</source>
+            <comment>seat.back</comment>
+            <translation>Zu nah für diese Übung. Gehen Sie etwa {cm} cm zurück.</translation>
+        </message>
+        <message>
+            <source>A little near for this exercise. Move back by a hand.</source>
+            <comment>seat.back.hand</comment>
+            <translation>Etwas zu nah für diese Übung. Gehen Sie eine Handbreit zurück.</translation>
+        </message>
+        <message>
+            <source>Too far for this exercise. Come closer by about {cm} cm.</source>
+            <comment>seat.closer</comment>
+            <translation>Zu weit weg für diese Übung. Kommen Sie etwa {cm} cm näher.</translation>
+        </message>
+        <message>
+            <source>A little far for this exercise. Come closer by a hand.</source>
+            <comment>seat.closer.hand</comment>
+            <translation>Etwas zu weit weg für diese Übung. Kommen Sie eine Handbreit näher.</translation>
+        </message>
+        <message>
+            <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
+            <comment>seat.done</comment>
+            <translation>Gemacht bei etwa {cm} cm vom Bildschirm, gefragt waren {asked} cm.</translation>
+        </message>
+        <message>
+            <source>That is rough as long as the camera's view is not measured.</source>
+            <comment>seat.rough</comment>
+            <translation>Das ist grob, solange der Blickwinkel der Kamera nicht gemessen ist.</translation>
+        </message>
+        <message>
+            <source>If you can't move, go on as you sit.</source>
+            <comment>seat.told</comment>
+            <translation>Wenn Sie nicht umrücken können, machen Sie weiter, wie Sie sitzen.</translation>
         </message>
         <message>
             <source>Close this note</source>
@@ -9948,6 +10198,11 @@
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>es wird nichts gemessen</translation>
+        </message>
+        <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>die Bilder der anderen Schritte sind nicht mehr da; machen Sie die ganze Einrichtung</translation>
         </message>
         <message>
             <source>Body, sitting</source>

@@ -2212,6 +2212,11 @@
             <translation>dicho al paciente</translation>
         </message>
         <message>
+            <source>sat at another distance</source>
+            <comment>sat at another distance</comment>
+            <translation>sentado a otra distancia</translation>
+        </message>
+        <message>
             <source>score too high at the start for more than seated work</source>
             <comment>score too high at the start for more than seated work</comment>
             <translation>puntuación inicial demasiado alta para más que trabajo sentado</translation>
@@ -2884,6 +2889,76 @@
     </context>
     <context>
         <name>turnpost</name>
+        <message>
+            <source>Repeat the step before</source>
+            <comment>again.before</comment>
+            <translation>Repetir el paso anterior</translation>
+        </message>
+        <message>
+            <source>{part}: the newer check counts now.</source>
+            <comment>again.check</comment>
+            <translation>{part}: ahora vale la comprobación más reciente.</translation>
+        </message>
+        <message>
+            <source>Do this step again</source>
+            <comment>again.do</comment>
+            <translation>Repetir este paso</translation>
+        </message>
+        <message>
+            <source>Single steps can be done again only right after the set-up.</source>
+            <comment>again.gone</comment>
+            <translation>Los pasos sueltos solo se pueden repetir justo después de la preparación.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was seen less well.</source>
+            <comment>again.kept.coarse</comment>
+            <translation>{part}: se queda el paso de antes. Esta vez su cara se vio peor.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <comment>again.kept.eyes</comment>
+            <translation>{part}: se queda el paso de antes. Con el nuevo se leen peor sus ojos.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
+            <comment>again.kept.failed</comment>
+            <translation>{part}: se queda el paso de antes. El nuevo no se pudo usar. {why}</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. The new one was not finished.</source>
+            <comment>again.kept.left</comment>
+            <translation>{part}: se queda el paso de antes. El nuevo no se terminó.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your head went less far.</source>
+            <comment>again.kept.less_far</comment>
+            <translation>{part}: se queda el paso de antes. Esta vez su cabeza llegó menos lejos.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. You sit or hold your head differently now. If you have moved, repeat the whole set-up.</source>
+            <comment>again.kept.moved</comment>
+            <translation>{part}: se queda el paso de antes. Ahora está sentado de otra manera o tiene la cabeza en otra postura. Si se ha movido de sitio, repita toda la preparación.</translation>
+        </message>
+        <message>
+            <source>{part}: the earlier step is kept. This time your face was hardly seen.</source>
+            <comment>again.kept.unseen</comment>
+            <translation>{part}: se queda el paso de antes. Esta vez apenas se vio su cara.</translation>
+        </message>
+        <message>
+            <source>{part}: do this step again</source>
+            <comment>again.name</comment>
+            <translation>{part}: repetir este paso</translation>
+        </message>
+        <message>
+            <source>One step can be done again while you sit as before. If you have moved, repeat the whole set-up.</source>
+            <comment>again.sits</comment>
+            <translation>Puede repetir un paso mientras siga sentado como antes. Si se ha movido de sitio, repita toda la preparación.</translation>
+        </message>
+        <message>
+            <source>{part}: the new step is used now.</source>
+            <comment>again.taken</comment>
+            <translation>{part}: ahora vale el paso nuevo.</translation>
+        </message>
         <message>
             <source>Which arm did you reach with?</source>
             <comment>ask.arm</comment>
@@ -3655,6 +3730,26 @@
             <translation>No se vieron sus ojos en los puntos de comprobación.</translation>
         </message>
         <message>
+            <source>The camera read {measured}°, the tape says {expected}°: {off}.</source>
+            <comment>came.mark</comment>
+            <translation>La cámara leyó {measured}°, la cinta dice {expected}°: {off}.</translation>
+        </message>
+        <message>
+            <source>Do the check again</source>
+            <comment>came.mark.again</comment>
+            <translation>Repetir la comprobación</translation>
+        </message>
+        <message>
+            <source>Do the check</source>
+            <comment>came.mark.do</comment>
+            <translation>Hacer la comprobación</translation>
+        </message>
+        <message>
+            <source>Not done with this set-up.</source>
+            <comment>came.mark.none</comment>
+            <translation>No se ha hecho con esta preparación.</translation>
+        </message>
+        <message>
             <source>about half a degree off</source>
             <comment>came.off.half</comment>
             <translation>medio grado de error, más o menos</translation>
@@ -3668,6 +3763,91 @@
             <source>about one degree off</source>
             <comment>came.off.one</comment>
             <translation>un grado de error, más o menos</translation>
+        </message>
+        <message>
+            <source>See each step</source>
+            <comment>came.open</comment>
+            <translation>Ver cada paso</translation>
+        </message>
+        <message>
+            <source>Checking the points</source>
+            <comment>came.part.check</comment>
+            <translation>Comprobar los puntos</translation>
+        </message>
+        <message>
+            <source>That is far enough.</source>
+            <comment>came.part.enough</comment>
+            <translation>Es suficiente.</translation>
+        </message>
+        <message>
+            <source>Your eyes were not seen.</source>
+            <comment>came.part.eyes_unseen</comment>
+            <translation>No se vieron sus ojos.</translation>
+        </message>
+        <message>
+            <source>Looking at points</source>
+            <comment>came.part.looks</comment>
+            <translation>Mirar los puntos</translation>
+        </message>
+        <message>
+            <source>Mark on the wall</source>
+            <comment>came.part.mark</comment>
+            <translation>Marca en la pared</translation>
+        </message>
+        <message>
+            <source>On {count} of {points} points your face was not seen.</source>
+            <comment>came.part.missed</comment>
+            <translation>En {count} de {points} puntos no se vio su cara.</translation>
+        </message>
+        <message>
+            <source>Your head moved by about {degrees}°.</source>
+            <comment>came.part.moved</comment>
+            <translation>Su cabeza se movió unos {degrees}°.</translation>
+        </message>
+        <message>
+            <source>Your exercises need {asked}°.</source>
+            <comment>came.part.need</comment>
+            <translation>Sus ejercicios necesitan {asked}°.</translation>
+        </message>
+        <message>
+            <source>Nodding</source>
+            <comment>came.part.nod</comment>
+            <translation>Inclinar la cabeza</translation>
+        </message>
+        <message>
+            <source>{plus}° up, {minus}° down.</source>
+            <comment>came.part.nod.far</comment>
+            <translation>{plus}° hacia arriba, {minus}° hacia abajo.</translation>
+        </message>
+        <message>
+            <source>Each point read from the others: {off}. {verdict}</source>
+            <comment>came.part.read</comment>
+            <translation>Cada punto, leído a partir de los demás: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>Keeping still</source>
+            <comment>came.part.rest</comment>
+            <translation>Quedarse quieto</translation>
+        </message>
+        <message>
+            <source>Your head stayed still.</source>
+            <comment>came.part.still</comment>
+            <translation>Su cabeza se quedó quieta.</translation>
+        </message>
+        <message>
+            <source>Turning the head</source>
+            <comment>came.part.turn</comment>
+            <translation>Girar la cabeza</translation>
+        </message>
+        <message>
+            <source>{plus}° to the right, {minus}° left.</source>
+            <comment>came.part.turn.far</comment>
+            <translation>{plus}° a la derecha, {minus}° a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Your face was seen in only {percent} % of it.</source>
+            <comment>came.part.unseen</comment>
+            <translation>Su cara se vio solo en el {percent} % del paso.</translation>
         </message>
         <message>
             <source>Your head went far enough to every side.</source>
@@ -3698,6 +3878,11 @@
             <source>Farther out your eyes may not be judged. Turn farther only if that is comfortable.</source>
             <comment>came.short.why</comment>
             <translation>Más allá quizá no se juzguen sus ojos. Vaya más lejos solo si le resulta cómodo.</translation>
+        </message>
+        <message>
+            <source>How the set-up came out</source>
+            <comment>came.title</comment>
+            <translation>Cómo ha salido la preparación</translation>
         </message>
         <message>
             <source>That will do: only larger looks away are noticed.</source>
@@ -8210,6 +8395,26 @@
             <translation>Mostrar lo que hice</translation>
         </message>
         <message>
+            <source>In the step before, your head moved.</source>
+            <comment>part.moved</comment>
+            <translation>En el paso anterior se movió su cabeza.</translation>
+        </message>
+        <message>
+            <source>The step before was seen well.</source>
+            <comment>part.seen</comment>
+            <translation>El paso anterior se vio bien.</translation>
+        </message>
+        <message>
+            <source>In the step before, your head went less far than your exercises need.</source>
+            <comment>part.short</comment>
+            <translation>En el paso anterior su cabeza llegó menos lejos de lo que necesitan sus ejercicios.</translation>
+        </message>
+        <message>
+            <source>In the step before, your face was often not seen.</source>
+            <comment>part.unseen</comment>
+            <translation>En el paso anterior a menudo no se vio su cara.</translation>
+        </message>
+        <message>
             <source>This plan can't be used. {why}</source>
             <comment>plan.bad</comment>
             <translation>Este plan no se puede usar. {why}</translation>
@@ -9058,6 +9263,51 @@
             <source>{mm} pixels wide</source>
             <comment>screen.width</comment>
             <translation>{mm} píxeles de ancho</translation>
+        </message>
+        <message>
+            <source>You sit about {cm} cm from the screen, give or take {error} cm.</source>
+            <comment>seat.about</comment>
+            <translation>Está sentado a unos {cm} cm de la pantalla, {error} cm más o menos.</translation>
+        </message>
+        <message>
+            <source>Go on as I sit</source>
+            <comment>seat.anyway</comment>
+            <translation>Seguir tal como estoy</translation>
+        </message>
+        <message>
+            <source>Too near for this exercise. Move back by about {cm} cm.</source>
+            <comment>seat.back</comment>
+            <translation>Demasiado cerca para este ejercicio. Échese atrás unos {cm} cm.</translation>
+        </message>
+        <message>
+            <source>A little near for this exercise. Move back by a hand.</source>
+            <comment>seat.back.hand</comment>
+            <translation>Un poco cerca para este ejercicio. Échese atrás un palmo.</translation>
+        </message>
+        <message>
+            <source>Too far for this exercise. Come closer by about {cm} cm.</source>
+            <comment>seat.closer</comment>
+            <translation>Demasiado lejos para este ejercicio. Acérquese unos {cm} cm.</translation>
+        </message>
+        <message>
+            <source>A little far for this exercise. Come closer by a hand.</source>
+            <comment>seat.closer.hand</comment>
+            <translation>Un poco lejos para este ejercicio. Acérquese un palmo.</translation>
+        </message>
+        <message>
+            <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
+            <comment>seat.done</comment>
+            <translation>Hecho a unos {cm} cm de la pantalla; se pedían {asked} cm.</translation>
+        </message>
+        <message>
+            <source>That is rough as long as the camera's view is not measured.</source>
+            <comment>seat.rough</comment>
+            <translation>Es aproximado mientras no se haya medido cuánto abarca la cámara.</translation>
+        </message>
+        <message>
+            <source>If you can't move, go on as you sit.</source>
+            <comment>seat.told</comment>
+            <translation>Si no puede moverse, siga tal como está sentado.</translation>
         </message>
         <message>
             <source>Close this note</source>
@@ -9948,6 +10198,11 @@
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>no se está midiendo nada</translation>
+        </message>
+        <message>
+            <source>the pictures of the other steps are gone; do the whole set-up</source>
+            <comment>told.pictures_gone</comment>
+            <translation>ya no están las imágenes de los otros pasos; haga toda la preparación</translation>
         </message>
         <message>
             <source>Body, sitting</source>
