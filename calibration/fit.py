@@ -11,7 +11,7 @@ from calibration.axes import make_rest_frame
 from calibration.check import MOVING
 from calibration.face_surface import lay_patches
 from calibration.face_template import View, own_template
-from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze
+from calibration.gaze_fit import SETTLE_S, LabelledEyes, fit_gaze, just_turned
 from calibration.parts import is_held_out
 from calibration.placing import on_screen, placed
 from tracker.errors import InputError
@@ -24,7 +24,7 @@ from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.shape import FaceShape, pose_of_landmarks
 from tracker.head.template import Template
 from tracker.profile import Profile, RestFrame
-from tracker.rotation import angles_from_direction
+from tracker.rotation import angles_from_direction, angles_from_matrix
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
@@ -212,8 +212,10 @@ def _label(
     ``rows`` are the eyes in use. One eye too is labelled with the direction from the
     mid-point of both: what it reads is then that direction, for targets about as far.
     """
-    rectified, cornered, angles, group, moving = [], [], [], [], []
-    for s in seen:
+    rectified, cornered, angles, group, moving, turned = [], [], [], [], [], []
+    turns_deg = np.array([angles_from_matrix(frame.rotation(s.pose))[:2] for s in seen])
+    just_deg = just_turned(np.array([s.observation.time_s for s in seen]), turns_deg)
+    for s, just in zip(seen, just_deg, strict=True):
         target = s.step.target_at(s.observation.time_s)
         settled = s.observation.time_s - s.step.from_s > SETTLE_S or s.number == 0
         face, crop = s.observation.face, s.observation.crop
@@ -233,13 +235,16 @@ def _label(
         cornered.append(cornered_patches(crop, face.points_px)[list(rows)])
         group.append(s.number)
         moving.append(s.step.step in MOVING)
+        turned.append(just if moving[-1] else np.zeros(2))
     if not angles:
-        empty = np.zeros((0, 2, 1))
-        return LabelledEyes(empty, empty, np.zeros((0, 2, 2)), np.zeros(0, int), np.zeros(0, bool))
+        empty, none = np.zeros((0, 2, 1)), np.zeros((0, 2))
+        labels = np.zeros((0, 2, 2))
+        return LabelledEyes(empty, empty, labels, np.zeros(0, int), np.zeros(0, bool), none)
     return LabelledEyes(
         np.stack(rectified),
         np.stack(cornered),
         np.array(angles),
         np.array(group),
         np.array(moving),
+        np.array(turned),
     )

@@ -18,6 +18,12 @@ SETTLE_S = 0.35
 #: not hold the target.
 MOVING_LIMIT_DEG = 4.0
 MIN_FRAMES = 30
+#: Eyes that turn back less than the head turns catch up by jumps, some two to five a second
+#: (from memory; a jump needs about .2 s to be planned), so what they lag behind goes on about
+#: so long, in seconds. Half of it and the double do nearly as well on rendered heads.
+LAG_S = 0.2
+#: Frames farther apart than this don't tell how the head went from one to the other.
+GAP_S = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +40,9 @@ class LabelledEyes:
         ``(n,)`` number of the step a frame belongs to; one look is one group.
     moving
         ``(n,)`` whether the head was asked to move.
+    turned_deg
+        ``(n, 2)`` how far the head has just turned in yaw and pitch (:func:`just_turned`);
+        0 where it was asked to be still.
     """
 
     rectified: Array
@@ -41,6 +50,21 @@ class LabelledEyes:
     angles_deg: Array
     group: NDArray[np.int64]
     moving: NDArray[np.bool_]
+    turned_deg: Array
+
+    @property
+    def kinds(self) -> tuple[Array, Array]:
+        """Both kinds of patches with what the head has just turned behind them.
+
+        Eyes that lag while the head turns are not where they are asked to be, and farther
+        behind the more it has just turned. By how much is fitted beside the patches, so that
+        it is not learned as the look of eyes on the target.
+        """
+        beside = np.repeat(self.turned_deg[:, None], self.angles_deg.shape[1], axis=1)
+        return (
+            np.concatenate([self.rectified, beside], axis=2),
+            np.concatenate([self.cornered, beside], axis=2),
+        )
 
     @property
     def mean_deg(self) -> Array:
@@ -48,12 +72,38 @@ class LabelledEyes:
         return np.asarray(self.angles_deg.mean(axis=1))
 
 
+def just_turned(times_s: Array, angles_deg: Array) -> Array:
+    """How far a head has just turned: each turn counts less with :data:`LAG_S`.
+
+    Parameters
+    ----------
+    times_s
+        ``(n,)`` rising times.
+    angles_deg
+        ``(n, 2)`` yaw and pitch.
+
+    Returns
+    -------
+    ndarray
+        ``(n, 2)`` degrees; of a head that turns evenly, its speed times :data:`LAG_S`. It
+        begins anew after a gap of :data:`GAP_S`.
+    """
+    out = np.zeros_like(angles_deg)
+    for i, gap_s in enumerate(np.diff(times_s), start=1):
+        if gap_s < GAP_S:
+            # What was turned since the frame before was turned half the time ago on average.
+            half = np.exp(-0.5 * gap_s / LAG_S)
+            out[i] = half * (half * out[i - 1] + angles_deg[i] - angles_deg[i - 1])
+    return out
+
+
 def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
     """Fit the regressions of the eyes in use; None when there are too few frames.
 
     Static looks carry the fit: frames of the moving part count by how well they
     agree with what the rest says, so that eyes which did not hold the target
-    while the head moved are not learned as if they had.
+    while the head moved are not learned as if they had; what they lag behind the head
+    all through is fitted beside (:attr:`LabelledEyes.kinds`) and left out of the reading.
     """
     if len(eyes.angles_deg) < MIN_FRAMES:
         return None
@@ -61,10 +111,13 @@ def fit_gaze(eyes: LabelledEyes) -> GazeModel | None:
     for _ in range(2):
         weights = _trust(eyes, weights)
     stretches = _folds(eyes)
+    beside = eyes.turned_deg.shape[1]
     models = tuple(
         EyeModel(
-            fit_ridge(eyes.rectified[:, k], eyes.angles_deg[:, k], weights, stretches),
-            fit_ridge(eyes.cornered[:, k], eyes.angles_deg[:, k], weights, stretches),
+            *(
+                fit_ridge(kind[:, k], eyes.angles_deg[:, k], weights, stretches).without(beside)
+                for kind in eyes.kinds
+            )
         )
         for k in range(eyes.angles_deg.shape[1])
     )
@@ -80,9 +133,9 @@ def _off_deg(eyes: LabelledEyes, weights: Array, stretches: NDArray[np.int64]) -
     """
     off = np.mean(
         [
-            left_out(patches[:, k], eyes.angles_deg[:, k], weights, stretches)
-            for patches in (eyes.rectified, eyes.cornered)
-            for k in range(patches.shape[1])
+            left_out(kind[:, k], eyes.angles_deg[:, k], weights, stretches)
+            for kind in eyes.kinds
+            for k in range(kind.shape[1])
         ],
         axis=0,
     )

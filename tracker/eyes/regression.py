@@ -44,6 +44,14 @@ class Ridge:
         """Angles ``S + (2,)`` in degrees of vectors ``S + (n,)``."""
         return np.asarray((vectors - self.mean) @ self.weights + self.offset)
 
+    def without(self, last: int) -> Ridge:
+        """The same map of vectors that lack their last numbers, which then are 0."""
+        kept = len(self.mean) - last
+        offset = self.offset - self.mean[kept:] @ self.weights[kept:]
+        return Ridge(
+            self.mean[:kept], self.weights[:kept], offset, self.basis[:, :kept], self.usual
+        )
+
     def unexplained(self, vectors: Array) -> Array:
         """What the vectors of the fit leave unexplained of vectors ``S + (n,)``, squared.
 
