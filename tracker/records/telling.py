@@ -139,12 +139,19 @@ def _verdict(series: Series, change: Change) -> str:
         return "not compared: judged by different limits"
     if change.verdict == "no_change":
         least = least_told(series, change)
-        if change.limit == "error":
-            return f"no change beyond error and spread ({least})"
         if change.limit == "answers":
             return f"{change.count} answers tell no change below {least}"
-        return f"too uneven to tell a change below {least}"
+        return called(change.verdict, change.limit, least)
     return change.verdict
+
+
+def called(verdict: str, limit: str, least: str) -> str:
+    """What a difference is called (``tracker.differing``), with the least that would be called."""
+    if verdict != "no_change":
+        return verdict
+    if limit == "error":
+        return f"no change beyond error and spread ({least})"
+    return f"too uneven to tell a change below {least}"
 
 
 def rose(series: Series, change: Change) -> str:

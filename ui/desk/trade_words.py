@@ -18,6 +18,7 @@ from tracker.records.of_exercise import CHOSEN, MOVEMENT
 from tracker.records.of_session import BENCH_TOLD
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
+from tracker.session.uncertain import FAR, NO_SETUP, NOT_DRAWN, NOT_EACH, NOT_RECKONED, TOO_FEW
 
 CONTEXT = "trade"
 
@@ -158,6 +159,15 @@ _SENTENCES = (
     "all answered no",
     "yes to: {what}",
     "{low} to {high}",
+    "{value} ± {error}",
+    terms.UNCERTAINTY,
+    terms.UNCERTAINTY_SAYS,
+    TOO_FEW,
+    NOT_RECKONED,
+    NO_SETUP,
+    FAR,
+    NOT_DRAWN,
+    NOT_EACH,
     "{value} of 10",
     "{value} beats/min",
     "{value} frames/s",

@@ -11,7 +11,14 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from tracker.records import terms
-from tracker.records.figure import ASPECTS, SIDES, Figure, shown, shown_with_unit
+from tracker.records.figure import (
+    ASPECTS,
+    SIDES,
+    Figure,
+    shown,
+    shown_with_error,
+    shown_with_unit,
+)
 from tracker.records.figures import ExerciseFigures, SessionFigures, flag_weight
 from ui.documents.charts import amplitude_chart, symptom_chart
 from ui.documents.overview import overview
@@ -139,7 +146,7 @@ def _row(parts: dict[str, Figure], columns: Sequence[str]) -> Row:
 
 
 def _cell(figure: Figure | None) -> Cell:
-    return Cell("") if figure is None else Cell(shown(figure), figure.value is None)
+    return Cell("") if figure is None else Cell(shown_with_error(figure), figure.value is None)
 
 
 def _is_across(parts: dict[str, Figure]) -> bool:
