@@ -160,12 +160,12 @@ def compared(
                 part["spread"] - (high - low) / 2,
                 part["spread_uncertainty"],
             )
-        reps = [np.nanmean(values[k : k + 2]) for k in range(0, len(values), 2)]
-        true_difference = np.mean(reps[-5:]) - np.mean(reps[:5])
         difference = found["difference"]
-        if difference["value"] is not None:
-            yield (
-                f"{key}.difference",
-                difference["value"] - true_difference,
-                difference["uncertainty"]["expanded"],
-            )
+        if difference["value"] is None:
+            continue
+        reps = [np.nanmean(values[[k, k + 1]]) for k in (*range(0, 10, 2), *range(-10, 0, 2))]
+        yield (
+            f"{key}.difference",
+            difference["value"] - (np.mean(reps[5:]) - np.mean(reps[:5])),
+            difference["uncertainty"]["expanded"],
+        )

@@ -39,7 +39,7 @@ ASPECTS: dict[str, str] = {
     "far": "far",
     "first_five": "first five",
     "last_five": "last five",
-    "difference": "last five less first five, means",
+    "difference": "last five less first five (means)",
     "verdict": "first five against last five",
     "expected": "expected",
     "before": "before",

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from math import hypot, isfinite
+from math import hypot, isfinite, nan
 from typing import Any
 
 import numpy as np
@@ -139,7 +139,12 @@ def _parts(
             lambda value: errors.speed_form * value,
             share("peak speed"),
         ),
-        "tempo_bpm": _Part(motion.with_beats(peak_s, errors), _none, _none, _none),
+        "tempo_bpm": _Part(
+            motion.with_beats(peak_s, errors),
+            lambda _: 0.0 if len(errors.time_s) else nan,
+            _none,
+            _none,
+        ),
     }
 
 

@@ -1097,6 +1097,11 @@
             <translation>استدارة بين هدفين: العينان أولًا ثم الرأس</translation>
         </message>
         <message>
+            <source>Uncertainty, ±</source>
+            <comment>Uncertainty, ±</comment>
+            <translation>عدم اليقين، ±</translation>
+        </message>
+        <message>
             <source>Unsteadiness</source>
             <comment>Unsteadiness</comment>
             <translation>عدم الثبات</translation>
@@ -1417,6 +1422,11 @@
             <translation>الخطأ</translation>
         </message>
         <message>
+            <source>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</source>
+            <comment>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</comment>
+            <translation>موسّع، k = 2 (نحو 95 %): تشويش صور هذه المجموعة وأوقاتها والخطأ المذكور للإعداد، من دون تشتت الشخص نفسه</translation>
+        </message>
+        <message>
             <source>expected</source>
             <comment>expected</comment>
             <translation>المتوقع</translation>
@@ -1502,6 +1512,11 @@
             <translation>أسرع من الإيقاع</translation>
         </message>
         <message>
+            <source>fell</source>
+            <comment>fell</comment>
+            <translation>انخفض</translation>
+        </message>
+        <message>
             <source>fewer than</source>
             <comment>fewer than</comment>
             <translation>أقل من</translation>
@@ -1550,6 +1565,11 @@
             <source>first five</source>
             <comment>first five</comment>
             <translation>الخمس الأولى</translation>
+        </message>
+        <message>
+            <source>first five against last five</source>
+            <comment>first five against last five</comment>
+            <translation>الخمس الأولى مقابل الخمس الأخيرة</translation>
         </message>
         <message>
             <source>fore-aft</source>
@@ -1757,6 +1777,11 @@
             <translation>الخمس الأخيرة</translation>
         </message>
         <message>
+            <source>last five less first five (means)</source>
+            <comment>last five less first five (means)</comment>
+            <translation>الخمس الأخيرة ناقص الخمس الأولى (المتوسطات)</translation>
+        </message>
+        <message>
             <source>left</source>
             <comment>left</comment>
             <translation>اليسار</translation>
@@ -1880,6 +1905,11 @@
             <source>no bouts</source>
             <comment>no bouts</comment>
             <translation>لا تمرينات</translation>
+        </message>
+        <message>
+            <source>no change beyond error and spread ({least})</source>
+            <comment>no change beyond error and spread ({least})</comment>
+            <translation>لا تغيّر يتجاوز الخطأ والتشتت ({least})</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2025,6 +2055,16 @@
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>not measured in each of them</source>
+            <comment>not measured in each of them</comment>
+            <translation>لم يُقَس في كل واحدة منها</translation>
+        </message>
+        <message>
+            <source>not reckoned for what is averaged first</source>
+            <comment>not reckoned for what is averaged first</comment>
+            <translation>لا يُحسب حيث تؤخذ المتوسطات أولًا</translation>
         </message>
         <message>
             <source>not recorded</source>
@@ -2195,6 +2235,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>rose</source>
+            <comment>rose</comment>
+            <translation>ارتفع</translation>
         </message>
         <message>
             <source>said that medicines have changed</source>
@@ -2602,9 +2647,19 @@
             <translation>صور قليلة جدًا</translation>
         </message>
         <message>
+            <source>too few pictures a second for so fast a movement</source>
+            <comment>too few pictures a second for so fast a movement</comment>
+            <translation>الصور في الثانية أقل مما تحتاجه حركة بهذه السرعة</translation>
+        </message>
+        <message>
             <source>too few samples in a turn</source>
             <comment>too few samples in a turn</comment>
             <translation>عينات قليلة جدًا في الحركة</translation>
+        </message>
+        <message>
+            <source>too few turns or samples to tell</source>
+            <comment>too few turns or samples to tell</comment>
+            <translation>الحركات أو القياسات أقل من أن تكفي لمعرفة ذلك</translation>
         </message>
         <message>
             <source>too few turns with the eyes measured at both ends</source>
@@ -2617,9 +2672,19 @@
             <translation>قيس القليل جدًا: قد تنقص قومة</translation>
         </message>
         <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>too uneven to tell a change below {least}</comment>
+            <translation>التشتت أكبر من أن يُعرف معه تغيّر دون {least}</translation>
+        </message>
+        <message>
             <source>turned farther than the set-up holds</source>
             <comment>turned farther than the set-up holds</comment>
             <translation>لفّ الرأس أبعد مما يشمله الإعداد</translation>
+        </message>
+        <message>
+            <source>turned farther than the set-up holds: its error there is not known</source>
+            <comment>turned farther than the set-up holds: its error there is not known</comment>
+            <translation>الدوران أبعد مما يشمله الإعداد: خطؤه هناك غير معروف</translation>
         </message>
         <message>
             <source>typed in</source>
@@ -2685,6 +2750,11 @@
             <source>why</source>
             <comment>why</comment>
             <translation>السبب</translation>
+        </message>
+        <message>
+            <source>without a set-up its error is not known</source>
+            <comment>without a set-up its error is not known</comment>
+            <translation>من دون إعداد لا يُعرف خطؤه</translation>
         </message>
         <message>
             <source>x1 viewing, pitch</source>
@@ -2855,6 +2925,11 @@
             <source>{value} pictures a second</source>
             <comment>{value} pictures a second</comment>
             <translation>{value} صورة في الثانية</translation>
+        </message>
+        <message>
+            <source>{value} ± {error}</source>
+            <comment>{value} ± {error}</comment>
+            <translation>{value} ± {error}</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>

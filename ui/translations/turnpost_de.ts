@@ -1097,6 +1097,11 @@
             <translation>Drehen zwischen zwei Zielen: erst die Augen, dann der Kopf</translation>
         </message>
         <message>
+            <source>Uncertainty, ±</source>
+            <comment>Uncertainty, ±</comment>
+            <translation>Unsicherheit, ±</translation>
+        </message>
+        <message>
             <source>Unsteadiness</source>
             <comment>Unsteadiness</comment>
             <translation>Unsicherheit</translation>
@@ -1417,6 +1422,11 @@
             <translation>Fehler</translation>
         </message>
         <message>
+            <source>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</source>
+            <comment>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</comment>
+            <translation>erweitert, k = 2 (etwa 95 %): Rauschen und Zeiten der Bilder dieses Durchgangs und der angegebene Fehler der Einrichtung, ohne die eigene Streuung der Person</translation>
+        </message>
+        <message>
             <source>expected</source>
             <comment>expected</comment>
             <translation>erwartet</translation>
@@ -1502,6 +1512,11 @@
             <translation>schneller als der Takt</translation>
         </message>
         <message>
+            <source>fell</source>
+            <comment>fell</comment>
+            <translation>gefallen</translation>
+        </message>
+        <message>
             <source>fewer than</source>
             <comment>fewer than</comment>
             <translation>weniger als</translation>
@@ -1550,6 +1565,11 @@
             <source>first five</source>
             <comment>first five</comment>
             <translation>erste fünf</translation>
+        </message>
+        <message>
+            <source>first five against last five</source>
+            <comment>first five against last five</comment>
+            <translation>erste fünf gegen letzte fünf</translation>
         </message>
         <message>
             <source>fore-aft</source>
@@ -1757,6 +1777,11 @@
             <translation>letzte fünf</translation>
         </message>
         <message>
+            <source>last five less first five (means)</source>
+            <comment>last five less first five (means)</comment>
+            <translation>letzte fünf minus erste fünf (Mittelwerte)</translation>
+        </message>
+        <message>
             <source>left</source>
             <comment>left</comment>
             <translation>links</translation>
@@ -1880,6 +1905,11 @@
             <source>no bouts</source>
             <comment>no bouts</comment>
             <translation>keine Übungszeiten</translation>
+        </message>
+        <message>
+            <source>no change beyond error and spread ({least})</source>
+            <comment>no change beyond error and spread ({least})</comment>
+            <translation>keine Änderung über Fehler und Streuung hinaus ({least})</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2025,6 +2055,16 @@
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not measured in each of them</source>
+            <comment>not measured in each of them</comment>
+            <translation>nicht in jeder davon gemessen</translation>
+        </message>
+        <message>
+            <source>not reckoned for what is averaged first</source>
+            <comment>not reckoned for what is averaged first</comment>
+            <translation>nicht berechnet, wo zuerst gemittelt wird</translation>
         </message>
         <message>
             <source>not recorded</source>
@@ -2195,6 +2235,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>rose</source>
+            <comment>rose</comment>
+            <translation>gestiegen</translation>
         </message>
         <message>
             <source>said that medicines have changed</source>
@@ -2602,9 +2647,19 @@
             <translation>zu wenige Bilder</translation>
         </message>
         <message>
+            <source>too few pictures a second for so fast a movement</source>
+            <comment>too few pictures a second for so fast a movement</comment>
+            <translation>zu wenige Bilder pro Sekunde für eine so schnelle Bewegung</translation>
+        </message>
+        <message>
             <source>too few samples in a turn</source>
             <comment>too few samples in a turn</comment>
             <translation>zu wenige Messpunkte in einer Drehung</translation>
+        </message>
+        <message>
+            <source>too few turns or samples to tell</source>
+            <comment>too few turns or samples to tell</comment>
+            <translation>zu wenige Drehungen oder Messwerte, um es zu sagen</translation>
         </message>
         <message>
             <source>too few turns with the eyes measured at both ends</source>
@@ -2617,9 +2672,19 @@
             <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
         </message>
         <message>
+            <source>too uneven to tell a change below {least}</source>
+            <comment>too uneven to tell a change below {least}</comment>
+            <translation>zu ungleichmäßig, um eine Änderung unter {least} zu erkennen</translation>
+        </message>
+        <message>
             <source>turned farther than the set-up holds</source>
             <comment>turned farther than the set-up holds</comment>
             <translation>weiter gedreht, als die Einrichtung reicht</translation>
+        </message>
+        <message>
+            <source>turned farther than the set-up holds: its error there is not known</source>
+            <comment>turned farther than the set-up holds: its error there is not known</comment>
+            <translation>weiter gedreht, als die Einrichtung reicht: Ihr Fehler ist dort nicht bekannt</translation>
         </message>
         <message>
             <source>typed in</source>
@@ -2685,6 +2750,11 @@
             <source>why</source>
             <comment>why</comment>
             <translation>warum</translation>
+        </message>
+        <message>
+            <source>without a set-up its error is not known</source>
+            <comment>without a set-up its error is not known</comment>
+            <translation>ohne Einrichtung ist ihr Fehler nicht bekannt</translation>
         </message>
         <message>
             <source>x1 viewing, pitch</source>
@@ -2855,6 +2925,11 @@
             <source>{value} pictures a second</source>
             <comment>{value} pictures a second</comment>
             <translation>{value} Bilder pro Sekunde</translation>
+        </message>
+        <message>
+            <source>{value} ± {error}</source>
+            <comment>{value} ± {error}</comment>
+            <translation>{value} ± {error}</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>
