@@ -15,6 +15,7 @@ from tracker.records import units as u
 from tracker.records.figure import Making, error_text, shown_with_error, shown_with_unit
 from tracker.records.figures import record_of
 from tracker.session.summary_file import Summary
+from tracker.session.uncertain import NOT_RECKONED
 from ui.commands.schema import published
 from ui.documents.csv import sessions_csv
 from ui.documents.fhir import fhir_bundle
@@ -40,7 +41,8 @@ def test_what_was_not_measured_has_no_error() -> None:
 
 
 def test_every_part_of_a_figure_has_its_own() -> None:
-    (turns, *_) = record_of(made.finished()).exercises
+    record = record_of(made.finished())
+    (turns, *_) = record.exercises
     for key in ("", ".right", ".left", ".first_five", ".last_five", ".spread", ".difference"):
         for measure in ("amplitude_deg", "peak_speed_deg_s"):
             figure = turns.find(f"{measure}{key}")
@@ -50,9 +52,16 @@ def test_every_part_of_a_figure_has_its_own() -> None:
         assert figure is not None and figure.error is not None, key
     verdict = turns.find("amplitude_deg.verdict")
     assert verdict is not None
-    assert re.fullmatch(r"rose|fell|no change beyond .+|too uneven .+", str(verdict.value))
-    says = turns.find("uncertainty")
+    assert re.fullmatch(r"rose|fell|no change|too uneven to tell", str(verdict.value))
+    assert turns.find("uncertainty") is None
+    says = record.find("uncertainty")
     assert says is not None and says.value == terms.UNCERTAINTY_SAYS
+
+
+def test_where_it_is_not_known_the_exercise_says_why() -> None:
+    near = next(e for e in record_of(made.varied()).exercises if e.exercise == "near-far")
+    figure = near.find("uncertainty")
+    assert figure is not None and figure.value is None and figure.reason == NOT_RECKONED
 
 
 def _without(value: Any) -> Any:
@@ -67,7 +76,7 @@ def test_a_summary_of_before_opens_and_tells_none() -> None:
     data = _without(json.loads(made.finished().model_dump_json()))
     jsonschema.validate(data, published("summary"))
     record = record_of(Summary.model_validate(data))
-    figures = [f for e in record.exercises for f in e.figures]
+    figures = [*record.figures, *(f for e in record.exercises for f in e.figures)]
     assert all(f.error is None and f.measure != "uncertainty" for f in figures)
     texts = sessions_csv([record]).decode("utf-8-sig"), fhir_bundle([record])
     assert not any("uncertainty" in text for text in texts)

@@ -35,6 +35,7 @@ COLUMNS = {
     "far": "Far",
     "first_five": "First five",
     "last_five": "Last five",
+    "difference": "Last less first",
 }
 EVENT_COLUMNS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 IN_TABLE = ("dose", "movement", "gaze", "standing")
@@ -218,7 +219,9 @@ def pdf_text(data: bytes) -> str:
     document = pdfium.PdfDocument(data)
     text = " ".join(page.get_textpage().get_text_range() for page in document)
     # What was broken within a word at a line's end carries a mark.
-    return " ".join(text.replace("\ufffe", "").split())
+    text = " ".join(text.replace("\ufffe", "").split())
+    # A line may end behind a hyphen or a stroke of a word.
+    return re.sub(r"(?<=[a-z][-/]) (?=[a-z])", "", text)
 
 
 def pdf_words(data: bytes) -> list[Word]:
@@ -262,7 +265,7 @@ def _goes_on(last: tuple[str, tuple[float, ...]], new: tuple[str, tuple[float, .
     return backward[0] or last[1][0] - 1 <= new[1][0] <= last[1][2] + 3
 
 
-CELL = r"(?:\d+(?:\.\d+)?(?: (?:to|±) \d+(?:\.\d+)?)?|not measured|not asked|not known)"
+CELL = r"(?:-?\d+(?:\.\d+)?(?: (?:to|±) \d+(?:\.\d+)?)?|not measured|not asked|not known)"
 
 
 def from_pdf(data: bytes, record: SessionFigures) -> Read:
@@ -311,9 +314,8 @@ def _pdf_fact(text: str, figure: Figure) -> str | None:
     if re.match("not (measured|asked|answered|known|settled)", rest):
         return None
     if isinstance(figure.value, str):
-        # Words end where the next label begins, which only the figure can tell; a line may
-        # end behind a stroke.
-        return rest.replace("/ ", "/")[: len(figure.value)]
+        # Words end where the next label begins, which only the figure can tell.
+        return rest[: len(figure.value)]
     number = re.match(r"-?\d+(\.\d+)?( (to|±) -?\d+(\.\d+)?)?", rest)
     assert number, (figure, rest)
     unit = figure.unit

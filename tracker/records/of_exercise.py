@@ -12,7 +12,7 @@ from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
 from tracker.records.of_body import body_figures, hand_figures, table_figures
 from tracker.records.of_target import target_figures
-from tracker.records.of_uncertainty import difference_figures, uncertainty_figures
+from tracker.records.of_uncertainty import difference_figures, unknown_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -100,7 +100,7 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
     ]
     for key, figure in moved:
         yield from _of_turns(key, figure, wanted.get(key))
-    yield from uncertainty_figures([figure for _, figure in moved])
+    yield from unknown_figures([figure for _, figure in moved])
 
 
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:

@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
-from tracker.records import terms
+from tracker.records import telling, terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
 from tracker.records.of_exercise import CHOSEN, MOVEMENT
@@ -162,8 +162,7 @@ _SENTENCES = (
     "{value} ± {error}",
     "rose",
     "fell",
-    "no change beyond error and spread ({least})",
-    "too uneven to tell a change below {least}",
+    *telling.NO_CHANGE.values(),
     terms.UNCERTAINTY,
     terms.UNCERTAINTY_SAYS,
     TOO_FEW,

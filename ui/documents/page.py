@@ -25,9 +25,14 @@ from ui.documents.overview import overview
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 
 #: Parts of a measure that stand side by side in a table; any other is told as a fact.
-COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five")
+COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five", "difference")
 TABLE_GROUPS = ("dose", "movement", "gaze", "standing")
-HEADS = {"asked": "Asked", "all": "Whole set", "spread": "Spread"}
+HEADS = {
+    "asked": "Asked",
+    "all": "Whole set",
+    "spread": "Spread",
+    "difference": "Last less first",
+}
 EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 NOTHING_LESS = "Nothing was noted besides the limits at the end."
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."

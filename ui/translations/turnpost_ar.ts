@@ -1907,9 +1907,9 @@
             <translation>لا تمرينات</translation>
         </message>
         <message>
-            <source>no change beyond error and spread ({least})</source>
-            <comment>no change beyond error and spread ({least})</comment>
-            <translation>لا تغيّر يتجاوز الخطأ والتشتت ({least})</translation>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>لا تغيّر</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2672,9 +2672,9 @@
             <translation>قيس القليل جدًا: قد تنقص قومة</translation>
         </message>
         <message>
-            <source>too uneven to tell a change below {least}</source>
-            <comment>too uneven to tell a change below {least}</comment>
-            <translation>التشتت أكبر من أن يُعرف معه تغيّر دون {least}</translation>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>التشتت أكبر من أن يُعرف ذلك</translation>
         </message>
         <message>
             <source>turned farther than the set-up holds</source>

@@ -1907,9 +1907,9 @@
             <translation>keine Übungszeiten</translation>
         </message>
         <message>
-            <source>no change beyond error and spread ({least})</source>
-            <comment>no change beyond error and spread ({least})</comment>
-            <translation>keine Änderung über Fehler und Streuung hinaus ({least})</translation>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>keine Änderung</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2672,9 +2672,9 @@
             <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
         </message>
         <message>
-            <source>too uneven to tell a change below {least}</source>
-            <comment>too uneven to tell a change below {least}</comment>
-            <translation>zu ungleichmäßig, um eine Änderung unter {least} zu erkennen</translation>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>zu ungleichmäßig, um es zu sagen</translation>
         </message>
         <message>
             <source>turned farther than the set-up holds</source>

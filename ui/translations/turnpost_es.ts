@@ -1907,9 +1907,9 @@
             <translation>ninguna práctica</translation>
         </message>
         <message>
-            <source>no change beyond error and spread ({least})</source>
-            <comment>no change beyond error and spread ({least})</comment>
-            <translation>sin cambio más allá del error y la dispersión ({least})</translation>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>sin cambio</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2672,9 +2672,9 @@
             <translation>se midió demasiado poco: puede faltar una levantada</translation>
         </message>
         <message>
-            <source>too uneven to tell a change below {least}</source>
-            <comment>too uneven to tell a change below {least}</comment>
-            <translation>demasiado irregular para reconocer un cambio menor que {least}</translation>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>demasiado irregular para saberlo</translation>
         </message>
         <message>
             <source>turned farther than the set-up holds</source>
