@@ -35,7 +35,7 @@ COLUMNS = {
     "far": "Far",
     "first_five": "First five",
     "last_five": "Last five",
-    "difference": "Last less first",
+    "difference": "Last − first",
 }
 EVENT_COLUMNS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 IN_TABLE = ("dose", "movement", "gaze", "standing")

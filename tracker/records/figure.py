@@ -40,7 +40,7 @@ ASPECTS: dict[str, str] = {
     "first_five": "first five",
     "last_five": "last five",
     "difference": "last five less first five (means)",
-    "verdict": "first five against last five",
+    "verdict": "first against last five",
     "expected": "expected",
     "before": "before",
     "after": "after",

@@ -174,8 +174,8 @@ FLAGS: dict[str, str] = {
 #: What stands behind a figure with a "±": its name, and what it says.
 UNCERTAINTY = "Uncertainty, ±"
 UNCERTAINTY_SAYS = (
-    "expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated "
-    "error of the set-up, without the person's own spread"
+    "k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's "
+    "own spread"
 )
 
 #: What every document says of itself. The figures of accuracy are those of "How accurate

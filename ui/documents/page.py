@@ -31,7 +31,7 @@ HEADS = {
     "asked": "Asked",
     "all": "Whole set",
     "spread": "Spread",
-    "difference": "Last less first",
+    "difference": "Last − first",
 }
 EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 NOTHING_LESS = "Nothing was noted besides the limits at the end."

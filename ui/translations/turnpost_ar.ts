@@ -1422,11 +1422,6 @@
             <translation>الخطأ</translation>
         </message>
         <message>
-            <source>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</source>
-            <comment>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</comment>
-            <translation>موسّع، k = 2 (نحو 95 %): تشويش صور هذه المجموعة وأوقاتها والخطأ المذكور للإعداد، من دون تشتت الشخص نفسه</translation>
-        </message>
-        <message>
             <source>expected</source>
             <comment>expected</comment>
             <translation>المتوقع</translation>
@@ -1562,14 +1557,14 @@
             <translation>سطح ثابت</translation>
         </message>
         <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>الخمس الأولى مقابل الخمس الأخيرة</translation>
+        </message>
+        <message>
             <source>first five</source>
             <comment>first five</comment>
             <translation>الخمس الأولى</translation>
-        </message>
-        <message>
-            <source>first five against last five</source>
-            <comment>first five against last five</comment>
-            <translation>الخمس الأولى مقابل الخمس الأخيرة</translation>
         </message>
         <message>
             <source>fore-aft</source>
@@ -1770,6 +1765,11 @@
             <source>jumping</source>
             <comment>jumping</comment>
             <translation>يقفز</translation>
+        </message>
+        <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (نحو 95 %): تشويش الصور وأوقاتها وخطأ الإعداد؛ لا تشتت الشخص نفسه</translation>
         </message>
         <message>
             <source>last five</source>

@@ -1422,11 +1422,6 @@
             <translation>Fehler</translation>
         </message>
         <message>
-            <source>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</source>
-            <comment>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</comment>
-            <translation>erweitert, k = 2 (etwa 95 %): Rauschen und Zeiten der Bilder dieses Durchgangs und der angegebene Fehler der Einrichtung, ohne die eigene Streuung der Person</translation>
-        </message>
-        <message>
             <source>expected</source>
             <comment>expected</comment>
             <translation>erwartet</translation>
@@ -1562,14 +1557,14 @@
             <translation>fester Boden</translation>
         </message>
         <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>erste gegen letzte fünf</translation>
+        </message>
+        <message>
             <source>first five</source>
             <comment>first five</comment>
             <translation>erste fünf</translation>
-        </message>
-        <message>
-            <source>first five against last five</source>
-            <comment>first five against last five</comment>
-            <translation>erste fünf gegen letzte fünf</translation>
         </message>
         <message>
             <source>fore-aft</source>
@@ -1770,6 +1765,11 @@
             <source>jumping</source>
             <comment>jumping</comment>
             <translation>springend</translation>
+        </message>
+        <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (etwa 95 %): Rauschen und Zeiten der Bilder, Fehler der Einrichtung; nicht die eigene Streuung der Person</translation>
         </message>
         <message>
             <source>last five</source>

@@ -1422,11 +1422,6 @@
             <translation>error</translation>
         </message>
         <message>
-            <source>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</source>
-            <comment>expanded, k = 2 (some 95 %): noise and times of the pictures of this set, and the stated error of the set-up, without the person's own spread</comment>
-            <translation>expandida, k = 2 (cerca del 95 %): ruido y tiempos de las imágenes de esta serie y el error indicado de la preparación, sin la dispersión propia de la persona</translation>
-        </message>
-        <message>
             <source>expected</source>
             <comment>expected</comment>
             <translation>esperado</translation>
@@ -1562,14 +1557,14 @@
             <translation>superficie firme</translation>
         </message>
         <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>primeras cinco frente a últimas cinco</translation>
+        </message>
+        <message>
             <source>first five</source>
             <comment>first five</comment>
             <translation>primeras cinco</translation>
-        </message>
-        <message>
-            <source>first five against last five</source>
-            <comment>first five against last five</comment>
-            <translation>primeras cinco frente a últimas cinco</translation>
         </message>
         <message>
             <source>fore-aft</source>
@@ -1770,6 +1765,11 @@
             <source>jumping</source>
             <comment>jumping</comment>
             <translation>saltando</translation>
+        </message>
+        <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (cerca del 95 %): ruido y tiempos de las imágenes, error de la preparación; no la dispersión propia de la persona</translation>
         </message>
         <message>
             <source>last five</source>
