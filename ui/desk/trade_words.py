@@ -159,7 +159,7 @@ _SENTENCES = (
     "all answered no",
     "yes to: {what}",
     "{low} to {high}",
-    "{value} ± {error}",
+    "{number} ± {most}",
     "rose",
     "fell",
     *telling.NO_CHANGE.values(),

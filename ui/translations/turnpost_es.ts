@@ -2847,6 +2847,11 @@
             <translation>de {low} a {high}</translation>
         </message>
         <message>
+            <source>{number} ± {most}</source>
+            <comment>{number} ± {most}</comment>
+            <translation>{number} ± {most}</translation>
+        </message>
+        <message>
             <source>{opening}: met; {why}</source>
             <comment>{opening}: met; {why}</comment>
             <translation>{opening}: cumplida; {why}</translation>
@@ -2925,11 +2930,6 @@
             <source>{value} pictures a second</source>
             <comment>{value} pictures a second</comment>
             <translation>{value} imágenes por segundo</translation>
-        </message>
-        <message>
-            <source>{value} ± {error}</source>
-            <comment>{value} ± {error}</comment>
-            <translation>{value} ± {error}</translation>
         </message>
         <message>
             <source>{what} rose from {first} to {last} of 10</source>
