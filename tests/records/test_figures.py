@@ -66,7 +66,7 @@ def test_the_figures_are_those_of_the_summary() -> None:
     assert {k: f.value for k in wanted if (f := turns.find(k))} == wanted
     # The made-up person turned by 18 degrees and looked away twice.
     left = turns.find("amplitude_deg.left")
-    assert left is not None and told(left) == "18.0°" and left.side == "left"
+    assert left is not None and told(left) == "18.0 ± 1.9°" and left.side == "left"
     assert len({f.key for f in turns.figures}) == len(turns.figures)
 
 

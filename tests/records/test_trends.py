@@ -12,10 +12,11 @@ from scipy import stats
 
 from tests.records import made
 from tests.records.rows import row, rows_with, set_row
+from tracker.differing import T_995
 from tracker.records import telling
 from tracker.records.rows import SetRow, row_of
 from tracker.records.series import Series, series_of, whole_sets
-from tracker.records.trends import NOT_SETTLED, SPECS, T_995, Change, Point, compare
+from tracker.records.trends import NOT_SETTLED, SPECS, Change, Point, compare
 
 
 def change_of(figure: str, values: list[float | None], **changes: object) -> Change:

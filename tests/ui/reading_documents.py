@@ -35,6 +35,7 @@ COLUMNS = {
     "far": "Far",
     "first_five": "First five",
     "last_five": "Last five",
+    "difference": "Last − first",
 }
 EVENT_COLUMNS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 IN_TABLE = ("dose", "movement", "gaze", "standing")
@@ -78,6 +79,8 @@ def from_csv(data: bytes, record: SessionFigures) -> Read:
             out[where, f.key] = " to ".join(ends)
         else:
             text = cells[name]
+            error = cells.get(f"{name}, uncertainty with k = 2")
+            text += f" ± {error}" if error else ""
             out[where, f.key] = (text.removeprefix("'") if text.startswith("'") else text) or None
     return out
 
@@ -178,7 +181,11 @@ def from_fhir(text: str, record: SessionFigures) -> Read:
                 out[where, f.key] = without_unit(text, f)
             continue
         found = values["session" if e is None else f"exercise:{e.label}", f.key]
+        there = "session" if e is None else f"exercise:{e.label}"
         out[where, f.key] = _fhir_value(found, f)
+        error = values.get((there, f"{f.key}.uncertainty"))
+        if error is not None:
+            out[where, f.key] = f"{out[where, f.key]} ± {_fhir_value(error, f)}"
     return out
 
 
@@ -212,7 +219,9 @@ def pdf_text(data: bytes) -> str:
     document = pdfium.PdfDocument(data)
     text = " ".join(page.get_textpage().get_text_range() for page in document)
     # What was broken within a word at a line's end carries a mark.
-    return " ".join(text.replace("\ufffe", "").split())
+    text = " ".join(text.replace("\ufffe", "").split())
+    # A line may end behind a hyphen or a stroke of a word.
+    return re.sub(r"(?<=[a-z][-/]) (?=[a-z])", "", text)
 
 
 def pdf_words(data: bytes) -> list[Word]:
@@ -256,7 +265,7 @@ def _goes_on(last: tuple[str, tuple[float, ...]], new: tuple[str, tuple[float, .
     return backward[0] or last[1][0] - 1 <= new[1][0] <= last[1][2] + 3
 
 
-CELL = r"(?:\d+(?:\.\d+)?(?: to \d+(?:\.\d+)?)?|not measured|not asked|not known)"
+CELL = r"(?:-?\d+(?:\.\d+)?(?: (?:to|±) \d+(?:\.\d+)?)?|not measured|not asked|not known)"
 
 
 def from_pdf(data: bytes, record: SessionFigures) -> Read:
@@ -307,7 +316,7 @@ def _pdf_fact(text: str, figure: Figure) -> str | None:
     if isinstance(figure.value, str):
         # Words end where the next label begins, which only the figure can tell.
         return rest[: len(figure.value)]
-    number = re.match(r"-?\d+(\.\d+)?( to -?\d+(\.\d+)?)?", rest)
+    number = re.match(r"-?\d+(\.\d+)?( (to|±) -?\d+(\.\d+)?)?", rest)
     assert number, (figure, rest)
     unit = figure.unit
     tail = rest[number.end() :]

@@ -144,9 +144,18 @@ def test_codes_and_what_somebody_wrote_keep_their_numbers(spoken: Any) -> None:
 def test_every_known_text_is_found_again(spoken: Any, code: str) -> None:
     """A text with fields must not be taken for a shorter one."""
     spoken(code)
+    same = ("{low} to {high}", "{number} ± {most}", "error", "no", "tempo")
     for text in TRADE:
         filled = re.sub(r"\{(\w+)\}", "7", text)
-        assert trade.shown(filled) != filled or text in ("{low} to {high}", "error", "no", "tempo")
+        assert trade.shown(filled) != filled or text in same
+
+
+def test_a_figure_with_its_error_is_written_as_the_language_writes_numbers(spoken: Any) -> None:
+    spoken("de")
+    assert trade.shown("18.2 ± 0.4°") == "18,2 ± 0,4°"
+    assert trade.shown("-0.3 ± 0.1°") == "-0,3 ± 0,1°"
+    assert trade.shown("60 ± 1 beats/min").startswith("60 ± 1 ")
+    assert "beats" not in trade.shown("60 ± 1 beats/min")
 
 
 @pytest.mark.usefixtures("marked")

@@ -14,7 +14,7 @@ from fhir.resources.R4B.bundle import Bundle
 
 from tests.records import made
 from tests.ui import reading_documents as reading
-from tracker.records.figure import shown
+from tracker.records.figure import shown_with_error
 from tracker.records.figures import SessionFigures, record_of
 from tracker.session.weekly import NOT_ANSWERED, QUESTIONS
 from ui.documents.csv import sessions_csv
@@ -36,7 +36,8 @@ KINDS: dict[str, tuple[Callable[..., Any], Callable[..., reading.Read]]] = {
 
 def expected(record: SessionFigures, kind: str) -> reading.Read:
     out: reading.Read = {
-        (where, f.key): None if f.value is None else shown(f) for where, f in reading.places(record)
+        (where, f.key): None if f.value is None else shown_with_error(f)
+        for where, f in reading.places(record)
     }
     if kind == "fhir":
         # What a session asks for as a whole has no place in a Bundle.

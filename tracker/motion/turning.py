@@ -12,6 +12,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from math import isfinite, nan
 from statistics import median
+from typing import NamedTuple
 
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
@@ -233,25 +234,18 @@ class TurningFinder:
         return out
 
     def _turn(self, index: int, way: int, now: int) -> Turn:
-        start = self._from
-        times = np.asarray(self._times)
         values = np.asarray(self._values)
-        start = _left_at(values, start, index)
-        peak_s, level = _extreme(times, values, start, index, now, self._rule.plateau)
+        read = read_turn(np.asarray(self._times), values, self._from, index, now, self._rule)
         high = way > 0
-        swing = abs(values[index] - values[self._from])
-        speed = nan
-        if not self._rule.plateau:
-            speed = peak_speed(times[start : index + 1], values[start : index + 1])
         return Turn(
             index=0,
             side=self._sides[0] if high else self._sides[1],
-            start_s=float(times[start]),
-            peak_s=peak_s,
-            end_s=float(times[now]),
-            amplitude_deg=level if high else 0.0 - level,
-            swing_deg=float(swing),
-            peak_speed_deg_s=speed,
+            start_s=read.start_s,
+            peak_s=read.peak_s,
+            end_s=self._times[now],
+            amplitude_deg=read.level if high else 0.0 - read.level,
+            swing_deg=float(abs(values[index] - values[self._from])),
+            peak_speed_deg_s=read.peak_speed,
         )
 
     def _drop(self) -> None:
@@ -263,6 +257,42 @@ class TurningFinder:
         self._from = 0
         self._high -= cut
         self._low -= cut
+
+
+class Reading(NamedTuple):
+    """What is read of one turn, in the unit of what is counted."""
+
+    start_s: float
+    peak_s: float
+    level: float
+    peak_speed: float
+
+
+def read_turn(
+    times: Array, values: Array, first: int, index: int, now: int, rule: TurningRule
+) -> Reading:
+    """Times, level and peak speed of a turn.
+
+    Parameters
+    ----------
+    times, values
+        ``(n,)`` samples.
+    first, index, now
+        Of the extreme before, of the outermost sample, and of the one at which it counted.
+    rule
+        How the level of an extreme is read.
+
+    Returns
+    -------
+    Reading
+        The speed is NaN where it can't be told, and of jumps.
+    """
+    start = _left_at(values, first, index)
+    peak_s, level = _extreme(times, values, start, index, now, rule.plateau)
+    speed = nan
+    if not rule.plateau:
+        speed = peak_speed(times[start : index + 1], values[start : index + 1])
+    return Reading(float(times[start]), peak_s, level, speed)
 
 
 def _left_at(values: Array, start: int, index: int) -> int:
@@ -281,13 +311,15 @@ def _extreme(
         near = np.flatnonzero(np.abs(values[start : now + 1] - values[index]) <= 0.3 * swing)
         # Where a plateau is outermost is chance; when it was reached is the beat.
         return float(times[start + near[0]]), float(np.median(values[start + near]))
-    half_s = min(0.12, 0.3 * (times[index] - times[start]))
+    # Two samples to each side at the least, but no more than the end of the way.
+    apart_s = float(np.median(np.diff(times[start : now + 1])))
+    half_s = min(max(0.12, 2.3 * apart_s), 0.3 * (times[index] - times[start]))
     chosen = slice(
         int(np.searchsorted(times, times[index] - half_s - 1e-6)),
         int(np.searchsorted(times, times[index] + half_s + 1e-6)),
     )
     tau, level = times[chosen] - times[index], values[chosen]
-    if len(tau) < 4:
+    if len(tau) < 3:
         return float(times[index]), float(values[index])
     c, b, a = np.polyfit(tau, level, 2)
     top = -b / (2 * c) if abs(c) > 1e-9 else 0.0

@@ -1,13 +1,14 @@
 """A figure: one thing that is told of a session, and how it is written.
 
 Whoever shows a figure, on paper, on the screen or in a file, writes it with
-:func:`shown` (or :func:`shown_with_unit`), so that all of them agree.
+:func:`shown` (or :func:`shown_with_error`, :func:`shown_with_unit`), so that all of them agree.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from math import ceil
 from typing import Literal
 
 from tracker.records.places import Place
@@ -38,6 +39,8 @@ ASPECTS: dict[str, str] = {
     "far": "far",
     "first_five": "first five",
     "last_five": "last five",
+    "difference": "last five less first five (means)",
+    "verdict": "first against last five",
     "expected": "expected",
     "before": "before",
     "after": "after",
@@ -79,6 +82,8 @@ class Figure:
         Its unit; :data:`~tracker.records.units.WORDS` for words.
     origin
         Whether it was asked for by the plan, measured, or reported by the patient.
+    error
+        Its expanded uncertainty of measuring (k = 2), in its unit; None where none is told.
     """
 
     measure: str
@@ -89,6 +94,7 @@ class Figure:
     unit: Unit
     origin: Origin
     reason: str | None = None
+    error: float | None = None
 
     @property
     def key(self) -> str:
@@ -108,7 +114,7 @@ class Figure:
 
 
 def shown(figure: Figure) -> str:
-    """A figure without its unit; one without a value says so in words, never as 0."""
+    """A figure without its unit and its error; one without a value says so, never as 0."""
     value, decimals = figure.value, figure.unit.decimals
     if value is None:
         return _absent(figure)
@@ -120,16 +126,33 @@ def shown(figure: Figure) -> str:
     return number_text(value, decimals)
 
 
+def shown_with_error(figure: Figure) -> str:
+    """A figure with its error, where one is told, and without its unit: ``18.2 ± 0.4``."""
+    error = error_text(figure)
+    return f"{shown(figure)} ± {error}" if error else shown(figure)
+
+
+def error_text(figure: Figure) -> str:
+    """Its uncertainty in the decimals of the figure; empty where none is told.
+
+    It is rounded up (JCGM 100:2008, 7.2.6), so it is never told as 0.
+    """
+    if figure.error is None or not isinstance(figure.value, float):
+        return ""
+    step = 10.0**-figure.unit.decimals
+    return number_text(max(ceil(figure.error / step - 1e-9), 1) * step, figure.unit.decimals)
+
+
 def shown_with_unit(figure: Figure) -> str:
-    """A figure with its unit; one without a value with the reason."""
+    """A figure with its error and its unit; one without a value with the reason."""
     if figure.value is None:
         reason = figure.reason
         text = shown(figure)
         return text if not reason or reason == text else f"{text} ({reason})"
     unit = figure.unit
     if not unit.shown:
-        return shown(figure)
-    return f"{shown(figure)}{' ' if unit.spaced else ''}{unit.shown}"
+        return shown_with_error(figure)
+    return f"{shown_with_error(figure)}{' ' if unit.spaced else ''}{unit.shown}"
 
 
 def number_text(value: float, decimals: int) -> str:
@@ -163,6 +186,7 @@ class Making:
         *,
         unit: Unit | None = None,
         origin: Origin | None = None,
+        error: float | None = None,
     ) -> Figure:
         """A figure; it has a reason only where it has no value."""
         why = None if value is not None else (reason or "no reason recorded")
@@ -175,6 +199,7 @@ class Making:
             unit or self.unit,
             origin or self.origin,
             why,
+            error if isinstance(value, float) else None,
         )
 
     def asked(self, value: Value) -> Iterable[Figure]:
@@ -184,12 +209,15 @@ class Making:
     def read(self, place: Place, aspect: str = "all", *, factor: float = 1.0) -> Figure:
         """A median or value with its reason from a summary, times ``factor``."""
         kind = "median" if "median" in place.names() else "value"
-        return self.of(scaled(place.at(kind).number(), factor), place.at("reason").text(), aspect)
+        value = scaled(place.at(kind).number(), factor)
+        error = scaled(place.at("uncertainty").at("expanded").number(), factor)
+        return self.of(value, place.at("reason").text(), aspect, error=error)
 
     def spread(self, place: Place) -> Iterable[Figure]:
         """Half the distance between the quartiles; nothing where nothing was measured."""
         value = place.at("spread").number()
-        return () if value is None else (self.of(value, aspect="spread"),)
+        error = place.at("spread_uncertainty").number()
+        return () if value is None else (self.of(value, aspect="spread", error=error),)
 
 
 def scaled(value: float | None, factor: float) -> float | None:

@@ -12,6 +12,7 @@ from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, SIDES, Figure, Making
 from tracker.records.of_body import body_figures, hand_figures, table_figures
 from tracker.records.of_target import target_figures
+from tracker.records.of_uncertainty import difference_figures, unknown_figures
 from tracker.records.places import Place, clean
 from tracker.session.summary import NO_REPETITIONS
 
@@ -90,11 +91,16 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
     asked = place.at("prescribed")
     tempo = asked.at("tempo_bpm")
     wanted = {"amplitude_deg": asked.at("amplitude_deg").span(), "tempo_bpm": tempo.span()}
-    for part in ("head", "eyes", "body"):
-        found = place.at(part)
-        for key in MOVEMENT:
-            if key in found.names():
-                yield from _of_turns(key, found.at(key), wanted.get(key))
+    moved = [
+        (key, found.at(key))
+        for part in ("head", "eyes", "body")
+        if (found := place.at(part)).value is not None
+        for key in MOVEMENT
+        if key in found.names()
+    ]
+    for key, figure in moved:
+        yield from _of_turns(key, figure, wanted.get(key))
+    yield from unknown_figures([figure for _, figure in moved])
 
 
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
@@ -137,6 +143,8 @@ def _of_turns(key: str, found: Place, wanted: tuple[float, float] | None) -> Ite
     for part in ("first_five", "last_five"):
         if found.at(part).value is not None:
             yield make.read(found.at(part), part)
+    if found.at("difference").value is not None:
+        yield from difference_figures(make, found.at("difference"))
 
 
 def _by_side(make: Making, sides: Place, part: str = "", factor: float = 1.0) -> Iterator[Figure]:

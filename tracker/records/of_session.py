@@ -8,6 +8,7 @@ from tracker.records import terms
 from tracker.records import units as u
 from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
 from tracker.records.of_exercise import gaze_at_setup, symptom_figures
+from tracker.records.of_uncertainty import explained
 from tracker.records.places import Place, clean
 from tracker.session.weekly import FELL, names_of_yes
 
@@ -42,6 +43,7 @@ def session_figures(place: Place) -> Iterator[Figure]:
             yield make.of(since.at(name).number(), NOT_ASKED, name)
     yield from _call(place)
     yield from setup_figures(place.at("setup"))
+    yield from explained(place)
 
 
 def _call(place: Place) -> Iterator[Figure]:

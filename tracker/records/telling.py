@@ -109,9 +109,7 @@ def bare_verdict(series: Series, change: Change) -> str:
     text = _verdict(series, change)
     if change.verdict == "no_change":
         answers = f"{change.count} answers tell little"
-        text = {"error": "no change", "uneven": "too uneven to tell", "answers": answers}[
-            change.limit
-        ]
+        text = answers if change.limit == "answers" else called(change.verdict, change.limit)
     return _with_dose(text, change)
 
 
@@ -145,6 +143,15 @@ def _verdict(series: Series, change: Change) -> str:
             return f"{change.count} answers tell no change below {least}"
         return f"too uneven to tell a change below {least}"
     return change.verdict
+
+
+#: Why no change is told, in short.
+NO_CHANGE = {"error": "no change", "uneven": "too uneven to tell"}
+
+
+def called(verdict: str, limit: str) -> str:
+    """What a difference is called (``tracker.differing``), in short."""
+    return NO_CHANGE.get(limit, "no change") if verdict == "no_change" else verdict
 
 
 def rose(series: Series, change: Change) -> str:

@@ -172,6 +172,13 @@ FLAGS: dict[str, str] = {
     "coarse_picture": "picture too coarse",
 }
 
+#: What stands behind a figure with a "±": its name, and what it says.
+UNCERTAINTY = "Uncertainty, ±"
+UNCERTAINTY_SAYS = (
+    "k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's "
+    "own spread"
+)
+
 #: What every document says of itself. The figures of accuracy are those of "How accurate
 #: it was, by lot" in DEVELOPERS.md: the worst of 18 rendered clips.
 LIMITS: tuple[str, ...] = (

@@ -14,11 +14,10 @@ the measurement's error
     standard errors. It is not divided by the root of the number of sessions: the same
     camera and the same glasses err the same way each time.
 the person's own spread
-    Student's t for two independent means with the pooled spread of the sessions inside
-    both groups, two-sided at 1 %: a person has dozens of such figures, and at 5 % one in
-    twenty would be called by chance. It takes the sessions for independent of each other,
-    which bad weeks are not; so a change is a hint to look, not a finding. Of a baseline of
-    one session nothing is known of its spread: that of the sessions since stands for it.
+    :func:`tracker.differing.by_spread`, of the sessions inside both groups. It takes the
+    sessions for independent of each other, which bad weeks are not; so a change is a hint to
+    look, not a finding. Of a baseline of one session nothing is known of its spread: that of
+    the sessions since stands for it.
 """
 
 from __future__ import annotations
@@ -30,13 +29,12 @@ from math import sqrt
 from statistics import fmean
 from typing import Any, Literal, NamedTuple
 
+from tracker.differing import by_spread, called, too_uneven
 from tracker.records import units as u
 from tracker.records.units import Unit
 
 #: Sessions at each end, as many as are compared at most and at least (common practice).
 MOST, LEAST = 5, 3
-#: Student's t at 99.5 % by degrees of freedom; checked in the tests.
-T_995 = {2: 9.9248, 3: 5.8409, 4: 4.6041, 5: 4.0321, 6: 3.7074, 7: 3.4995, 8: 3.3554}
 
 #: A mean of scores has a decimal that a single score has not.
 MEAN_SCORE = replace(u.SCORE, decimals=1)
@@ -69,9 +67,6 @@ OF_BEFORE = ("rest_of_day", "next_morning")
 Verdict = Literal["rose", "fell", "no_change", "too_few", "unlike"]
 #: What keeps a difference from being called a change.
 Limit = Literal["error", "uneven", "answers"]
-#: From so many times the measurement's error on it is the person's spread alone that hides a
-#: change (own choice).
-UNEVEN = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -226,10 +221,8 @@ def _judge(start: Sequence[Point], end: Sequence[Point], spec: Spec) -> Change:
     before, after, count = fmean(first), fmean(last), len(last)
     own, error = _hiding(first, last, spec)
     least = max(own, error)
-    limit: Limit = "answers" if spec.answers else "uneven" if own > UNEVEN * error else "error"
-    verdict: Verdict = "no_change"
-    if abs(after - before) > least:
-        verdict = "rose" if after > before else "fell"
+    limit: Limit = "answers" if spec.answers else "uneven" if too_uneven(own, error) else "error"
+    verdict: Verdict = called(after - before, own, error)
     if not _limits_allow(verdict, *([p.within_deg for p in part] for part in (start, end))):
         return Change("unlike", before, after, count)
     other = _asked_other(*([p.asked_for for p in part] for part in (start, end)))
@@ -308,13 +301,5 @@ def least_change(first: Sequence[float], last: Sequence[float], spec: Spec) -> f
 
 def _hiding(first: Sequence[float], last: Sequence[float], spec: Spec) -> tuple[float, float]:
     """How large a difference the person's own spread can make, and the measurement's error."""
-    freedom = len(first) + len(last) - 2
-    spread = sqrt((_squares(first) + _squares(last)) / freedom)
-    own = T_995[freedom] * spread * sqrt(1.0 / len(first) + 1.0 / len(last))
     error = sqrt(2.0) * spec.error(max(abs(fmean(first)), abs(fmean(last))))
-    return own, error
-
-
-def _squares(values: Sequence[float]) -> float:
-    middle = fmean(values)
-    return sum((v - middle) ** 2 for v in values)
+    return by_spread(first, last), error

@@ -6,6 +6,7 @@ DEVELOPERS.md, which a test holds to them, and are measured anew with :data:`COM
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 COMMAND = "turnpost bench accuracy --matrix 5 --within --seed 31"
@@ -39,6 +40,48 @@ WORST: dict[str, tuple[float, str]] = {
     "head's speed late or early by": (0.3, "ms"),
     "neck point, head moves in yaw": (2.7, "mm"),
 }
+
+#: Worst of the clips beyond those conditions, in %: DEVELOPERS.md, "How accurate it was, by lot".
+LOT: dict[str, float] = {
+    "amplitude in yaw": 10.0,
+    "amplitude in pitch": 4.4,
+    "peak speed in yaw": 17.0,
+    "peak speed in pitch": 10.0,
+}
+#: Distances of :data:`CONDITIONS`.
+NEAREST_MM, FARTHEST_MM = 560.0, 730.0
+#: A worst error stands for so many standard errors, as in ``tracker.records.trends``.
+WORST_IS = 1.96
+
+
+def is_within(setup: Mapping[str, Any], flags: Iterable[str]) -> bool:
+    """Whether a set was done within :data:`CONDITIONS`, but for the pictures a second.
+
+    What fewer pictures cost is reckoned from the set itself (``tracker.motion.uncertainty``).
+    What is not known counts as beyond them.
+    """
+    at_mm = setup.get("distance_mm")
+    near = isinstance(at_mm, int | float) and NEAREST_MM <= at_mm <= FARTHEST_MM
+    plain = setup.get("glasses") == "none"
+    return near and plain and not {"coarse_picture", "dark"} & set(flags)
+
+
+def stated_share(measure: str, axis: str, *, within: bool) -> float:
+    """Standard uncertainty that the set-up brings to an amplitude or a peak speed, as a share.
+
+    Parameters
+    ----------
+    measure
+        ``amplitude`` or ``peak speed``.
+    axis
+        ``yaw``, ``pitch`` or ``roll``, of which nobody has measured it: it is taken to be as of
+        yaw.
+    within
+        As :func:`is_within` says.
+    """
+    name = f"{measure} in {'pitch' if axis == 'pitch' else 'yaw'}"
+    worst = WORST[name][0] if within else LOT[name]
+    return worst / 100.0 / WORST_IS
 
 
 def bench_found() -> dict[str, Any]:

@@ -56,17 +56,24 @@ def by_side(turns: Sequence[Turn], read: Callable[[Turn], float], reason: str) -
     out = figure((read(t) for t in turns), reason)
     sides = sorted({t.side for t in turns})
     out["by_side"] = {s: figure((read(t) for t in turns if t.side == s), reason) for s in sides}
+    return out | _ends([read(t) for t in turns], reason)
+
+
+def _ends(values: Sequence[float], reason: str) -> Figure:
+    """Figures of the first and the last five repetitions, of a value for each turn."""
     few = "fewer than ten repetitions"
-    enough = len(turns) >= 20
-    for name, part in (("first_five", turns[:10]), ("last_five", turns[-10:])):
-        out[name] = figure((read(t) for t in part), reason) if enough else missing(few)
-    return out
+    enough = len(values) >= 20
+    parts = (("first_five", values[:10]), ("last_five", values[-10:]))
+    return {name: figure(part, reason) if enough else missing(few) for name, part in parts}
 
 
 def tempo(turns: Sequence[Turn]) -> Figure:
-    """Beats a minute, one beat a turn."""
+    """Beats a minute, one beat a turn, and those of its first and last five repetitions."""
+    few = "fewer than two turns"
     steps = [b.peak_s - a.peak_s for a, b in itertools.pairwise(turns)]
-    return figure((60.0 / s for s in steps if s > 0), "fewer than two turns")
+    # A beat belongs to the turn that it leads to; none leads to the first.
+    beats = [nan, *(60.0 / s if s > 0 else nan for s in steps)]
+    return figure(beats, few) | _ends(beats, few)
 
 
 def stands_for_s(samples: Sequence[Sample], to_s: float) -> np.ndarray:

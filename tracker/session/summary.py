@@ -48,6 +48,7 @@ from tracker.session.summary_file import (
     Summary,
 )
 from tracker.session.target_figures import target_figures
+from tracker.session.uncertain import Stated, add_uncertainties
 from tracker.session.weekly import weekly_of
 
 NOT_COUNTED = "the camera does not count this exercise in this version"
@@ -128,7 +129,16 @@ def exercise_summary(
     by_eyes = exercise.channel.startswith("eye")
     channel = channel_of(exercise.channel)
     by_place = channel.unit == "mm"
-    movement = _movement(record, exercise) if exercise.counted and not by_place else None
+    flags = flags_of(
+        samples,
+        fraction,
+        (*notes, *_notes_of(record)),
+        [t.peak_s for t in turns] if channel.name in _TURNED else (),
+    )
+    found = (session_setup if setup is None else setup.found) or {}
+    stated = Stated(found, frozenset(f.flag for f in flags))
+    counted = exercise.counted and not by_place
+    movement = _movement(record, exercise, stated) if counted else None
     not_counted = _why_no_count(exercise, fraction, span_s)
     told = REPORTED in notes
     if told and exercise.counted:
@@ -166,15 +176,7 @@ def exercise_summary(
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
-        quality=[
-            *flags_of(
-                samples,
-                fraction,
-                (*notes, *_notes_of(record)),
-                [t.peak_s for t in turns] if channel.name in _TURNED else (),
-            ),
-            *seat_flag(record.answers.get(SEAT_OFF)),
-        ],
+        quality=[*flags, *seat_flag(record.answers.get(SEAT_OFF))],
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
@@ -194,7 +196,15 @@ def _notes_of(record: ExerciseRecord) -> tuple[str, ...]:
     return (*lost, *(record.setup.notes if record.setup else ()))
 
 
-def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+def _movement(record: ExerciseRecord, exercise: Exercise, stated: Stated) -> dict[str, Any]:
+    """Figures of the turns, each with its uncertainty."""
+    out = _bare_movement(record, exercise)
+    channel = channel_of(exercise.channel)
+    add_uncertainties(out, channel, record.turns, record.samples, stated)
+    return out
+
+
+def _bare_movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     turns = record.turns
     none = "no turn was counted"
     if exercise.channel == "eye_vergence":

@@ -35,6 +35,63 @@ Ended = Literal[
 ENDED: tuple[str, ...] = get_args(Ended)
 
 
+_NUMBER = {"type": ["number", "null"]}
+#: JSON Schema of the uncertainty of a figure, in its unit. Summaries of before have none.
+UNCERTAINTY_SCHEMA: dict[str, Any] = {
+    "type": "object",
+    "description": "Of measuring (JCGM 100:2008); the person's own spread is not in it.",
+    "properties": {
+        "expanded": {**_NUMBER, "description": "k times the standard one, and the bias"},
+        "k": {"type": "number"},
+        "noise": {**_NUMBER, "description": "standard: noise, times of the pictures, form"},
+        "setup": {**_NUMBER, "description": "standard: the stated error of the set-up"},
+        "bias": {**_NUMBER, "description": "how much larger than the truth it reads"},
+        "reason": {"type": ["string", "null"]},
+    },
+    "required": ["expanded", "k", "reason"],
+}
+_FIGURE_SCHEMA: dict[str, Any] = {
+    "type": "object",
+    "properties": {
+        "uncertainty": UNCERTAINTY_SCHEMA,
+        "spread_uncertainty": {**_NUMBER, "description": "expanded, of the spread"},
+    },
+}
+_WHOLE_SCHEMA: dict[str, Any] = {
+    "type": "object",
+    "properties": {
+        **_FIGURE_SCHEMA["properties"],
+        "by_side": {"type": "object", "additionalProperties": _FIGURE_SCHEMA},
+        "first_five": _FIGURE_SCHEMA,
+        "last_five": _FIGURE_SCHEMA,
+        "difference": {
+            "type": "object",
+            "description": "Means of the last five repetitions less those of the first five.",
+            "properties": {
+                "value": _NUMBER,
+                "uncertainty": UNCERTAINTY_SCHEMA,
+                "least": {**_NUMBER, "description": "the smallest that is called a change"},
+                "verdict": {"enum": ["rose", "fell", "no_change"]},
+                "limit": {"enum": ["error", "uneven"]},
+                "reason": {"type": ["string", "null"]},
+            },
+            "required": ["value", "reason"],
+        },
+    },
+}
+#: Figures of a movement: free, but for their uncertainty.
+Movement = Annotated[
+    dict[str, Any],
+    Field(
+        json_schema_extra={
+            "properties": dict.fromkeys(
+                ("amplitude_deg", "peak_speed_deg_s", "tempo_bpm"), _WHOLE_SCHEMA
+            )
+        }
+    ),
+]
+
+
 class _Part(BaseModel):
     model_config = ConfigDict(extra="allow")
 
@@ -71,8 +128,8 @@ class ExerciseSummary(_Part):
     entry_id: str | None
     prescribed: dict[str, Any]
     done: Done
-    head: dict[str, Any] | None
-    eyes: dict[str, Any] | None
+    head: Movement | None
+    eyes: Movement | None
     body: dict[str, Any] | None = None
     hand: dict[str, Any] | None = None
     gaze: dict[str, Any] | None

@@ -27,7 +27,7 @@ _KNOWN = Sentences(TRADE)
 #: What begins with more zeros is a name or a code.
 _DIGITS = r"-?(?:0|[1-9]\d*)(?:\.\d+)?"
 _NUMBER = re.compile(_DIGITS)
-_WITH_UNIT = re.compile(rf"({_DIGITS}(?: to {_DIGITS})?)( ?[^\d\s]{{1,4}})")
+_WITH_UNIT = re.compile(rf"({_DIGITS}(?: (?:to|±) {_DIGITS})?)( ?[^\d\s]{{1,4}})")
 #: Where a further reason begins: a form would take all after the first for its own.
 _NEXT_REASON = re.compile(
     r", (?=session \d+ of the last \d+: |rise of the score |minutes to settle |share on target |"

@@ -11,13 +11,14 @@ from collections.abc import Iterator
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
-from tracker.records import terms
+from tracker.records import telling, terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
 from tracker.records.of_exercise import CHOSEN, MOVEMENT
 from tracker.records.of_session import BENCH_TOLD
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
+from tracker.session.uncertain import FAR, NO_SETUP, NOT_DRAWN, NOT_EACH, NOT_RECKONED, TOO_FEW
 
 CONTEXT = "trade"
 
@@ -158,6 +159,18 @@ _SENTENCES = (
     "all answered no",
     "yes to: {what}",
     "{low} to {high}",
+    "{number} ± {most}",
+    "rose",
+    "fell",
+    *telling.NO_CHANGE.values(),
+    terms.UNCERTAINTY,
+    terms.UNCERTAINTY_SAYS,
+    TOO_FEW,
+    NOT_RECKONED,
+    NO_SETUP,
+    FAR,
+    NOT_DRAWN,
+    NOT_EACH,
     "{value} of 10",
     "{value} beats/min",
     "{value} frames/s",

@@ -15,7 +15,7 @@ import csv
 import io
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
-from tracker.records.figure import Figure, number_text, shown
+from tracker.records.figure import Figure, error_text, number_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
@@ -23,6 +23,8 @@ from ui.documents.questionnaires import SCORE_HEADS, score_rows
 
 #: A cell that begins so is a formula to some spreadsheet.
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
+#: What stands behind the head of a figure in the column of its uncertainty.
+UNCERTAINTY = ", uncertainty with k = 2"
 TURN_NUMBERS = {
     "peak_s": 2,
     "time_s": 2,
@@ -138,6 +140,9 @@ def figure_cells(figure: Figure) -> Iterator[tuple[str, str]]:
         yield "", ""
     else:
         yield "", safe(shown(figure)) if isinstance(value, str) else _Number(shown(figure))
+        error = error_text(figure)
+        if error:
+            yield UNCERTAINTY, _Number(error)
 
 
 def _missing(figures: Iterable[Figure]) -> str:

@@ -23,7 +23,7 @@ from datetime import date, datetime
 from typing import Any
 
 from tracker.records import terms
-from tracker.records.figure import NOT_ASKED, Figure, shown, shown_with_unit
+from tracker.records.figure import NOT_ASKED, Figure, error_text, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
@@ -216,6 +216,8 @@ def _observation(
     if whole is not None:
         out |= _value(whole)
     components = [_component(f) for f in parts if f is not whole]
+    # R4 has no place for it beside a value that every server would keep.
+    components += [_uncertainty(f) for f in parts if error_text(f)]
     return out | ({"component": components} if components else {})
 
 
@@ -372,6 +374,15 @@ def _component(figure: Figure) -> Resource:
     return {
         "code": {**_code(figure.key, figure.label), "text": figure.label},
         **_value(figure),
+    }
+
+
+def _uncertainty(figure: Figure) -> Resource:
+    name = f"{figure.label}, expanded uncertainty (k = 2)"
+    amount = _amount(float(error_text(figure)), figure)
+    return {
+        "code": {**_code(f"{figure.key}.uncertainty", name), "text": name},
+        "valueQuantity": amount,
     }
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
@@ -14,7 +15,10 @@ MOST_NOTICED = 2
 
 
 def overview(record: SessionFigures, *, short: bool = False) -> Table:
-    """The table of all exercises; a ``short`` one does not name all kinds of events."""
+    """The table of all exercises; a ``short`` one does not name all kinds of events.
+
+    Uncertainties stand with the figures of each exercise, not here.
+    """
     columns = (
         "Done",
         "Amplitude",
@@ -70,6 +74,7 @@ def _sides(e: ExerciseFigures) -> Cell:
         if whole.value is None:
             return Cell(shown(whole), absent=True)
         sides = [f for s in SIDES if (f := e.find(f"{measure}.{s}")) is not None]
+        whole, *sides = (replace(f, error=None) for f in (whole, *sides))
         asked = e.find(f"{measure}.asked")
         told = [f"{f.side} {shown_with_unit(f)}{_beside(f, asked)}" for f in sides]
         told = told or [shown_with_unit(whole)]

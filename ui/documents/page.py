@@ -11,16 +11,28 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 
 from tracker.records import terms
-from tracker.records.figure import ASPECTS, SIDES, Figure, shown, shown_with_unit
+from tracker.records.figure import (
+    ASPECTS,
+    SIDES,
+    Figure,
+    shown,
+    shown_with_error,
+    shown_with_unit,
+)
 from tracker.records.figures import ExerciseFigures, SessionFigures, flag_weight
 from ui.documents.charts import amplitude_chart, symptom_chart
 from ui.documents.overview import overview
 from ui.documents.parts import Cell, Fact, Page, Row, Section, Table
 
 #: Parts of a measure that stand side by side in a table; any other is told as a fact.
-COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five")
+COLUMNS = ("asked", "all", "spread", *SIDES, "first_five", "last_five", "difference")
 TABLE_GROUPS = ("dose", "movement", "gaze", "standing")
-HEADS = {"asked": "Asked", "all": "Whole set", "spread": "Spread"}
+HEADS = {
+    "asked": "Asked",
+    "all": "Whole set",
+    "spread": "Spread",
+    "difference": "Last − first",
+}
 EVENT_PARTS = {"all": "Times", "total_time": "Time in all (s)", "said": "Said to the patient"}
 NOTHING_LESS = "Nothing was noted besides the limits at the end."
 NOTHING_FIRST = "Nothing in this session asks to be looked at first."
@@ -139,7 +151,7 @@ def _row(parts: dict[str, Figure], columns: Sequence[str]) -> Row:
 
 
 def _cell(figure: Figure | None) -> Cell:
-    return Cell("") if figure is None else Cell(shown(figure), figure.value is None)
+    return Cell("") if figure is None else Cell(shown_with_error(figure), figure.value is None)
 
 
 def _is_across(parts: dict[str, Figure]) -> bool:

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
+from tracker.records import terms
 from tracker.records.of_session import BENCH_TOLD, REACH_TOLD
 from tracker.records.over_time import OverTime
 from ui.documents.charts import SMALL, WIDTH
@@ -24,10 +25,12 @@ from ui.documents.pdf_text import LEAST_READ, Run, Style
 
 #: A chart so wide that the smallest letters in it can be read.
 CHART_WIDTH = WIDTH * LEAST_READ / SMALL
-#: Facts of the set-up that stand in the report with all figures alone: the program's own
-#: errors, and how far the head went; where that was too short for the set, a remark says so.
+#: Facts of the set-up that stand in the report with all figures alone: what its "±" says, the
+#: program's own errors, and how far the head went; where that was too short for the set, a
+#: remark says so.
 _ELSEWHERE = frozenset(
     (
+        terms.UNCERTAINTY,
         *(name for name, _, _ in BENCH_TOLD.values()),
         *(f"{name}, {side}" for name, sides in REACH_TOLD for side in sides),
     )

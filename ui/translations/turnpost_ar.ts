@@ -1097,6 +1097,11 @@
             <translation>استدارة بين هدفين: العينان أولًا ثم الرأس</translation>
         </message>
         <message>
+            <source>Uncertainty, ±</source>
+            <comment>Uncertainty, ±</comment>
+            <translation>عدم اليقين، ±</translation>
+        </message>
+        <message>
             <source>Unsteadiness</source>
             <comment>Unsteadiness</comment>
             <translation>عدم الثبات</translation>
@@ -1502,6 +1507,11 @@
             <translation>أسرع من الإيقاع</translation>
         </message>
         <message>
+            <source>fell</source>
+            <comment>fell</comment>
+            <translation>انخفض</translation>
+        </message>
+        <message>
             <source>fewer than</source>
             <comment>fewer than</comment>
             <translation>أقل من</translation>
@@ -1545,6 +1555,11 @@
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>سطح ثابت</translation>
+        </message>
+        <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>الخمس الأولى مقابل الخمس الأخيرة</translation>
         </message>
         <message>
             <source>first five</source>
@@ -1752,9 +1767,19 @@
             <translation>يقفز</translation>
         </message>
         <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (نحو 95 %): تشويش الصور وأوقاتها وخطأ الإعداد؛ لا تشتت الشخص نفسه</translation>
+        </message>
+        <message>
             <source>last five</source>
             <comment>last five</comment>
             <translation>الخمس الأخيرة</translation>
+        </message>
+        <message>
+            <source>last five less first five (means)</source>
+            <comment>last five less first five (means)</comment>
+            <translation>الخمس الأخيرة ناقص الخمس الأولى (المتوسطات)</translation>
         </message>
         <message>
             <source>left</source>
@@ -1880,6 +1905,11 @@
             <source>no bouts</source>
             <comment>no bouts</comment>
             <translation>لا تمرينات</translation>
+        </message>
+        <message>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>لا تغيّر</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2030,6 +2060,16 @@
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>not measured in each of them</source>
+            <comment>not measured in each of them</comment>
+            <translation>لم يُقَس في كل واحدة منها</translation>
+        </message>
+        <message>
+            <source>not reckoned for what is averaged first</source>
+            <comment>not reckoned for what is averaged first</comment>
+            <translation>لا يُحسب حيث تؤخذ المتوسطات أولًا</translation>
         </message>
         <message>
             <source>not recorded</source>
@@ -2200,6 +2240,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>ارتفاع الدرجة {value}، المطلوب {most} على الأكثر</translation>
+        </message>
+        <message>
+            <source>rose</source>
+            <comment>rose</comment>
+            <translation>ارتفع</translation>
         </message>
         <message>
             <source>said that medicines have changed</source>
@@ -2612,9 +2657,19 @@
             <translation>صور قليلة جدًا</translation>
         </message>
         <message>
+            <source>too few pictures a second for so fast a movement</source>
+            <comment>too few pictures a second for so fast a movement</comment>
+            <translation>الصور في الثانية أقل مما تحتاجه حركة بهذه السرعة</translation>
+        </message>
+        <message>
             <source>too few samples in a turn</source>
             <comment>too few samples in a turn</comment>
             <translation>عينات قليلة جدًا في الحركة</translation>
+        </message>
+        <message>
+            <source>too few turns or samples to tell</source>
+            <comment>too few turns or samples to tell</comment>
+            <translation>الحركات أو القياسات أقل من أن تكفي لمعرفة ذلك</translation>
         </message>
         <message>
             <source>too few turns with the eyes measured at both ends</source>
@@ -2627,9 +2682,19 @@
             <translation>قيس القليل جدًا: قد تنقص قومة</translation>
         </message>
         <message>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>التشتت أكبر من أن يُعرف ذلك</translation>
+        </message>
+        <message>
             <source>turned farther than the set-up holds</source>
             <comment>turned farther than the set-up holds</comment>
             <translation>لفّ الرأس أبعد مما يشمله الإعداد</translation>
+        </message>
+        <message>
+            <source>turned farther than the set-up holds: its error there is not known</source>
+            <comment>turned farther than the set-up holds: its error there is not known</comment>
+            <translation>الدوران أبعد مما يشمله الإعداد: خطؤه هناك غير معروف</translation>
         </message>
         <message>
             <source>typed in</source>
@@ -2695,6 +2760,11 @@
             <source>why</source>
             <comment>why</comment>
             <translation>السبب</translation>
+        </message>
+        <message>
+            <source>without a set-up its error is not known</source>
+            <comment>without a set-up its error is not known</comment>
+            <translation>من دون إعداد لا يُعرف خطؤه</translation>
         </message>
         <message>
             <source>x1 viewing, pitch</source>
@@ -2785,6 +2855,11 @@
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>من {low} إلى {high}</translation>
+        </message>
+        <message>
+            <source>{number} ± {most}</source>
+            <comment>{number} ± {most}</comment>
+            <translation>{number} ± {most}</translation>
         </message>
         <message>
             <source>{opening}: met; {why}</source>

@@ -1097,6 +1097,11 @@
             <translation>Drehen zwischen zwei Zielen: erst die Augen, dann der Kopf</translation>
         </message>
         <message>
+            <source>Uncertainty, ±</source>
+            <comment>Uncertainty, ±</comment>
+            <translation>Unsicherheit, ±</translation>
+        </message>
+        <message>
             <source>Unsteadiness</source>
             <comment>Unsteadiness</comment>
             <translation>Unsicherheit</translation>
@@ -1502,6 +1507,11 @@
             <translation>schneller als der Takt</translation>
         </message>
         <message>
+            <source>fell</source>
+            <comment>fell</comment>
+            <translation>gefallen</translation>
+        </message>
+        <message>
             <source>fewer than</source>
             <comment>fewer than</comment>
             <translation>weniger als</translation>
@@ -1545,6 +1555,11 @@
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>fester Boden</translation>
+        </message>
+        <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>erste gegen letzte fünf</translation>
         </message>
         <message>
             <source>first five</source>
@@ -1752,9 +1767,19 @@
             <translation>springend</translation>
         </message>
         <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (etwa 95 %): Rauschen und Zeiten der Bilder, Fehler der Einrichtung; nicht die eigene Streuung der Person</translation>
+        </message>
+        <message>
             <source>last five</source>
             <comment>last five</comment>
             <translation>letzte fünf</translation>
+        </message>
+        <message>
+            <source>last five less first five (means)</source>
+            <comment>last five less first five (means)</comment>
+            <translation>letzte fünf minus erste fünf (Mittelwerte)</translation>
         </message>
         <message>
             <source>left</source>
@@ -1880,6 +1905,11 @@
             <source>no bouts</source>
             <comment>no bouts</comment>
             <translation>keine Übungszeiten</translation>
+        </message>
+        <message>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>keine Änderung</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2030,6 +2060,16 @@
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not measured in each of them</source>
+            <comment>not measured in each of them</comment>
+            <translation>nicht in jeder davon gemessen</translation>
+        </message>
+        <message>
+            <source>not reckoned for what is averaged first</source>
+            <comment>not reckoned for what is averaged first</comment>
+            <translation>nicht berechnet, wo zuerst gemittelt wird</translation>
         </message>
         <message>
             <source>not recorded</source>
@@ -2200,6 +2240,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>Anstieg des Werts {value}, verlangt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>rose</source>
+            <comment>rose</comment>
+            <translation>gestiegen</translation>
         </message>
         <message>
             <source>said that medicines have changed</source>
@@ -2612,9 +2657,19 @@
             <translation>zu wenige Bilder</translation>
         </message>
         <message>
+            <source>too few pictures a second for so fast a movement</source>
+            <comment>too few pictures a second for so fast a movement</comment>
+            <translation>zu wenige Bilder pro Sekunde für eine so schnelle Bewegung</translation>
+        </message>
+        <message>
             <source>too few samples in a turn</source>
             <comment>too few samples in a turn</comment>
             <translation>zu wenige Messpunkte in einer Drehung</translation>
+        </message>
+        <message>
+            <source>too few turns or samples to tell</source>
+            <comment>too few turns or samples to tell</comment>
+            <translation>zu wenige Drehungen oder Messwerte, um es zu sagen</translation>
         </message>
         <message>
             <source>too few turns with the eyes measured at both ends</source>
@@ -2627,9 +2682,19 @@
             <translation>zu wenig gemessen: ein Aufstehen kann fehlen</translation>
         </message>
         <message>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>zu ungleichmäßig, um es zu sagen</translation>
+        </message>
+        <message>
             <source>turned farther than the set-up holds</source>
             <comment>turned farther than the set-up holds</comment>
             <translation>weiter gedreht, als die Einrichtung reicht</translation>
+        </message>
+        <message>
+            <source>turned farther than the set-up holds: its error there is not known</source>
+            <comment>turned farther than the set-up holds: its error there is not known</comment>
+            <translation>weiter gedreht, als die Einrichtung reicht: Ihr Fehler ist dort nicht bekannt</translation>
         </message>
         <message>
             <source>typed in</source>
@@ -2695,6 +2760,11 @@
             <source>why</source>
             <comment>why</comment>
             <translation>warum</translation>
+        </message>
+        <message>
+            <source>without a set-up its error is not known</source>
+            <comment>without a set-up its error is not known</comment>
+            <translation>ohne Einrichtung ist ihr Fehler nicht bekannt</translation>
         </message>
         <message>
             <source>x1 viewing, pitch</source>
@@ -2785,6 +2855,11 @@
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>{low} bis {high}</translation>
+        </message>
+        <message>
+            <source>{number} ± {most}</source>
+            <comment>{number} ± {most}</comment>
+            <translation>{number} ± {most}</translation>
         </message>
         <message>
             <source>{opening}: met; {why}</source>

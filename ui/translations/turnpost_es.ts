@@ -1097,6 +1097,11 @@
             <translation>Girar entre dos puntos: primero los ojos, luego la cabeza</translation>
         </message>
         <message>
+            <source>Uncertainty, ±</source>
+            <comment>Uncertainty, ±</comment>
+            <translation>Incertidumbre, ±</translation>
+        </message>
+        <message>
             <source>Unsteadiness</source>
             <comment>Unsteadiness</comment>
             <translation>inestabilidad</translation>
@@ -1502,6 +1507,11 @@
             <translation>más rápido que el ritmo</translation>
         </message>
         <message>
+            <source>fell</source>
+            <comment>fell</comment>
+            <translation>bajó</translation>
+        </message>
+        <message>
             <source>fewer than</source>
             <comment>fewer than</comment>
             <translation>menos de</translation>
@@ -1545,6 +1555,11 @@
             <source>firm surface</source>
             <comment>firm surface</comment>
             <translation>superficie firme</translation>
+        </message>
+        <message>
+            <source>first against last five</source>
+            <comment>first against last five</comment>
+            <translation>primeras cinco frente a últimas cinco</translation>
         </message>
         <message>
             <source>first five</source>
@@ -1752,9 +1767,19 @@
             <translation>saltando</translation>
         </message>
         <message>
+            <source>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</source>
+            <comment>k = 2 (some 95 %): noise and times of the pictures, error of the set-up; not the person's own spread</comment>
+            <translation>k = 2 (cerca del 95 %): ruido y tiempos de las imágenes, error de la preparación; no la dispersión propia de la persona</translation>
+        </message>
+        <message>
             <source>last five</source>
             <comment>last five</comment>
             <translation>últimas cinco</translation>
+        </message>
+        <message>
+            <source>last five less first five (means)</source>
+            <comment>last five less first five (means)</comment>
+            <translation>últimas cinco menos primeras cinco (medias)</translation>
         </message>
         <message>
             <source>left</source>
@@ -1880,6 +1905,11 @@
             <source>no bouts</source>
             <comment>no bouts</comment>
             <translation>ninguna práctica</translation>
+        </message>
+        <message>
+            <source>no change</source>
+            <comment>no change</comment>
+            <translation>sin cambio</translation>
         </message>
         <message>
             <source>no clip of it</source>
@@ -2030,6 +2060,16 @@
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>no medido</translation>
+        </message>
+        <message>
+            <source>not measured in each of them</source>
+            <comment>not measured in each of them</comment>
+            <translation>no medido en cada una de ellas</translation>
+        </message>
+        <message>
+            <source>not reckoned for what is averaged first</source>
+            <comment>not reckoned for what is averaged first</comment>
+            <translation>no se calcula donde primero se promedia</translation>
         </message>
         <message>
             <source>not recorded</source>
@@ -2200,6 +2240,11 @@
             <source>rise of the score {value}, asked at most {most}</source>
             <comment>rise of the score {value}, asked at most {most}</comment>
             <translation>subida de la puntuación {value}, pedido como máximo {most}</translation>
+        </message>
+        <message>
+            <source>rose</source>
+            <comment>rose</comment>
+            <translation>subió</translation>
         </message>
         <message>
             <source>said that medicines have changed</source>
@@ -2612,9 +2657,19 @@
             <translation>demasiado pocas imágenes</translation>
         </message>
         <message>
+            <source>too few pictures a second for so fast a movement</source>
+            <comment>too few pictures a second for so fast a movement</comment>
+            <translation>demasiado pocas imágenes por segundo para un movimiento tan rápido</translation>
+        </message>
+        <message>
             <source>too few samples in a turn</source>
             <comment>too few samples in a turn</comment>
             <translation>demasiado pocas muestras en un giro</translation>
+        </message>
+        <message>
+            <source>too few turns or samples to tell</source>
+            <comment>too few turns or samples to tell</comment>
+            <translation>demasiado pocos giros o mediciones para saberlo</translation>
         </message>
         <message>
             <source>too few turns with the eyes measured at both ends</source>
@@ -2627,9 +2682,19 @@
             <translation>se midió demasiado poco: puede faltar una levantada</translation>
         </message>
         <message>
+            <source>too uneven to tell</source>
+            <comment>too uneven to tell</comment>
+            <translation>demasiado irregular para saberlo</translation>
+        </message>
+        <message>
             <source>turned farther than the set-up holds</source>
             <comment>turned farther than the set-up holds</comment>
             <translation>giró más allá de lo que abarca la preparación</translation>
+        </message>
+        <message>
+            <source>turned farther than the set-up holds: its error there is not known</source>
+            <comment>turned farther than the set-up holds: its error there is not known</comment>
+            <translation>girada más allá de lo que abarca la preparación: su error allí no se conoce</translation>
         </message>
         <message>
             <source>typed in</source>
@@ -2695,6 +2760,11 @@
             <source>why</source>
             <comment>why</comment>
             <translation>por qué</translation>
+        </message>
+        <message>
+            <source>without a set-up its error is not known</source>
+            <comment>without a set-up its error is not known</comment>
+            <translation>sin preparación no se conoce su error</translation>
         </message>
         <message>
             <source>x1 viewing, pitch</source>
@@ -2785,6 +2855,11 @@
             <source>{low} to {high}</source>
             <comment>{low} to {high}</comment>
             <translation>de {low} a {high}</translation>
+        </message>
+        <message>
+            <source>{number} ± {most}</source>
+            <comment>{number} ± {most}</comment>
+            <translation>{number} ± {most}</translation>
         </message>
         <message>
             <source>{opening}: met; {why}</source>
