@@ -12,7 +12,7 @@ from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import channel_of
 from tracker.exercises.hands import arm_of_bend, throw_height_mm
 from tracker.exercises.near_hand import NOTE as HAND_NOTE
-from tracker.exercises.near_hand import near_hand
+from tracker.exercises.near_hand import eye_turns, eyes_followed, is_of_hand, near_hand
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session import figures
@@ -74,22 +74,37 @@ def _around(samples: Sequence[Sample], turn: Turn) -> list[Sample]:
     return [s for s in samples if turn.start_s - 1.0 <= s.time_s <= turn.peak_s + 1.0]
 
 
-def hand_figures(samples: Sequence[Sample], *, vergence: bool) -> dict[str, Any]:
-    """What the hand did in near and far, and what the count rests on.
+def hand_figures(
+    samples: Sequence[Sample], turns: Sequence[Turn], *, vergence: bool
+) -> dict[str, Any]:
+    """What the hand did in near and far, whether the eyes went along, what the count rests on.
 
     Parameters
     ----------
-    samples
+    samples, turns
         Those of the set.
     vergence
         Whether the eyes' turning in was measured.
     """
-    found = near_hand(samples)
-    sources = {"vergence": vergence, "hand": found.cycles is not None}
+    found, followed = near_hand(samples), eyes_followed(samples)
+    counted = {
+        "hand": any(is_of_hand(t) for t in turns),
+        "vergence": any(not is_of_hand(t) for t in turns),
+    }
+    if not turns:
+        # Then it says what would have told of some.
+        counted = {"hand": found.cycles is not None, "vergence": vergence}
     return {
         "cycles": found.cycles,
         "side": found.side,
-        "counted_from": [name for name, has in sources.items() if has],
+        "vergence_cycles": len(eye_turns(samples)) // 2 if vergence else None,
+        "counted_from": [name for name, has in counted.items() if has],
         "reason": found.reason or None,
         "note": HAND_NOTE,
+        "eyes_followed": {
+            "value": followed.followed,
+            "vergence_change_deg": followed.change_deg,
+            "error_deg": followed.error_deg,
+            "reason": followed.reason or None,
+        },
     }

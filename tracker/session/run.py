@@ -8,7 +8,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.catalogue.model import ON_FEET
-from tracker.exercises.counters import SEEN, Counter, channel_of
+from tracker.exercises.counters import SEEN, channel_of
 from tracker.exercises.events import (
     AGAIN_S,
     AT_ONCE,
@@ -20,6 +20,7 @@ from tracker.exercises.events import (
     Event,
 )
 from tracker.exercises.hands import ArmsOfBends
+from tracker.exercises.near_hand import counter_for
 from tracker.exercises.watchers import (
     Asked,
     Change,
@@ -73,7 +74,7 @@ class ExerciseRun:
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
-        self.counter = Counter(channel_of(exercise.channel), known_person=not unknown)
+        self.counter = counter_for(channel_of(exercise.channel), known_person=not unknown)
         self._amplitude = amplitude_asked(step, exercise)
         self.events: list[Event] = []
         self.cue: Cue | None = None

@@ -12,12 +12,13 @@ from typing import Any, cast
 from tracker.exercises.catalogue import HELD, Exercise, find_exercise
 from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
+from tracker.exercises.near_hand import eye_turns
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
-from tracker.session.flags import COUNT_LOST, REPORTED, flags_of, flags_of_session
+from tracker.session.flags import COUNT_LOST, REPORTED, flags_of, flags_of_hand, flags_of_session
 from tracker.session.live import setup_gaze_error_deg
 from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
 from tracker.session.run import (
@@ -122,8 +123,12 @@ def exercise_summary(
     channel = channel_of(exercise.channel)
     by_place = channel.unit == "mm"
     movement = _movement(record, exercise) if exercise.counted and not by_place else None
-    not_counted = _why_no_count(exercise, fraction, span_s)
     told = REPORTED in notes
+    hand = None
+    if exercise.channel == "eye_vergence":
+        hand = hand_figures(samples, turns, vergence=fraction > 0.0 and not told)
+    by_hand = hand is not None and hand["cycles"] is not None
+    not_counted = None if by_hand else _why_no_count(exercise, fraction, span_s)
     if told and exercise.counted:
         not_counted = NOTHING_SEEN
     return ExerciseSummary(
@@ -141,9 +146,7 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
-        hand=hand_figures(samples, vergence=not not_counted)
-        if exercise.channel == "eye_vergence"
-        else None,
+        hand=hand,
         gaze=figures.gaze_figures(
             samples,
             turns,
@@ -159,12 +162,15 @@ def exercise_summary(
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
-        quality=flags_of(
-            samples,
-            fraction,
-            (*notes, *_notes_of(record)),
-            [t.peak_s for t in turns] if channel.name in _TURNED else (),
-        ),
+        quality=[
+            *flags_of(
+                samples,
+                fraction,
+                (*notes, *_notes_of(record)),
+                [t.peak_s for t in turns] if channel.name in _TURNED else (),
+            ),
+            *flags_of_hand(hand),
+        ],
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
@@ -189,7 +195,9 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     none = "no turn was counted"
     if exercise.channel == "eye_vergence":
         # From extreme to extreme: where parallel lines of sight would read isn't known.
-        change = figures.by_side(turns, lambda t: t.swing_deg, none)
+        # From the eyes alone: the count may be the hand's, whose ways are no degrees.
+        eyes = eye_turns(record.samples)
+        change = figures.by_side(eyes, lambda t: t.swing_deg, none)
         return {"vergence_change_deg": change, "tempo_bpm": figures.tempo(turns)}
     out: dict[str, Any] = {
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),

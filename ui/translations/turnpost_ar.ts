@@ -1452,6 +1452,11 @@
             <translation>العينان مغمضتان</translation>
         </message>
         <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>لم تتبع العينان الإصبع</translation>
+        </message>
+        <message>
             <source>eyes not with the head</source>
             <comment>eyes not with the head</comment>
             <translation>العينان ليستا مع الرأس</translation>
@@ -2435,6 +2440,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>تبدو العينان مختلفتين عما في الإعداد: ضوء آخر أو نظارة أخرى</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>اتجهت العينان إلى الداخل {value} درجة (بهامش {error}) عند اقتراب الإصبع</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>

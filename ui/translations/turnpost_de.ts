@@ -1452,6 +1452,11 @@
             <translation>Augen geschlossen</translation>
         </message>
         <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>Augen folgten dem Finger nicht</translation>
+        </message>
+        <message>
             <source>eyes not with the head</source>
             <comment>eyes not with the head</comment>
             <translation>Augen nicht mit dem Kopf</translation>
@@ -2435,6 +2440,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>die Augen sehen anders aus als bei der Einrichtung: anderes Licht oder eine andere Brille</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>die Augen drehten sich um {value} Grad (auf {error} genau) einwärts, als der Finger näher kam</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>

@@ -1452,6 +1452,11 @@
             <translation>ojos cerrados</translation>
         </message>
         <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>los ojos no siguieron el dedo</translation>
+        </message>
+        <message>
             <source>eyes not with the head</source>
             <comment>eyes not with the head</comment>
             <translation>los ojos no van con la cabeza</translation>
@@ -2435,6 +2440,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>los ojos se ven distintos de los de la preparación: otra luz, u otras gafas</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>los ojos giraron hacia dentro {value} grados (con un margen de {error}) al acercarse el dedo</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>
