@@ -14,6 +14,10 @@ COUNTED: dict[str, tuple[str, dict[str, str]]] = {
         "Way of the rolls",
         {"back": "back", "forward": "forward", "not_told": "not told"},
     ),
+    "head_follows": (
+        "Head with the throws",
+        {"followed": "went along", "stayed": "stayed", "not_told": "not told"},
+    ),
     "arm": ("Arm of the bends", {"right": "right", "left": "left", "not_seen": "not seen"}),
 }
 
@@ -30,6 +34,10 @@ def body_figures(place: Place) -> Iterator[Figure]:
         make = Making("movement", "throw_height_mm", "Throw above the eyes", u.MILLIMETRES)
         yield make.read(throws)
         yield from make.spread(throws)
+    eyes = body.at("eyes_follow")
+    if eyes.value is not None:
+        make = Making("movement", "eyes_follow", "Eyes on the object", u.WORDS)
+        yield make.of(None, eyes.at("reason").text())
 
 
 #: What the count of near and far rests on.

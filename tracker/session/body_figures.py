@@ -10,7 +10,7 @@ from typing import Any
 from tracker.body.rolls import direction_of
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import channel_of
-from tracker.exercises.hands import arm_of_bend, throw_height_mm
+from tracker.exercises.hands import arm_of_bend, head_with_throw, throw_height_mm
 from tracker.exercises.near_hand import NOTE as HAND_NOTE
 from tracker.exercises.near_hand import eye_turns, eyes_followed, is_of_hand, near_hand
 from tracker.motion.turning import Turn
@@ -29,6 +29,8 @@ THROW_NOTE = (
     "object, as if they were as far from the camera as the eyes"
 )
 ARM_NOTE = "by the lower wrist, where both were seen in the bend"
+HEAD_NOTE = "nods or turns of the head while an object flies; the object itself is not seen"
+EYES_REASON = "the object is not seen, so nothing tells where the eyes should be"
 
 
 def body_figures(
@@ -51,6 +53,9 @@ def body_figures(
             turns, lambda t: throw_height_mm(_around(samples, t), t), "no throw was counted"
         )
         out["throw_height_mm"] = heights | {"note": THROW_NOTE}
+        heads = [head_with_throw(_around(samples, t), t) for t in turns]
+        out["head_follows"] = _counted(heads, ("followed", "stayed"), "not_told", HEAD_NOTE)
+        out["eyes_follow"] = {"value": None, "reason": EYES_REASON}
     if channel == "head_reach":
         arms = [arm_of_bend(_around(samples, t), t) for t in turns]
         out["arm"] = _counted(arms, ("right", "left"), "not_seen", ARM_NOTE)

@@ -6,7 +6,7 @@ A value that was not measured is null and says why; it is never 0.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from math import isfinite
+from math import isfinite, nan
 from typing import Any, cast
 
 from tracker.exercises.catalogue import HELD, Exercise, find_exercise
@@ -24,6 +24,7 @@ from tracker.session.projections import ExerciseRecord, SessionRecord, SetupReco
 from tracker.session.run import (
     amplitude_asked,
     amplitude_wanted,
+    grown_share,
     posture_asked,
     repetitions_asked,
     seconds_asked,
@@ -41,7 +42,7 @@ from tracker.session.summary_file import (
     NotDone,
     Summary,
 )
-from tracker.session.target_figures import target_figures
+from tracker.session.target_figures import reach_of, target_figures
 from tracker.session.weekly import weekly_of
 
 NOT_COUNTED = "the camera does not count this exercise in this version"
@@ -204,6 +205,11 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "tempo_bpm": figures.tempo(turns),
     }
     if exercise.channel in ("eye_yaw", "eye_pitch"):
+        reach = reach_of(record.samples, turns, up=exercise.channel == "eye_pitch")
+        untold = "where the target was is not known" if turns else none
+        out["reach_percent"] = figures.by_side(
+            turns, lambda t: 100.0 * reach.get(t.index, nan), untold
+        )
         reason = "a camera's frame rate can't carry the speed of an eye jump"
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
@@ -217,6 +223,7 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
 def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     step = record.step
     amplitude = amplitude_asked(step, exercise)
+    small = grown_share(step, step.from_s)
     shaken = (step.model_extra or {}).get("head_shake") is True
     return {
         "repetitions": repetitions_asked(step, exercise),
@@ -227,6 +234,7 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "posture": step.posture,
         "surface": step.surface,
         **({"head_shake": True} if shaken else {}),
+        **({"begins_with": small} if small < 1.0 else {}),
         **_target(record, exercise),
     }
 
