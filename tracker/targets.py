@@ -22,7 +22,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from math import atan2, ceil, cos, degrees, hypot, pi, radians, sin, tan
+from math import atan2, ceil, cos, degrees, hypot, isfinite, pi, radians, sin, tan
 from typing import ClassVar, Literal
 
 from tracker.motion.turning import TurningRule
@@ -53,6 +53,52 @@ SWING_LEAST_DEG = ceil(2.0 * 0.5 * TurningRule().first / 0.8) / 2.0
 
 Point3 = tuple[float, float, float]
 Row = tuple[float, float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Growth:
+    """What a set asks for that is small at first: its share grows evenly, then stays whole.
+
+    Attributes
+    ----------
+    begins_with
+        The share of it at the beginning.
+    over_s
+        In this time it becomes all of it.
+    """
+
+    begins_with: float = 1.0
+    over_s: float = 0.0
+
+    def share_at(self, elapsed_s: float) -> float:
+        """The share ``elapsed_s`` after the beginning, at most 1."""
+        if elapsed_s >= self.over_s:
+            return 1.0
+        return self.begins_with + (1.0 - self.begins_with) * max(elapsed_s, 0.0) / self.over_s
+
+    @classmethod
+    def of_set(
+        cls, begins_with: float, beats_s: Sequence[float], turns: int, least: float = 0.0
+    ) -> Growth:
+        """Growth over the first half of a set's turns, one turn a beat.
+
+        ``least`` is the smallest share that is of use, for example to be counted.
+        """
+        share = min(max(begins_with, least), 1.0)
+        half = min(turns // 2, len(beats_s) - 1)
+        return cls(share, beats_s[half]) if share < 1.0 and half > 0 else cls()
+
+    def to_log(self) -> dict[str, float]:
+        """As a step of the stage log has it (``grows``)."""
+        return {"begins_with": round(self.begins_with, 3), "over_s": round(self.over_s, 3)}
+
+    @classmethod
+    def from_log(cls, value: object) -> Growth:
+        """The same read back; whatever is no such thing asks for all of it at once."""
+        found = value if isinstance(value, dict) else {}
+        share, over_s = found.get("begins_with"), found.get("over_s")
+        numbers = all(isinstance(v, int | float) and isfinite(v) for v in (share, over_s))
+        return cls(float(share), float(over_s)) if numbers and 0 < share <= 1 else cls()  # type: ignore[operator,arg-type]
 
 
 def share_at(beats: float) -> float:

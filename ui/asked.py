@@ -7,6 +7,7 @@ reaction takes about half a second), and time to read before each new thing.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from math import isinf
@@ -19,6 +20,7 @@ from tracker.session.stage import Step
 from tracker.targets import (
     SWING_LEAST_DEG,
     Backdrop,
+    Growth,
     Sweep,
     fitting_swing_deg,
     lowered,
@@ -51,6 +53,9 @@ LOOKS_DEG: tuple[Point, ...] = (
 CHECK_LOOKS_DEG: tuple[Point, ...] = ((7.0, 4.0), (-7.0, -4.0))
 #: Half the distance of the two targets of an eyes-only exercise: the head may stay still.
 JUMP_DEG = 8.0
+#: No nearer than this to the middle, so that jumps are counted: one from end to end is half as
+#: far again as the counter's floor (``counters``).
+NEAREST_JUMP_DEG = 3.0
 #: The time that a set may take at most, as a share of what the asked tempo gives.
 PATIENCE = 1.6
 #: Without a tempo, a turn is given this long.
@@ -64,7 +69,8 @@ class Asked:
     ``offset`` is the target's place from the field's middle, ``offsets`` the two
     places between which it jumps (first one first), if it does. ``drawn`` is false where
     the eyes have no target on the screen. ``path`` is the place at a time of a target
-    that moves all the while, ``backdrop`` what moves behind one that doesn't.
+    that moves all the while, ``backdrop`` what moves behind one that doesn't. ``share`` is
+    how far apart the two places are at a time, of all that they come to.
     """
 
     step: Step
@@ -72,6 +78,7 @@ class Asked:
     offsets: tuple[Point, Point] | None = None
     drawn: bool = True
     path: Callable[[float], Point] | None = None
+    share: Callable[[float], float] | None = None
     backdrop: Backdrop | None = None
 
     def offset_at(self, time_s: float) -> Point:
@@ -80,7 +87,13 @@ class Asked:
             return self.path(min(max(time_s, self.step.from_s), self.step.to_s))
         if self.offsets is None:
             return self.offset
-        return self.offsets[self.place_at(time_s)]
+        return self.places_at(time_s)[self.place_at(time_s)]
+
+    def places_at(self, time_s: float) -> list[Point]:
+        """All places that targets are drawn at, at ``time_s``, where none moves all the while."""
+        share = 1.0 if self.share is None else self.share(time_s)
+        places = self.offsets or (self.offset,)
+        return [(share * right, share * up) for right, up in places] if self.drawn else []
 
     def place_at(self, time_s: float) -> int:
         """Which of the two places the target is at (0 or 1)."""
@@ -211,7 +224,7 @@ def exercise_asked(
     right, left = extent.inside((reach, 0.0)), extent.inside((-reach, 0.0))
     beats = beat_times_s(tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
     track = _jump_track(
-        begin_s, duration_s, beats, [extent.on_screen(p) for p in (right, left)], to_rest
+        begin_s, duration_s, beats, lambda k: extent.on_screen((right, left)[k % 2]), to_rest
     )
     return Asked(Step.model_validate(known | {"target_track": track}), offsets=(right, left))
 
@@ -224,14 +237,14 @@ def _jump_track(
     begin_s: float,
     duration_s: float,
     beats_s: Sequence[float],
-    places: Sequence[Point],
+    place: Callable[[int], Point],
     to_rest: ScreenMap,
 ) -> list[tuple[float, float, float, float]]:
-    rest = [to_rest.to_rest(p) for p in places]
+    """Rows of a target that is at a place of the screen from each beat (by number) to the next."""
     rows: list[tuple[float, float, float, float]] = []
     for k, beat_s in enumerate(beats_s):
         until_s = beats_s[k + 1] if k + 1 < len(beats_s) else duration_s
-        x, y, z = rest[k % 2]
+        x, y, z = to_rest.to_rest(place(k))
         rows.append((begin_s + beat_s + (_JUMP_S if k else 0.0), x, y, z))
         rows.append((begin_s + max(until_s, beat_s + _JUMP_S), x, y, z))
     return rows
@@ -362,18 +375,7 @@ def planned_asked(
         known["target_swing_deg"] = round(abs(sweep.swing_deg), 2)
         return _sweeping(known, sweep, extent, to_rest, up=exercise.channel == "head_pitch")
     if _jumps(exercise) or (exercise.target == "places" and has_target(entry)):
-        across = exercise.channel != "eye_pitch"
-        swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
-        if exercise.target:
-            known["target_swing_deg"] = round(swing, 2)
-        reach = offset_mm(swing, distance_mm)
-        first, second = (
-            extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
-        )
-        beats = beat_times_s(entry.tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
-        places = [extent.on_screen(p) for p in (first, second)]
-        track = _jump_track(begin_s, duration_s, beats, places, to_rest)
-        return Asked(Step.model_validate(known | {"target_track": track}), offsets=(first, second))
+        return _between_places(known, entry, extent, to_rest, distance_mm)
     drawn = has_target(entry)
     if drawn:
         known["target_mm"] = to_rest.to_rest(extent.centre_mm)
@@ -381,6 +383,46 @@ def planned_asked(
     if backdrop is not None:
         known["background"] = backdrop.to_log()
     return Asked(Step.model_validate(known), drawn=drawn, backdrop=backdrop)
+
+
+def _between_places(
+    known: dict[str, Any],
+    entry: EntryAsked,
+    extent: FieldExtent,
+    to_rest: ScreenMap,
+    distance_mm: float,
+) -> Asked:
+    """A step whose target goes between two places with the beat, near each other at first."""
+    exercise = entry.exercise
+    across = exercise.channel != "eye_pitch"
+    swing = JUMP_DEG if _jumps(exercise) else _swing_deg(entry, extent, distance_mm)
+    if exercise.target:
+        known["target_swing_deg"] = round(swing, 2)
+    reach = offset_mm(swing, distance_mm)
+    first, second = (
+        extent.inside((s * reach, 0.0) if across else (0.0, s * reach)) for s in (1.0, -1.0)
+    )
+    begin_s, duration_s = known["from_s"], known["to_s"] - known["from_s"]
+    beats = beat_times_s(entry.tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
+    turns = len(beats) if known["repetitions"] is None else 2 * known["repetitions"]
+    nearest = offset_mm(NEAREST_JUMP_DEG, distance_mm) / max(*map(abs, (*first, *second)), 1e-9)
+    growth = Growth.of_set(exercise.begins_with, beats, turns, least=nearest)
+    if growth.begins_with < 1.0:
+        known["grows"] = growth.to_log()
+
+    def share(time_s: float) -> float:
+        """That of the last beat: a target stays where it has jumped to."""
+        last = bisect_right(beats, time_s - begin_s + _JUMP_S)
+        return growth.share_at(beats[last - 1] if last else 0.0)
+
+    def place(beat: int) -> Point:
+        right, up = (first, second)[beat % 2]
+        size = growth.share_at(beats[beat])
+        return extent.on_screen((size * right, size * up))
+
+    track = _jump_track(begin_s, duration_s, beats, place, to_rest)
+    step = Step.model_validate(known | {"target_track": track})
+    return Asked(step, offsets=(first, second), share=share)
 
 
 def _jumps(exercise: Exercise) -> bool:

@@ -5,7 +5,7 @@ Pure words and values; the page draws them.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 from typing import Any
 
@@ -145,6 +145,15 @@ def card_of(
     raise ValueError(f"{type(task).__name__} has a page of its own")
 
 
+def guided_card(card: Card, key: str) -> Card:
+    """The card of a set that is spoken through: the line that is now stands in the first place."""
+    more = (
+        Option(words.say("ask.guide.again"), act="again"),
+        Option(words.say("ask.guide.next"), act="next"),
+    )
+    return replace(card, lines=(words.say(key), *card.lines[1:]), options=(*card.options, *more))
+
+
 def _question(
     task: AskOpen | AskSound | AskReader | AskWeekly | AskSupport,
     plan: Plan,
@@ -161,8 +170,10 @@ def _question(
             again = Option(words.say("ask.sound.again"), act="sound")
             voice = Option(words.say("ask.sound.voice"), act="voice")
             return _asked("ask.sound", (*_yes_no(), again, *([voice] if can_speak else [])))
-        case AskReader():
+        case AskReader(needs_words=needs_words):
             silent = () if can_sound else (words.say("ask.reader.silent"),)
+            if needs_words:
+                silent = (words.say("ask.reader.no_words"),)
             how = words.say("ask.reader.how")
             return Card(words.say("ask.reader"), (*silent, how), options=_yes_no())
         case AskWeekly(question=question):

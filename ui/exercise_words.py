@@ -13,7 +13,8 @@ EXERCISE_WORDS: dict[str, object] = {
         "turnpost", "Move your eyes up and down, head still"
     ),
     "exercise.eyes-up-down.how": QT_TRANSLATE_NOOP(
-        "turnpost", "Your eyes jump to the target at each beat. Your head stays still."
+        "turnpost",
+        "Your eyes jump to the target at each beat, a short way at first. Your head stays still.",
     ),
     "exercise.eyes-side-to-side": QT_TRANSLATE_NOOP("turnpost", "Move your eyes, head still"),
     "exercise.eyes-side-to-side.how": QT_TRANSLATE_NOOP(

@@ -1,7 +1,9 @@
 """Start and stop without hands, for who stands away from the keys: by what is seen.
 
 A set begins once the person is in the picture, and stops when they sit down, step out, or
-hold a hand up beside the head.
+hold a hand up beside the head. In stands from a chair one sits as asked, and goes out of the
+picture's top: there it stops for who was last seen going aside, or is gone for longer than
+stands take.
 
 What is seen decides, never what is not measured for other reasons (a dark room, a covered
 camera): those hold up nothing and stop nothing.
@@ -26,6 +28,11 @@ LEARN_S = 1.5
 SAT_MM = 220.0
 #: So long has it to be seen: a deep breath, a stumble and a look at the feet are shorter.
 SAT_S, LEFT_S = 1.5, 4.0
+#: In stands from a chair: so far aside was who steps out (a stand goes up and forward, and to
+#: the side by less than a hand's breadth), ...
+ASIDE_MM = 150.0
+#: ... and so long is longer than three whole stands take, at five seconds each (common practice).
+GONE_S = 15.0
 #: A hole in what is measured that is longer than this breaks off what was being seen.
 GAP_S = 0.6
 
@@ -35,8 +42,8 @@ AGAIN_S, FRESH_S = 2.0, 1.0
 #: A set waits so long: then it begins, and ends by itself if nobody is seen.
 WAIT_MOST_S = 60.0
 
-#: Exercises in which one sits down or bends low as asked.
-_DOWN_AS_ASKED = frozenset({"head_rise", "head_reach"})
+#: Exercises in which one sits down, or bends low, as asked.
+_RISES, _DOWN_AS_ASKED = "head_rise", frozenset({"head_rise", "head_reach"})
 
 #: Exercises in which a hand may be held up as asked for a moment.
 _HANDS_AT_WORK = frozenset({"hand-toss", "thumb-together", "near-far", "near-hold"})
@@ -53,6 +60,12 @@ def stops_by_sight(entry: EntryAsked) -> bool:
     return standing and entry.exercise.channel not in _DOWN_AS_ASKED
 
 
+def stops_by_leaving(entry: EntryAsked) -> bool:
+    """Whether stepping out of the picture alone stops an entry's set, as sitting is part of it."""
+    standing = entry.posture != "sitting" and "face" in entry.exercise.needs
+    return standing and entry.exercise.channel == _RISES
+
+
 def stops_by_hand(entry: EntryAsked) -> bool:
     """Whether a hand that is held up stops an entry's set: standing, or with the body watched."""
     watched = entry.posture != "sitting" or needs_body(entry.exercise.id)
@@ -63,6 +76,8 @@ def stop_key(entry: EntryAsked) -> str:
     """Key of the words for how an entry's set is stopped without hands; empty where it isn't."""
     if stops_by_sight(entry):
         return "ask.place.to_stop"
+    if stops_by_leaving(entry):
+        return "ask.place.to_stop_aside"
     return "ask.place.to_stop_hand" if stops_by_hand(entry) else ""
 
 
@@ -110,7 +125,13 @@ class HandsFree:
         self.begin(0.0)
 
     def begin(
-        self, from_s: float, *, by_place: bool = True, by_hand: bool = True, held_s: float = HELD_S
+        self,
+        from_s: float,
+        *,
+        by_place: bool = True,
+        by_leaving: bool = False,
+        by_hand: bool = True,
+        held_s: float = HELD_S,
     ) -> None:
         """A set begins, or goes on.
 
@@ -120,12 +141,17 @@ class HandsFree:
             When.
         by_place
             Whether sitting down and stepping out are looked for.
+        by_leaving
+            Whether stepping out alone is, of who sits down and stands up as asked.
         by_hand, held_s
             Whether a raised hand is, and how long it has to be held up.
         """
-        self._by_place, self._by_hand = by_place, by_hand
+        self._by_place, self._by_hand = by_place or by_leaving, by_hand
+        self._rises = by_leaving and not by_place
         self._hand.begin(held_s)
         self._heights: list[tuple[float, float]] = []
+        self._beside: list[tuple[float, float]] = []
+        self._aside = False
         self._since_s: dict[Seen, float] = {}
         self._last_s = from_s
 
@@ -141,8 +167,11 @@ class HandsFree:
         return self._place(sample) if self._by_place else ""
 
     def _place(self, sample: Sample) -> Seen:
-        if self._lasts("left", sample.reason == "no_face", sample.time_s, LEFT_S):
+        gone_s = LEFT_S if self._was_aside(sample) or not self._rises else GONE_S
+        if self._lasts("left", sample.reason == "no_face", sample.time_s, gone_s):
             return "left"
+        if self._rises:
+            return ""
         height, time_s = sample.head_y_mm, sample.time_s
         if not isfinite(height):
             # A frame or two without a height is no end of sitting.
@@ -150,6 +179,16 @@ class HandsFree:
                 self._since_s.pop("sat", None)
             return ""
         return "sat" if self._lasts("sat", self._is_low(time_s, height), time_s, SAT_S) else ""
+
+    def _was_aside(self, sample: Sample) -> bool:
+        """Whether the head was beside its place when it was seen last."""
+        time_s, aside_mm = sample.time_s, sample.head_x_mm
+        if not isfinite(aside_mm):
+            return self._aside
+        if not self._beside or time_s - self._beside[0][0] < LEARN_S:
+            self._beside.append((time_s, aside_mm))
+        self._aside = abs(aside_mm - median(x for _, x in self._beside)) >= ASIDE_MM
+        return self._aside
 
     def _lasts(self, word: Seen, on: bool, time_s: float, least_s: float) -> bool:
         """Whether something has been so for long enough."""

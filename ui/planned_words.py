@@ -55,6 +55,8 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.unwell_name": QT_TRANSLATE_NOOP("turnpost", "I feel unwell, key U"),
     "ask.end": QT_TRANSLATE_NOOP("turnpost", "End for today"),
     "ask.done": QT_TRANSLATE_NOOP("turnpost", "Done"),
+    "ask.guide.again": QT_TRANSLATE_NOOP("turnpost", "Say it again"),
+    "ask.guide.next": QT_TRANSLATE_NOOP("turnpost", "Next step"),
     "ask.left": QT_TRANSLATE_NOOP("turnpost", "{time} left"),
     "ask.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out today: {name}. {why}"),
     "ask.today": QT_TRANSLATE_NOOP("turnpost", "Your practice today"),
@@ -82,6 +84,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.sound.again": QT_TRANSLATE_NOOP("turnpost", "Play again"),
     "ask.reader.silent": QT_TRANSLATE_NOOP(
         "turnpost", "This computer can't play a sound, and what comes now is led by sound."
+    ),
+    "ask.reader.no_words": QT_TRANSLATE_NOOP(
+        "turnpost", "This computer can't speak, and what comes now is led by spoken words."
     ),
     "ask.reader": QT_TRANSLATE_NOOP("turnpost", "Is somebody with you who reads to you?"),
     "ask.reader.how": QT_TRANSLATE_NOOP(
@@ -127,6 +132,11 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost",
         "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
         "for a few seconds.",
+    ),
+    "ask.place.to_stop_aside": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "To stop, hold one hand up beside your head. Or step aside, out of the picture, for a "
+        "few seconds.",
     ),
     "ask.place.to_stop_hand": QT_TRANSLATE_NOOP(
         "turnpost", "To stop, hold one hand up beside your head."

@@ -104,6 +104,7 @@ class PlannedPart(LostPart):
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
+            speaks=lambda: self.can_speak,
         )
         self._follow_task()
 

@@ -13,6 +13,7 @@ from tracker.sample import Sample
 from tracker.session.stage import Step
 from ui.asked import Asked, has_target, planned_asked, too_small
 from ui.geometry import facing_map
+from ui.guiding import Guiding
 from ui.hands_free import (
     LOOK_EVERY_S,
     HandsFree,
@@ -20,6 +21,7 @@ from ui.hands_free import (
     Seen,
     hand_held_s,
     stops_by_hand,
+    stops_by_leaving,
     stops_by_sight,
 )
 from ui.seat import seat_done_words
@@ -181,9 +183,12 @@ class SetPart(PlacePart):
         self._note_seat(number)
         self._set_clock.go(asked.step.from_s)
         self._seen_to_stop = ""
+        guide = entry.exercise.guide
+        self.guiding = None if guide is None else Guiding(guide, entry.repetitions or 1)
         self._hands_free.begin(
             asked.step.from_s,
             by_place=stops_by_sight(entry),
+            by_leaving=stops_by_leaving(entry),
             by_hand=stops_by_hand(entry),
             held_s=hand_held_s(entry.exercise.id),
         )
@@ -215,6 +220,7 @@ class SetPart(PlacePart):
         """No more of the set is asked for; the conductor tells the recording."""
         self._world.beats.stop()
         self._watch_body(None)
+        self.guiding = None
         now_s, entry = self.now_s, self.entry
         if entry is not None and entry.exercise.counted and not self.count_lost:
             self.set_told = self._told_of.lines(self._reps_done, entry.repetitions)

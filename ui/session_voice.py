@@ -17,6 +17,7 @@ from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
 from ui.cards import place_of
+from ui.guiding import Guiding
 from ui.hands_free import stop_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
@@ -42,6 +43,8 @@ class VoicePart(ClockPart):
     _lack_told = False
     _cue_heard: Cue | None = None
     _half_said = _two_said = False
+    #: What speaks the set through that goes on, if it is a guided one.
+    guiding: Guiding | None = None
     _speaking: Speaking | None = None
     #: The set-up's step and the part of it that were announced.
     _setup_said = _hint_said = ""
@@ -207,12 +210,32 @@ class VoicePart(ClockPart):
     def _say_of_set(self, entry: EntryAsked, live: LiveState | None, done: int) -> None:
         """While a set goes on: its cue, and once how much is left."""
         self._say_cue(live)
+        if self.guiding is not None:
+            self._say_guide(self.guiding)
         if entry.seconds is not None:
             past_s = self.set_ran_s - entry.seconds / 2
             if not self._half_said and entry.seconds >= _HALF_FROM_S and past_s >= 0:
                 self._half_said = past_s > _HALF_WITHIN_S or self._say((Grave.note, 0), "say.half")
         elif entry.exercise.counted:
             self._say_two_left(entry.repetitions, done)
+
+    def _say_guide(self, guiding: Guiding) -> None:
+        """The line of a guided exercise, when it is its time and nothing graver is being said."""
+        voice, read = self._world.voice, self.led != "voice" or self.read_out
+        guiding.take(self.set_ran_s, speaking=not read and voice.speaking)
+        if guiding.to_say and (self._say((Grave.note, 0), guiding.key) or self.led != "voice"):
+            guiding.said(self.set_ran_s, spoken=not read)
+
+    def guide(self, *, again: bool) -> None:
+        """The helper asks for the line of a guided exercise once more, or for the next one."""
+        if self.guiding is None:
+            return
+        if self._speaking is not None:
+            self._speaking.hush(Grave.note)
+        if again:
+            self.guiding.again()
+        else:
+            self.guiding.go_on()
 
     def _say_cue(self, live: LiveState | None) -> None:
         cue = None if live is None else live.cue

@@ -17,6 +17,7 @@ from ui.editor_words import EDITOR_WORDS
 from ui.exercise_words import EXERCISE_WORDS
 from ui.figure_words import FIGURE_WORDS
 from ui.first_words import FIRST_WORDS
+from ui.guide_words import GUIDE_WORDS
 from ui.handover_words import HANDOVER_WORDS
 from ui.help_words import HELP_WORDS
 from ui.manner_words import MANNER_WORDS
@@ -338,6 +339,7 @@ WORDS: dict[str, object] = {
     **HANDOVER_WORDS,
     **DESK_WORDS,
     **TOLD_WORDS,
+    **GUIDE_WORDS,
     **EDITOR_WORDS,
     **SHEET_WORDS,
     **SETUP_WORDS,

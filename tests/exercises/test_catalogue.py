@@ -63,6 +63,8 @@ def test_the_dose_and_every_default_say_where_they_come_from(exercise: Exercise)
     named = {"dose"}
     some = ("amplitude_deg", "tempo_bpm", "seat_mm")
     named |= {k for k in some if getattr(exercise, k) is not None}
+    named |= {"begins_with"} if exercise.begins_with < 1.0 else set()
+    assert 0.0 < exercise.begins_with <= 1.0
     assert set(exercise.sources) == named
     assert set(exercise.sources.values()) <= KNOWN_SOURCES
 

@@ -13,12 +13,14 @@ from PySide6.QtCore import Qt
 from tests.body.test_raised import GLASSES, HANGING, UP, sample_of
 from tests.ui.fakes import FakeWorld, Voice, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of
+from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare
 from tracker.sample import Sample
 from ui.cards import card_of
 from ui.hands_free import (
     AGAIN_S,
+    GONE_S,
     LEFT_S,
     LOOK_EVERY_S,
     SAT_MM,
@@ -26,6 +28,9 @@ from ui.hands_free import (
     WAIT_MOST_S,
     HandsFree,
     InSight,
+    stop_key,
+    stops_by_leaving,
+    stops_by_sight,
 )
 from ui.session_flow import Phase
 
@@ -99,6 +104,123 @@ def test_made_up_stances_stop_nothing_and_made_up_sittings_all_stop() -> None:
 
         assert told(stand)[0] == ""
         assert told(sit, 16.0)[0] == "sat"
+
+
+# --- stands from a chair: one sits as asked, and goes out of the picture's top (made-up places) ---
+
+Place = Callable[[float], tuple[float, float] | None]
+
+
+def told_rising(place: Place, to_s: float = 60.0) -> tuple[str, float]:
+    """What is told of a head at these places (aside, up; None: no face), and when."""
+    watch = HandsFree()
+    watch.begin(0.0, by_place=False, by_leaving=True)
+    for k in range(1, round(15 * to_s)):
+        time_s = k / 15
+        at = place(time_s)
+        if at is None:
+            sample = Sample(time_s, reason="no_face")
+        else:
+            sample = Sample(time_s, head_x_mm=at[0], head_y_mm=at[1])
+        if word := watch.take(sample):
+            return word, time_s
+    return "", to_s
+
+
+def risen(t: float, top_mm: float, stands_s: float) -> float:
+    """Stands of so long, a second up and a second down, with two seconds on the chair."""
+    u = t % (4.0 + stands_s)
+    up = min(max(u - 2.0, 0.0), 1.0) - min(max(u - 3.0 - stands_s, 0.0), 1.0)
+    return top_mm * up
+
+
+@pytest.mark.parametrize("stands_s", [1.0, 4.0, 9.0])
+@pytest.mark.parametrize("lean_mm", [0.0, 110.0])
+def test_standing_up_out_of_the_top_of_the_picture_stops_nothing(
+    stands_s: float, lean_mm: float
+) -> None:
+    """Nor does sitting down again, however long one rests on the chair."""
+
+    def place(t: float) -> tuple[float, float] | None:
+        up = risen(t, 400.0, stands_s)
+        return None if up > 180.0 else (lean_mm * up / 180.0, up)
+
+    assert told_rising(place)[0] == ""
+    assert told_rising(lambda t: (0.0, 400.0 if t < 4 else 0.0))[0] == ""
+
+
+@pytest.mark.parametrize("way", [1.0, -1.0])
+@pytest.mark.parametrize("up_mm", [0.0, 170.0])
+def test_stepping_aside_stops_as_soon_as_ever(way: float, up_mm: float) -> None:
+    def place(t: float) -> tuple[float, float] | None:
+        if t < 10:
+            return 0.0, risen(t, 170.0, 1.0)
+        aside = way * 300.0 * (t - 10.0)
+        return None if abs(aside) > 250.0 else (aside, up_mm)
+
+    word, at_s = told_rising(place)
+    assert word == "left" and at_s == pytest.approx(10.9 + LEFT_S, abs=0.3)
+
+
+def test_who_is_gone_for_longer_than_stands_take_has_left() -> None:
+    """Up and away behind the camera: nothing tells the way, so the time has to."""
+    word, at_s = told_rising(lambda t: (0.0, risen(t, 170.0, 1.0)) if t < 10 else None)
+    assert word == "left" and at_s == pytest.approx(10.0 + GONE_S, abs=0.2)
+
+
+def test_who_came_back_to_the_chair_has_not_left() -> None:
+    def place(t: float) -> tuple[float, float] | None:
+        if 10 < t < 12 or 14 < t < 22:
+            return None
+        return (200.0, 0.0) if 9 < t <= 10 else (0.0, 0.0)
+
+    assert told_rising(place)[0] == ""
+
+
+def test_a_dark_room_stops_no_stands_either() -> None:
+    watch = HandsFree()
+    watch.begin(0.0, by_place=False, by_leaving=True)
+    assert not any(watch.take(Sample(k / 15, reason="too_dark")) for k in range(1, 900))
+
+
+def test_the_page_says_how_stands_are_stopped_and_the_set_is() -> None:
+    entry = asked_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=5))
+    assert stops_by_leaving(entry) and not stops_by_sight(entry)
+    assert stop_key(entry) == "ask.place.to_stop_aside"
+    seated = asked_of(Entry(entry_id="r", exercise="floor-reach", repetitions=5))
+    assert not stops_by_leaving(seated)
+
+
+def test_in_the_window_who_steps_aside_stops_the_stands(begin: Callable[..., Person]) -> None:
+    person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20)))
+    person.begin_day(0)
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(10.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, DoSet)
+    from_s = person.fake.service.time_s
+
+    def moving(t: float) -> Sample:
+        up = risen(t - from_s, 400.0, 3.0)
+        if up > 180.0:
+            return Sample(t, reason="no_face")
+        return replace(turning(t, 1e9), head_y_mm=up, head_x_mm=0.0)
+
+    person.measured(30.0, moving)
+    assert isinstance(person.director.task, DoSet)
+    at_s = person.fake.service.time_s
+
+    def aside(t: float) -> Sample:
+        if t > at_s + 0.5:
+            return Sample(t, reason="no_face")
+        return replace(turning(t, 1e9), head_y_mm=150.0, head_x_mm=500.0 * (t - at_s))
+
+    person.measured(2.0, aside)
+    assert isinstance(person.director.task, DoSet)
+    person.measured(3.5, aside)
+    assert not isinstance(person.director.task, DoSet)
 
 
 def test_with_nobody_in_the_picture_a_set_waits() -> None:

@@ -78,6 +78,9 @@ def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Perso
     assert isinstance(director.task, AskSound)
     assert person.fake.beats.sounding is not None
     person.choose("Yes")
+    # No voice is here, and this is led by words.
+    assert isinstance(director.task, AskReader)
+    person.choose("Yes")
     assert isinstance(director.task, AskSupport)
     person.choose("Yes")
     assert isinstance(director.task, Prepare)
@@ -208,6 +211,7 @@ def test_without_a_camera_an_entry_can_be_left_out(
     assert isinstance(person.director.task, Prepare)
     person.choose("Not this one")
     person.choose("Yes")  # the sound
+    person.choose("Yes")  # who reads
     person.choose("Yes")  # the helper
     assert isinstance(person.director.task, Prepare)
     assert person.director.entry is not None and person.director.entry.entry_id == "walk"
@@ -395,6 +399,8 @@ def test_nothing_is_cut_on_any_task(begin: Callable[..., Person]) -> None:
     person.choose("Yes")
     look("prepare-standing")
     person.choose("Not this one")
+    look("reader")
+    person.choose("Yes")
     look("helper")
     person.choose("Yes")
     person.choose("I am in place")

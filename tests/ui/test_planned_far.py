@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QApplication
 
-from tests.ui.fakes import FakeWorld, Make, seen, turning
+from tests.ui.fakes import FakeWorld, Make, Voice, seen, turning
 from tests.ui.patient import (
     SPACE,
     STAND,
@@ -26,6 +26,7 @@ from tracker.practice.tasks import (
     AskAfterSet,
     CountDown,
     DoSet,
+    Prepare,
     Wait,
 )
 from tracker.sample import Sample
@@ -146,8 +147,8 @@ def test_a_target_is_left_alone(begin: Begin) -> None:
 def walking(begin: Begin, entry: Entry) -> Person:
     person = begin(plan_of(entry))
     person.begin_day()
-    person.choose("Yes")
-    person.choose("Yes")
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")  # the sound, without a voice who reads, the helper
     person.choose("I am in place")
     person.wait(10.2)
     assert isinstance(person.director.task, DoSet)
@@ -168,7 +169,8 @@ def test_an_unwatched_set_shows_its_time_calmly(begin: Begin) -> None:
     assert isinstance(person.director.task, AskAfterSet) and not far.isVisible()
 
 
-def test_an_unwatched_set_of_a_time_ends_by_itself(begin: Begin) -> None:
+def test_an_unwatched_set_of_a_time_ends_by_itself(begin: Begin, fake: FakeWorld) -> None:
+    fake.voice = Voice()
     person = walking(begin, Entry(entry_id="walk", exercise="walk", seconds=20))
     far: Any = person.window.pages["task"].far  # type: ignore[attr-defined]
     person.wait(5)

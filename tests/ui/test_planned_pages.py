@@ -254,6 +254,7 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
     person.choose("Yes")
     look()
     person.choose("No")
+    person.choose("Yes")  # who reads
     person.choose("Yes")
     person.choose("I am in place")
     person.wait(10.5)
@@ -337,7 +338,7 @@ def test_a_key_held_down_acts_once(make: Make) -> None:
 def test_one_may_end_for_today_from_within_a_set(begin: Begin) -> None:
     person = begin(plan_of(WALK, TURNS))
     person.begin_day()
-    for answer in ("Yes", "Yes", "I am in place"):
+    for answer in ("Yes", "Yes", "Yes", "I am in place"):
         person.choose(answer)
     person.wait(15.0)
     assert isinstance(person.director.task, DoSet)

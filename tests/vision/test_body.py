@@ -344,3 +344,34 @@ def test_the_forearm_of_a_rendered_hand_tells_near_from_far(finder: BodyFinder) 
     ]
     assert rises[0] > rises[1] + 30 > rises[2] + 130
     assert rises[0] - rises[2] > 200
+
+
+def test_a_rendered_hand_is_counted_whether_the_eyes_are_read_or_not(finder: BodyFinder) -> None:
+    """Nine drawn arms between near and far, gone through to and fro; the eyes are made up."""
+    place = CameraPlace(640, 480, FOV_DEG, (0.0, 40.0, DISTANCE_MM), 0.0)
+    body = make_body("anna")
+    ways_mm = np.linspace(420.0, 120.0, 9)
+    looks = [
+        columns_of(finder, place, carrying(body, mm), left=False, name="anna") for mm in ways_mm
+    ]
+    there_and_back = [*range(9), *range(7, 0, -1)]
+    played = [0, 0, *(there_and_back * 4), 0, 0]
+    # A fingertip is 60 mm and more before the wrist; eyes 63 mm apart.
+    eyes_deg = np.degrees(2 * np.arctan(31.5 / (ways_mm[played] + 180.0)))
+    rng = np.random.default_rng(3)
+    for read in (True, False):
+        samples = [
+            Sample(
+                k / 4,
+                head_yaw_deg=0.0,
+                head_pitch_deg=0.0,
+                eye_open=1.0,
+                vergence_deg=float(v + rng.normal(0, 0.5)) if read else float("nan"),
+                **looks[row],
+            )
+            for k, (row, v) in enumerate(zip(played, eyes_deg, strict=True))
+        ]
+        found = judged(samples, "near-far")
+        assert found.done.repetitions == 4
+        assert found.hand is not None and found.hand["counted_from"] == ["hand"]
+        assert found.hand["cycles"] == 4 and found.hand["side"] == "right"

@@ -10,12 +10,14 @@ import itertools
 from collections import deque
 from collections.abc import Iterable
 from math import isfinite, nan
+from statistics import median
 from typing import Literal
 
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 
 Side = Literal["right", "left"]
+HeadInThrow = Literal["followed", "stayed"]
 
 #: In a throw the throwing hand itself rises by this share of what the one rises against the
 #: other; a hand that only sinks, or stays while the other comes back, throws nothing (this
@@ -76,6 +78,40 @@ def throw_height_mm(samples: Iterable[Sample], turn: Turn) -> float:
             speed = (high - low) / (t1 - t0)
             best = max(best, high + speed * speed / (2 * GRAVITY_MM_S2))
     return best
+
+
+#: A head goes along that nods up and down again, or turns to the catching hand, by so much: well
+#: above what a still head wanders and is misread by (under a degree), below the 15 and more by
+#: which an object in front rises from hands to eyes (this project's own choice).
+FOLLOWS_DEG = 4.0
+#: So long before the throwing hand rises and after it was highest: the object flies on.
+BEFORE_S, FLIES_S = 0.2, 0.7
+#: The head has to be measured in so many looks in the time of a throw, with no longer hole.
+LEAST_LOOKS, HOLE_S = 6, 0.4
+
+
+def head_with_throw(samples: Iterable[Sample], turn: Turn) -> HeadInThrow | None:
+    """Whether the head went along with a throw; None where it was not measured well enough.
+
+    The object itself is not seen: the throwing hand says when it flies, and to which side.
+    """
+    from_s, to_s = turn.start_s - BEFORE_S, turn.peak_s + FLIES_S
+    rows = [
+        (s.time_s, s.head_yaw_deg, s.head_pitch_deg)
+        for s in samples
+        if from_s <= s.time_s <= to_s and isfinite(s.head_yaw_deg + s.head_pitch_deg)
+    ]
+    times = [from_s, *(r[0] for r in rows), to_s]
+    holes = (b - a for a, b in itertools.pairwise(times))
+    if len(rows) < LEAST_LOOKS or max(holes) > HOLE_S:
+        return None
+    pitches, yaws = [r[2] for r in rows], [r[1] for r in rows]
+    top = max(range(len(rows)), key=pitches.__getitem__)
+    nod_deg = pitches[top] - max(min(pitches[: top + 1]), min(pitches[top:]))
+    few = max(len(rows) // 4, 1)
+    across_deg = median(yaws[:few]) - median(yaws[-few:])
+    turn_deg = across_deg if turn.side == "right" else -across_deg
+    return "followed" if max(nod_deg, turn_deg) >= FOLLOWS_DEG else "stayed"
 
 
 def _path(samples: Iterable[Sample], turn: Turn) -> list[tuple[float, float]]:

@@ -7,10 +7,11 @@ hands out a task and comes back with its answer. What ``attended`` means stands 
 
 from __future__ import annotations
 
-from collections.abc import Generator, Mapping, Sequence
+from collections.abc import Callable, Generator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any, Protocol
 
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import Asked
 from tracker.plan.gate import QUESTIONS, Gate, judge_answers, without_answers
 from tracker.plan.model import Entry, Plan
@@ -116,6 +117,9 @@ class Asking:
     ----------
     now_s
         Time on the session's clock, set by the conductor.
+    speaks
+        Whether words can be spoken here, set by the conductor; asked when it matters, as a
+        voice is looked for beside the first questions.
     """
 
     def __init__(
@@ -131,6 +135,7 @@ class Asking:
         earlier: Earlier,
     ) -> None:
         self.now_s = 0.0
+        self.speaks: Callable[[], bool] = lambda: True
         self._plan, self._recorder, self._openings = plan, recorder, openings
         self._week, self._stage_id, self._absent = week, stage_id, absent
         self._attended, self._earlier = attended, earlier
@@ -287,16 +292,22 @@ class Asking:
         known, support = self._known, self._asked(entry).support
         if voice_needed(entry) and not known.sound:
             known.sound = yield AskSound()
-            if known.sound is False and not known.reader:
-                known.reader = yield AskReader()
+        answered = known.sound is not None
+        if voice_needed(entry) and answered and not self._heard(entry) and not known.reader:
+            known.reader = yield AskReader(needs_words=known.sound is True)
         if support != "none" and not set(self._reasons(entry)) - _ON_SUPPORT:
             known.support = yield AskSupport(entry_id=entry.entry_id, support=support)
+
+    def _heard(self, entry: Entry) -> bool:
+        """Whether sound leads an entry: one that is spoken through needs words, not beats."""
+        spoken = CATALOGUE[entry.exercise].guide is not None
+        return self._known.sound is True and (not spoken or self.speaks())
 
     def _reasons(self, entry: Entry) -> list[str]:
         known = self._known
         helper = known.support is True and self._asked(entry).support == "helper"
         around = Around(
-            sound_works=known.sound is True,
+            sound_works=self._heard(entry),
             helper_here=helper or known.reader is True,
             helper_reads=known.reader is True,
             support_confirmed=known.support is True,

@@ -16,7 +16,7 @@ session (``attended=True``) waits for each answer, and nothing begins without.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any, Literal
 
@@ -76,6 +76,8 @@ class Conductor:
         Entry -> why it can't be done today whatever is answered (``no_clip``).
     attended
         Whether somebody is there to answer (see above).
+    speaks
+        Whether words can be spoken here: what is spoken through needs them, or a reader.
     countdown_s, standing_countdown_s
         How long the countdown takes, and before a set that isn't done sitting.
     """
@@ -91,6 +93,7 @@ class Conductor:
         stage_id: str | None = None,
         absent: Mapping[str, str] | None = None,
         attended: bool = True,
+        speaks: Callable[[], bool] = lambda: True,
         countdown_s: float = COUNTDOWN_S,
         standing_countdown_s: float = STANDING_COUNTDOWN_S,
     ) -> None:
@@ -110,6 +113,7 @@ class Conductor:
             countdown_s=(countdown_s, standing_countdown_s),
             earlier=Earlier() if today is None or a_try else earlier_of(history, today),
         )
+        self._flow.speaks = speaks
         self._going = self._flow.session()
         self._task: Task = next(self._going)
 

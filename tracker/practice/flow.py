@@ -265,7 +265,7 @@ class SessionFlow(Asking):
         """What leads a set whose screen nobody looks at."""
         if not voice_needed(entry):
             return ""
-        return "sound" if self._known.sound else "reader" if self._known.reader else ""
+        return "sound" if self._heard(entry) else "reader" if self._known.reader else ""
 
     def _about_support(self, asked: Asked) -> dict[str, Any]:
         known = self._known

@@ -135,7 +135,12 @@ class AskSound(Task):
 
 @dataclass(frozen=True, slots=True)
 class AskReader(Task):
-    """Whether a helper is here who reads the screen aloud. Answer: yes or no."""
+    """Whether a helper is here who reads the screen aloud. Answer: yes or no.
+
+    ``needs_words``: beats are heard, but what comes is spoken through step by step.
+    """
+
+    needs_words: bool = False
 
 
 @dataclass(frozen=True, slots=True)

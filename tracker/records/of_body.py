@@ -14,6 +14,10 @@ COUNTED: dict[str, tuple[str, dict[str, str]]] = {
         "Way of the rolls",
         {"back": "back", "forward": "forward", "not_told": "not told"},
     ),
+    "head_follows": (
+        "Head with the throws",
+        {"followed": "went along", "stayed": "stayed", "not_told": "not told"},
+    ),
     "arm": ("Arm of the bends", {"right": "right", "left": "left", "not_seen": "not seen"}),
 }
 
@@ -30,6 +34,10 @@ def body_figures(place: Place) -> Iterator[Figure]:
         make = Making("movement", "throw_height_mm", "Throw above the eyes", u.MILLIMETRES)
         yield make.read(throws)
         yield from make.spread(throws)
+    eyes = body.at("eyes_follow")
+    if eyes.value is not None:
+        make = Making("movement", "eyes_follow", "Eyes on the object", u.WORDS)
+        yield make.of(None, eyes.at("reason").text())
 
 
 #: What the count of near and far rests on.
@@ -37,19 +45,29 @@ COUNTED_FROM = {
     "vergence": "how far the eyes turn in",
     "hand": "the arm that carries the fingertip",
 }
+#: Whether the eyes went along with it.
+WITH_FINGER = {True: "yes", False: "no"}
 
 
 def hand_figures(place: Place) -> Iterator[Figure]:
-    """How often the hand came near, and what the counts rest on."""
+    """How often the hand came near, whether the eyes went along, and what the counts rest on."""
     hand = place.at("hand")
     if hand.value is None:
         return
     reason = hand.at("reason").text()
     make = Making("movement", "hand_cycles", "Near and far by the hand", u.COUNT)
     yield make.of(hand.at("cycles").number(), reason)
+    by_eyes = hand.at("vergence_cycles").number()
+    if by_eyes is not None:
+        yield Making("movement", "eye_cycles", "Near and far by the eyes", u.COUNT).of(by_eyes)
     sources = [COUNTED_FROM.get(p.text() or "", p.text()) for p in hand.at("counted_from").rows()]
     told = Making("movement", "counted_from", "Counted from", u.WORDS)
     yield told.of(" and ".join(s for s in sources if s) or None, "nothing that it is counted from")
+    followed = hand.at("eyes_followed")
+    if followed.value is not None:
+        words = Making("movement", "eyes_followed", "Eyes went along with the finger", u.WORDS)
+        found = followed.at("value").truth()
+        yield words.of(None if found is None else WITH_FINGER[found], followed.at("reason").text())
 
 
 def counts_figure(make: Making, found: Place, kinds: dict[str, str]) -> Figure:

@@ -20,6 +20,7 @@ from tracker.session.summary import NO_REPETITIONS
 MOVEMENT: dict[str, tuple[str, u.Unit]] = {
     "amplitude_deg": ("Amplitude", u.DEGREES),
     "vergence_change_deg": ("Vergence change", u.DEGREES),
+    "reach_percent": ("Reach of what was asked", u.PERCENT),
     "peak_speed_deg_s": ("Peak speed", u.DEGREES_S),
     "amplitude_mm": ("Distance from rest", u.MILLIMETRES),
     "swing_mm": ("Distance end to end", u.MILLIMETRES),

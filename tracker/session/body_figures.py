@@ -10,9 +10,9 @@ from typing import Any
 from tracker.body.rolls import direction_of
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import channel_of
-from tracker.exercises.hands import arm_of_bend, throw_height_mm
+from tracker.exercises.hands import arm_of_bend, head_with_throw, throw_height_mm
 from tracker.exercises.near_hand import NOTE as HAND_NOTE
-from tracker.exercises.near_hand import near_hand
+from tracker.exercises.near_hand import eye_turns, eyes_followed, is_of_hand, near_hand
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session import figures
@@ -29,6 +29,8 @@ THROW_NOTE = (
     "object, as if they were as far from the camera as the eyes"
 )
 ARM_NOTE = "by the lower wrist, where both were seen in the bend"
+HEAD_NOTE = "nods or turns of the head while an object flies; the object itself is not seen"
+EYES_REASON = "the object is not seen, so nothing tells where the eyes should be"
 
 
 def body_figures(
@@ -51,6 +53,9 @@ def body_figures(
             turns, lambda t: throw_height_mm(_around(samples, t), t), "no throw was counted"
         )
         out["throw_height_mm"] = heights | {"note": THROW_NOTE}
+        heads = [head_with_throw(_around(samples, t), t) for t in turns]
+        out["head_follows"] = _counted(heads, ("followed", "stayed"), "not_told", HEAD_NOTE)
+        out["eyes_follow"] = {"value": None, "reason": EYES_REASON}
     if channel == "head_reach":
         arms = [arm_of_bend(_around(samples, t), t) for t in turns]
         out["arm"] = _counted(arms, ("right", "left"), "not_seen", ARM_NOTE)
@@ -74,22 +79,37 @@ def _around(samples: Sequence[Sample], turn: Turn) -> list[Sample]:
     return [s for s in samples if turn.start_s - 1.0 <= s.time_s <= turn.peak_s + 1.0]
 
 
-def hand_figures(samples: Sequence[Sample], *, vergence: bool) -> dict[str, Any]:
-    """What the hand did in near and far, and what the count rests on.
+def hand_figures(
+    samples: Sequence[Sample], turns: Sequence[Turn], *, vergence: bool
+) -> dict[str, Any]:
+    """What the hand did in near and far, whether the eyes went along, what the count rests on.
 
     Parameters
     ----------
-    samples
+    samples, turns
         Those of the set.
     vergence
         Whether the eyes' turning in was measured.
     """
-    found = near_hand(samples)
-    sources = {"vergence": vergence, "hand": found.cycles is not None}
+    found, followed = near_hand(samples), eyes_followed(samples)
+    counted = {
+        "hand": any(is_of_hand(t) for t in turns),
+        "vergence": any(not is_of_hand(t) for t in turns),
+    }
+    if not turns:
+        # Then it says what would have told of some.
+        counted = {"hand": found.cycles is not None, "vergence": vergence}
     return {
         "cycles": found.cycles,
         "side": found.side,
-        "counted_from": [name for name, has in sources.items() if has],
+        "vergence_cycles": len(eye_turns(samples)) // 2 if vergence else None,
+        "counted_from": [name for name, has in counted.items() if has],
         "reason": found.reason or None,
         "note": HAND_NOTE,
+        "eyes_followed": {
+            "value": followed.followed,
+            "vergence_change_deg": followed.change_deg,
+            "error_deg": followed.error_deg,
+            "reason": followed.reason or None,
+        },
     }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from math import isfinite
+from typing import Any
 
 import numpy as np
 from pydantic import BaseModel, ConfigDict
@@ -110,6 +111,18 @@ def flags_of(
     if light is not None and light < LOW_LIGHT:
         flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
     return flags
+
+
+def flags_of_hand(hand: Mapping[str, Any] | None) -> list[Flag]:
+    """That the eyes did not go along with the fingertip, where their error lets that be told."""
+    followed = (hand or {}).get("eyes_followed") or {}
+    if followed.get("value") is not False:
+        return []
+    change, error = followed["vergence_change_deg"], followed["error_deg"]
+    reason = (
+        f"the eyes turned in by {change:.1f} degrees (within {error:.1f}) as the finger came near"
+    )
+    return [Flag(flag="eyes_not_with_finger", reason=reason)]
 
 
 def _quality_at(samples: Sequence[Sample], times_s: Sequence[float]) -> float | None:

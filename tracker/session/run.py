@@ -8,7 +8,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import Exercise, Eyes, WatcherSpec
 from tracker.exercises.catalogue.model import ON_FEET
-from tracker.exercises.counters import SEEN, Counter, channel_of
+from tracker.exercises.counters import SEEN, channel_of
 from tracker.exercises.events import (
     AGAIN_S,
     AT_ONCE,
@@ -20,6 +20,7 @@ from tracker.exercises.events import (
     Event,
 )
 from tracker.exercises.hands import ArmsOfBends
+from tracker.exercises.near_hand import counter_for
 from tracker.exercises.watchers import (
     Asked,
     Change,
@@ -35,7 +36,7 @@ from tracker.sample import Sample
 from tracker.session.derive import BEYOND, UNLIKE
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
-from tracker.targets import lowered, tempo_of_target, track_swing_deg
+from tracker.targets import Growth, lowered, tempo_of_target, track_swing_deg
 from tracker.tempo import beats_until
 
 #: So long a moved head may be why the eyes aren't read; then that nothing is measured is the
@@ -73,7 +74,7 @@ class ExerciseRun:
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
-        self.counter = Counter(channel_of(exercise.channel), known_person=not unknown)
+        self.counter = counter_for(channel_of(exercise.channel), known_person=not unknown)
         self._amplitude = amplitude_asked(step, exercise)
         self.events: list[Event] = []
         self.cue: Cue | None = None
@@ -93,7 +94,9 @@ class ExerciseRun:
 
     def asked_at(self, time_s: float) -> Asked:
         """Amplitude and tempo that the patient was asked for at a time."""
-        return Asked(self._amplitude, tempo_asked(self.step, time_s))
+        share, wanted = grown_share(self.step, time_s), self._amplitude
+        now = wanted if wanted is None else (share * wanted[0], share * wanted[1])
+        return Asked(now, tempo_asked(self.step, time_s))
 
     def feed(self, sample: Sample) -> None:
         """Take the next sample, with its speeds, target and gaze."""
@@ -271,6 +274,12 @@ def amplitude_wanted(step: Step, exercise: Exercise) -> tuple[float, float] | No
     if len(pair) == 2 and all(isinstance(v, int | float) and isfinite(v) for v in pair):
         return float(pair[0]), float(pair[1])
     return exercise.amplitude_deg
+
+
+def grown_share(step: Step, time_s: float) -> float:
+    """What share of the amplitude was asked at a time, of a set that is small at first."""
+    growth = Growth.from_log((step.model_extra or {}).get("grows"))
+    return growth.share_at(time_s - step.from_s)
 
 
 def tempo_asked(step: Step, time_s: float) -> float | None:

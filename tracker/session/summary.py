@@ -6,12 +6,13 @@ A value that was not measured is null and says why; it is never 0.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from math import isfinite
+from math import isfinite, nan
 from typing import Any, cast
 
 from tracker.exercises.catalogue import HELD, Exercise, find_exercise
 from tracker.exercises.counters import channel_of
 from tracker.exercises.events import Event
+from tracker.exercises.near_hand import eye_turns
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.bench import bench_found
@@ -22,6 +23,7 @@ from tracker.session.flags import (
     REPORTED,
     SEAT_OFF,
     flags_of,
+    flags_of_hand,
     flags_of_session,
     seat_flag,
 )
@@ -30,6 +32,7 @@ from tracker.session.projections import ExerciseRecord, SessionRecord, SetupReco
 from tracker.session.run import (
     amplitude_asked,
     amplitude_wanted,
+    grown_share,
     posture_asked,
     repetitions_asked,
     seconds_asked,
@@ -47,7 +50,7 @@ from tracker.session.summary_file import (
     NotDone,
     Summary,
 )
-from tracker.session.target_figures import target_figures
+from tracker.session.target_figures import reach_of, target_figures
 from tracker.session.uncertain import Stated, add_uncertainties
 from tracker.session.weekly import weekly_of
 
@@ -139,8 +142,12 @@ def exercise_summary(
     stated = Stated(found, frozenset(f.flag for f in flags))
     counted = exercise.counted and not by_place
     movement = _movement(record, exercise, stated) if counted else None
-    not_counted = _why_no_count(exercise, fraction, span_s)
     told = REPORTED in notes
+    hand = None
+    if exercise.channel == "eye_vergence":
+        hand = hand_figures(samples, turns, vergence=fraction > 0.0 and not told)
+    by_hand = hand is not None and hand["cycles"] is not None
+    not_counted = None if by_hand else _why_no_count(exercise, fraction, span_s)
     if told and exercise.counted:
         not_counted = NOTHING_SEEN
     return ExerciseSummary(
@@ -158,9 +165,7 @@ def exercise_summary(
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
-        hand=hand_figures(samples, vergence=not not_counted)
-        if exercise.channel == "eye_vergence"
-        else None,
+        hand=hand,
         gaze=figures.gaze_figures(
             samples,
             turns,
@@ -176,7 +181,7 @@ def exercise_summary(
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each),
         symptoms=None,
-        quality=[*flags, *seat_flag(record.answers.get(SEAT_OFF))],
+        quality=[*flags, *flags_of_hand(hand), *seat_flag(record.answers.get(SEAT_OFF))],
         not_measured=list(exercise.not_measured),
         setup=setup.found if setup else None,
         support=record.answers.get("support"),
@@ -209,13 +214,20 @@ def _bare_movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]
     none = "no turn was counted"
     if exercise.channel == "eye_vergence":
         # From extreme to extreme: where parallel lines of sight would read isn't known.
-        change = figures.by_side(turns, lambda t: t.swing_deg, none)
+        # From the eyes alone: the count may be the hand's, whose ways are no degrees.
+        eyes = eye_turns(record.samples)
+        change = figures.by_side(eyes, lambda t: t.swing_deg, none)
         return {"vergence_change_deg": change, "tempo_bpm": figures.tempo(turns)}
     out: dict[str, Any] = {
         "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
         "tempo_bpm": figures.tempo(turns),
     }
     if exercise.channel in ("eye_yaw", "eye_pitch"):
+        reach = reach_of(record.samples, turns, up=exercise.channel == "eye_pitch")
+        untold = "where the target was is not known" if turns else none
+        out["reach_percent"] = figures.by_side(
+            turns, lambda t: 100.0 * reach.get(t.index, nan), untold
+        )
         reason = "a camera's frame rate can't carry the speed of an eye jump"
         out["peak_speed_deg_s"] = figures.missing(reason)
     else:
@@ -229,6 +241,7 @@ def _bare_movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]
 def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     step = record.step
     amplitude = amplitude_asked(step, exercise)
+    small = grown_share(step, step.from_s)
     shaken = (step.model_extra or {}).get("head_shake") is True
     return {
         "repetitions": repetitions_asked(step, exercise),
@@ -239,6 +252,7 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         "posture": step.posture,
         "surface": step.surface,
         **({"head_shake": True} if shaken else {}),
+        **({"begins_with": small} if small < 1.0 else {}),
         **_target(record, exercise),
     }
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections import Counter
 from collections.abc import Sequence
 from math import isfinite
@@ -28,6 +29,8 @@ LEAST_SAMPLES = 12
 #: Two jumps lie at least so far apart: one can't begin another saccade sooner (the
 #: shortest usual latency of one is 100 ms).
 BETWEEN_S = 0.15
+#: Where the target has gone less far the jump was to where it had been before, or from there.
+LEAST_ASKED_DEG = 3.0
 
 Array = NDArray[np.float64]
 
@@ -41,6 +44,40 @@ def target_figures(
     if exercise.target == "sweep":
         return {"catch_up_jumps": jump_figures(samples)}
     return {}
+
+
+def reach_of(samples: Sequence[Sample], turns: Sequence[Turn], *, up: bool) -> dict[int, float]:
+    """How far jumps between two targets went, as a share of the way that was asked for then.
+
+    Parameters
+    ----------
+    samples, turns
+        Those of the set, with where the target was.
+    up
+        Whether the targets lie above each other.
+
+    Returns
+    -------
+    dict
+        Number of a turn -> share. The first one is left out, as nobody knows where it began,
+        and so is a turn before which the target had not moved on.
+    """
+    known = [s for s in samples if isfinite(s.target_pitch_deg if up else s.target_yaw_deg)]
+    times = np.array([s.time_s for s in known])
+    places = [s.target_pitch_deg if up else s.target_yaw_deg for s in known]
+    if not known:
+        return {}
+
+    def target_deg(time_s: float) -> float:
+        return places[min(int(np.searchsorted(times, time_s)), len(places) - 1)]
+
+    found = {}
+    for before, turn in itertools.pairwise(turns):
+        asked = abs(target_deg(turn.peak_s) - target_deg(before.peak_s))
+        if asked >= LEAST_ASKED_DEG:
+            # Between the levels at which they rested: from extreme to extreme is noise besides.
+            found[turn.index] = (before.amplitude_deg + turn.amplitude_deg) / asked
+    return found
 
 
 def order_figures(samples: Sequence[Sample], turns: Sequence[Turn]) -> dict[str, Any]:

@@ -227,6 +227,7 @@ _SENTENCES = (
     "{share} % of the time the eyes looked unlike those of the set-up "
     "(another light, or other glasses)",
     "light on the face {value} of 1",
+    "the eyes turned in by {value} degrees (within {error}) as the finger came near",
     "{count} lines could not be read",
     # how an exercise differs from its usual form
     "standing",

@@ -354,10 +354,8 @@ class PracticePage(QWidget):
             if asked.path is not None:
                 self.move_target()
             else:
-                places = list(asked.offsets) if asked.offsets else [asked.offset]
-                if not asked.drawn:
-                    places = []
-                self.field.show_targets(places, asked.place_at(director.now_s))
+                now_s = director.now_s
+                self.field.show_targets(asked.places_at(now_s), asked.place_at(now_s))
         self.cue.setText(self._message(live))
         if director.target_coming:
             left = time_left(director.set_left_s)

@@ -22,7 +22,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import theme, words
-from ui.cards import Card, Option, after_set_card, card_of, left_out_words
+from ui.cards import Card, Option, after_set_card, card_of, guided_card, left_out_words
 from ui.session_flow import Director
 from ui.set_figure import clock_words, set_figure
 from ui.widgets.basic import Button, Page, Rule, Words
@@ -142,6 +142,8 @@ class TaskPage(Page):
             left_s, ran_s = director.set_left_s, director.set_ran_s
             figure = set_figure(entry, repetitions=None, left_s=left_s, ran_s=ran_s)
             self.far.show_figure(*figure)
+            if director.guiding is not None and self._lines:
+                self._lines[0].setText(words.say(director.guiding.key))
         shown = waits or self.card.runs
         if self.far.isHidden() == shown:
             self.far.setVisible(shown)
@@ -188,6 +190,9 @@ class TaskPage(Page):
                 sounds=director.sounds,
                 still=director.still(),
             )
+        guiding = self._director.guiding
+        if self.card.runs and guiding is not None:
+            self.card = guided_card(self.card, guiding.key)
         if isinstance(task, AskSupport) and self._director.sharing:
             cares = (words.say("share.helper"), *self.card.cares)
             self.card = replace(self.card, cares=cares)
@@ -265,6 +270,8 @@ class TaskPage(Page):
             director.in_place()
         elif option.act == "done":
             director.set_done()
+        elif option.act in ("again", "next"):
+            director.guide(again=option.act == "again")
         elif isinstance(self._task, AskAfterSet):
             self._answer_part(self.count.chosen if option.act == "count" else option.value)
         else:

@@ -867,6 +867,11 @@
             <translation>دوران الرأس مقابل علامة على الجدار</translation>
         </message>
         <message>
+            <source>Head with the throws</source>
+            <comment>Head with the throws</comment>
+            <translation>الرأس مع الرميات</translation>
+        </message>
+        <message>
             <source>Held as asked</source>
             <comment>Held as asked</comment>
             <translation>الثبات كما طُلب</translation>
@@ -940,6 +945,11 @@
             <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
             <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
             <translation>وقوف هادئ في ركن، والنظر مستوٍ إلى علامة على الجدار (العينان مفتوحتان أو مغمضتان)</translation>
+        </message>
+        <message>
+            <source>Reach of what was asked</source>
+            <comment>Reach of what was asked</comment>
+            <translation>المدى المبلوغ مما طُلب</translation>
         </message>
         <message>
             <source>Remembered target</source>
@@ -1112,9 +1122,9 @@
             <translation>حركات رمشية عمودية بين هدفين</translation>
         </message>
         <message>
-            <source>Vertical saccades between two targets, head still</source>
-            <comment>Vertical saccades between two targets, head still</comment>
-            <translation>حركات رمشية عمودية بين هدفين، والرأس ثابت</translation>
+            <source>Vertical saccades between two targets, small at first, head still</source>
+            <comment>Vertical saccades between two targets, small at first, head still</comment>
+            <translation>حركات رمشية عمودية بين هدفين، صغيرة في البداية، والرأس ثابت</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1455,6 +1465,11 @@
             <source>eyes closed</source>
             <comment>eyes closed</comment>
             <translation>العينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>لم تتبع العينان الإصبع</translation>
         </message>
         <message>
             <source>eyes not with the head</source>
@@ -2367,6 +2382,11 @@
             <translation>البقاء ضمن حد الرقبة؛ التوقف عند ألم الرقبة أو وخز الذراع</translation>
         </message>
         <message>
+            <source>stayed</source>
+            <comment>stayed</comment>
+            <translation>بقي في مكانه</translation>
+        </message>
+        <message>
             <source>stop when dizziness goes beyond the agreed score or does not settle</source>
             <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
             <translation>التوقف إذا تجاوزت الدوخة الدرجة المتفق عليها أو لم تهدأ</translation>
@@ -2490,6 +2510,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>تبدو العينان مختلفتين عما في الإعداد: ضوء آخر أو نظارة أخرى</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>اتجهت العينان إلى الداخل {value} درجة (بهامش {error}) عند اقتراب الإصبع</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>
@@ -2732,6 +2757,11 @@
             <translation>ضعف أو خدر في الوجه أو الذراع أو الساق</translation>
         </message>
         <message>
+            <source>went along</source>
+            <comment>went along</comment>
+            <translation>تحرك معها</translation>
+        </message>
+        <message>
             <source>what it is counted from was never measured</source>
             <comment>what it is counted from was never measured</comment>
             <translation>ما يُعدّ منه لم يُقس قط</translation>
@@ -2742,9 +2772,9 @@
             <translation>إلى أين تتجه العينان خلف الجفون المغلقة (يُسأل عند فتحهما)</translation>
         </message>
         <message>
-            <source>whether eyes and head followed the object</source>
-            <comment>whether eyes and head followed the object</comment>
-            <translation>هل تبعت العينان والرأس الشيء</translation>
+            <source>whether the eyes followed the object (whether the head went along is told)</source>
+            <comment>whether the eyes followed the object (whether the head went along is told)</comment>
+            <translation>هل تتبعت العينان الشيء (ويُذكر إن كان الرأس قد تحرك معه)</translation>
         </message>
         <message>
             <source>whether the target was clear (asked after the set)</source>
@@ -3190,6 +3220,16 @@
             <translation>متابعة</translation>
         </message>
         <message>
+            <source>Say it again</source>
+            <comment>ask.guide.again</comment>
+            <translation>أعد القول</translation>
+        </message>
+        <message>
+            <source>Next step</source>
+            <comment>ask.guide.next</comment>
+            <translation>الخطوة التالية</translation>
+        </message>
+        <message>
             <source>When you opened your eyes, did they still point at the target?</source>
             <comment>ask.landed</comment>
             <translation>عندما فتحت عينيك، هل كانتا ما زالتا نحو الهدف؟</translation>
@@ -3340,6 +3380,11 @@
             <translation>للتوقف، اجلس، أو ارفع يدًا بجانب رأسك. أو اخرج من الصورة بضع ثوانٍ.</translation>
         </message>
         <message>
+            <source>To stop, hold one hand up beside your head. Or step aside, out of the picture, for a few seconds.</source>
+            <comment>ask.place.to_stop_aside</comment>
+            <translation>للتوقف، ارفع يدًا بجانب رأسك. أو تنحَّ جانبًا خارج الصورة بضع ثوانٍ.</translation>
+        </message>
+        <message>
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>للتوقف، ارفع يدًا بجانب رأسك.</translation>
@@ -3363,6 +3408,11 @@
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
             <translation>يقرأ الكلمات التي على الشاشة بصوت عالٍ ويقول لك متى تتوقف.</translation>
+        </message>
+        <message>
+            <source>This computer can't speak, and what comes now is led by spoken words.</source>
+            <comment>ask.reader.no_words</comment>
+            <translation>لا يستطيع هذا الحاسوب الكلام، وما يأتي الآن يُقاد بكلمات منطوقة.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
@@ -6975,9 +7025,9 @@
             <translation>حرّك عينيك إلى أعلى وأسفل، والرأس ثابت</translation>
         </message>
         <message>
-            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <source>Your eyes jump to the target at each beat, a short way at first. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation>تقفز عيناك إلى الهدف مع كل نقرة. يبقى رأسك ثابتًا.</translation>
+            <translation>تقفز عيناك إلى الهدف مع كل نقرة، لمسافة قصيرة في البداية. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
@@ -7738,6 +7788,71 @@
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
             <translation>ثنائية أو متعددة البؤر</translation>
+        </message>
+        <message>
+            <source>Nothing is measured here. Please count for yourself.</source>
+            <comment>guide.count</comment>
+            <translation>لا يُقاس شيء هنا. من فضلك عُدّ بنفسك.</translation>
+        </message>
+        <message>
+            <source>That was all of it. Stand still, or sit down. Your helper presses “Done”.</source>
+            <comment>guide.over</comment>
+            <translation>انتهى كل شيء. قف ساكنًا أو اجلس. يضغط مساعدك على «تم».</translation>
+        </message>
+        <message>
+            <source>Turn slowly to the other side and give the ball back.</source>
+            <comment>guide.partner.give</comment>
+            <translation>استدر ببطء إلى الجانب الآخر وأعد الكرة.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your partner is close to you, with the ball.</source>
+            <comment>guide.partner.stand</comment>
+            <translation>قف أولًا ساكنًا. شريكك قريب منك ومعه الكرة.</translation>
+        </message>
+        <message>
+            <source>When you are ready, turn slowly to one side and take the ball.</source>
+            <comment>guide.partner.take</comment>
+            <translation>عندما تكون مستعدًا، استدر ببطء إلى أحد الجانبين وخذ الكرة.</translation>
+        </message>
+        <message>
+            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <comment>guide.stairs.down</comment>
+            <translation>عندما تثبت، انزل مرة أخرى. تبقى يدك على الدرابزين.</translation>
+        </message>
+        <message>
+            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <comment>guide.stairs.stand</comment>
+            <translation>قف أمام الدرجة ويدك على الدرابزين. مساعدك قريب، أسفل منك بدرجة.</translation>
+        </message>
+        <message>
+            <source>When you are ready, go up one step, one foot after the other.</source>
+            <comment>guide.stairs.up</comment>
+            <translation>عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
+        </message>
+        <message>
+            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <comment>guide.stop</comment>
+            <translation>للتوقف قل «قف» وتمسّك بشيء. ثم يضغط مساعدك على مفتاح Esc.</translation>
+        </message>
+        <message>
+            <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
+            <comment>guide.walk.back</comment>
+            <translation>يقف مساعدك خلفك. عندما تكون مستعدًا، امشِ عشر خطوات إلى الخلف. خذ وقتك.</translation>
+        </message>
+        <message>
+            <source>When you are ready, walk ten steps forward. Take your time.</source>
+            <comment>guide.walk.forward</comment>
+            <translation>عندما تكون مستعدًا، امشِ عشر خطوات إلى الأمام. خذ وقتك.</translation>
+        </message>
+        <message>
+            <source>After the tenth step stop, and stand until all is steady.</source>
+            <comment>guide.walk.halt</comment>
+            <translation>بعد الخطوة العاشرة توقف، وابقَ واقفًا حتى يهدأ كل شيء.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your helper is at your side.</source>
+            <comment>guide.walk.stand</comment>
+            <translation>قف أولًا ساكنًا. مساعدك إلى جانبك.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -867,6 +867,11 @@
             <translation>Kopfdrehung gegen eine Marke an der Wand</translation>
         </message>
         <message>
+            <source>Head with the throws</source>
+            <comment>Head with the throws</comment>
+            <translation>Kopf bei den Würfen</translation>
+        </message>
+        <message>
             <source>Held as asked</source>
             <comment>Held as asked</comment>
             <translation>Wie verlangt gehalten</translation>
@@ -940,6 +945,11 @@
             <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
             <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
             <translation>Ruhiger Stand in einer Ecke, Blick waagerecht auf eine Marke an der Wand (Augen offen oder geschlossen)</translation>
+        </message>
+        <message>
+            <source>Reach of what was asked</source>
+            <comment>Reach of what was asked</comment>
+            <translation>Reichweite, gemessen am Verlangten</translation>
         </message>
         <message>
             <source>Remembered target</source>
@@ -1112,9 +1122,9 @@
             <translation>Vertikale Sakkaden zwischen zwei Zielen</translation>
         </message>
         <message>
-            <source>Vertical saccades between two targets, head still</source>
-            <comment>Vertical saccades between two targets, head still</comment>
-            <translation>Vertikale Sakkaden zwischen zwei Zielen, Kopf still</translation>
+            <source>Vertical saccades between two targets, small at first, head still</source>
+            <comment>Vertical saccades between two targets, small at first, head still</comment>
+            <translation>Vertikale Sakkaden zwischen zwei Zielen, anfangs klein, Kopf still</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1455,6 +1465,11 @@
             <source>eyes closed</source>
             <comment>eyes closed</comment>
             <translation>Augen geschlossen</translation>
+        </message>
+        <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>Augen folgten dem Finger nicht</translation>
         </message>
         <message>
             <source>eyes not with the head</source>
@@ -2367,6 +2382,11 @@
             <translation>innerhalb der Grenze für den Nacken bleiben; bei Nackenschmerz oder kribbelndem Arm aufhören</translation>
         </message>
         <message>
+            <source>stayed</source>
+            <comment>stayed</comment>
+            <translation>blieb</translation>
+        </message>
+        <message>
             <source>stop when dizziness goes beyond the agreed score or does not settle</source>
             <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
             <translation>aufhören, wenn der Schwindel über den vereinbarten Wert geht oder nicht nachlässt</translation>
@@ -2490,6 +2510,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>die Augen sehen anders aus als bei der Einrichtung: anderes Licht oder eine andere Brille</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>die Augen drehten sich um {value} Grad (auf {error} genau) einwärts, als der Finger näher kam</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>
@@ -2732,6 +2757,11 @@
             <translation>Schwäche oder Taubheit von Gesicht, Arm oder Bein</translation>
         </message>
         <message>
+            <source>went along</source>
+            <comment>went along</comment>
+            <translation>ging mit</translation>
+        </message>
+        <message>
             <source>what it is counted from was never measured</source>
             <comment>what it is counted from was never measured</comment>
             <translation>woran gezählt wird, wurde nie gemessen</translation>
@@ -2742,9 +2772,9 @@
             <translation>wohin die Augen hinter geschlossenen Lidern zeigen (gefragt, wenn sie aufgehen)</translation>
         </message>
         <message>
-            <source>whether eyes and head followed the object</source>
-            <comment>whether eyes and head followed the object</comment>
-            <translation>ob Augen und Kopf dem Gegenstand folgten</translation>
+            <source>whether the eyes followed the object (whether the head went along is told)</source>
+            <comment>whether the eyes followed the object (whether the head went along is told)</comment>
+            <translation>ob die Augen dem Gegenstand folgten (ob der Kopf mitging, wird gesagt)</translation>
         </message>
         <message>
             <source>whether the target was clear (asked after the set)</source>
@@ -3190,6 +3220,16 @@
             <translation>Weiter</translation>
         </message>
         <message>
+            <source>Say it again</source>
+            <comment>ask.guide.again</comment>
+            <translation>Noch einmal sagen</translation>
+        </message>
+        <message>
+            <source>Next step</source>
+            <comment>ask.guide.next</comment>
+            <translation>Nächster Schritt</translation>
+        </message>
+        <message>
             <source>When you opened your eyes, did they still point at the target?</source>
             <comment>ask.landed</comment>
             <translation>Als Sie die Augen öffneten: Zeigten sie noch auf das Ziel?</translation>
@@ -3340,6 +3380,11 @@
             <translation>Zum Aufhören setzen Sie sich hin, oder halten Sie eine Hand neben dem Kopf hoch. Oder gehen Sie ein paar Sekunden aus dem Bild.</translation>
         </message>
         <message>
+            <source>To stop, hold one hand up beside your head. Or step aside, out of the picture, for a few seconds.</source>
+            <comment>ask.place.to_stop_aside</comment>
+            <translation>Zum Aufhören halten Sie eine Hand neben dem Kopf hoch. Oder gehen Sie für ein paar Sekunden zur Seite aus dem Bild.</translation>
+        </message>
+        <message>
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>Zum Aufhören halten Sie eine Hand neben dem Kopf hoch.</translation>
@@ -3363,6 +3408,11 @@
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
             <translation>Die Person liest die Worte auf dem Bildschirm laut vor und sagt Ihnen, wann Sie aufhören.</translation>
+        </message>
+        <message>
+            <source>This computer can't speak, and what comes now is led by spoken words.</source>
+            <comment>ask.reader.no_words</comment>
+            <translation>Dieser Computer kann nicht sprechen, und was jetzt kommt, wird mit gesprochenen Worten angeleitet.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
@@ -6975,9 +7025,9 @@
             <translation>Augen auf und ab, Kopf still</translation>
         </message>
         <message>
-            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <source>Your eyes jump to the target at each beat, a short way at first. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel. Ihr Kopf bleibt still.</translation>
+            <translation>Ihre Augen springen bei jedem Taktschlag zum Ziel, anfangs nur ein kurzes Stück. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
@@ -7738,6 +7788,71 @@
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
             <translation>Gleitsicht oder Bifokal</translation>
+        </message>
+        <message>
+            <source>Nothing is measured here. Please count for yourself.</source>
+            <comment>guide.count</comment>
+            <translation>Hier wird nichts gemessen. Bitte zählen Sie selbst.</translation>
+        </message>
+        <message>
+            <source>That was all of it. Stand still, or sit down. Your helper presses “Done”.</source>
+            <comment>guide.over</comment>
+            <translation>Das war alles. Bleiben Sie ruhig stehen, oder setzen Sie sich. Ihre Hilfsperson drückt „Fertig“.</translation>
+        </message>
+        <message>
+            <source>Turn slowly to the other side and give the ball back.</source>
+            <comment>guide.partner.give</comment>
+            <translation>Drehen Sie sich langsam zur anderen Seite und geben Sie den Ball zurück.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your partner is close to you, with the ball.</source>
+            <comment>guide.partner.stand</comment>
+            <translation>Stehen Sie zuerst ruhig. Ihr Partner oder Ihre Partnerin ist nah bei Ihnen und hat den Ball.</translation>
+        </message>
+        <message>
+            <source>When you are ready, turn slowly to one side and take the ball.</source>
+            <comment>guide.partner.take</comment>
+            <translation>Wenn Sie bereit sind, drehen Sie sich langsam zur einen Seite und nehmen Sie den Ball.</translation>
+        </message>
+        <message>
+            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <comment>guide.stairs.down</comment>
+            <translation>Wenn Sie sicher stehen, gehen Sie wieder hinunter. Ihre Hand bleibt am Geländer.</translation>
+        </message>
+        <message>
+            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <comment>guide.stairs.stand</comment>
+            <translation>Stellen Sie sich vor die Stufe, die Hand am Geländer. Ihre Hilfsperson ist nah, eine Stufe unter Ihnen.</translation>
+        </message>
+        <message>
+            <source>When you are ready, go up one step, one foot after the other.</source>
+            <comment>guide.stairs.up</comment>
+            <translation>Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
+        </message>
+        <message>
+            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <comment>guide.stop</comment>
+            <translation>Zum Anhalten sagen Sie „Stopp“ und halten sich fest. Ihre Hilfsperson drückt dann die Esc-Taste.</translation>
+        </message>
+        <message>
+            <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
+            <comment>guide.walk.back</comment>
+            <translation>Ihre Hilfsperson geht hinter Sie. Wenn Sie bereit sind, gehen Sie zehn Schritte rückwärts. Lassen Sie sich Zeit.</translation>
+        </message>
+        <message>
+            <source>When you are ready, walk ten steps forward. Take your time.</source>
+            <comment>guide.walk.forward</comment>
+            <translation>Wenn Sie bereit sind, gehen Sie zehn Schritte vorwärts. Lassen Sie sich Zeit.</translation>
+        </message>
+        <message>
+            <source>After the tenth step stop, and stand until all is steady.</source>
+            <comment>guide.walk.halt</comment>
+            <translation>Nach dem zehnten Schritt halten Sie an und bleiben stehen, bis alles ruhig ist.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your helper is at your side.</source>
+            <comment>guide.walk.stand</comment>
+            <translation>Stehen Sie zuerst ruhig. Ihre Hilfsperson ist an Ihrer Seite.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -867,6 +867,11 @@
             <translation>giro de cabeza frente a una marca en la pared</translation>
         </message>
         <message>
+            <source>Head with the throws</source>
+            <comment>Head with the throws</comment>
+            <translation>Cabeza en los lanzamientos</translation>
+        </message>
+        <message>
             <source>Held as asked</source>
             <comment>Held as asked</comment>
             <translation>mantenido como se pedía</translation>
@@ -940,6 +945,11 @@
             <source>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</source>
             <comment>Quiet stance in a corner, gaze level on a wall mark (eyes open or closed)</comment>
             <translation>De pie en calma en una esquina, mirada al frente en una marca de la pared (ojos abiertos o cerrados)</translation>
+        </message>
+        <message>
+            <source>Reach of what was asked</source>
+            <comment>Reach of what was asked</comment>
+            <translation>alcance de lo pedido</translation>
         </message>
         <message>
             <source>Remembered target</source>
@@ -1112,9 +1122,9 @@
             <translation>Sacadas verticales entre dos puntos</translation>
         </message>
         <message>
-            <source>Vertical saccades between two targets, head still</source>
-            <comment>Vertical saccades between two targets, head still</comment>
-            <translation>Sacadas verticales entre dos puntos, cabeza quieta</translation>
+            <source>Vertical saccades between two targets, small at first, head still</source>
+            <comment>Vertical saccades between two targets, small at first, head still</comment>
+            <translation>Sacadas verticales entre dos puntos, pequeñas al principio, cabeza quieta</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1455,6 +1465,11 @@
             <source>eyes closed</source>
             <comment>eyes closed</comment>
             <translation>ojos cerrados</translation>
+        </message>
+        <message>
+            <source>eyes did not follow the finger</source>
+            <comment>eyes did not follow the finger</comment>
+            <translation>los ojos no siguieron el dedo</translation>
         </message>
         <message>
             <source>eyes not with the head</source>
@@ -2367,6 +2382,11 @@
             <translation>no pasar del límite del cuello; parar si hay dolor de cuello u hormigueo en el brazo</translation>
         </message>
         <message>
+            <source>stayed</source>
+            <comment>stayed</comment>
+            <translation>se quedó</translation>
+        </message>
+        <message>
             <source>stop when dizziness goes beyond the agreed score or does not settle</source>
             <comment>stop when dizziness goes beyond the agreed score or does not settle</comment>
             <translation>parar si el mareo pasa de la puntuación acordada o no se calma</translation>
@@ -2490,6 +2510,11 @@
             <source>the eyes look unlike those of the set-up: another light, or other glasses</source>
             <comment>the eyes look unlike those of the set-up: another light, or other glasses</comment>
             <translation>los ojos se ven distintos de los de la preparación: otra luz, u otras gafas</translation>
+        </message>
+        <message>
+            <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
+            <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
+            <translation>los ojos giraron hacia dentro {value} grados (con un margen de {error}) al acercarse el dedo</translation>
         </message>
         <message>
             <source>the eyes went beyond what the set-up taught</source>
@@ -2732,6 +2757,11 @@
             <translation>debilidad o entumecimiento de cara, brazo o pierna</translation>
         </message>
         <message>
+            <source>went along</source>
+            <comment>went along</comment>
+            <translation>acompañó</translation>
+        </message>
+        <message>
             <source>what it is counted from was never measured</source>
             <comment>what it is counted from was never measured</comment>
             <translation>aquello de lo que se cuenta nunca se midió</translation>
@@ -2742,9 +2772,9 @@
             <translation>hacia dónde apuntan los ojos tras los párpados cerrados (se pregunta al abrirlos)</translation>
         </message>
         <message>
-            <source>whether eyes and head followed the object</source>
-            <comment>whether eyes and head followed the object</comment>
-            <translation>si los ojos y la cabeza siguieron el objeto</translation>
+            <source>whether the eyes followed the object (whether the head went along is told)</source>
+            <comment>whether the eyes followed the object (whether the head went along is told)</comment>
+            <translation>si los ojos siguieron el objeto (si la cabeza acompañó, se dice)</translation>
         </message>
         <message>
             <source>whether the target was clear (asked after the set)</source>
@@ -3190,6 +3220,16 @@
             <translation>Seguir</translation>
         </message>
         <message>
+            <source>Say it again</source>
+            <comment>ask.guide.again</comment>
+            <translation>Decirlo otra vez</translation>
+        </message>
+        <message>
+            <source>Next step</source>
+            <comment>ask.guide.next</comment>
+            <translation>Siguiente paso</translation>
+        </message>
+        <message>
             <source>When you opened your eyes, did they still point at the target?</source>
             <comment>ask.landed</comment>
             <translation>Al abrir los ojos, ¿seguían apuntando al punto?</translation>
@@ -3340,6 +3380,11 @@
             <translation>Para parar, siéntese, o levante una mano junto a la cabeza. O salga de la imagen unos segundos.</translation>
         </message>
         <message>
+            <source>To stop, hold one hand up beside your head. Or step aside, out of the picture, for a few seconds.</source>
+            <comment>ask.place.to_stop_aside</comment>
+            <translation>Para parar, levante una mano junto a la cabeza. O apártese hacia un lado, fuera de la imagen, unos segundos.</translation>
+        </message>
+        <message>
             <source>To stop, hold one hand up beside your head.</source>
             <comment>ask.place.to_stop_hand</comment>
             <translation>Para parar, levante una mano junto a la cabeza.</translation>
@@ -3363,6 +3408,11 @@
             <source>They read the words on the screen aloud and tell you when to stop.</source>
             <comment>ask.reader.how</comment>
             <translation>Esa persona lee en voz alta lo que dice la pantalla y le dice cuándo parar.</translation>
+        </message>
+        <message>
+            <source>This computer can't speak, and what comes now is led by spoken words.</source>
+            <comment>ask.reader.no_words</comment>
+            <translation>Este ordenador no puede hablar, y lo que viene ahora se guía con palabras.</translation>
         </message>
         <message>
             <source>This computer can't play a sound, and what comes now is led by sound.</source>
@@ -6975,9 +7025,9 @@
             <translation>Ojos arriba y abajo, cabeza quieta</translation>
         </message>
         <message>
-            <source>Your eyes jump to the target at each beat. Your head stays still.</source>
+            <source>Your eyes jump to the target at each beat, a short way at first. Your head stays still.</source>
             <comment>exercise.eyes-up-down.how</comment>
-            <translation>Sus ojos saltan al punto con cada golpe. Su cabeza se queda quieta.</translation>
+            <translation>Sus ojos saltan al punto con cada golpe, al principio un trecho corto. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Pick up from the floor</source>
@@ -7738,6 +7788,71 @@
             <source>Bi- or varifocal</source>
             <comment>glasses.varifocal</comment>
             <translation>Bifocales o progresivas</translation>
+        </message>
+        <message>
+            <source>Nothing is measured here. Please count for yourself.</source>
+            <comment>guide.count</comment>
+            <translation>Aquí no se mide nada. Por favor, cuente usted.</translation>
+        </message>
+        <message>
+            <source>That was all of it. Stand still, or sit down. Your helper presses “Done”.</source>
+            <comment>guide.over</comment>
+            <translation>Eso fue todo. Quédese de pie sin moverse, o siéntese. La persona que le ayuda pulsa «Hecho».</translation>
+        </message>
+        <message>
+            <source>Turn slowly to the other side and give the ball back.</source>
+            <comment>guide.partner.give</comment>
+            <translation>Gire despacio hacia el otro lado y devuelva la pelota.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your partner is close to you, with the ball.</source>
+            <comment>guide.partner.stand</comment>
+            <translation>Primero quédese de pie sin moverse. Su acompañante está cerca de usted, con la pelota.</translation>
+        </message>
+        <message>
+            <source>When you are ready, turn slowly to one side and take the ball.</source>
+            <comment>guide.partner.take</comment>
+            <translation>Cuando quiera, gire despacio hacia un lado y tome la pelota.</translation>
+        </message>
+        <message>
+            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <comment>guide.stairs.down</comment>
+            <translation>Cuando esté firme, baje otra vez. Su mano sigue en la barandilla.</translation>
+        </message>
+        <message>
+            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <comment>guide.stairs.stand</comment>
+            <translation>Póngase ante el escalón, con la mano en la barandilla. La persona que le ayuda está cerca, un escalón más abajo.</translation>
+        </message>
+        <message>
+            <source>When you are ready, go up one step, one foot after the other.</source>
+            <comment>guide.stairs.up</comment>
+            <translation>Cuando quiera, suba un escalón, un pie después del otro.</translation>
+        </message>
+        <message>
+            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <comment>guide.stop</comment>
+            <translation>Para parar, diga «alto» y agárrese. La persona que le ayuda pulsa entonces la tecla Escape.</translation>
+        </message>
+        <message>
+            <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
+            <comment>guide.walk.back</comment>
+            <translation>La persona que le ayuda se pone detrás de usted. Cuando quiera, dé diez pasos hacia atrás. Tómese su tiempo.</translation>
+        </message>
+        <message>
+            <source>When you are ready, walk ten steps forward. Take your time.</source>
+            <comment>guide.walk.forward</comment>
+            <translation>Cuando quiera, dé diez pasos hacia delante. Tómese su tiempo.</translation>
+        </message>
+        <message>
+            <source>After the tenth step stop, and stand until all is steady.</source>
+            <comment>guide.walk.halt</comment>
+            <translation>Tras el décimo paso, pare y quédese de pie hasta que todo esté en calma.</translation>
+        </message>
+        <message>
+            <source>First stand still. Your helper is at your side.</source>
+            <comment>guide.walk.stand</comment>
+            <translation>Primero quédese de pie sin moverse. La persona que le ayuda está a su lado.</translation>
         </message>
         <message>
             <source>Back</source>

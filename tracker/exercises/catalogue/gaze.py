@@ -9,6 +9,8 @@ from tracker.exercises.catalogue.model import Exercise, watch
 YAW_DEG = (15.0, 20.0)
 PITCH_DEG = (10.0, 15.0)
 BEATS = 60.0
+#: Two fifths: 3 of 8 degrees, "small at first" and still beyond what is counted (common practice).
+SMALL_FIRST = 0.4
 
 EYES_ONLY_NOTE = (
     "the guideline advises against eye movements with a still head as gaze stabilisation "
@@ -27,10 +29,11 @@ EXERCISES: tuple[Exercise, ...] = (
         "eyes-up-down",
         "eye_pitch",
         _EYES,
-        therapist="Vertical saccades between two targets, head still",
+        therapist="Vertical saccades between two targets, small at first, head still",
         cautions=("settle",),
-        sources=_EYES_SOURCES,
+        sources={**_EYES_SOURCES, "begins_with": src.COMMON},
         dose_repetitions=20,
+        begins_with=SMALL_FIRST,
         tempo_bpm=BEATS,
         needs=("face", "eyes"),
         looks_at=True,

@@ -30,6 +30,33 @@ class WatcherSpec:
 
 
 @dataclass(frozen=True, slots=True)
+class Guide:
+    """How a guided exercise is spoken through: keys of its lines, each with time to do it.
+
+    The seconds run from when a line has been said to when the next one may come. Each line
+    leaves it to the person when to begin, so that none hurries anybody (common practice; at
+    an old person's .4 to .5 m/s ten short steps take ten seconds).
+
+    Attributes
+    ----------
+    first
+        Said once.
+    each
+        Said for each repetition.
+    last
+        Said once all are done.
+    """
+
+    first: tuple[tuple[str, float], ...]
+    each: tuple[tuple[str, float], ...]
+    last: tuple[tuple[str, float], ...] = (("over", 0.0),)
+
+    def lines(self, repetitions: int) -> list[tuple[str, float]]:
+        """All of them in order."""
+        return [*self.first, *self.each * max(repetitions, 1), *self.last]
+
+
+@dataclass(frozen=True, slots=True)
 class Exercise:
     """One exercise.
 
@@ -48,12 +75,15 @@ class Exercise:
     cautions
         Keys of :data:`~tracker.exercises.catalogue.CAUTIONS`; never empty.
     sources
-        Where each default comes from: ``dose``, and ``amplitude_deg``, ``tempo_bpm`` and
-        ``seat_mm`` where there are some.
+        Where each default comes from: ``dose``, and ``amplitude_deg``, ``begins_with``,
+        ``tempo_bpm`` and ``seat_mm`` where there are some.
     dose_repetitions, dose_seconds
         Usual dose: the one or the other.
     amplitude_deg
         Usual least and most to each side of rest; None where it isn't asked.
+    begins_with
+        What share of its amplitude, or of its targets' distance, a set begins with; all of it
+        is reached half-way through (:class:`tracker.targets.Growth`). 1: all of it at once.
     tempo_bpm
         Usual beats a minute, one beat a turn; None for the patient's own pace.
     seat_mm
@@ -85,6 +115,8 @@ class Exercise:
     repetition_s
         About how long one repetition takes at the patient's own pace (common
         practice); for the length of a stage only.
+    guide
+        How it is spoken through, step by step; None where nothing is.
     not_measured
         Keys of :data:`~tracker.exercises.catalogue.NOT_MEASURED`, said openly.
     """
@@ -98,6 +130,7 @@ class Exercise:
     dose_repetitions: int | None = None
     dose_seconds: float | None = None
     amplitude_deg: tuple[float, float] | None = None
+    begins_with: float = 1.0
     tempo_bpm: float | None = None
     seat_mm: float | None = None
     posture: Posture = "sitting"
@@ -114,6 +147,7 @@ class Exercise:
     asks_note: str = ""
     off_by_default: bool = False
     repetition_s: float = 5.0
+    guide: Guide | None = None
     not_measured: tuple[str, ...] = ()
 
     @property

@@ -46,7 +46,7 @@ NOT_MEASURED: dict[str, str] = {
     "direction": "the way of the roll, where the width between the shoulders does not tell it",
     "gaze_bent": "gaze while bent",
     "object": "the object itself: the height of a throw is judged from the wrists",
-    "eyes_follow": "whether eyes and head followed the object",
+    "eyes_follow": "whether the eyes followed the object (whether the head went along is told)",
     "feet": "the feet and the stance",
     "steadied": "holding on to the wall or the chair (asked)",
     "hip_bend": "bending at the hip",

@@ -3,12 +3,34 @@
 from __future__ import annotations
 
 from tracker.exercises.catalogue import sources as src
-from tracker.exercises.catalogue.model import GUIDED, HEAD_FORWARD, HELD, Exercise, watch
+from tracker.exercises.catalogue.model import (
+    GUIDED,
+    HEAD_FORWARD,
+    HELD,
+    Exercise,
+    Guide,
+    watch,
+)
 
 _ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
 _STAND = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
 #: One beat a turn: 0.3 Hz is 36 turns a minute (arithmetic; the rate: ``src.SHAKE_RATE``).
 SHAKE_BEATS = 36.0
+
+#: How to stop, and that nothing is measured, is said before each.
+_BEFORE = (("stop", 4.0), ("count", 3.0))
+_WALK = Guide(
+    first=(*_BEFORE, ("walk.stand", 6.0)),
+    each=(("walk.forward", 20.0), ("walk.halt", 10.0), ("walk.back", 25.0), ("walk.halt", 10.0)),
+)
+_STAIRS = Guide(
+    first=(*_BEFORE, ("stairs.stand", 6.0)),
+    each=(("stairs.up", 6.0), ("stairs.down", 6.0)),
+)
+_PARTNER = Guide(
+    first=(*_BEFORE, ("partner.stand", 6.0)),
+    each=(("partner.take", 5.0), ("partner.give", 5.0)),
+)
 
 EXERCISES: tuple[Exercise, ...] = (
     Exercise(
@@ -75,6 +97,7 @@ EXERCISES: tuple[Exercise, ...] = (
         support="helper",
         needs=(),
         repetition_s=40.0,
+        guide=_WALK,
         not_measured=("everything",),
     ),
     Exercise(
@@ -89,6 +112,7 @@ EXERCISES: tuple[Exercise, ...] = (
         support="helper",
         needs=(),
         repetition_s=6.0,
+        guide=_STAIRS,
         not_measured=("everything",),
     ),
     Exercise(
@@ -103,6 +127,7 @@ EXERCISES: tuple[Exercise, ...] = (
         support="helper",
         needs=(),
         repetition_s=8.0,
+        guide=_PARTNER,
         not_measured=("everything",),
     ),
 )
