@@ -35,6 +35,13 @@ TAPE_MM = 10.0
 #: choice; where the camera's field of view is known a face's distance is read to 3 percent).
 CAMERA_SHARE = 0.05
 
+#: Why marks can't be used -> the length that is wrong with them.
+WALL_FIELDS = {
+    "wall_angle": "spacing_mm",
+    "wall_right": "right_mm",
+    "wall_above": "above_mm",
+}
+
 
 @dataclass(frozen=True, slots=True)
 class Wall:

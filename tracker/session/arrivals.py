@@ -30,6 +30,8 @@ BESIDE_BEAT = 0.5
 #: A target that changes its place is at neither of the two for a moment.
 NEAR_SHARE = 0.25
 WHERE = ("arrived", "short", "over", "not_told")
+NO_TARGETS = "the targets lie too near to each other, or their place isn't known"
+NEVER_AT_REST = "the eyes were never seen at rest on a target"
 TOO_COARSE = "the gaze is read too coarsely to tell whether the eyes arrived"
 
 
@@ -58,7 +60,7 @@ def arrival_figures(
     if not reason and limit is not None:
         landed = [landing_of(rows, turn, targets, limit) for turn in turns]
         if not any(isfinite(found.off_deg) for found in landed):
-            reason = "the eyes were never seen at rest on a target"
+            reason = NEVER_AT_REST
     off = figure((found.off_deg for found in landed), reason or "")
     off["by_side"] = {
         side: figure((f.off_deg for f in landed if f.side == side), "not seen")
@@ -80,7 +82,7 @@ def _why_not(
     if not np.isfinite(rows[:, 1] * rows[:, 2]).any():
         return why_no_gaze(samples)
     if not isfinite(targets[0]):
-        return "the targets lie too near to each other, or their place isn't known"
+        return NO_TARGETS
     return "" if is_told(limit, targets) else TOO_COARSE
 
 
