@@ -120,6 +120,7 @@ class Measurer:
             profile.gaze is not None,
             check,
             head_reach(moving),
+            check_gaze(profile, self._held, placed, wall=True),
         )
 
     def _whole(self, steps: Sequence[Step]) -> tuple[Profile, list[Step]]:

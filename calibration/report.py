@@ -33,6 +33,8 @@ class SetupReport:
         What the looks that were kept from the fit showed; None where there were none.
     head_reach
         How far the head went in its moving part.
+    wall_check
+        The same as ``check``, at marks on the wall; None where there were none.
     """
 
     profile: Profile
@@ -43,3 +45,4 @@ class SetupReport:
     ok: bool
     check: GazeCheck | None = None
     head_reach: HeadReach | None = None
+    wall_check: GazeCheck | None = None

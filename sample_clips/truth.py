@@ -201,9 +201,7 @@ def _repetitions(score: Score) -> int:
     if kind in ("still", "wander"):
         return 0
     # Who leaves out a mark goes neither there nor back.
-    return len(score.cycles) // (2 if kind == "reach" else 1) - len(
-        score.scenario.movement.skipped
-    )
+    return len(score.cycles) // (2 if kind == "reach" else 1) - len(score.scenario.movement.skipped)
 
 
 def _short(score: Score) -> list[dict[str, Any]]:

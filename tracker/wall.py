@@ -119,6 +119,22 @@ def bounds_deg(*, eyes: bool) -> tuple[float, float]:
     return (EYES_LEAST_DEG, EYES_MOST_DEG) if eyes else (SWING_LEAST_DEG, TURN_MOST_DEG)
 
 
+def spacing_range_mm(distance_mm: float, *, eyes: bool) -> tuple[float, float]:
+    """Least and most from mark to mark that can be used so far away."""
+    least, most = (2.0 * distance_mm * tan(radians(d)) for d in bounds_deg(eyes=eyes))
+    return least, most
+
+
+def distance_range_mm(spacing_mm: float | None, *, eyes: bool) -> tuple[float, float]:
+    """Least and most from the eyes to the wall; the first is the larger where none will do."""
+    if spacing_mm is None:
+        return LEAST_MM, MOST_MM
+    least, most = bounds_deg(eyes=eyes)
+    nearest = 0.5 * spacing_mm / tan(radians(most))
+    farthest = 0.5 * spacing_mm / tan(radians(least))
+    return max(LEAST_MM, nearest), min(MOST_MM, farthest)
+
+
 def why_not(wall: Wall, *, two: bool, eyes: bool) -> tuple[str, dict[str, float]] | None:
     """Why marks can't be used so: a key, and what is filled in; None where they can.
 
@@ -133,7 +149,7 @@ def why_not(wall: Wall, *, two: bool, eyes: bool) -> tuple[str, dict[str, float]
     if two and half is not None:
         least, most = bounds_deg(eyes=eyes)
         if not least <= half <= most:
-            low, high = (2.0 * wall.distance_mm * tan(radians(d)) for d in (least, most))
+            low, high = spacing_range_mm(wall.distance_mm, eyes=eyes)
             # Rounded inwards: what is named must itself be let through.
             said = {"least": float(ceil(low)), "most": float(floor(high))}
             return "wall_angle", {"angle": round(half, 1), **said}

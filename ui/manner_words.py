@@ -11,6 +11,44 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 MANNER_WORDS: dict[str, object] = {
     "how.shake": QT_TRANSLATE_NOOP("turnpost", "Turn your head from side to side."),
+    "how.eyes-side-to-side.wall": QT_TRANSLATE_NOOP(
+        "turnpost", "Look from one note to the other, once a beat. Your head stays still."
+    ),
+    "how.eyes-up-down.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Look from the upper note to the lower one and back, once a beat. Your head stays still.",
+    ),
+    "how.nods-on-target.wall": QT_TRANSLATE_NOOP(
+        "turnpost", "Nod up and down, one nod a beat. Your eyes stay on the note on the wall."
+    ),
+    "how.turns-on-target.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turn your head from side to side, one turn a beat. Your eyes stay on the note on the "
+        "wall.",
+    ),
+    "how.eyes-then-head.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Look at one note with your eyes. Then turn your head to it. Now look at the other "
+        "note, and turn again.",
+    ),
+    "wall.one": QT_TRANSLATE_NOOP("turnpost", "Stick one note on the wall behind the screen."),
+    "wall.two": QT_TRANSLATE_NOOP(
+        "turnpost", "Stick two notes on the wall behind the screen, side by side."
+    ),
+    "wall.two_up": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stick two notes on the wall behind the screen, one above the other. How high they "
+        "hang is measured from the place midway between them.",
+    ),
+    "wall.apart": QT_TRANSLATE_NOOP("turnpost", "From note to note: {cm} cm."),
+    "wall.above": QT_TRANSLATE_NOOP("turnpost", "Higher than the camera: {cm} cm."),
+    "wall.below": QT_TRANSLATE_NOOP("turnpost", "Lower than the camera: {cm} cm."),
+    "wall.level": QT_TRANSLATE_NOOP("turnpost", "As high as the camera."),
+    "wall.right": QT_TRANSLATE_NOOP("turnpost", "To the right of the camera: {cm} cm."),
+    "wall.left": QT_TRANSLATE_NOOP("turnpost", "To the left of the camera: {cm} cm."),
+    "wall.middle": QT_TRANSLATE_NOOP("turnpost", "The camera is midway between them."),
+    "wall.ahead": QT_TRANSLATE_NOOP("turnpost", "Neither to the left nor to the right of it."),
+    "wall.away": QT_TRANSLATE_NOOP("turnpost", "From your eyes straight to the wall: {cm} cm."),
     "how.nods-together.closed": QT_TRANSLATE_NOOP(
         "turnpost", "Lift your head, then lower it. Keep your eyes shut. Move once a beat."
     ),

@@ -123,6 +123,29 @@ PLANNED_WORDS: dict[str, object] = {
         "Stand so that the camera sees your face. Look at a mark on the wall behind it, as high "
         "as your eyes.",
     ),
+    "ask.place.standing_wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand so that the camera sees your face, and look over the screen at the wall.",
+    ),
+    "ask.wall.distance": QT_TRANSLATE_NOOP("turnpost", "How far is the wall?"),
+    "ask.wall.distance.sitting": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Sit as you will practise. With a tape measure how far it is from your eyes straight to "
+        "the wall behind the screen. {least} to {most} cm will do.",
+    ),
+    "ask.wall.distance.standing": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand as you will practise, and have somebody measure with a tape how far it is from "
+        "your eyes straight to the wall behind the screen. {least} to {most} cm will do.",
+    ),
+    "ask.wall.spacing": QT_TRANSLATE_NOOP("turnpost", "How far apart are the two notes?"),
+    "ask.wall.spacing.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Measure from the middle of one note to the middle of the other. {least} to {most} cm "
+        "will do here; {usual} cm is a good distance.",
+    ),
+    "ask.wall.length": QT_TRANSLATE_NOOP("turnpost", "Centimetres"),
+    "ask.wall.none": QT_TRANSLATE_NOOP("turnpost", "I can't put notes there"),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
         "turnpost",
         "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
@@ -172,6 +195,7 @@ PLANNED_WORDS: dict[str, object] = {
     ),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
     "ask.dose.soft": QT_TRANSLATE_NOOP("turnpost", "on the soft mat"),
+    "ask.dose.wall": QT_TRANSLATE_NOOP("turnpost", "with notes on the wall"),
     "ask.dose.firm": QT_TRANSLATE_NOOP("turnpost", "on the firm floor"),
     "ask.dose.shake": QT_TRANSLATE_NOOP("turnpost", "turning your head"),
     "ask.dose.sitting": QT_TRANSLATE_NOOP("turnpost", "sitting"),

@@ -80,6 +80,7 @@ MESSAGES: dict[str, str] = {
     "one_mark": "{exercise} has one mark: leave out the distance from mark to mark",
     "wall_angle": "the marks would lie {angle} degrees to each side: from this far away they "
     "must be {least} to {most} mm apart",
+    "wall_spacing": "must be {least} to {most} mm, or no distance from the wall fits it",
     "wall_right": "would lie {angle} degrees to the side of the camera: {most} mm at most from "
     "this far away",
     "wall_above": "would lie {angle} degrees above or below the camera: {most} mm at most from "

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from math import floor, radians, tan
+from math import ceil, floor, radians, tan
 
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
@@ -18,7 +18,13 @@ from tracker.plan.findings import OPTION_WORDS, Finding
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
 from tracker.tempo import fastest_bpm
-from tracker.wall import WALL_FIELDS
+from tracker.wall import (
+    LEAST_MM,
+    MOST_MM,
+    WALL_FIELDS,
+    distance_range_mm,
+    spacing_range_mm,
+)
 from tracker.wall import why_not as why_no_marks
 
 #: A starter stage takes at most this long (common practice: 10 to 15 minutes).
@@ -185,10 +191,16 @@ def _wall_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Findi
     if exercise.wall_marks == 1 and entry.wall.spacing_mm is not None:
         yield Finding.of(("wall", "spacing_mm"), "one_mark", exercise=exercise.id)
         return
-    wall = asked_of(entry).marks
-    if wall is None:
-        return
     eyes = exercise.channel.startswith("eye")
+    wall, apart = asked_of(entry).marks, entry.wall.spacing_mm
+    if wall is None:
+        # The patient types what is missing: there must be something that fits.
+        near, far = distance_range_mm(apart, eyes=eyes)
+        if near > far:
+            closest, widest = (spacing_range_mm(mm, eyes=eyes) for mm in (LEAST_MM, MOST_MM))
+            values = {"least": float(ceil(closest[0])), "most": float(floor(widest[1]))}
+            yield Finding.of(("wall", "spacing_mm"), "wall_spacing", **values)
+        return
     found = why_no_marks(wall, two=exercise.wall_marks == 2, eyes=eyes)
     if found is not None:
         key, values = found

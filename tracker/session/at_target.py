@@ -8,7 +8,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import Exercise
 from tracker.session.bench import WORST
-from tracker.session.live import setup_gaze_error_deg
+from tracker.session.live import check_error_deg, setup_gaze_error_deg
 from tracker.session.run import amplitude_asked
 from tracker.session.stage import Step
 from tracker.wall import Wall, camera_of, head_error_deg, place_error_deg, wall_of
@@ -28,9 +28,10 @@ def wall_of_step(step: Step) -> Wall | None:
 def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str, Any]) -> float:
     """Error of the gaze against a step's target, in degrees.
 
-    On the screen that which the set-up measured there, NaN where it measured none. At a
-    mark on the wall (that of the set-up or the claimed one), with what is not known of the
-    mark's place and of the head's turn, as of independent errors.
+    On the screen that which the set-up measured there, NaN where it measured none. At a mark
+    on the wall what looks at the marks have shown, and never less than at the screen; where
+    nobody looked there, that of the screen or the claimed one, with what is not known of the
+    mark's place. What is not known of the head's turn comes to it, as an independent error.
 
     Parameters
     ----------
@@ -43,8 +44,9 @@ def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str,
         return error
     amplitude = amplitude_asked(step, exercise)
     turn = 0.0 if exercise.head_still or amplitude is None else amplitude[1]
-    return hypot(
-        error if isfinite(error) else CLAIMED_DEG,
-        place_error_deg(wall, camera_of(found)),
-        head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG),
-    )
+    head = head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG)
+    there = check_error_deg(found.get("wall_check"))
+    if isfinite(there):
+        return hypot(max(there, error if isfinite(error) else 0.0), head)
+    at_screen = error if isfinite(error) else CLAIMED_DEG
+    return hypot(at_screen, place_error_deg(wall, camera_of(found)), head)

@@ -212,9 +212,7 @@ def _movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     return out
 
 
-def _prescribed(
-    record: ExerciseRecord, exercise: Exercise, error_deg: float
-) -> dict[str, Any]:
+def _prescribed(record: ExerciseRecord, exercise: Exercise, error_deg: float) -> dict[str, Any]:
     step = record.step
     amplitude = amplitude_asked(step, exercise)
     shaken = (step.model_extra or {}).get("head_shake") is True
