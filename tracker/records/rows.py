@@ -383,8 +383,8 @@ def form_of(exercise_id: str, asked: Mapping[str, Any]) -> str:
     Parameters
     ----------
     asked
-        ``eyes``, ``posture``, ``surface``, ``head_shake``, ``wall``, of a step or of a plan's entry; what
-        is missing is as usual.
+        ``eyes``, ``posture``, ``surface``, ``head_shake``, ``wall``, of a step or of a plan's
+        entry; what is missing is as usual.
     """
     usual = CATALOGUE.get(exercise_id)
     parts = []
