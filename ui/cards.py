@@ -200,7 +200,7 @@ def _wall(task: AskWall, asked: Asked) -> Card:
     )
     return Card(
         words.say(key),
-        (how, wall_words(asked)),
+        (wall_words(asked), how),
         options=options,
         count=range(least, most + 1),
         first=usual,

@@ -29,7 +29,7 @@ def how_of(asked: Asked, *, paper: bool = False) -> str:
 
 
 def wall_words(asked: Asked) -> str:
-    """Where the notes on the wall hang, and how far away one is; empty without any.
+    """Where the notes on the wall hang, and how far away one is, a line each; empty without any.
 
     Of what the patient is still to measure nothing is said.
     """
@@ -48,7 +48,7 @@ def wall_words(asked: Asked) -> str:
     parts.append(say(f"wall.{aside}", cm=_cm(abs(wall.right_mm))))
     if wall.distance_mm is not None:
         parts.append(say("wall.away", cm=_cm(wall.distance_mm)))
-    return " ".join(parts)
+    return "\n".join(parts)
 
 
 def _cm(length_mm: float) -> str:

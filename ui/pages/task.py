@@ -58,7 +58,7 @@ class TaskPage(Page):
         self._column.setSpacing(theme.M)
         self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
-        self.length = Stepper(words.say("ask.wall.length"), LENGTHS_CM, 150)
+        self.length = Stepper(words.say("ask.wall.length"), LENGTHS_CM, 150, _cm)
         self.length.hide()
         left = QVBoxLayout()
         left.setSpacing(theme.M)
@@ -292,6 +292,10 @@ class TaskPage(Page):
             self._show()
         else:
             self._director.answer(dict(self._given))
+
+
+def _cm(value: int) -> str:
+    return words.say("lens.distance.cm", cm=value)
 
 
 def _call_actions(director: Director) -> dict[str, Callable[[], None]]:
