@@ -1,8 +1,9 @@
 """How an exercise is done where a plan asks for it in another way, and on paper.
 
 Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.soft`` and ``how.ID.soft.closed`` on the
-mat where the firm floor is usual, ``how.ID.paper`` where nothing watches, and
-``how.shake`` where the head is turned besides. Where there is none, ``exercise.ID.how`` holds.
+mat where the firm floor is usual, ``how.ID.wall`` with notes on the wall, ``how.ID.paper`` where
+nothing watches, and ``how.shake`` where the head is turned besides.
+Where there is none, ``exercise.ID.how`` holds.
 """
 
 from __future__ import annotations
@@ -31,24 +32,6 @@ MANNER_WORDS: dict[str, object] = {
         "Look at one note with your eyes. Then turn your head to it. Now look at the other "
         "note, and turn again.",
     ),
-    "wall.one": QT_TRANSLATE_NOOP("turnpost", "Stick one note on the wall behind the screen."),
-    "wall.two": QT_TRANSLATE_NOOP(
-        "turnpost", "Stick two notes on the wall behind the screen, side by side."
-    ),
-    "wall.two_up": QT_TRANSLATE_NOOP(
-        "turnpost",
-        "Stick two notes on the wall behind the screen, one above the other. How high they "
-        "hang is measured from the place midway between them.",
-    ),
-    "wall.apart": QT_TRANSLATE_NOOP("turnpost", "From note to note: {cm} cm."),
-    "wall.above": QT_TRANSLATE_NOOP("turnpost", "Higher than the camera: {cm} cm."),
-    "wall.below": QT_TRANSLATE_NOOP("turnpost", "Lower than the camera: {cm} cm."),
-    "wall.level": QT_TRANSLATE_NOOP("turnpost", "As high as the camera."),
-    "wall.right": QT_TRANSLATE_NOOP("turnpost", "To the right of the camera: {cm} cm."),
-    "wall.left": QT_TRANSLATE_NOOP("turnpost", "To the left of the camera: {cm} cm."),
-    "wall.middle": QT_TRANSLATE_NOOP("turnpost", "The camera is midway between them."),
-    "wall.ahead": QT_TRANSLATE_NOOP("turnpost", "Neither to the left nor to the right of it."),
-    "wall.away": QT_TRANSLATE_NOOP("turnpost", "From your eyes straight to the wall: {cm} cm."),
     "how.nods-together.closed": QT_TRANSLATE_NOOP(
         "turnpost", "Lift your head, then lower it. Keep your eyes shut. Move once a beat."
     ),

@@ -127,6 +127,24 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost",
         "Stand so that the camera sees your face, and look over the screen at the wall.",
     ),
+    "wall.one": QT_TRANSLATE_NOOP("turnpost", "Stick one note on the wall behind the screen."),
+    "wall.two": QT_TRANSLATE_NOOP(
+        "turnpost", "Stick two notes on the wall behind the screen, side by side."
+    ),
+    "wall.two_up": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stick two notes on the wall behind the screen, one above the other. How high they "
+        "hang is measured from the place midway between them.",
+    ),
+    "wall.apart": QT_TRANSLATE_NOOP("turnpost", "From note to note: {cm} cm."),
+    "wall.above": QT_TRANSLATE_NOOP("turnpost", "Higher than the camera: {cm} cm."),
+    "wall.below": QT_TRANSLATE_NOOP("turnpost", "Lower than the camera: {cm} cm."),
+    "wall.level": QT_TRANSLATE_NOOP("turnpost", "As high as the camera."),
+    "wall.right": QT_TRANSLATE_NOOP("turnpost", "To the right of the camera: {cm} cm."),
+    "wall.left": QT_TRANSLATE_NOOP("turnpost", "To the left of the camera: {cm} cm."),
+    "wall.middle": QT_TRANSLATE_NOOP("turnpost", "The camera is midway between them."),
+    "wall.ahead": QT_TRANSLATE_NOOP("turnpost", "Neither to the left nor to the right of it."),
+    "wall.away": QT_TRANSLATE_NOOP("turnpost", "From your eyes straight to the wall: {cm} cm."),
     "ask.wall.distance": QT_TRANSLATE_NOOP("turnpost", "How far is the wall?"),
     "ask.wall.distance.sitting": QT_TRANSLATE_NOOP(
         "turnpost",
