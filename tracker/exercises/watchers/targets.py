@@ -14,6 +14,7 @@ from tracker.exercises.landing import is_told, landing_of, targets_of
 from tracker.exercises.landing import rows_of as jumps_of
 from tracker.exercises.order import Order, lead_s, order_of, rows_of
 from tracker.exercises.watchers.base import Asked, Change, Watcher
+from tracker.exercises.watchers.gaze import OFF_TARGET_DEG
 from tracker.exercises.watchers.turns import OfTurns
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -123,7 +124,7 @@ class GazeShort(Watcher):
     #: Two jumps at the slowest beat that a plan may ask for, and their targets.
     KEEP_S = 30.0
 
-    def __init__(self, beyond_deg: float) -> None:
+    def __init__(self, beyond_deg: float = OFF_TARGET_DEG) -> None:
         super().__init__()
         self._limit = beyond_deg
         self._samples: deque[Sample] = deque()
