@@ -10,6 +10,7 @@ import numpy as np
 
 from calibration.gaze_fit import SETTLE_S
 from calibration.parts import is_held_out
+from calibration.placing import on_wall
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.rotation import angle_between_deg, direction_from_angles
@@ -64,9 +65,15 @@ _LOOKED_AT = 60
 
 
 def check_gaze(
-    profile: Profile, observations: Sequence[Observation], steps: Sequence[Step]
+    profile: Profile,
+    observations: Sequence[Observation],
+    steps: Sequence[Step],
+    *,
+    wall: bool = False,
 ) -> GazeCheck | None:
     """Error of the gaze on the held-out looks; None where a set-up has none.
+
+    At a mark on the wall what is off in its place, as measured with a tape, is in the error.
 
     Parameters
     ----------
@@ -76,8 +83,10 @@ def check_gaze(
         Those of the set-up.
     steps
         Its steps, with their targets in the rest frame.
+    wall
+        Whether to check at the marks on the wall, or else at the screen.
     """
-    looks = [s for s in steps if is_held_out(s)]
+    looks = [s for s in steps if is_held_out(s) and (on_wall(s) is not None) == wall]
     if not looks:
         return None
     errors: list[float] = []

@@ -204,6 +204,7 @@ class Measurer:
             check,
             reach,
             find_parts(profile, observations, laid, check, reach),
+            wall_check=check_gaze(profile, observations, laid, wall=True),
         )
 
     def _whole(

@@ -1,4 +1,4 @@
-"""Where the drawn targets of a set-up are for the patient."""
+"""Where the targets of a set-up are for the patient: drawn on the screen, or on the wall."""
 
 from __future__ import annotations
 
@@ -21,8 +21,22 @@ def on_screen(step: Step) -> Array | None:
     return np.array([-float(place[0]), -float(place[1]), 0.0])
 
 
+def on_wall(step: Step) -> tuple[float, float, float] | None:
+    """A mark on the wall: right of the camera, above it, and how far from the eyes, in mm."""
+    place = (step.model_extra or {}).get("wall_mm")
+    if not isinstance(place, list | tuple) or len(place) != 3:
+        return None
+    right, above, distance = (float(v) for v in place)
+    return right, above, distance
+
+
 def placed(step: Step, frame: RestFrame) -> Step:
     """The step with its target in the rest frame."""
+    mark = on_wall(step)
+    if mark is not None:
+        # The camera's place is known from the eyes, the wall's distance is typed from there.
+        right, up, _ = frame.camera_mm
+        return step.model_copy(update={"target_mm": (right + mark[0], up + mark[1], mark[2])})
     place = on_screen(step)
     if place is None:
         return step

@@ -49,6 +49,8 @@ class SetupReport:
         How each part of it came out.
     again
         The part that was done again last, if one was.
+    wall_check
+        The same as ``check``, at marks on the wall; None where there were none.
     """
 
     profile: Profile
@@ -61,3 +63,4 @@ class SetupReport:
     head_reach: HeadReach | None = None
     parts: tuple[PartFound, ...] = ()
     again: Again | None = None
+    wall_check: GazeCheck | None = None

@@ -23,6 +23,8 @@ from tracker.head.perspective import Array
 from tracker.head.shape import pose_of_landmarks
 from tracker.measure import rest_pose
 from tracker.profile import Profile
+from tracker.rotation import angles_from_direction
+from tracker.session.derive import BEYOND_DEG
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
@@ -94,6 +96,26 @@ def rest_anew(
         # The eyes were learnt in the axes of then, which have turned with the head.
         gaze = replace(gaze, turned=axes.T @ since @ before.axes @ gaze.turned)
     return replace(kept, rest=rest, gaze=gaze), [placed(s, rest) for s in steps]
+
+
+def reads_marks(kept: Profile, marks: Sequence[tuple[float, float, float]]) -> bool:
+    """Whether a kept set-up has taught the eyes to look at marks on a wall.
+
+    Parameters
+    ----------
+    marks
+        Of each how far right of the camera and above it, and how far from the eyes, in mm;
+        the person is taken to sit before the camera as then.
+    """
+    if kept.gaze is None:
+        return False
+    right, up, _ = kept.rest.camera_mm
+    for aside, above, away in marks:
+        angles = angles_from_direction(np.array([right + aside, up + above, away]))
+        for angle, (low, high) in zip(angles, kept.gaze.reach, strict=True):
+            if not low - BEYOND_DEG <= float(angle) <= high + BEYOND_DEG:
+                return False
+    return True
 
 
 def still_reads(check: GazeCheck | None) -> bool:

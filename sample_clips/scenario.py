@@ -74,6 +74,11 @@ class Movement(_Strict):
     with_target: bool = False
     # Eyes that follow in steps of so long, in place of smoothly.
     steps_s: Annotated[float, Field(ge=0, le=2)] = 0.0
+    # These jumps (numbered from 0) stop at this share of their way; these are left out, and the
+    # eyes stay where they are.
+    short: list[int] = []
+    short_share: Annotated[float, Field(gt=0, lt=1)] = 0.55
+    skipped: list[int] = []
     # How long after the eyes the head goes to a mark; below zero it goes first.
     head_after_s: Annotated[float, Field(ge=-1, le=1)] = 0.3
     # These rises or rolls (numbered from 0) go only half-way up; these throws stay low; after
@@ -91,6 +96,15 @@ class Glance(_Strict):
     lasts_s: Annotated[float, Field(gt=0.1)]
     yaw_deg: float
     pitch_deg: float
+
+
+class Wall(_Strict):
+    """Marks on a wall in place of the screen: as far away and as high, from the eyes at rest."""
+
+    distance_mm: Annotated[float, Field(ge=500, le=5000)] = 1500.0
+    height_mm: float = 0.0
+    # Whether the set-up has looks at the marks, besides those at the screen.
+    learnt: bool = True
 
 
 class Span(_Strict):
@@ -122,6 +136,7 @@ class Scenario(_Strict):
     light_then_from: tuple[float, float, float] | None = None
     target_distance_mm: Annotated[float, Field(ge=150, le=5000)] = 600.0
     target_height_mm: float = -60.0
+    wall: Wall | None = None
     setup: bool = True
     setup_turn_deg: float = 26.0
     setup_nod_deg: float = 13.0
@@ -158,11 +173,17 @@ class Scenario(_Strict):
         return self
 
     @model_validator(mode="after")
-    def _helped_jumps_exist(self) -> Scenario:
-        if self.head_helps is not None:
-            there = 2 * self.movement.repetitions if self.movement.kind == "jumps" else 0
-            if any(not 0 <= jump < there for jump in self.head_helps.jumps):
-                raise ValueError(f"head_helps.jumps: there are {there} jumps, numbered from 0")
+    def _named_jumps_exist(self) -> Scenario:
+        there = 2 * self.movement.repetitions if self.movement.kind == "jumps" else 0
+        helped = self.head_helps.jumps if self.head_helps is not None else []
+        move = self.movement
+        for name, jumps in (
+            ("head_helps.jumps", helped),
+            ("movement.short", move.short),
+            ("movement.skipped", move.skipped),
+        ):
+            if any(not 0 <= jump < there for jump in jumps):
+                raise ValueError(f"{name}: there are {there} jumps, numbered from 0")
         return self
 
 

@@ -79,6 +79,14 @@ class Score:
 
     # -- laying out the steps ------------------------------------------------
 
+    def _marked(self, side: int) -> Array:
+        """One of two marks on the wall: to the right or above (1), or the other way (-1)."""
+        wall = self.scenario.wall
+        assert wall is not None
+        reach = side * wall.distance_mm * np.tan(np.radians(self._reach_deg))
+        aside, up = (0.0, reach) if self.scenario.movement.vertical else (reach, 0.0)
+        return np.array([aside, wall.height_mm + up, wall.distance_mm])
+
     def _aim(self, yaw_deg: float, pitch_deg: float) -> Array:
         """Point on the target's plane in a direction from the centre target's."""
         rise = np.degrees(
@@ -106,6 +114,9 @@ class Score:
             self._step("rest", REST_S, self.centre)
             for yaw, pitch in LOOKS_DEG:
                 self._step("look", LOOK_S, self._aim(yaw, pitch))
+            if scenario.wall is not None and scenario.wall.learnt:
+                for side in (1, -1):
+                    self._step("look", LOOK_S, self._marked(side))
             self.turn_s = self.end_s
             self._step("turn_slowly", scenario.setup_turn_s, self.centre)
             self.nod_s = self.end_s
@@ -137,7 +148,7 @@ class Score:
         self._step(
             "exercise",
             now - self.start_s + TAIL_S,
-            None if track else self.centre,
+            None if track else self._still_target,
             exercise=scenario.exercise,
             entry_id="e1",
             tempo_bpm=move.tempo_bpm,
@@ -145,7 +156,31 @@ class Score:
             posture=scenario.posture,
             surface=scenario.surface,
             **({"target_track": track} if track else {}),
+            **self._wall_of_step(),
         )
+
+    @property
+    def _still_target(self) -> Array:
+        """The target of an exercise in which it stays: on the screen, or on the wall."""
+        wall = self.scenario.wall
+        return self.centre if wall is None else np.array([0.0, wall.height_mm, wall.distance_mm])
+
+    def _wall_of_step(self) -> dict[str, Any]:
+        """The wall as it would have been typed: lengths from the eyes, and from the camera."""
+        wall = self.scenario.wall
+        if wall is None:
+            return {}
+        camera = self.scenario.camera.position_mm
+        two = self.scenario.movement.kind in ("jumps", "eyes_then_head")
+        typed = {
+            "distance_mm": wall.distance_mm,
+            "above_mm": wall.height_mm - camera[1],
+            "right_mm": 0.0 - camera[0],
+        }
+        if two:
+            apart = 2 * wall.distance_mm * np.tan(np.radians(self._reach_deg))
+            typed["spacing_mm"] = round(float(apart), 1)
+        return {"wall": typed}
 
     def _lay_knots(self) -> list[tuple[float, float]]:
         """Times and angles of rest and of every extreme; at rest where cycles don't meet."""
@@ -159,7 +194,7 @@ class Score:
         return [*knots, (self.cycles[-1][0] + self.cycles[-1][1], 0.0)]
 
     def _jumping_target(self) -> list[list[float]]:
-        rows, last = [], self.centre
+        rows, last = [], self._still_target
         for start, side in self.jumps:
             place = self._jumped_to(side)
             shown = start - self._latency_s
@@ -169,6 +204,8 @@ class Score:
 
     def _jumped_to(self, side: int) -> Array:
         """One of the two targets of the jumps: right or up (1), left or down (-1)."""
+        if self.scenario.wall is not None:
+            return self._marked(side)
         reach = self._reach_deg
         aside, up = (0.0, reach) if self.scenario.movement.vertical else (reach, 0.0)
         return self._aim(side * aside, side * up)
@@ -182,7 +219,8 @@ class Score:
     def _reach_deg(self) -> float:
         """From the middle to each of two targets."""
         move = self.scenario.movement
-        return move.target_deg if move.kind == "eyes_then_head" else JUMP_DEG
+        marks = move.kind == "eyes_then_head" or self.scenario.wall is not None
+        return move.target_deg if marks else JUMP_DEG
 
     def _swept(self, t: float) -> Array:
         """Where a target is that goes to and fro."""
@@ -297,9 +335,15 @@ class Score:
                 place = place + progress * (np.array(step["target_mm"]) - place)
         if self.scenario.setup and t >= self.turn_s:
             place = place + saccade(t, self.turn_s + 0.1, 12.0) * (self.centre - place)
-        for start, side in self.jumps:
-            if t >= start:
+        if self.scenario.wall is not None and t >= self.start_s:
+            # From the screen to the wall, half a second before it begins.
+            place = place + saccade(t, self.start_s, 8.0) * (self._still_target - place)
+        move = self.scenario.movement
+        for number, (start, side) in enumerate(self.jumps):
+            if t >= start and number not in move.skipped:
                 goal = self._jumped_to(side)
+                if number in move.short:
+                    goal = place + move.short_share * (goal - place)
                 place = place + saccade(t, start, 2 * self._reach_deg) * (goal - place)
         if self.scenario.movement.kind in SWEEPS and t >= self.start_s:
             place = self._swept(stepped(self.scenario.movement, t, self.cycles[0][0]))

@@ -173,6 +173,7 @@ def events(score: Score) -> dict[str, Any]:
         until = score.jumps[last + 1][0] if last + 1 < len(score.jumps) else score.end_s
         start = score.jumps[first][0]
         found.append(_event("head_moved", start, until + HELP_RISE_S - start))
+    found += _short(score)
     move = scenario.movement
     code, from_s = wrong_throughout(move), score.cycles[0][0]
     if code:
@@ -199,7 +200,26 @@ def _repetitions(score: Score) -> int:
     kind = score.scenario.movement.kind
     if kind in ("still", "wander", "near_hold"):
         return 0
-    return len(score.cycles) // (2 if kind == "reach" else 1)
+    # Who leaves out a mark goes neither there nor back.
+    return len(score.cycles) // (2 if kind == "reach" else 1) - len(score.scenario.movement.skipped)
+
+
+def _short(score: Score) -> list[dict[str, Any]]:
+    """From the first of several jumps near each other that stop short to the next two whole ones.
+
+    One alone is nothing to speak of.
+    """
+    short, found = score.scenario.movement.short, []
+    whole = [n for n in range(len(score.jumps)) if n not in short]
+    for first in short:
+        near = [n for n in short if first < n < first + 4]
+        if not near or (found and score.jumps[first][0] < found[-1]["end_s"]):
+            continue
+        after = [n for n in whole if n > max(near) and n + 1 in whole]
+        until = score.jumps[after[0] + 1][0] if after else score.end_s
+        start = score.jumps[first][0]
+        found.append(_event("gaze_short", start, until - start))
+    return found
 
 
 def _half_up(score: Score) -> list[dict[str, Any]]:

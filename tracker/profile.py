@@ -37,6 +37,12 @@ class RestFrame:
     origin_mm: Array
     neck_mm: Array
 
+    @property
+    def camera_mm(self) -> tuple[float, float, float]:
+        """Where the camera is: right, up and forward of the mid-point between the eyes."""
+        x, y, z = (float(v) for v in -(self.axes.T @ self.origin_mm))
+        return x, y, z
+
     def from_rest(self, pose: Pose) -> Array:
         """Head rotation from rest in camera axes."""
         return np.asarray(pose.rotation @ self.turned.T)

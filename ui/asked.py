@@ -21,6 +21,7 @@ from tracker.targets import (
     SWING_LEAST_DEG,
     Backdrop,
     Growth,
+    Point3,
     Sweep,
     fitting_swing_deg,
     lowered,
@@ -30,6 +31,7 @@ from tracker.targets import (
 )
 from ui.beats import Tempo, beat_times_s
 from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
+from ui.notes_on_wall import note_of
 
 REST_S = 2.5
 LOOK_S = 1.6
@@ -124,10 +126,13 @@ def setup_asked(
     short: bool = False,
     use_eye: str = "both",
     parts: Sequence[str] = PARTS,
+    marks: Sequence[tuple[float, float, float]] = (),
 ) -> list[Asked]:
     """The steps of a set-up that begins at ``begin_s``; ``short`` for a kept profile.
 
-    ``parts`` are those of ``calibration.parts.PARTS`` that are asked for.
+    ``parts`` are those of ``calibration.parts.PARTS`` that are asked for. ``marks`` are those
+    on the wall (right of the camera, above it, from the eyes; in mm): each is looked at once
+    to be learnt, where looks are, and once to be checked.
 
     Their targets are those of a person who looks straight at the field's middle;
     the fit finds out where they really were. Each step carries the drawn place as
@@ -171,6 +176,18 @@ def setup_asked(
         for right, up in places:
             place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
             add("look", LOOK_S, extent.inside(place), **more)
+    taught = ({},) if looks else ()
+    kept_back = ({"held_out": True},) if checked else ()
+    for more in (*taught, *kept_back):
+        for k, mark in enumerate(marks):
+            # The eyes have to find it first, beyond the screen.
+            time_s += READ_S
+            right, up = (g + m for g, m in zip(guess.to_rest((0.0, 0.0))[:2], mark, strict=False))
+            step = {"wall_mm": mark, "note": note_of(marks, k), **one_eye, **more}
+            step |= {"from_s": time_s, "to_s": time_s + LOOK_S, "step": "look"}
+            step["target_mm"] = (right, up, mark[2])
+            asked.append(Asked(Step.model_validate(step), drawn=False))
+            time_s += LOOK_S
     if "turn" in parts:
         read()
         add("turn_slowly", TURN_S, (0.0, 0.0))
@@ -237,14 +254,13 @@ def _jump_track(
     begin_s: float,
     duration_s: float,
     beats_s: Sequence[float],
-    place: Callable[[int], Point],
-    to_rest: ScreenMap,
+    place: Callable[[int], Point3],
 ) -> list[tuple[float, float, float, float]]:
-    """Rows of a target that is at a place of the screen from each beat (by number) to the next."""
+    """Rows of a target that is at a place from each beat (by number) to the next."""
     rows: list[tuple[float, float, float, float]] = []
     for k, beat_s in enumerate(beats_s):
         until_s = beats_s[k + 1] if k + 1 < len(beats_s) else duration_s
-        x, y, z = to_rest.to_rest(place(k))
+        x, y, z = place(k)
         rows.append((begin_s + beat_s + (_JUMP_S if k else 0.0), x, y, z))
         rows.append((begin_s + max(until_s, beat_s + _JUMP_S), x, y, z))
     return rows
@@ -299,7 +315,7 @@ def _along(step: Step, middle: Point, factor: float) -> Callable[[float], Point]
 
 def needs_moving_target(entry: EntryAsked) -> bool:
     """Whether an entry needs a moving target where none can be shown: away from the screen."""
-    return bool(entry.exercise.target) and not has_target(entry)
+    return bool(entry.exercise.target) and not has_target(entry) and entry.wall is None
 
 
 def too_small(entry: EntryAsked, extent: FieldExtent, distance_mm: float) -> bool:
@@ -331,7 +347,7 @@ def has_target(entry: EntryAsked) -> bool:
     """Whether the eyes have a target on the screen; who stands looks at a mark on the wall."""
     exercise = entry.exercise
     on_screen = _jumps(exercise) or exercise.on_target or bool(exercise.target)
-    return on_screen and entry.posture == "sitting" and entry.eyes == "open"
+    return on_screen and entry.wall is None and entry.posture == "sitting" and entry.eyes == "open"
 
 
 def planned_asked(
@@ -365,6 +381,8 @@ def planned_asked(
         **entry.step_values,
         "repetitions": repetitions,
     }
+    if entry.wall is not None:
+        return _on_wall(known, entry, duration_s, to_rest)
     if exercise.target in ("against", "sweep") and has_target(entry):
         sweep = Sweep(
             _swing_deg(entry, extent, distance_mm),
@@ -415,14 +433,36 @@ def _between_places(
         last = bisect_right(beats, time_s - begin_s + _JUMP_S)
         return growth.share_at(beats[last - 1] if last else 0.0)
 
-    def place(beat: int) -> Point:
+    def place(beat: int) -> Point3:
         right, up = (first, second)[beat % 2]
         size = growth.share_at(beats[beat])
-        return extent.on_screen((size * right, size * up))
+        return to_rest.to_rest(extent.on_screen((size * right, size * up)))
 
-    track = _jump_track(begin_s, duration_s, beats, place, to_rest)
+    track = _jump_track(begin_s, duration_s, beats, place)
     step = Step.model_validate(known | {"target_track": track})
     return Asked(step, offsets=(first, second), share=share)
+
+
+def _on_wall(
+    known: dict[str, Any], entry: EntryAsked, duration_s: float, to_rest: ScreenMap
+) -> Asked:
+    """A step with marks on the wall; without a target where their lengths are not known."""
+    wall = entry.marks
+    if wall is None:
+        return Asked(Step.model_validate(known), drawn=False)
+    exercise = entry.exercise
+    up = exercise.channel == "eye_pitch"
+    marks = wall.marks_mm(to_rest.to_rest((0.0, 0.0)), up=up)
+    if len(marks) == 1:
+        known["target_mm"] = marks[0]
+        return Asked(Step.model_validate(known), drawn=False)
+    if exercise.target:
+        known["target_swing_deg"] = round(wall.half_deg or 0.0, 2)
+    beats = beat_times_s(entry.tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
+    known["target_track"] = _jump_track(
+        known["from_s"], duration_s, beats, lambda beat: marks[beat % 2]
+    )
+    return Asked(Step.model_validate(known), drawn=False)
 
 
 def _jumps(exercise: Exercise) -> bool:

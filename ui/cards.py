@@ -6,7 +6,7 @@ Pure words and values; the page draws them.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import inf
+from math import ceil, floor, inf
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE
@@ -22,6 +22,7 @@ from tracker.practice.tasks import (
     AskReader,
     AskSound,
     AskSupport,
+    AskWall,
     AskWeekly,
     DoSet,
     Over,
@@ -35,10 +36,12 @@ from tracker.practice.tasks import (
 from tracker.session.weekly import FALLS
 from ui import words
 from ui.hands_free import stop_key
-from ui.manner import care_keys, form_of, how_of, other_posture
+from ui.manner import care_keys, form_of, how_of, other_posture, wall_words
 
 #: More of what the camera doesn't see would be too much to read before a set.
 UNSEEN_MOST = 2
+#: How far away a wall is taken to be, before somebody has measured it (common practice).
+USUAL_WALL_CM = 150
 #: From an adult's eyes to the hand of an arm held out, about (common practice).
 ARM_MM = (600.0, 800.0)
 
@@ -126,6 +129,8 @@ def card_of(
             return today_card(task, plan, week)
         case AskOpen() | AskSound() | AskReader() | AskWeekly() | AskSupport():
             return _question(task, plan, can_sound=can_sound, can_speak=can_speak)
+        case AskWall(asked=asked) if asked is not None:
+            return _wall(task, asked)
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
             place = place_of(asked, plan, task.chair_mm)
@@ -185,6 +190,32 @@ def _question(
                 (words.say("ask.support.fall"),),
                 _yes_no(),
             )
+
+
+def _wall(task: AskWall, asked: Asked) -> Card:
+    """A length of the notes on the wall, in whole centimetres."""
+    # Inwards: what can be chosen will do.
+    least, most = ceil(task.least_mm / 10.0), floor(task.most_mm / 10.0)
+    values = {"least": words.number(least), "most": words.number(most)}
+    usual = round(0.5 * (least + most))
+    key = f"ask.wall.{task.length}"
+    if task.length == "spacing":
+        how = words.say(f"{key}.how", usual=words.number(usual), **values)
+    else:
+        usual = min(max(USUAL_WALL_CM, least), most)
+        where = "sitting" if asked.posture == "sitting" else "standing"
+        how = words.say(f"{key}.{where}", **values)
+    options = (
+        Option(words.say("ask.go_on"), main=True, act="length"),
+        Option(words.say("ask.wall.none"), False),
+    )
+    return Card(
+        words.say(key),
+        (wall_words(asked), how),
+        options=options,
+        count=range(least, most + 1),
+        first=usual,
+    )
 
 
 def _pause(task: Wait | Settle | Rest, plan: Plan) -> Card:
@@ -304,7 +335,8 @@ def place_of(asked: Asked, plan: Plan, chair_mm: float | None = None) -> tuple[s
     if "face" not in asked.exercise.needs:
         return "ask.place.walking", {}
     if asked.posture != "sitting":
-        return "ask.place.standing", {}
+        own = "" if asked.wall is None else "_wall"
+        return f"ask.place.standing{own}", {}
     here_mm = seat_mm(asked, plan)
     if here_mm > plan.seat_distance_mm:
         key = "ask.place.further"
@@ -333,6 +365,7 @@ def _prepare(
         # Nobody hears or sees the beats where a helper reads.
         dose_words(asked, tempo=lead != "reader"),
         words.say(where, **values),
+        *([wall_words(asked)] if asked.wall is not None else []),
     ]
     if lead in ("sound", "voice"):
         lines.append(words.say("ask.place.by_voice" if lead == "voice" else "ask.place.by_ear"))

@@ -354,6 +354,27 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.option.firm": QT_TRANSLATE_NOOP("turnpost", "firm"),
     "edit.option.soft": QT_TRANSLATE_NOOP("turnpost", "soft"),
     "edit.option.soft_surface": QT_TRANSLATE_NOOP("turnpost", "soft surface"),
+    "edit.option.wall": QT_TRANSLATE_NOOP("turnpost", "marks on the wall"),
+    "edit.wall": QT_TRANSLATE_NOOP("turnpost", "Marks on the wall"),
+    "edit.wall.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "In place of the screen. Leave all of it empty for a target on the screen. Once "
+        "something stands here, the patient is asked to measure what is left out.",
+    ),
+    "edit.wall.distance": QT_TRANSLATE_NOOP("turnpost", "From the eyes to the wall, in mm"),
+    "edit.wall.spacing": QT_TRANSLATE_NOOP("turnpost", "From mark to mark, in mm"),
+    "edit.wall.spacing.how": QT_TRANSLATE_NOOP(
+        "turnpost", "So that each mark lies {low} to {high} degrees from the middle."
+    ),
+    "edit.wall.above": QT_TRANSLATE_NOOP("turnpost", "Above the camera, in mm"),
+    "edit.wall.above.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Usual: 100, so that the mark shows above the screen. Below zero: lower."
+    ),
+    "edit.wall.right": QT_TRANSLATE_NOOP("turnpost", "To the right of the camera, in mm"),
+    "edit.wall.right.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Usual: 0. As the patient sees it; of two marks their middle. Below zero: to the left.",
+    ),
     "edit.option.head_shake": QT_TRANSLATE_NOOP("turnpost", "with head shakes"),
     "edit.option.no_shake": QT_TRANSLATE_NOOP("turnpost", "none"),
     "edit.option.helper": QT_TRANSLATE_NOOP("turnpost", "{option} (with a helper only)"),

@@ -15,6 +15,8 @@ def how_of(asked: Asked, *, paper: bool = False) -> str:
         Whether it is read where no camera watches.
     """
     exercise = asked.exercise
+    if asked.wall is not None:
+        return words.say(f"how.{exercise.id}.wall")
     own = f"how.{exercise.id}"
     keys = [f"{own}.paper"] if paper else []
     if asked.surface == "soft":
@@ -24,6 +26,35 @@ def how_of(asked: Asked, *, paper: bool = False) -> str:
     key = next((key for key in keys if words.has(key)), f"exercise.{exercise.id}.how")
     how = words.say(key)
     return f"{how} {words.say('how.shake')}" if _shaken(asked) else how
+
+
+def wall_words(asked: Asked) -> str:
+    """Where the notes on the wall hang, and how far away one is, a line each; empty without any.
+
+    Of what the patient is still to measure nothing is said.
+    """
+    wall, say = asked.wall, words.say
+    if wall is None:
+        return ""
+    two = asked.exercise.wall_marks == 2
+    up = asked.exercise.channel == "eye_pitch"
+    parts = [say("wall.one" if not two else "wall.two_up" if up else "wall.two")]
+    if two and wall.spacing_mm is not None:
+        parts.append(say("wall.apart", cm=_cm(wall.spacing_mm)))
+    height = "above" if wall.above_mm > 0 else "below" if wall.above_mm < 0 else "level"
+    parts.append(say(f"wall.{height}", cm=_cm(abs(wall.above_mm))))
+    aside = "right" if wall.right_mm > 0 else "left" if wall.right_mm < 0 else ""
+    aside = aside or ("middle" if two and not up else "ahead")
+    parts.append(say(f"wall.{aside}", cm=_cm(abs(wall.right_mm))))
+    if wall.distance_mm is not None:
+        parts.append(say("wall.away", cm=_cm(wall.distance_mm)))
+    return "\n".join(parts)
+
+
+def _cm(length_mm: float) -> str:
+    """Centimetres, with a decimal only where there is one."""
+    cm = round(length_mm / 10.0, 1)
+    return words.number(cm, int(cm % 1 > 0))
 
 
 def form_of(asked: Asked) -> list[str]:
@@ -37,6 +68,8 @@ def form_of(asked: Asked) -> list[str]:
         parts.append(words.say("ask.dose.soft"))
     elif asked.exercise.surface == "soft":
         parts.append(words.say("ask.dose.firm"))
+    if asked.wall is not None:
+        parts.append(words.say("ask.dose.wall"))
     return parts
 
 

@@ -1,8 +1,9 @@
 """How an exercise is done where a plan asks for it in another way, and on paper.
 
 Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.soft`` and ``how.ID.soft.closed`` on the
-mat where the firm floor is usual, ``how.ID.paper`` where nothing watches, and
-``how.shake`` where the head is turned besides. Where there is none, ``exercise.ID.how`` holds.
+mat where the firm floor is usual, ``how.ID.wall`` with notes on the wall, ``how.ID.paper`` where
+nothing watches, and ``how.shake`` where the head is turned besides.
+Where there is none, ``exercise.ID.how`` holds.
 """
 
 from __future__ import annotations
@@ -11,6 +12,26 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 MANNER_WORDS: dict[str, object] = {
     "how.shake": QT_TRANSLATE_NOOP("turnpost", "Turn your head from side to side."),
+    "how.eyes-side-to-side.wall": QT_TRANSLATE_NOOP(
+        "turnpost", "Look from one note to the other, once a beat. Your head stays still."
+    ),
+    "how.eyes-up-down.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Look from the upper note to the lower one and back, once a beat. Your head stays still.",
+    ),
+    "how.nods-on-target.wall": QT_TRANSLATE_NOOP(
+        "turnpost", "Nod up and down, one nod a beat. Your eyes stay on the note on the wall."
+    ),
+    "how.turns-on-target.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turn your head from side to side, one turn a beat. Your eyes stay on the note on the "
+        "wall.",
+    ),
+    "how.eyes-then-head.wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Look at one note with your eyes. Then turn your head to it. Now look at the other "
+        "note, and turn again.",
+    ),
     "how.nods-together.closed": QT_TRANSLATE_NOOP(
         "turnpost", "Lift your head, then lower it. Keep your eyes shut. Move once a beat."
     ),

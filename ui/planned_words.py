@@ -128,6 +128,47 @@ PLANNED_WORDS: dict[str, object] = {
         "Stand so that the camera sees your face. Look at a mark on the wall behind it, as high "
         "as your eyes.",
     ),
+    "ask.place.standing_wall": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand so that the camera sees your face, and look over the screen at the wall.",
+    ),
+    "wall.one": QT_TRANSLATE_NOOP("turnpost", "Stick one note on the wall behind the screen."),
+    "wall.two": QT_TRANSLATE_NOOP(
+        "turnpost", "Stick two notes on the wall behind the screen, side by side."
+    ),
+    "wall.two_up": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stick two notes on the wall behind the screen, one above the other. How high they "
+        "hang is measured from the place midway between them.",
+    ),
+    "wall.apart": QT_TRANSLATE_NOOP("turnpost", "From note to note: {cm} cm."),
+    "wall.above": QT_TRANSLATE_NOOP("turnpost", "Higher than the camera: {cm} cm."),
+    "wall.below": QT_TRANSLATE_NOOP("turnpost", "Lower than the camera: {cm} cm."),
+    "wall.level": QT_TRANSLATE_NOOP("turnpost", "As high as the camera."),
+    "wall.right": QT_TRANSLATE_NOOP("turnpost", "To the right of the camera: {cm} cm."),
+    "wall.left": QT_TRANSLATE_NOOP("turnpost", "To the left of the camera: {cm} cm."),
+    "wall.middle": QT_TRANSLATE_NOOP("turnpost", "The camera is midway between them."),
+    "wall.ahead": QT_TRANSLATE_NOOP("turnpost", "Neither to the left nor to the right of it."),
+    "wall.away": QT_TRANSLATE_NOOP("turnpost", "From your eyes straight to the wall: {cm} cm."),
+    "ask.wall.distance": QT_TRANSLATE_NOOP("turnpost", "How far is the wall?"),
+    "ask.wall.distance.sitting": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Sit as you will practise. With a tape measure how far it is from your eyes straight to "
+        "the wall behind the screen. {least} to {most} cm will do.",
+    ),
+    "ask.wall.distance.standing": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand as you will practise, and have somebody measure with a tape how far it is from "
+        "your eyes straight to the wall behind the screen. {least} to {most} cm will do.",
+    ),
+    "ask.wall.spacing": QT_TRANSLATE_NOOP("turnpost", "How far apart are the two notes?"),
+    "ask.wall.spacing.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Measure from the middle of one note to the middle of the other. {least} to {most} cm "
+        "will do here; {usual} cm is a good distance.",
+    ),
+    "ask.wall.length": QT_TRANSLATE_NOOP("turnpost", "Centimetres"),
+    "ask.wall.none": QT_TRANSLATE_NOOP("turnpost", "I can't put notes there"),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
         "turnpost",
         "To stop, sit down, or hold one hand up beside your head. Or step out of the picture "
@@ -182,6 +223,7 @@ PLANNED_WORDS: dict[str, object] = {
     ),
     "ask.dose.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),
     "ask.dose.soft": QT_TRANSLATE_NOOP("turnpost", "on the soft mat"),
+    "ask.dose.wall": QT_TRANSLATE_NOOP("turnpost", "with notes on the wall"),
     "ask.dose.firm": QT_TRANSLATE_NOOP("turnpost", "on the firm floor"),
     "ask.dose.shake": QT_TRANSLATE_NOOP("turnpost", "turning your head"),
     "ask.dose.sitting": QT_TRANSLATE_NOOP("turnpost", "sitting"),

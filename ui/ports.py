@@ -307,6 +307,10 @@ class Baseline:
         return replace(self, folder=folder)
 
 
+#: Marks on a wall, each in mm: right of the camera, above it, from the eyes.
+Marks = Sequence[tuple[float, float, float]]
+
+
 @dataclass(slots=True)
 class World:
     """Everything the director needs from outside.
@@ -321,6 +325,9 @@ class World:
         the eye in use where it isn't both), None without one.
     keep_profile
         Keeps a profile for a camera and what is worn.
+    reads_marks
+        Whether the kept profile in a file has taught the eyes to look at marks on a wall (each
+        in mm: right of the camera, above it, from the eyes).
     make_watcher
         From a camera, "paper" or "card", and its distance in mm or None, to a service that
         measures the camera's lens by it.
@@ -372,6 +379,7 @@ class World:
     history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
+    reads_marks: Callable[[Path, Marks], bool] = lambda _path, _marks: True
     make_watcher: Callable[[CameraChoice, str, float | None], ServiceLike] = _no_watcher
     lens: Callable[[CameraChoice], Lens] = lambda _camera: DEFAULT_LENS
     keep_lens: Callable[[CameraChoice, Lens], None] = lambda _camera, _lens: None

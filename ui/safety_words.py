@@ -100,6 +100,7 @@ SAFETY_WORDS: dict[str, object] = {
         "The target has too little room to move here. It needs a larger window, or you a "
         "little closer.",
     ),
+    "refused.no_marks": QT_TRANSLATE_NOOP("turnpost", "There are no notes on the wall for it."),
     "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
     "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),
     "symptoms.score_above": QT_TRANSLATE_NOOP(

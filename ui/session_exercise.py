@@ -9,7 +9,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
 from tracker.lens import DEFAULT_LENS, lens_of
-from tracker.session.live import check_found, head_reach_found, mark_found
+from tracker.session.live import check_found, head_reach_found, mark_found, wall_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -45,6 +45,7 @@ class ExercisePart(AgainPart):
             "head_reach_deg": head_reach_found(getattr(report, "head_reach", None)),
             "check": check_found(getattr(report, "check", None)),
             "mark": mark_found(self.mark_found),
+            **wall_found(report),
             "glasses": self.glasses or None,
             "eyes": "both" if self.clip is not None else self.eyes,
             "profile": "kept" if self._short else "new",

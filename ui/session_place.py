@@ -53,6 +53,17 @@ class PlacePart(SeatPart):
         """Whether an entry moves what the person wants to be still: all but the target itself."""
         return asked.exercise.target == "background" and self.still()
 
+    @property
+    def wall_looks(self) -> tuple[tuple[float, float, float], ...]:
+        """Those of the entry that the set-up is for."""
+        task = self.task
+        asked = task.asked if isinstance(task, Prepare) else None
+        wall = None if asked is None else asked.marks
+        if asked is None or wall is None:
+            return ()
+        # From the camera: there it is taken to be in the middle of everything.
+        return wall.marks_mm((0.0, 0.0, 0.0), up=asked.exercise.channel == "eye_pitch")
+
     def use_camera(self, camera: Any) -> None:
         """Open a camera to see whether it sees the person."""
         raise NotImplementedError

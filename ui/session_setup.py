@@ -39,9 +39,15 @@ class SetupPart(SourcePart):
                 self.distance_mm,
                 short=self._short,
                 use_eye=self.eyes,
+                marks=self.wall_looks,
             )
         self.reach = ReachWatch(self.wanted_reach)
         self._changed()
+
+    @property
+    def wall_looks(self) -> tuple[tuple[float, float, float], ...]:
+        """Marks on the wall that are looked at in the set-up: right of the camera, above, away."""
+        return ()
 
     @property
     def wanted_reach(self) -> Wanted:
@@ -110,7 +116,8 @@ class SetupPart(SourcePart):
         self.report, self._profile = report, report.profile
         if not same_person:
             self._find_mark()
-        found = [s for s in report.steps if s.target_mm is not None]
+        # Of marks on the wall only the set-up knows; the map is that of the screen.
+        found = [s for s in report.steps if _screen_of(s) is not None and s.target_mm is not None]
         places = [p for p in map(_screen_of, found) if p is not None]
         if self.clip is None and len(places) == len(found):
             self._map = fitted_map(places, [s.target_mm for s in found])
@@ -128,7 +135,11 @@ class SetupPart(SourcePart):
         """The file of the profile that was kept for this camera and these glasses."""
         if self.camera is None:
             return None
-        return self._world.kept_profile(self.camera, self.worn)
+        path, marks = self._world.kept_profile(self.camera, self.worn), self.wall_looks
+        if path is not None and marks and not self._world.reads_marks(path, marks):
+            # The eyes were not led that far; only a whole set-up can do that.
+            return None
+        return path
 
     @property
     def worn(self) -> str:

@@ -19,6 +19,7 @@ from ui import words
 from ui.cards import place_of
 from ui.guiding import Guiding
 from ui.hands_free import stop_key
+from ui.notes_on_wall import setup_key
 from ui.ports import NoBeats
 from ui.session_clock import ClockPart
 from ui.speaking import Grave, Rank, Speaking, rank_of_cue
@@ -66,9 +67,11 @@ class VoicePart(ClockPart):
 
     @property
     def by_ear(self) -> bool:
-        """Whether the entry is led by sound: the eyes are shut, or the screen is far."""
+        """Whether the entry is led by sound: the eyes are shut, or not on the screen."""
         entry = self.entry
-        return entry is not None and (entry.eyes == "closed" or entry.posture != "sitting")
+        if entry is None:
+            return False
+        return entry.eyes == "closed" or entry.posture != "sitting" or entry.wall is not None
 
     @property
     def led(self) -> str:
@@ -264,10 +267,10 @@ class VoicePart(ClockPart):
         coming = asked or self.next_asked
         if coming is None:
             return
-        step = coming.step.step
-        if step != self._setup_said and words.has(f"setup.{step}"):
-            self._setup_said, self._hint_said = step, ""
-            self._say((Grave.cue, 0), f"setup.{step}")
+        key = setup_key(coming.step)
+        if key != self._setup_said and words.has(key):
+            self._setup_said, self._hint_said = key, ""
+            self._say((Grave.cue, 0), key)
         hint = self.setup_hint
         if hint and hint != self._hint_said:
             self._hint_said = hint

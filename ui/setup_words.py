@@ -5,6 +5,21 @@ from __future__ import annotations
 from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SETUP_WORDS: dict[str, object] = {
+    "setup.look.note": QT_TRANSLATE_NOOP(
+        "turnpost", "Look at the note on the wall. Keep your head still."
+    ),
+    "setup.look.right": QT_TRANSLATE_NOOP(
+        "turnpost", "Look at the right note on the wall. Keep your head still."
+    ),
+    "setup.look.left": QT_TRANSLATE_NOOP(
+        "turnpost", "Look at the left note on the wall. Keep your head still."
+    ),
+    "setup.look.upper": QT_TRANSLATE_NOOP(
+        "turnpost", "Look at the upper note on the wall. Keep your head still."
+    ),
+    "setup.look.lower": QT_TRANSLATE_NOOP(
+        "turnpost", "Look at the lower note on the wall. Keep your head still."
+    ),
     "setup.told": QT_TRANSLATE_NOOP("turnpost", "The set-up is done. This could be better:"),
     "came.gaze": QT_TRANSLATE_NOOP(
         "turnpost", "Your eyes, checked on {points} points: {off}. {verdict}"

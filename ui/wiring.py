@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from calibration.mark import MarkFound
-from tracker.errors import RunError
+from tracker.errors import RunError, TurnpostError
 from tracker.handover.sent import record
 from tracker.lens import Lens
 from tracker.plan.model import Plan
@@ -39,6 +39,7 @@ from ui.ports import (
     BeatsLike,
     CameraChoice,
     ClipPlan,
+    Marks,
     NoBeats,
     NoScreenReader,
     NoVoice,
@@ -280,6 +281,17 @@ def kept_profile(camera: CameraChoice, worn: str) -> Path | None:
     return path if path.is_file() else None
 
 
+def reads_marks(path: Path, marks: Marks) -> bool:
+    """Whether a kept profile has taught the eyes to look at marks on a wall."""
+    from calibration import reuse
+    from calibration.profile_file import load_profile
+
+    try:
+        return reuse.reads_marks(load_profile(path).profile, marks)
+    except TurnpostError:
+        return False
+
+
 def keep_profile(profile: Any, camera: CameraChoice, worn: str) -> None:
     """Keep a profile in the user's data folder; the last one for a camera and glasses stays."""
     from calibration.profile_file import save_profile
@@ -350,6 +362,7 @@ def make_world(
         was_sent=was_sent,
         history=history_of,
         kept_profile=kept_profile,
+        reads_marks=reads_marks,
         keep_profile=keep_profile,
         make_watcher=make_watcher,
         lens=lens_of_camera,

@@ -71,13 +71,13 @@ def score_of(exercise: str, movement: dict[str, Any], rate_hz: int = 30, **more:
     return Score(scenario, make_head(scenario.head))
 
 
-def judged(score: Score) -> SessionRecord:
+def judged(score: Score, **found: Any) -> SessionRecord:
     steps = StageLog.model_validate(stage_log(score)).steps
-    return run_samples(samples_of(score), steps, SessionInfo(setup=dict(SETUP)))
+    return run_samples(samples_of(score), steps, SessionInfo(setup=SETUP | found))
 
 
-def summary_of(score: Score) -> ExerciseSummary:
-    return summarise(judged(score)).exercises[0]
+def summary_of(score: Score, **found: Any) -> ExerciseSummary:
+    return summarise(judged(score, **found)).exercises[0]
 
 
 @RATES

@@ -105,6 +105,11 @@ def _entries(rng: random.Random, stages: list[str]) -> list[Data]:
         before = [*earlier, *(e["entry_id"] for e in found)]
         _some(rng, entry, "unlock_after", [None, _unlock(rng, before)])
         entry["note"] = rng.choice(WORDS)
+        exercise = CATALOGUE[entry["exercise"]]
+        if exercise.wall_marks and entry.get("eyes") != "closed":
+            apart = {"spacing_mm": 500} if exercise.wall_marks == 2 else {}
+            typed = {"distance_mm": 1500.5, "above_mm": -20, "right_mm": 0.0, **apart}
+            _some(rng, entry, "wall", [None, {"above_mm": 90}, typed])
         found.append(entry)
     return found
 

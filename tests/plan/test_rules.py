@@ -68,6 +68,38 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
         },
         "ladder[1].from_week: must be later than the rung before",
     ),
+    ({"exercise": "walk", "wall": {}}, "wall: walk can't be done with marks on the wall"),
+    ({"exercise": "turns-x2", "wall": {}}, "wall: turns-x2 can't be done with marks"),
+    (
+        {"exercise": "turns-on-target", "wall": {"distance_mm": 1500, "spacing_mm": 400}},
+        "wall.spacing_mm: turns-on-target has one mark",
+    ),
+    (
+        {"exercise": "eyes-side-to-side", "wall": {"distance_mm": 1500, "spacing_mm": 900}},
+        "wall.spacing_mm: the marks would lie 16.7 degrees to each side: from this far away they "
+        "must be 263 to 637 mm apart",
+    ),
+    (
+        {"exercise": "eyes-side-to-side", "wall": {"distance_mm": 1500, "spacing_mm": 150}},
+        "the marks would lie 2.9 degrees to each side",
+    ),
+    (
+        {"exercise": "eyes-side-to-side", "wall": {"spacing_mm": 1400}},
+        "wall.spacing_mm: must be 158 to 1275 mm, or no distance from the wall fits it",
+    ),
+    (
+        {"exercise": "turns-on-target", "wall": {"distance_mm": 800}},
+        "wall.distance_mm: must be 900",
+    ),
+    ({"exercise": "turns-on-target", "wall": {"distance_mm": 3001}}, "must be 3000 or less"),
+    (
+        {"exercise": "nods-on-target", "wall": {"distance_mm": 1000, "right_mm": -300}},
+        "wall.right_mm: would lie 16.7 degrees to the side of the camera: 212 mm at most",
+    ),
+    (
+        {"exercise": "nods-on-target", "wall": {"distance_mm": 1000, "above_mm": 400}},
+        "wall.above_mm: would lie 21.8 degrees above or below the camera",
+    ),
     ({"exercise": "walk", "stage": "later"}, "stage: there is no stage 'later'"),
     ({"exercise": "moving-background"}, "note: moving-background needs a note"),
     (
@@ -98,6 +130,11 @@ LET_THROUGH: list[dict[str, Any]] = [
     {"exercise": "stand", "eyes": "closed", "surface": "soft", "support": "helper"},
     {"exercise": "stand-head-shake", "support": "helper", "tempo_bpm": [30, 50]},
     {"exercise": "walk"},
+    {"exercise": "eyes-up-down", "wall": {"distance_mm": 900, "spacing_mm": 300}, "note": "x"},
+    {"exercise": "eyes-side-to-side", "wall": {"distance_mm": 1500, "spacing_mm": 637}},
+    {"exercise": "eyes-side-to-side", "wall": {"above_mm": 0}},
+    {"exercise": "eyes-then-head", "wall": {"distance_mm": 1500, "spacing_mm": 1000}},
+    {"exercise": "turns-on-target", "posture": "standing", "wall": {"distance_mm": 3000}},
     {"exercise": "turns-x2", "amplitude_deg": [20, 30]},
     {"exercise": "moving-background", "note": "A hand's breadth, slower than walking pace."},
     {"exercise": "walk", "unlock_after": {"condition": "x", "after": "corner", "sessions": 2}},

@@ -23,14 +23,20 @@ class Row:
 
 ROWS = (
     Row(1, "eyes-up-down", ("up-down-good",), {"up-down-head-helps": "head_moved"}),
-    Row(2, "eyes-side-to-side", ("jumps-good",), {"jumps-head-helps": "head_moved"}),
+    Row(
+        2,
+        "eyes-side-to-side",
+        ("jumps-good", "wall-marks-good"),
+        {"jumps-head-helps": "head_moved", "wall-marks-short": "gaze_short"},
+    ),
     Row(3, "nods-on-target", ("nods-good",), {"nods-gaze-drops": "gaze_off_target"}),
     Row(
         4,
         "turns-on-target",
-        ("turns-good",),
+        ("turns-good", "wall-turns-good"),
         {
             "turns-gaze-drops": "gaze_off_target",
+            "wall-turns-gaze-drops": "gaze_off_target",
             "turns-looking-down": "gaze_off_target",
             "blinks-and-closed": "eyes_closed",
             "no-face-for-a-while": "not_measured",

@@ -22,7 +22,7 @@ from tracker.session import summary_file, trace
 from tracker.session.chair_stands import _still_up
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
-from tracker.session.figures import _why_no_gaze
+from tracker.session.figures import why_no_gaze
 from tracker.session.files import must_be_writable, write_atomically
 from tracker.session.journal import FileJournal, MemoryJournal, read_journal, sample_of
 from tracker.session.live import SessionInfo, check_found, mark_found
@@ -343,10 +343,10 @@ def test_a_gaze_that_was_not_judged_says_why() -> None:
     beyond = [Sample(0.0, reason="beyond_setup")] * 3
     seen = [Sample(0.0, gaze_yaw_deg=1.0, gaze_pitch_deg=0.0)]
     aimed = [Sample(0.0, target_yaw_deg=1.0, target_pitch_deg=0.0)]
-    assert "beyond what the set-up taught" in _why_no_gaze([*beyond, *seen])
-    assert "was not measured" in _why_no_gaze([*beyond[:1], *aimed])
-    assert "place of the target isn't known" in _why_no_gaze(seen)
-    assert "never measured together" in _why_no_gaze([*seen, *aimed])
+    assert "beyond what the set-up taught" in why_no_gaze([*beyond, *seen])
+    assert "was not measured" in why_no_gaze([*beyond[:1], *aimed])
+    assert "place of the target isn't known" in why_no_gaze(seen)
+    assert "never measured together" in why_no_gaze([*seen, *aimed])
 
 
 def test_a_gaze_read_too_coarsely_is_measured_but_not_judged() -> None:

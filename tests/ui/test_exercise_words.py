@@ -78,7 +78,7 @@ def test_every_exercise_says_what_and_how(exercise: str) -> None:
     assert longest <= 17, how
 
 
-MANNERS = {("closed",), ("paper",), ("soft",), ("soft", "closed")}
+MANNERS = {("closed",), ("paper",), ("soft",), ("soft", "closed"), ("wall",)}
 
 
 @pytest.mark.parametrize("key", sorted(MANNER_WORDS))

@@ -56,6 +56,7 @@ PRIORITY: tuple[str, ...] = (
     "moved_together",
     "chin_down",
     "head_moved",
+    "gaze_short",
     "not_upright",
     "throw_low",
     "too_fast",

@@ -17,7 +17,8 @@ from tracker.exercises.catalogue import (
     Surface,
     permission,
 )
-from tracker.plan.model import Entry, Plan, Tempo
+from tracker.plan.model import Entry, Plan, Tempo, WallMarks
+from tracker.wall import Wall
 
 SUPPORTS: tuple[Support, ...] = ("none", "corner_and_chair", "helper")
 
@@ -37,6 +38,17 @@ class Asked:
     surface: Surface
     head_shake: bool
     support: Support
+    wall: WallMarks | None = None
+
+    @property
+    def marks(self) -> Wall | None:
+        """The marks on the wall, once all of their lengths are known."""
+        wall = self.wall
+        if wall is None or wall.distance_mm is None:
+            return None
+        if self.exercise.wall_marks == 2 and wall.spacing_mm is None:
+            return None
+        return Wall(wall.distance_mm, wall.spacing_mm, wall.above_mm, wall.right_mm)
 
     @property
     def about_s(self) -> float:
@@ -59,6 +71,7 @@ class Asked:
             "posture": self.posture,
             "surface": self.surface,
             "head_shake": self.head_shake,
+            **({} if self.marks is None else {"wall": self.marks.to_log()}),
         }
 
 
@@ -104,6 +117,7 @@ def asked_of(entry: Entry, week: int = 1) -> Asked:
         surface=entry.surface or exercise.surface,
         head_shake=exercise.head_shake if entry.head_shake is None else entry.head_shake,
         support=entry.support or least_support(entry),
+        wall=entry.wall,
     )
 
 

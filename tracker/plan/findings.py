@@ -76,6 +76,17 @@ MESSAGES: dict[str, str] = {
     "support": "{exercise} ({how}) needs the support {least}",
     "eyes_closed": "{exercise} is done with the eyes closed",
     "head_shake": "{exercise} is done with a head shake",
+    "no_wall": "{exercise} can't be done with marks on the wall, or not with the eyes closed",
+    "one_mark": "{exercise} has one mark: leave out the distance from mark to mark",
+    "wall_angle": "the marks would lie {angle} degrees to each side: from this far away they "
+    "must be {least} to {most} mm apart",
+    "wall_spacing": "must be {least} to {most} mm, or no distance from the wall fits it",
+    "wall_right": "would lie {angle} degrees to the side of the camera: {most} mm at most from "
+    "this far away",
+    "wall_above": "would lie {angle} degrees above or below the camera: {most} mm at most from "
+    "this far away",
+    "wall_neck": "the marks ask for more than the neck limit of {limit} degrees: {most} mm "
+    "apart at most from this far away",
     "later_rung": "must be later than the rung before",
     "idle_rung": "changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)",
     "neck": "asks for up to {most} degrees, beyond the neck limit of {limit}",

@@ -14,6 +14,7 @@ from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 from tracker.exercises.catalogue import Eyes, Posture, Support, Surface
 from tracker.exercises.catalogue import sources as src
 from tracker.session.chair_stands import AgeGroup, Sex
+from tracker.wall import LEAST_MM, MOST_MM
 
 FORMAT = "turnpost-plan"
 FORMAT_VERSION = 1
@@ -37,6 +38,10 @@ Share = Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)]
 Score = Annotated[int, Field(ge=0, le=10)]
 #: A public key of the format age: bech32, "age1" and 58 more of its letters.
 PublicKey = Annotated[str, StringConstraints(pattern=r"^age1[02-9ac-hj-np-z]{58}$")]
+#: Bounds of ``tracker.wall``: the programme asks for a mark 0.9 to 3 m away.
+WallDistance = Annotated[float, Field(ge=LEAST_MM, le=MOST_MM, allow_inf_nan=False)]
+WallSpacing = Annotated[float, Field(ge=50, le=3000, allow_inf_nan=False)]
+WallOffset = Annotated[float, Field(ge=-700, le=700, allow_inf_nan=False)]
 Minutes = Annotated[float, Field(gt=0, le=60, allow_inf_nan=False)]
 
 
@@ -94,6 +99,30 @@ class Unlock(Part):
         return any(f is not None for f in figures)
 
 
+class WallMarks(Part):
+    """A mark on the wall, or two, to look at in place of the screen; measured with a tape.
+
+    A length that is left out is asked of the patient before the set.
+    """
+
+    distance_mm: WallDistance | None = Field(
+        None, description="From the eyes straight to the wall; null: the patient is asked."
+    )
+    spacing_mm: WallSpacing | None = Field(
+        None, description="From mark to mark where there are two; null: the patient is asked."
+    )
+    above_mm: WallOffset = Field(
+        100.0,
+        description="From the height of the camera up to the marks; below zero: lower. "
+        f"Default: just above the screen's edge, {src.COMMON}.",
+    )
+    right_mm: WallOffset = Field(
+        0.0,
+        description="From the camera to the patient's right, to the mark or to the middle "
+        f"between two; below zero: to the left. Default: {src.COMMON}.",
+    )
+
+
 class Entry(Part):
     """One exercise of the plan, with its dose and options.
 
@@ -116,6 +145,9 @@ class Entry(Part):
     surface: Surface | None = None
     head_shake: bool | None = None
     support: Support | None = None
+    wall: WallMarks | None = Field(
+        None, description="Marks on the wall in place of a target on the screen; null: the screen."
+    )
     unlock_after: Unlock | None = None
     note: Text = Field("", description="The therapist's note on this entry.")
 

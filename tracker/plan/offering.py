@@ -82,4 +82,4 @@ def refusals(
 def voice_needed(entry: Entry) -> bool:
     """Whether an entry is led by voice: nobody looks at the screen."""
     asked = asked_of(entry)
-    return asked.posture != "sitting" or asked.eyes == "closed"
+    return asked.posture != "sitting" or asked.eyes == "closed" or asked.wall is not None

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from math import ceil, floor, radians, tan
 
 from tracker.exercises.catalogue import CATALOGUE, Exercise, no_such_exercise, permission, why_never
 from tracker.exercises.catalogue.model import HELD
@@ -17,6 +18,14 @@ from tracker.plan.findings import OPTION_WORDS, Finding
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
 from tracker.tempo import fastest_bpm
+from tracker.wall import (
+    LEAST_MM,
+    MOST_MM,
+    WALL_FIELDS,
+    distance_range_mm,
+    spacing_range_mm,
+)
+from tracker.wall import why_not as why_no_marks
 
 #: A starter stage takes at most this long (common practice: 10 to 15 minutes).
 STAGE_MINUTES = 15.0
@@ -114,6 +123,7 @@ def _entry_faults(plan: Plan, k: int, entry: Entry) -> Iterator[Finding]:
     yield from _dose_faults(entry, exercise)
     yield from _permission_faults(entry, exercise)
     yield from _form_faults(entry, exercise)
+    yield from _wall_faults(plan, entry, exercise)
     yield from _ladder_faults(plan, entry, exercise)
 
 
@@ -169,6 +179,36 @@ def _form_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
         yield Finding.of(("eyes",), "eyes_closed", exercise=exercise.id)
     if exercise.head_shake and entry.head_shake is False:
         yield Finding.of(("head_shake",), "head_shake", exercise=exercise.id)
+
+
+def _wall_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    """Marks where there can be none, or that the eyes or the head are not read at."""
+    if entry.wall is None:
+        return
+    if not exercise.wall_marks or (entry.eyes or exercise.eyes) == "closed":
+        yield Finding.of(("wall",), "no_wall", exercise=exercise.id)
+        return
+    if exercise.wall_marks == 1 and entry.wall.spacing_mm is not None:
+        yield Finding.of(("wall", "spacing_mm"), "one_mark", exercise=exercise.id)
+        return
+    eyes = exercise.channel.startswith("eye")
+    wall, apart = asked_of(entry).marks, entry.wall.spacing_mm
+    if wall is None:
+        # The patient types what is missing: there must be something that fits.
+        near, far = distance_range_mm(apart, eyes=eyes)
+        if near > far:
+            closest, widest = (spacing_range_mm(mm, eyes=eyes) for mm in (LEAST_MM, MOST_MM))
+            values = {"least": float(ceil(closest[0])), "most": float(floor(widest[1]))}
+            yield Finding.of(("wall", "spacing_mm"), "wall_spacing", **values)
+        return
+    found = why_no_marks(wall, two=exercise.wall_marks == 2, eyes=eyes)
+    if found is not None:
+        key, values = found
+        yield Finding.of(("wall", WALL_FIELDS[key]), key, **values)
+    limit, half = neck_limit_deg(plan, exercise), wall.half_deg
+    if not eyes and limit is not None and half is not None and half > limit:
+        most = float(floor(2.0 * wall.distance_mm * tan(radians(limit))))
+        yield Finding.of(("wall", "spacing_mm"), "wall_neck", limit=limit, most=most)
 
 
 def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:

@@ -15,9 +15,10 @@ from tracker.exercises.catalogue import (
 )
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.guideline import gaze_minutes_a_day, guideline_words
-from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock
+from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock, WallMarks
 from tracker.plan.rules import minutes_of
 from tracker.plan.starter import starter_plan
+from tracker.wall import Wall
 
 #: Every channel of the catalogue has its words here.
 _COUNTED_FROM = {
@@ -174,8 +175,31 @@ def _asked(asked: Asked) -> Iterator[str]:
         yield f"at least {asked.exercise.seat_mm / 10:g} cm from the screen"
     if asked.head_shake:
         yield "with head shakes"
+    if asked.wall is not None:
+        yield _wall(asked.wall, asked.exercise)
     yield _SUPPORT[asked.support]
     yield counted_from(asked.exercise)
+
+
+def _wall(wall: WallMarks, exercise: Exercise) -> str:
+    """Marks on the wall, with what the patient is still to measure."""
+    away = "a distance that the patient measures"
+    if wall.distance_mm is not None:
+        away = f"{wall.distance_mm / 10:g} cm from the eyes"
+    height = f"{abs(wall.above_mm) / 10:g} cm {'below' if wall.above_mm < 0 else 'above'}"
+    side = ""
+    if wall.right_mm:
+        side = f" and {abs(wall.right_mm) / 10:g} cm {'left' if wall.right_mm < 0 else 'right'} of"
+    if exercise.wall_marks == 1:
+        return f"a mark on the wall, {away}, {height}{side} the camera"
+    apart = "as far apart as the patient measures"
+    if wall.spacing_mm is not None:
+        apart = f"{wall.spacing_mm / 10:g} cm apart"
+    half = None
+    if wall.distance_mm is not None and wall.spacing_mm is not None:
+        half = Wall(wall.distance_mm, wall.spacing_mm).half_deg
+    angle = "" if half is None else f" ({half:.1f} degrees to each side)"
+    return f"two marks on the wall, {apart}{angle}, {away}, {height}{side} the camera"
 
 
 def _dose(repetitions: int | None, seconds: float | None) -> str:

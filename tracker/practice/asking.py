@@ -8,13 +8,15 @@ hands out a task and comes back with its answer. What ``attended`` means stands 
 from __future__ import annotations
 
 from collections.abc import Callable, Generator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
+from math import radians, tan
 from typing import Any, Protocol
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import Asked
+from tracker.plan.changes import neck_limit_deg
 from tracker.plan.gate import QUESTIONS, Gate, judge_answers, without_answers
-from tracker.plan.model import Entry, Plan
+from tracker.plan.model import Entry, Plan, WallMarks
 from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
 from tracker.practice.changing import Changes
@@ -28,13 +30,16 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
+    AskWall,
     AskWeekly,
+    Length,
     Rest,
     Task,
 )
 from tracker.practice.today import Openings, stages_to_offer
 from tracker.session import weekly
 from tracker.session.stage import Step
+from tracker.wall import Wall, distance_range_mm, spacing_range_mm
 
 #: Reasons that an answer can still take away.
 _ON_SUPPORT = {"no_helper", "support_not_confirmed"}
@@ -99,6 +104,10 @@ class Known:
     #: How far from the screen the chair was asked to stand last.
     chair_mm: float | None = None
     rest_until_s: float = 0.0
+    #: Entry -> its marks on the wall with what the patient has measured, None where there are none.
+    walls: dict[str, WallMarks | None] = field(default_factory=dict)
+    #: The marks that the eyes were led to in the last set-up.
+    learnt: Wall | None = None
 
 
 class Asking:
@@ -145,7 +154,9 @@ class Asking:
         self._changes = Changes(plan, week)
 
     def _asked(self, entry: Entry) -> Asked:
-        return self._changes.asked(entry)
+        asked = self._changes.asked(entry)
+        wall = self._known.walls.get(entry.entry_id)
+        return asked if wall is None else replace(asked, wall=wall)
 
     # --- gate, scores, stage ---
 
@@ -298,10 +309,49 @@ class Asking:
         if support != "none" and not set(self._reasons(entry)) - _ON_SUPPORT:
             known.support = yield AskSupport(entry_id=entry.entry_id, support=support)
 
+        if not self._reasons(entry):
+            yield from self._ask_wall(entry)
+
     def _heard(self, entry: Entry) -> bool:
         """Whether sound leads an entry: one that is spoken through needs words, not beats."""
         spoken = CATALOGUE[entry.exercise].guide is not None
         return self._known.sound is True and (not spoken or self.speaks())
+
+    def _ask_wall(self, entry: Entry) -> Flow:
+        """The lengths of marks on the wall that the plan leaves open, once a session."""
+        asked, walls = self._asked(entry), self._known.walls
+        two = asked.exercise.wall_marks == 2
+        eyes = asked.exercise.channel.startswith("eye")
+        wall = asked.wall
+        if wall is None or walls.get(entry.entry_id, wall) is None:
+            return
+        if wall.distance_mm is None:
+            bounds = distance_range_mm(wall.spacing_mm if two else None, eyes=eyes)
+            given = yield from self._ask_length(asked, "distance", bounds)
+            if given is None:
+                return
+            wall = wall.model_copy(update={"distance_mm": given})
+        if two and wall.spacing_mm is None and wall.distance_mm is not None:
+            bounds = spacing_range_mm(wall.distance_mm, eyes=eyes)
+            limit = neck_limit_deg(self._plan, asked.exercise)
+            if not eyes and limit is not None:
+                most = 2.0 * wall.distance_mm * tan(radians(limit))
+                bounds = (min(bounds[0], most), min(bounds[1], most))
+            given = yield from self._ask_length(asked, "spacing", bounds)
+            if given is None:
+                return
+            wall = wall.model_copy(update={"spacing_mm": given})
+        walls[entry.entry_id] = wall
+
+    def _ask_length(
+        self, asked: Asked, length: Length, bounds: tuple[float, float]
+    ) -> Generator[Task, Any, float | None]:
+        """One length in mm; None where there is no answer, or no marks."""
+        task = AskWall(asked=asked, length=length, least_mm=bounds[0], most_mm=bounds[1])
+        given = yield task
+        if given is False:
+            self._known.walls[asked.entry_id] = None
+        return None if given is None or given is False else float(given)
 
     def _reasons(self, entry: Entry) -> list[str]:
         known = self._known
@@ -315,6 +365,8 @@ class Asking:
         unlocked = self._openings.entry_is_open(entry)
         asked = self._asked(entry)
         found = refusals(entry, known.gate, known.start, around, unlocked=unlocked, asked=asked)
+        if self._known.walls.get(entry.entry_id, entry.wall) is None and entry.wall is not None:
+            found = (*found, "no_marks")
         passed_over = set() if self._attended else self._passed_over()
         return [r for r in found if r not in passed_over]
 

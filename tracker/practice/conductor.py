@@ -32,6 +32,7 @@ from tracker.practice.tasks import (
     AskReader,
     AskSound,
     AskSupport,
+    AskWall,
     CountDown,
     DoSet,
     Over,
@@ -46,7 +47,7 @@ from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
 
 #: What is asked while one gets ready for the next set.
-_BETWEEN_SETS = (ShowToday, Rest, AskSound, AskReader, AskSupport, Prepare)
+_BETWEEN_SETS = (ShowToday, Rest, AskSound, AskReader, AskSupport, AskWall, Prepare)
 #: A change, or why there is none.
 Change = Changed | str
 #: Time to get ready once one is in place; who stands has pressed the key out of arm's

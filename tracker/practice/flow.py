@@ -231,7 +231,9 @@ class SessionFlow(Asking):
             standing = asked.posture != "sitting"
             # From another seat distance and rest are others, and with them every angle.
             moved = known.chair_mm != seat_mm(asked, self._plan)
-            rest_pose = standing or not known.seated_in_place or moved
+            # Nor have the eyes been led to other marks on a wall.
+            other_wall = asked.marks is not None and asked.marks != known.learnt
+            rest_pose = standing or not known.seated_in_place or moved or other_wall
             ready = yield Prepare(
                 asked=asked,
                 rest_pose=rest_pose,
@@ -244,6 +246,8 @@ class SessionFlow(Asking):
         self._changed_of_set = self._changes.told(entry)
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
+        if rest_pose:
+            known.learnt = asked.marks
         if not standing and "face" in asked.exercise.needs:
             # Elsewhere no distance is asked for.
             known.chair_mm = seat_mm(asked, self._plan)

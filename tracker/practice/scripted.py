@@ -24,6 +24,7 @@ from tracker.practice.tasks import (
     AskSinceLast,
     AskSound,
     AskSupport,
+    AskWall,
     AskWeekly,
     Clarity,
     Landed,
@@ -72,6 +73,12 @@ class EntryAnswers(_Part):
 
     support: bool | None = Field(None, description="The entry's support is in its place.")
     clarity: Clarity | None = None
+    distance_mm: Annotated[float, Field(gt=0, le=10000, allow_inf_nan=False)] | None = Field(
+        None, description="From the eyes to the wall, where the plan leaves it to the patient."
+    )
+    spacing_mm: Annotated[float, Field(gt=0, le=10000, allow_inf_nan=False)] | None = Field(
+        None, description="From mark to mark on the wall, where the plan leaves it to the patient."
+    )
     steadied: bool | None = None
     arm: Arm | None = Field(None, description="Asked where the camera could not tell it.")
     landed: Landed | None = Field(None, description="Of eyes that were shut, as they opened.")
@@ -132,9 +139,14 @@ class Answers(_Part):
                 return self.reader
             case AskSupport(entry_id=entry_id):
                 return self.of(entry_id).support
+            case AskWall(asked=asked, length=length) if asked is not None:
+                given = self.of(asked.entry_id)
+                typed = {"distance": given.distance_mm, "spacing": given.spacing_mm}[length]
+                fits = typed is not None and task.least_mm <= typed <= task.most_mm
+                return typed if fits else None
             case AskAfterSet(entry_id=entry_id):
-                asked = {"landed", "clarity", "steadied", "arm", "own_count"}
-                return self.of(entry_id).model_dump(include=asked)
+                questions = {"landed", "clarity", "steadied", "arm", "own_count"}
+                return self.of(entry_id).model_dump(include=questions)
         return None
 
 

@@ -28,6 +28,8 @@ Landed = Literal["on", "beside", "not_sure"]
 LANDED: tuple[str, ...] = get_args(Landed)
 #: Questions after a set that are answered by a choice of several.
 CHOICES: dict[str, tuple[str, ...]] = {"clarity": CLARITY, "arm": ARMS, "landed": LANDED}
+#: What is measured with a tape: from the eyes to the wall, from mark to mark.
+Length = Literal["distance", "spacing"]
 #: Most repetitions that a plan can ask for is 200; a person may count beyond it (own choice).
 MAX_COUNT = 999
 
@@ -149,6 +151,28 @@ class AskSupport(Task):
 
     entry_id: str = ""
     support: Support = "corner_and_chair"
+
+
+@dataclass(frozen=True, slots=True)
+class AskWall(Task):
+    """A length of the marks on the wall that the plan leaves to the patient, with a tape.
+
+    ``length`` is ``distance`` (from the eyes to the wall) or ``spacing`` (from mark to mark);
+    ``least_mm`` and ``most_mm`` are what will do. Answer: millimetres, false where there
+    are no marks, or None.
+    """
+
+    asked: Asked | None = None
+    length: Length = "distance"
+    least_mm: float = 0.0
+    most_mm: float = inf
+
+    def check(self, answer: Any) -> None:
+        """A length that will do."""
+        if answer is None or answer is False:
+            return
+        if type(answer) not in (int, float) or not self.least_mm <= answer <= self.most_mm:
+            raise ValueError(f"{answer!r} mm: {self.least_mm:.0f} to {self.most_mm:.0f} will do")
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,23 @@ ORDER = {
     "not_told": "not told",
 }
 
+#: Where the eyes came to rest after a jump between two targets.
+ARRIVED = {
+    "arrived": "on the target",
+    "short": "short of it",
+    "over": "beyond it",
+    "not_told": "not told",
+}
+ARRIVALS, LEFT_OUT, OFF = "Eyes came to rest", "Targets left out", "Eyes beyond the target"
+#: Lengths of marks on the wall: key in the summary -> name.
+WALL = {
+    "distance_mm": "Wall, from the eyes",
+    "spacing_mm": "Wall, from mark to mark",
+    "above_mm": "Wall, marks above the camera",
+    "right_mm": "Wall, marks right of the camera",
+}
+WALL_ERROR = "Gaze error at the wall"
+
 
 def target_figures(place: Place) -> Iterator[Figure]:
     """The target's swing and what was wanted; who went first; jumps while following."""
@@ -34,6 +51,38 @@ def target_figures(place: Place) -> Iterator[Figure]:
     if jumps.value is not None:
         name = "Jumps while following, 2 degrees and more (no diagnosis)"
         yield Making("gaze", "catch_up_jumps", name, u.COUNT).read(jumps)
+    wall = place.at("prescribed").at("wall")
+    if wall.value is not None:
+        yield from _wall(wall)
+    arrivals = place.at("arrivals")
+    if arrivals.value is not None:
+        yield from _arrivals(arrivals)
+
+
+def _wall(wall: Place) -> Iterator[Figure]:
+    """The lengths as typed, and how well the gaze is read there."""
+    for key, name in WALL.items():
+        length = wall.at(key).number()
+        if length is not None:
+            yield Making("movement", f"wall_{key}", name, u.MILLIMETRES, "asked").of(length)
+    error = Making("gaze", "wall_gaze_error", WALL_ERROR, u.DEGREES)
+    yield error.of(wall.at("gaze_error_deg").number(), "not recorded")
+
+
+def _arrivals(arrivals: Place) -> Iterator[Figure]:
+    """Where the eyes came to rest, and what was left out."""
+    reason = arrivals.at("reason").text()
+    make = Making("gaze", "arrivals", ARRIVALS, u.WORDS)
+    yield make.of(None, reason) if reason else counts_figure(make, arrivals, ARRIVED)
+    within = arrivals.at("within_deg").number()
+    if within is not None and not reason:
+        yield make.of(within, aspect="within", unit=u.DEGREES)
+    skipped = arrivals.at("skipped").number()
+    if skipped is not None:
+        yield Making("gaze", "targets_left_out", LEFT_OUT, u.COUNT).of(skipped)
+    off = Making("gaze", "arrival_off", OFF, u.DEGREES)
+    yield off.read(arrivals.at("off_deg"))
+    yield from off.spread(arrivals.at("off_deg"))
 
 
 def _target(target: Place) -> Iterator[Figure]:

@@ -384,8 +384,8 @@ def form_of(exercise_id: str, asked: Mapping[str, Any]) -> str:
     Parameters
     ----------
     asked
-        ``eyes``, ``posture``, ``surface``, ``head_shake``, of a step or of a plan's entry; what
-        is missing is as usual.
+        ``eyes``, ``posture``, ``surface``, ``head_shake``, ``wall``, of a step or of a plan's
+        entry; what is missing is as usual.
     """
     usual = CATALOGUE.get(exercise_id)
     parts = []
@@ -395,4 +395,6 @@ def form_of(exercise_id: str, asked: Mapping[str, Any]) -> str:
             parts.append(words.format(value))
     if asked.get("head_shake") is True and usual is not None and not usual.head_shake:
         parts.append("head shake")
+    if asked.get("wall"):
+        parts.append("marks on the wall")
     return ", ".join(parts)

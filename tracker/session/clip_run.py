@@ -12,7 +12,7 @@ from tracker.frame import Frame
 from tracker.sample import Reach, Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
-from tracker.session.live import SessionInfo, check_found, head_reach_found
+from tracker.session.live import SessionInfo, check_found, head_reach_found, wall_found
 from tracker.session.projections import SessionRecord, session_record
 from tracker.session.stage import StageLog, Step, setup_steps
 
@@ -135,6 +135,7 @@ def measured_clip(
             "gaze_reach_deg": report.reach_deg,
             "head_reach_deg": head_reach_found(getattr(report, "head_reach", None)),
             "check": check_found(getattr(report, "check", None)),
+            **wall_found(report),
         }
         found = {k: v for k, v in found.items() if v is not None and v == v}
     steps = _with_targets(asked, report) if setup else asked

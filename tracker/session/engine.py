@@ -14,6 +14,7 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
+from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
 from tracker.session.journal import (
     FORMAT,
@@ -23,7 +24,7 @@ from tracker.session.journal import (
     Record,
     sample_record,
 )
-from tracker.session.live import LiveState, SessionInfo, setup_gaze_error_deg
+from tracker.session.live import LiveState, SessionInfo
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
 
@@ -55,7 +56,7 @@ class Engine:
         self._last_cue_s = nan
         self._finished = False
         self._reach: Reach | None = None
-        self._gaze_error_deg = nan
+        self._setup: Mapping[str, Any] = {}
         self._varifocal = False
         self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
@@ -102,7 +103,7 @@ class Engine:
         """How far and how well a set-up lets the gaze be read."""
         reach = setup.get("gaze_reach_deg")
         self._reach = reach if _is_reach(reach) else None
-        self._gaze_error_deg = setup_gaze_error_deg(setup)
+        self._setup = setup
         self._varifocal = setup.get("glasses") == "varifocal"
 
     def answer(self, about: str, value: Any, number: int | None = None) -> None:
@@ -256,13 +257,14 @@ class Engine:
         if not is_judged(step) or number in self._done:
             return None
         if number not in self._runs:
+            exercise = CATALOGUE[step.exercise or ""]
             self._runs[number] = ExerciseRun(
                 number,
                 step,
-                CATALOGUE[step.exercise or ""],
+                exercise,
                 self._journal,
                 self._last_cue_s,
-                self._gaze_error_deg,
+                gaze_error_at_target_deg(step, exercise, self._setup),
             )
         return self._runs[number]
 

@@ -111,7 +111,7 @@ def gaze_figures(
     limit = off_target_limit_deg(setup_error_deg)
     rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
     rows = [(s, e) for s, e in rows if isfinite(e)]
-    reason = _why_no_gaze(samples)
+    reason = why_no_gaze(samples)
     return {
         "on_target_fraction": _on_target([e for _, e in rows], reason, limit),
         "on_target_within_deg": limit,
@@ -150,7 +150,8 @@ def reason_fraction(samples: Sequence[Sample], reason: str) -> float:
     return sum(s.reason == reason for s in samples) / max(len(samples), 1)
 
 
-def _why_no_gaze(samples: Sequence[Sample]) -> str:
+def why_no_gaze(samples: Sequence[Sample]) -> str:
+    """Why there is no angle between gaze and target in any of the samples."""
     if any(s.reason == VARIFOCAL for s in samples):
         return "the eyes can't be judged in nods behind bi- or varifocal glasses"
     if reason_fraction(samples, BEYOND) > 0.5:

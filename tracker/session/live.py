@@ -81,6 +81,22 @@ def check_found(check: Any) -> dict[str, Any]:
     }
 
 
+def wall_found(report: Any) -> dict[str, Any]:
+    """What a set-up has for marks on the wall: the camera's place, and its check there.
+
+    ``camera_at_mm`` is where the camera is in the rest frame; ``wall_check`` is left out where
+    nobody looked at the wall.
+    """
+    found: dict[str, Any] = {}
+    rest = getattr(getattr(report, "profile", None), "rest", None)
+    if rest is not None:
+        found["camera_at_mm"] = [round(v, 1) for v in rest.camera_mm]
+    check = getattr(report, "wall_check", None)
+    if check is not None:
+        found["wall_check"] = check_found(check)
+    return found
+
+
 def head_reach_found(reach: Any) -> dict[str, float | None] | None:
     """How far the head went to each side in a set-up, in degrees, as a summary says it."""
     if reach is None:
@@ -110,7 +126,14 @@ def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:
 
     NaN where it measured none.
     """
-    check = found.get("check")
-    errors = [found.get("gaze_error_deg")]
-    errors += [check.get("gaze_error_deg")] if isinstance(check, Mapping) else []
-    return max((float(e) for e in errors if isinstance(e, int | float)), default=nan)
+    errors = (_number(found.get("gaze_error_deg")), check_error_deg(found.get("check")))
+    return max((e for e in errors if isfinite(e)), default=nan)
+
+
+def check_error_deg(check: object) -> float:
+    """Error of the gaze that a check showed; NaN where there was none."""
+    return _number(check.get("gaze_error_deg")) if isinstance(check, Mapping) else nan
+
+
+def _number(value: object) -> float:
+    return float(value) if isinstance(value, int | float) else nan

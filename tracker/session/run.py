@@ -60,7 +60,7 @@ class ExerciseRun:
     last_cue_s
         When something was last said, NaN if never.
     gaze_error_deg
-        Error of the gaze that the set-up measured, NaN where it measured none.
+        Error of the gaze against the target, NaN where no set-up measured one.
     """
 
     def __init__(
@@ -306,6 +306,10 @@ def posture_asked(step: Step, exercise: Exercise) -> str:
     return step.posture or exercise.posture
 
 
+#: Watchers whose limit follows from how well the gaze is read.
+_BY_ERROR = frozenset({"gaze_off_target", "gaze_short"})
+
+
 def _watchers(step: Step, exercise: Exercise) -> tuple[WatcherSpec, ...]:
     """The exercise's own watchers, and what is watched of whoever stands for a seated one."""
     own = exercise.watchers
@@ -317,7 +321,7 @@ def _watchers(step: Step, exercise: Exercise) -> tuple[WatcherSpec, ...]:
 
 def _suited(spec: WatcherSpec, gaze_error_deg: float) -> WatcherSpec | None:
     """The watcher with a limit that suits how well the gaze is read; None where none does."""
-    if spec.name != "gaze_off_target" or "beyond_deg" in spec.parameters:
+    if spec.name not in _BY_ERROR or "beyond_deg" in spec.parameters:
         return spec
     limit = off_target_limit_deg(gaze_error_deg)
     if limit is None:

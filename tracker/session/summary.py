@@ -15,6 +15,8 @@ from tracker.exercises.events import Event
 from tracker.exercises.near_hand import eye_turns
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
+from tracker.session.arrivals import arrival_figures
+from tracker.session.at_target import gaze_error_at_target_deg, wall_of_step
 from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
@@ -27,8 +29,7 @@ from tracker.session.flags import (
     flags_of_session,
     seat_flag,
 )
-from tracker.session.live import setup_gaze_error_deg
-from tracker.session.projections import ExerciseRecord, SessionRecord, SetupRecord
+from tracker.session.projections import ExerciseRecord, SessionRecord
 from tracker.session.run import (
     amplitude_asked,
     amplitude_wanted,
@@ -127,6 +128,8 @@ def exercise_summary(
     step, turns, samples = record.step, record.turns, record.samples
     setup = record.setup
     exercise = find_exercise(step.exercise or "")
+    found = (session_setup if setup is None else setup.found) or {}
+    error_deg = gaze_error_at_target_deg(step, exercise, found)
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
     by_eyes = exercise.channel.startswith("eye")
@@ -153,7 +156,7 @@ def exercise_summary(
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
-        prescribed=_prescribed(record, exercise),
+        prescribed=_prescribed(record, exercise, error_deg),
         done=Done(
             repetitions=None if not_counted else len(turns) // channel.turns_each,
             turns=None if not_counted else len(turns),
@@ -169,7 +172,7 @@ def exercise_summary(
         gaze=figures.gaze_figures(
             samples,
             turns,
-            _gaze_error_deg(setup, session_setup),
+            error_deg,
             head_turns=not exercise.head_still,
         )
         if exercise.on_target
@@ -191,6 +194,9 @@ def exercise_summary(
         landed=_asked_only(record.answers, "landed"),
         own_count=_asked_only(record.answers, "own_count"),
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
+        arrivals=arrival_figures(samples, turns, error_deg, led=step.tempo_bpm is not None)
+        if "gaze_short" in {spec.name for spec in exercise.watchers}
+        else None,
         **target_figures(exercise, samples, turns),
     )
 
@@ -238,7 +244,7 @@ def _bare_movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]
     return out
 
 
-def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+def _prescribed(record: ExerciseRecord, exercise: Exercise, error_deg: float) -> dict[str, Any]:
     step = record.step
     amplitude = amplitude_asked(step, exercise)
     small = grown_share(step, step.from_s)
@@ -254,7 +260,18 @@ def _prescribed(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         **({"head_shake": True} if shaken else {}),
         **({"begins_with": small} if small < 1.0 else {}),
         **_target(record, exercise),
+        **_wall(record, error_deg),
     }
+
+
+def _wall(record: ExerciseRecord, error_deg: float) -> dict[str, Any]:
+    """The marks on the wall as typed, half of their angle, and how well the gaze is known there."""
+    wall = wall_of_step(record.step)
+    if wall is None:
+        return {}
+    half = wall.half_deg
+    known = {"half_deg": None if half is None else round(half, 2)}
+    return {"wall": wall.to_log() | known | {"gaze_error_deg": round(error_deg, 2)}}
 
 
 def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
@@ -316,10 +333,6 @@ def _event_row(event: Event) -> EventRow:
         said_at_s=time(event.said_at_s),
         reason=event.reason or None,
     )
-
-
-def _gaze_error_deg(own: SetupRecord | None, session: Mapping[str, Any] | None) -> float:
-    return setup_gaze_error_deg((session if own is None else own.found) or {})
 
 
 def _asked_only(answers: dict[str, Any], about: str) -> dict[str, Any] | None:

@@ -152,6 +152,7 @@ class ExerciseSummary(_Part):
     table: dict[str, Any] | None = None
     order: dict[str, Any] | None = None
     catch_up_jumps: dict[str, Any] | None = None
+    arrivals: dict[str, Any] | None = None
 
 
 class ChangeRow(_Part):

@@ -178,6 +178,11 @@ def _movement(movement: dict[str, Any]) -> Iterator[tuple[str, str]]:
 
 def _target(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
     """What a target did that moves, who went first to a mark, and jumps while following."""
+    wall = e.prescribed.get("wall")
+    if wall is not None:
+        apart = "" if wall["half_deg"] is None else f", {2 * wall['half_deg']:.1f} deg apart"
+        yield "marks on the wall", f"{wall['distance_mm'] / 10:g} cm away{apart}"
+        yield "gaze error there, deg", f"{wall['gaze_error_deg']:.1f}"
     swing = e.prescribed.get("target", {}).get("swing_deg")
     if swing is not None:
         yield "target, to each side, deg", f"{swing:.1f}"
@@ -185,6 +190,8 @@ def _target(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
         counts = (f"{n.replace('_', ' ')} {e.order[n]}" for n in ORDERS)
         yield "to the mark", _missing(e.order) if e.order["reason"] else ", ".join(counts)
         yield "eyes before the head, s", _figure(e.order["lead_s"], 2)
+    if e.arrivals is not None:
+        yield from _arrivals(e.arrivals)
     if e.catch_up_jumps is not None:
         jumps = e.catch_up_jumps
         known = jumps["value"] is not None
@@ -192,6 +199,20 @@ def _target(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
             "jumps while following",
             f"{jumps['value']}   (not diagnostic)" if known else _missing(jumps),
         )
+
+
+def _arrivals(found: dict[str, Any]) -> Iterator[tuple[str, str]]:
+    """Whether the eyes arrived at their targets, and how many they left out."""
+    from tracker.records.of_target import ARRIVED
+
+    if found["reason"]:
+        yield "eyes came to rest", _missing(found)
+        return
+    counts = (f"{words} {found[n]}" for n, words in ARRIVED.items() if found[n])
+    yield "eyes came to rest", f"{', '.join(counts)}   (within {found['within_deg']:g} deg)"
+    yield "beyond the target, deg", _figure(found["off_deg"])
+    if found["skipped"] is not None:
+        yield "targets left out", str(found["skipped"])
 
 
 def _body(e: ExerciseSummary) -> Iterator[tuple[str, str]]:

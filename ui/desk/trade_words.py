@@ -16,8 +16,10 @@ from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
 from tracker.records.of_exercise import CHOSEN, MOVEMENT
 from tracker.records.of_session import BENCH_TOLD
+from tracker.records.of_target import ARRIVALS, ARRIVED, LEFT_OUT, OFF, WALL, WALL_ERROR
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
+from tracker.session.arrivals import NEVER_AT_REST, NO_TARGETS, TOO_COARSE
 from tracker.session.uncertain import FAR, NO_SETUP, NOT_DRAWN, NOT_EACH, NOT_RECKONED, TOO_FEW
 
 CONTEXT = "trade"
@@ -237,6 +239,17 @@ _SENTENCES = (
     "firm surface",
     "soft surface",
     "head shake",
+    "marks on the wall",
+    # jumps between two targets
+    ARRIVALS,
+    LEFT_OUT,
+    OFF,
+    WALL_ERROR,
+    *ARRIVED.values(),
+    *WALL.values(),
+    TOO_COARSE,
+    NO_TARGETS,
+    NEVER_AT_REST,
 )
 
 

@@ -15,7 +15,7 @@ from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.rules import is_cleared
 from tracker.plan.starter import needs_no_clearance
 from ui import words
-from ui.manner import care_keys, form_of, how_of, is_drawn_so, other_posture
+from ui.manner import care_keys, form_of, how_of, is_drawn_so, other_posture, wall_words
 
 #: A caution of nearly every exercise: the sheet says it once.
 EVERYWHERE = "settle"
@@ -158,7 +158,7 @@ def _item(number: int, asked: Asked) -> Item:
         drawn=is_drawn_so(asked),
         name=words.say(f"exercise.{exercise.id}"),
         dose=_dose(asked),
-        how=how_of(asked, paper=True),
+        how=" ".join([*wall_words(asked).splitlines(), how_of(asked, paper=True)]),
         support=words.say(f"sheet.support.{asked.support}") if asked.support != "none" else "",
         cares=tuple(words.say(f"care.{k}") for k in care_keys(asked) if k != EVERYWHERE),
     )

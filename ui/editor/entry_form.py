@@ -19,6 +19,7 @@ from tracker.plan.draft import UNSET, Data, value_at
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry
 from tracker.plan.telling import counted_from
+from tracker.wall import bounds_deg
 from ui import words
 from ui.desk import trade
 from ui.editor.baseline import entry_section
@@ -39,6 +40,7 @@ def entry_sections(state: State, index: int) -> list[Section]:
         *entry_section(state, index),
         Section(words.say("edit.ladder"), tuple(_ladder_rows(at, entry, exercise))),
         Section(words.say("edit.form"), tuple(_form_rows(state.data, at, entry, exercise))),
+        *_wall_section(at, entry, exercise),
         unlock_section(state, at),
     ]
 
@@ -196,6 +198,32 @@ def _form_rows(data: Data, at: Path, entry: Data, exercise: Exercise) -> Iterato
         yield Row(at, "note", say("edit.refused"), "\n".join(refused))
 
 
+def _wall_section(at: Path, entry: Data, exercise: Exercise) -> Iterator[Section]:
+    """Marks on the wall, where they can stand for the screen."""
+    say = words.say
+    wall = entry.get("wall")
+    typed = wall if isinstance(wall, dict) else {}
+    if not exercise.wall_marks and wall is None:
+        return
+    rows = [
+        Row((*at, "wall"), "note", text=say("edit.wall.how")),
+        number((*at, "wall", "distance_mm"), say("edit.wall.distance"), step=50),
+    ]
+    if exercise.wall_marks == 2 or "spacing_mm" in typed:
+        low, high = bounds_deg(eyes=exercise.channel.startswith("eye"))
+        text = say("edit.wall.spacing.how", low=f"{low:g}", high=f"{high:g}")
+        rows.append(number((*at, "wall", "spacing_mm"), say("edit.wall.spacing"), text, step=10))
+    rows += [
+        number(
+            (*at, "wall", "above_mm"), say("edit.wall.above"), say("edit.wall.above.how"), step=10
+        ),
+        number(
+            (*at, "wall", "right_mm"), say("edit.wall.right"), say("edit.wall.right.how"), step=10
+        ),
+    ]
+    yield Section(say("edit.wall"), tuple(rows))
+
+
 def refusals(exercise: Exercise) -> list[str]:
     """What an exercise is never given with, and why, a line an option."""
     return [
@@ -262,6 +290,8 @@ def dose_line(entry: Data) -> str:
         parts.append(words.say("edit.eyes_closed"))
     if (entry.get("surface") or exercise.surface) == "soft":
         parts.append(words.say("edit.option.soft"))
+    if entry.get("wall") is not None:
+        parts.append(words.say("edit.option.wall"))
     return words.row_of(parts)
 
 

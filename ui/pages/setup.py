@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from ui import theme, words
+from ui.notes_on_wall import setup_key
 from ui.session_flow import Director, Phase
 from ui.widgets.basic import Button, Words, keep_room
 from ui.widgets.field import TargetField
@@ -119,7 +120,12 @@ class SetupPage(QWidget):
             self.line.setText(words.say("setup.ready"))
             self.field.show_targets([])
             return
-        self.line.setText(words.say(f"setup.{coming.step.step}"))
+        self.line.setText(words.say(setup_key(coming.step)))
+        if not coming.drawn:
+            # The eyes are to leave the screen: nothing on it must hold them.
+            self.field.show_targets([])
+            self.field.show_hint("")
+            return
         middle = coming.step.step != "look"
         offset = coming.offset if asked is not None or middle else (0.0, 0.0)
         self.field.show_targets([offset])

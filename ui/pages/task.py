@@ -16,6 +16,7 @@ from tracker.practice.tasks import (
     AskAfterSet,
     AskSound,
     AskSupport,
+    AskWall,
     AskWeekly,
     Prepare,
     Task,
@@ -34,6 +35,8 @@ from ui.widgets.moving import Beside, MovementBox
 
 #: So few paragraphs are all written large: there is room for it.
 FEW = 4
+#: From note to note on a wall, or from the eyes to it.
+LENGTHS_CM = range(10, 401)
 #: Beats of the test sound.
 TEST_BPM, TEST_S = 60.0, 3.0
 
@@ -55,6 +58,8 @@ class TaskPage(Page):
         self._column.setSpacing(theme.M)
         self.far = FarFigure()
         self.count = Stepper(words.say("ask.own_count.name"), range(1000), 10)
+        self.length = Stepper(words.say("ask.wall.length"), LENGTHS_CM, 150, _cm)
+        self.length.hide()
         left = QVBoxLayout()
         left.setSpacing(theme.M)
         left.addWidget(self.title)
@@ -70,6 +75,7 @@ class TaskPage(Page):
         self._drawn = Beside(left, self.movement)
         self.body.addLayout(self._drawn)
         self.body.addWidget(self.count)
+        self.body.addWidget(self.length)
         self.call = CallPanel(_call_actions(director), lambda asks: director.answer_call(asks=asks))
         self.call.hide()
         self.body.addWidget(self.call)
@@ -123,7 +129,7 @@ class TaskPage(Page):
         """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
-            self.count.setFocus()
+            (self.length if isinstance(self._task, AskWall) else self.count).setFocus()
             return
         main = [b for b in self._options if b.kind == "main"]
         unseen = isfinite(self.card.until_s) or isinstance(self._task, AskWeekly)
@@ -200,8 +206,13 @@ class TaskPage(Page):
         self._show_movement(task)
         self._show_lines()
         self._show_options()
-        self.count.setVisible(self.card.count is not None)
-        if self.card.count is not None:
+        numbers, by_tape = self.card.count, isinstance(task, AskWall)
+        self.count.setVisible(numbers is not None and not by_tape)
+        self.length.setVisible(by_tape)
+        if numbers is not None and by_tape:
+            self.length.offer(numbers, self.card.first)
+            self.length.clear(self.card.first, words.say("ask.own_count.unset"))
+        elif numbers is not None:
             self.count.clear(self.card.first, words.say("ask.own_count.unset"))
         self.refresh()
         self.enter()
@@ -272,6 +283,10 @@ class TaskPage(Page):
             director.set_done()
         elif option.act in ("again", "next"):
             director.guide(again=option.act == "again")
+        elif option.act == "length":
+            # Nothing that nobody has measured: without it the eyes are not judged.
+            cm = self.length.chosen
+            director.answer(None if cm is None else 10.0 * cm)
         elif isinstance(self._task, AskAfterSet):
             self._answer_part(self.count.chosen if option.act == "count" else option.value)
         else:
@@ -284,6 +299,10 @@ class TaskPage(Page):
             self._show()
         else:
             self._director.answer(dict(self._given))
+
+
+def _cm(value: int) -> str:
+    return words.say("lens.distance.cm", cm=value)
 
 
 def _call_actions(director: Director) -> dict[str, Callable[[], None]]:

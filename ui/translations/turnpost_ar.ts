@@ -399,6 +399,11 @@
             <translation>لا توجد في هذه الخطة مرحلة {name}</translation>
         </message>
         <message>
+            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <comment>finding.no_wall</comment>
+            <translation>لا يمكن أداء {exercise} بعلامات على الجدار، أو ليس والعينان مغمضتان</translation>
+        </message>
+        <message>
             <source>none is set</source>
             <comment>finding.none_set</comment>
             <translation>لم يُكتب شيء</translation>
@@ -422,6 +427,11 @@
             <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
             <translation>تُطلب ملاحظة مع {exercise}: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} has one mark: leave out the distance from mark to mark</source>
+            <comment>finding.one_mark</comment>
+            <translation>لتمرين {exercise} علامة واحدة: احذف المسافة من علامة إلى علامة</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -507,6 +517,31 @@
             <source>there are two stages {name}</source>
             <comment>finding.two_stages</comment>
             <translation>توجد مرحلتان باسم {name}</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees above or below the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_above</comment>
+            <translation>ستكون على {angle} من الدرجات فوق الكاميرا أو تحتها: من هذا البعد {most} مم على الأكثر</translation>
+        </message>
+        <message>
+            <source>the marks would lie {angle} degrees to each side: from this far away they must be {least} to {most} mm apart</source>
+            <comment>finding.wall_angle</comment>
+            <translation>ستكون العلامتان على {angle} من الدرجات إلى كل جانب: من هذا البعد يجب أن تفصل بينهما مسافة من {least} إلى {most} مم</translation>
+        </message>
+        <message>
+            <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
+            <comment>finding.wall_neck</comment>
+            <translation>تطلب العلامتان أكثر من حد الرقبة {limit} من الدرجات: من هذا البعد {most} مم بينهما على الأكثر</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_right</comment>
+            <translation>ستكون على {angle} من الدرجات إلى جانب الكاميرا: من هذا البعد {most} مم على الأكثر</translation>
+        </message>
+        <message>
+            <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
+            <comment>finding.wall_spacing</comment>
+            <translation>يجب أن تكون من {least} إلى {most} مم، وإلا فلا بُعد عن الجدار يناسبها</translation>
         </message>
         <message>
             <source>counts weeks, but the day it begins on is not set (starts_on)</source>
@@ -727,6 +762,16 @@
             <translation>العينان عند فتحهما</translation>
         </message>
         <message>
+            <source>Eyes beyond the target</source>
+            <comment>Eyes beyond the target</comment>
+            <translation>تجاوز العينين للهدف</translation>
+        </message>
+        <message>
+            <source>Eyes came to rest</source>
+            <comment>Eyes came to rest</comment>
+            <translation>استقرت العينان</translation>
+        </message>
+        <message>
             <source>Eyes closed, blinks included</source>
             <comment>Eyes closed, blinks included</comment>
             <translation>العينان مغمضتان، مع الرمش</translation>
@@ -820,6 +865,11 @@
             <source>Gaze error at set-up</source>
             <comment>Gaze error at set-up</comment>
             <translation>خطأ النظر في الإعداد</translation>
+        </message>
+        <message>
+            <source>Gaze error at the wall</source>
+            <comment>Gaze error at the wall</comment>
+            <translation>خطأ النظر عند الجدار</translation>
         </message>
         <message>
             <source>Gaze from target</source>
@@ -1067,6 +1117,11 @@
             <translation>مظهر الهدف</translation>
         </message>
         <message>
+            <source>Targets left out</source>
+            <comment>Targets left out</comment>
+            <translation>أهداف متروكة</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>الرمية فوق العينين</translation>
@@ -1125,6 +1180,26 @@
             <source>Vertical saccades between two targets, small at first, head still</source>
             <comment>Vertical saccades between two targets, small at first, head still</comment>
             <translation>حركات رمشية عمودية بين هدفين، صغيرة في البداية، والرأس ثابت</translation>
+        </message>
+        <message>
+            <source>Wall, from mark to mark</source>
+            <comment>Wall, from mark to mark</comment>
+            <translation>الجدار، من علامة إلى علامة</translation>
+        </message>
+        <message>
+            <source>Wall, from the eyes</source>
+            <comment>Wall, from the eyes</comment>
+            <translation>الجدار، من العينين</translation>
+        </message>
+        <message>
+            <source>Wall, marks above the camera</source>
+            <comment>Wall, marks above the camera</comment>
+            <translation>الجدار، العلامات فوق الكاميرا</translation>
+        </message>
+        <message>
+            <source>Wall, marks right of the camera</source>
+            <comment>Wall, marks right of the camera</comment>
+            <translation>الجدار، العلامات يمين الكاميرا</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1255,6 +1330,11 @@
             <source>beside the target</source>
             <comment>beside the target</comment>
             <translation>بجانب الهدف</translation>
+        </message>
+        <message>
+            <source>beyond it</source>
+            <comment>beyond it</comment>
+            <translation>بعده</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -1852,6 +1932,11 @@
             <translation>من مقاطع: الأوقات بين المجموعات هي أوقات الخطة، ولم يكن أحد هناك</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>marks on the wall</comment>
+            <translation>علامات على الجدار</translation>
+        </message>
+        <message>
             <source>measured only part of the time</source>
             <comment>measured only part of the time</comment>
             <translation>قيس جزءًا من الوقت فقط</translation>
@@ -1970,6 +2055,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>لا مساعد</translation>
+        </message>
+        <message>
+            <source>no marks on the wall</source>
+            <comment>no marks on the wall</comment>
+            <translation>لا علامات على الجدار</translation>
         </message>
         <message>
             <source>no pain in shoulder or neck; keep the movement small at first</source>
@@ -2317,6 +2407,11 @@
             <translation>النسبة على الهدف {value}، المطلوب {least} % على الأقل</translation>
         </message>
         <message>
+            <source>short of it</source>
+            <comment>short of it</comment>
+            <translation>قبله</translation>
+        </message>
+        <message>
             <source>shoulders and hands not all seen</source>
             <comment>shoulders and hands not all seen</comment>
             <translation>الكتفان واليدان لا تظهر كلها</translation>
@@ -2522,6 +2617,11 @@
             <translation>تجاوزت العينان ما عُلّم في الإعداد</translation>
         </message>
         <message>
+            <source>the eyes were never seen at rest on a target</source>
+            <comment>the eyes were never seen at rest on a target</comment>
+            <translation>لم تُرَ العينان مستقرتين على هدف قط</translation>
+        </message>
+        <message>
             <source>the feet and the stance</source>
             <comment>the feet and the stance</comment>
             <translation>القدمان والوقفة</translation>
@@ -2530,6 +2630,11 @@
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>يُقرأ النظر بدقة لا تكفي لمعرفة هل كان على الهدف</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether the eyes arrived</source>
+            <comment>the gaze is read too coarsely to tell whether the eyes arrived</comment>
+            <translation>يُقرأ النظر بدقة لا تكفي لمعرفة هل وصلت العينان</translation>
         </message>
         <message>
             <source>the hand, its distance and its side</source>
@@ -2615,6 +2720,11 @@
             <source>the table ends before this age</source>
             <comment>the table ends before this age</comment>
             <translation>ينتهي الجدول قبل هذا العمر</translation>
+        </message>
+        <message>
+            <source>the targets lie too near to each other, or their place isn't known</source>
+            <comment>the targets lie too near to each other, or their place isn't known</comment>
+            <translation>الهدفان متقاربان جدًا، أو مكانهما غير معروف</translation>
         </message>
         <message>
             <source>the test lasts 30 seconds, this set did not</source>
@@ -3210,6 +3320,11 @@
             <translation>مشيًا</translation>
         </message>
         <message>
+            <source>with notes on the wall</source>
+            <comment>ask.dose.wall</comment>
+            <translation>بأوراق على الجدار</translation>
+        </message>
+        <message>
             <source>End for today</source>
             <comment>ask.end</comment>
             <translation>إنهاء اليوم</translation>
@@ -3373,6 +3488,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
+            <comment>ask.place.standing_wall</comment>
+            <translation>قف بحيث ترى الكاميرا وجهك، وانظر من فوق الشاشة إلى الجدار.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3593,6 +3713,41 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>ثم تقول كيف تشعر.</translation>
+        </message>
+        <message>
+            <source>How far is the wall?</source>
+            <comment>ask.wall.distance</comment>
+            <translation>كم يبعد الجدار؟</translation>
+        </message>
+        <message>
+            <source>Sit as you will practise. With a tape measure how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.sitting</comment>
+            <translation>اجلس كما ستتمرن. قِس بشريط المسافة من عينيك مباشرة إلى الجدار خلف الشاشة. يصلح من {least} إلى {most} سم.</translation>
+        </message>
+        <message>
+            <source>Stand as you will practise, and have somebody measure with a tape how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.standing</comment>
+            <translation>قف كما ستتمرن. اطلب من أحد أن يقيس بشريط المسافة من عينيك مباشرة إلى الجدار خلف الشاشة. يصلح من {least} إلى {most} سم.</translation>
+        </message>
+        <message>
+            <source>Centimetres</source>
+            <comment>ask.wall.length</comment>
+            <translation>سنتيمترات</translation>
+        </message>
+        <message>
+            <source>I can't put notes there</source>
+            <comment>ask.wall.none</comment>
+            <translation>لا أستطيع إلصاق أوراق هناك</translation>
+        </message>
+        <message>
+            <source>How far apart are the two notes?</source>
+            <comment>ask.wall.spacing</comment>
+            <translation>كم المسافة بين الورقتين؟</translation>
+        </message>
+        <message>
+            <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
+            <comment>ask.wall.spacing.how</comment>
+            <translation>قِس من وسط ورقة إلى وسط الأخرى. يصلح هنا من {least} إلى {most} سم، و{usual} سم مسافة جيدة.</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -5865,6 +6020,11 @@
             <translation>ماشيًا</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>edit.option.wall</comment>
+            <translation>علامات على الجدار</translation>
+        </message>
+        <message>
             <source>or seconds</source>
             <comment>edit.or_seconds</comment>
             <translation>أو الثواني</translation>
@@ -6573,6 +6733,51 @@
             <source>Usual: {usual} ({source})</source>
             <comment>edit.usual.from</comment>
             <translation>المعتاد: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Marks on the wall</source>
+            <comment>edit.wall</comment>
+            <translation>علامات على الجدار</translation>
+        </message>
+        <message>
+            <source>Above the camera, in mm</source>
+            <comment>edit.wall.above</comment>
+            <translation>فوق الكاميرا، بالمليمتر</translation>
+        </message>
+        <message>
+            <source>Usual: 100, so that the mark shows above the screen. Below zero: lower.</source>
+            <comment>edit.wall.above.how</comment>
+            <translation>المعتاد: 100، لتظهر العلامة فوق الشاشة. تحت الصفر: أخفض.</translation>
+        </message>
+        <message>
+            <source>From the eyes to the wall, in mm</source>
+            <comment>edit.wall.distance</comment>
+            <translation>من العينين إلى الجدار، بالمليمتر</translation>
+        </message>
+        <message>
+            <source>In place of the screen. Leave all of it empty for a target on the screen. Once something stands here, the patient is asked to measure what is left out.</source>
+            <comment>edit.wall.how</comment>
+            <translation>بدلًا من الشاشة. اترك كل شيء فارغًا إن كان الهدف على الشاشة. متى كُتب شيء هنا يُطلب من المريض أن يقيس ما ينقص.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera, in mm</source>
+            <comment>edit.wall.right</comment>
+            <translation>إلى يمين الكاميرا، بالمليمتر</translation>
+        </message>
+        <message>
+            <source>Usual: 0. As the patient sees it; of two marks their middle. Below zero: to the left.</source>
+            <comment>edit.wall.right.how</comment>
+            <translation>المعتاد: 0. كما يراه المريض، ومع علامتين منتصفهما. تحت الصفر: إلى اليسار.</translation>
+        </message>
+        <message>
+            <source>From mark to mark, in mm</source>
+            <comment>edit.wall.spacing</comment>
+            <translation>من علامة إلى علامة، بالمليمتر</translation>
+        </message>
+        <message>
+            <source>So that each mark lies {low} to {high} degrees from the middle.</source>
+            <comment>edit.wall.spacing.how</comment>
+            <translation>بحيث تبعد كل علامة من {low} إلى {high} من الدرجات عن الوسط.</translation>
         </message>
         <message>
             <source>Person</source>
@@ -8240,6 +8445,21 @@
             <translation>اشبك ذراعيك على صدرك. قف واجلس بقدر ما هو آمن، حتى ينتهي الوقت.</translation>
         </message>
         <message>
+            <source>Look from one note to the other, once a beat. Your head stays still.</source>
+            <comment>how.eyes-side-to-side.wall</comment>
+            <translation>انظر من ورقة إلى الأخرى، مرة مع كل نقرة. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at one note with your eyes. Then turn your head to it. Now look at the other note, and turn again.</source>
+            <comment>how.eyes-then-head.wall</comment>
+            <translation>انظر إلى ورقة بعينيك. ثم أدر رأسك إليها. انظر الآن إلى الورقة الأخرى، وأدر رأسك من جديد.</translation>
+        </message>
+        <message>
+            <source>Look from the upper note to the lower one and back, once a beat. Your head stays still.</source>
+            <comment>how.eyes-up-down.wall</comment>
+            <translation>انظر من الورقة العليا إلى السفلى ثم عد، مرة مع كل نقرة. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
             <comment>how.hand-toss.paper</comment>
             <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها.</translation>
@@ -8248,6 +8468,11 @@
             <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
             <translation>ارفع إصبعًا واحدًا أمامك. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.nods-on-target.wall</comment>
+            <translation>حرك رأسك إلى أعلى وأسفل، حركة واحدة مع كل نقرة. تبقى عيناك على الورقة التي على الجدار.</translation>
         </message>
         <message>
             <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
@@ -8288,6 +8513,11 @@
             <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.soft.closed</comment>
             <translation>قف وظهرك إلى الركن، وقدماك متباعدتان بعرض وركيك. دع ذراعيك تتدليان. ارفع ذقنك. أبقِ عينيك مغمضتين.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.turns-on-target.wall</comment>
+            <translation>أدر رأسك من جانب إلى جانب، حركة واحدة مع كل نقرة. تبقى عيناك على الورقة التي على الجدار.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8925,6 +9155,11 @@
             <translation>يجب أن يقف بجانبك شخص يساعدك.</translation>
         </message>
         <message>
+            <source>There are no notes on the wall for it.</source>
+            <comment>refused.no_marks</comment>
+            <translation>لا توجد أوراق على الجدار لهذا التمرين.</translation>
+        </message>
+        <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
             <translation>لا تمرين اليوم.</translation>
@@ -9543,6 +9778,31 @@
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
             <translation>اتبع الهدف بعينيك. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at the left note on the wall. Keep your head still.</source>
+            <comment>setup.look.left</comment>
+            <translation>انظر إلى الورقة اليسرى على الجدار. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at the lower note on the wall. Keep your head still.</source>
+            <comment>setup.look.lower</comment>
+            <translation>انظر إلى الورقة السفلى على الجدار. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at the note on the wall. Keep your head still.</source>
+            <comment>setup.look.note</comment>
+            <translation>انظر إلى الورقة التي على الجدار. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at the right note on the wall. Keep your head still.</source>
+            <comment>setup.look.right</comment>
+            <translation>انظر إلى الورقة اليمنى على الجدار. أبقِ رأسك ثابتًا.</translation>
+        </message>
+        <message>
+            <source>Look at the upper note on the wall. Keep your head still.</source>
+            <comment>setup.look.upper</comment>
+            <translation>انظر إلى الورقة العليا على الجدار. أبقِ رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
@@ -10768,6 +11028,66 @@
             <source>en</source>
             <comment>voice.language</comment>
             <translation>ar</translation>
+        </message>
+        <message>
+            <source>Higher than the camera: {cm} cm.</source>
+            <comment>wall.above</comment>
+            <translation>أعلى من الكاميرا: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>Neither to the left nor to the right of it.</source>
+            <comment>wall.ahead</comment>
+            <translation>لا إلى يسارها ولا إلى يمينها.</translation>
+        </message>
+        <message>
+            <source>From note to note: {cm} cm.</source>
+            <comment>wall.apart</comment>
+            <translation>من ورقة إلى ورقة: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>From your eyes straight to the wall: {cm} cm.</source>
+            <comment>wall.away</comment>
+            <translation>من عينيك مباشرة إلى الجدار: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>Lower than the camera: {cm} cm.</source>
+            <comment>wall.below</comment>
+            <translation>أخفض من الكاميرا: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>To the left of the camera: {cm} cm.</source>
+            <comment>wall.left</comment>
+            <translation>إلى يسار الكاميرا: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>As high as the camera.</source>
+            <comment>wall.level</comment>
+            <translation>بارتفاع الكاميرا.</translation>
+        </message>
+        <message>
+            <source>The camera is midway between them.</source>
+            <comment>wall.middle</comment>
+            <translation>الكاميرا في المنتصف بينهما.</translation>
+        </message>
+        <message>
+            <source>Stick one note on the wall behind the screen.</source>
+            <comment>wall.one</comment>
+            <translation>ألصق ورقة على الجدار خلف الشاشة.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera: {cm} cm.</source>
+            <comment>wall.right</comment>
+            <translation>إلى يمين الكاميرا: {cm} سم.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, side by side.</source>
+            <comment>wall.two</comment>
+            <translation>ألصق ورقتين على الجدار خلف الشاشة، إحداهما بجانب الأخرى.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, one above the other. How high they hang is measured from the place midway between them.</source>
+            <comment>wall.two_up</comment>
+            <translation>ألصق ورقتين على الجدار خلف الشاشة، إحداهما فوق الأخرى. يُقاس ارتفاعهما من المنتصف بينهما.</translation>
         </message>
         <message>
             <source>Before you begin</source>

@@ -399,6 +399,11 @@
             <translation>in diesem Plan gibt es keine Stufe {name}</translation>
         </message>
         <message>
+            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <comment>finding.no_wall</comment>
+            <translation>{exercise} geht nicht mit Marken an der Wand, oder nicht mit geschlossenen Augen</translation>
+        </message>
+        <message>
             <source>none is set</source>
             <comment>finding.none_set</comment>
             <translation>nichts angegeben</translation>
@@ -422,6 +427,11 @@
             <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
             <translation>zu {exercise} wird eine Notiz verlangt: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} has one mark: leave out the distance from mark to mark</source>
+            <comment>finding.one_mark</comment>
+            <translation>{exercise} hat nur eine Marke: lassen Sie den Abstand von Marke zu Marke weg</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -507,6 +517,31 @@
             <source>there are two stages {name}</source>
             <comment>finding.two_stages</comment>
             <translation>es gibt zwei Stufen {name}</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees above or below the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_above</comment>
+            <translation>wäre {angle} Grad über oder unter der Kamera: auf diese Entfernung höchstens {most} mm</translation>
+        </message>
+        <message>
+            <source>the marks would lie {angle} degrees to each side: from this far away they must be {least} to {most} mm apart</source>
+            <comment>finding.wall_angle</comment>
+            <translation>die Marken wären {angle} Grad zu jeder Seite: auf diese Entfernung müssen sie {least} bis {most} mm auseinander sein</translation>
+        </message>
+        <message>
+            <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
+            <comment>finding.wall_neck</comment>
+            <translation>die Marken verlangen mehr als die Grenze für den Nacken von {limit} Grad: auf diese Entfernung höchstens {most} mm auseinander</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_right</comment>
+            <translation>wäre {angle} Grad seitlich der Kamera: auf diese Entfernung höchstens {most} mm</translation>
+        </message>
+        <message>
+            <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
+            <comment>finding.wall_spacing</comment>
+            <translation>muss {least} bis {most} mm sein, sonst passt keine Entfernung zur Wand</translation>
         </message>
         <message>
             <source>counts weeks, but the day it begins on is not set (starts_on)</source>
@@ -727,6 +762,16 @@
             <translation>Augen beim Öffnen</translation>
         </message>
         <message>
+            <source>Eyes beyond the target</source>
+            <comment>Eyes beyond the target</comment>
+            <translation>Augen über das Ziel hinaus</translation>
+        </message>
+        <message>
+            <source>Eyes came to rest</source>
+            <comment>Eyes came to rest</comment>
+            <translation>Augen kamen zur Ruhe</translation>
+        </message>
+        <message>
             <source>Eyes closed, blinks included</source>
             <comment>Eyes closed, blinks included</comment>
             <translation>Augen geschlossen, mit Lidschlägen</translation>
@@ -820,6 +865,11 @@
             <source>Gaze error at set-up</source>
             <comment>Gaze error at set-up</comment>
             <translation>Blickfehler bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>Gaze error at the wall</source>
+            <comment>Gaze error at the wall</comment>
+            <translation>Fehler des Blicks an der Wand</translation>
         </message>
         <message>
             <source>Gaze from target</source>
@@ -1067,6 +1117,11 @@
             <translation>Aussehen des Ziels</translation>
         </message>
         <message>
+            <source>Targets left out</source>
+            <comment>Targets left out</comment>
+            <translation>Ausgelassene Ziele</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>Wurf über die Augen</translation>
@@ -1125,6 +1180,26 @@
             <source>Vertical saccades between two targets, small at first, head still</source>
             <comment>Vertical saccades between two targets, small at first, head still</comment>
             <translation>Vertikale Sakkaden zwischen zwei Zielen, anfangs klein, Kopf still</translation>
+        </message>
+        <message>
+            <source>Wall, from mark to mark</source>
+            <comment>Wall, from mark to mark</comment>
+            <translation>Wand, von Marke zu Marke</translation>
+        </message>
+        <message>
+            <source>Wall, from the eyes</source>
+            <comment>Wall, from the eyes</comment>
+            <translation>Wand, von den Augen</translation>
+        </message>
+        <message>
+            <source>Wall, marks above the camera</source>
+            <comment>Wall, marks above the camera</comment>
+            <translation>Wand, Marken über der Kamera</translation>
+        </message>
+        <message>
+            <source>Wall, marks right of the camera</source>
+            <comment>Wall, marks right of the camera</comment>
+            <translation>Wand, Marken rechts der Kamera</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1255,6 +1330,11 @@
             <source>beside the target</source>
             <comment>beside the target</comment>
             <translation>neben dem Ziel</translation>
+        </message>
+        <message>
+            <source>beyond it</source>
+            <comment>beyond it</comment>
+            <translation>darüber hinaus</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -1852,6 +1932,11 @@
             <translation>aus Filmen gemacht: die Zeiten zwischen den Durchgängen sind die des Plans, niemand war da</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>marks on the wall</comment>
+            <translation>Marken an der Wand</translation>
+        </message>
+        <message>
             <source>measured only part of the time</source>
             <comment>measured only part of the time</comment>
             <translation>nur einen Teil der Zeit gemessen</translation>
@@ -1970,6 +2055,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>keine Hilfsperson</translation>
+        </message>
+        <message>
+            <source>no marks on the wall</source>
+            <comment>no marks on the wall</comment>
+            <translation>keine Marken an der Wand</translation>
         </message>
         <message>
             <source>no pain in shoulder or neck; keep the movement small at first</source>
@@ -2317,6 +2407,11 @@
             <translation>Anteil auf dem Ziel {value}, verlangt mindestens {least} %</translation>
         </message>
         <message>
+            <source>short of it</source>
+            <comment>short of it</comment>
+            <translation>davor</translation>
+        </message>
+        <message>
             <source>shoulders and hands not all seen</source>
             <comment>shoulders and hands not all seen</comment>
             <translation>Schultern und Hände nicht alle zu sehen</translation>
@@ -2522,6 +2617,11 @@
             <translation>die Augen gingen weiter, als die Einrichtung gelehrt hat</translation>
         </message>
         <message>
+            <source>the eyes were never seen at rest on a target</source>
+            <comment>the eyes were never seen at rest on a target</comment>
+            <translation>die Augen wurden nie in Ruhe auf einem Ziel gesehen</translation>
+        </message>
+        <message>
             <source>the feet and the stance</source>
             <comment>the feet and the stance</comment>
             <translation>die Füße und der Stand</translation>
@@ -2530,6 +2630,11 @@
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>der Blick ist zu grob gemessen, um zu sagen, ob er auf dem Ziel war</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether the eyes arrived</source>
+            <comment>the gaze is read too coarsely to tell whether the eyes arrived</comment>
+            <translation>der Blick ist zu grob gemessen, um zu sagen, ob die Augen ankamen</translation>
         </message>
         <message>
             <source>the hand, its distance and its side</source>
@@ -2615,6 +2720,11 @@
             <source>the table ends before this age</source>
             <comment>the table ends before this age</comment>
             <translation>die Tabelle endet vor diesem Alter</translation>
+        </message>
+        <message>
+            <source>the targets lie too near to each other, or their place isn't known</source>
+            <comment>the targets lie too near to each other, or their place isn't known</comment>
+            <translation>die Ziele sind zu nah beieinander, oder ihr Ort ist nicht bekannt</translation>
         </message>
         <message>
             <source>the test lasts 30 seconds, this set did not</source>
@@ -3210,6 +3320,11 @@
             <translation>im Gehen</translation>
         </message>
         <message>
+            <source>with notes on the wall</source>
+            <comment>ask.dose.wall</comment>
+            <translation>mit Zetteln an der Wand</translation>
+        </message>
+        <message>
             <source>End for today</source>
             <comment>ask.end</comment>
             <translation>Für heute aufhören</translation>
@@ -3373,6 +3488,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
+            <comment>ask.place.standing_wall</comment>
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht, und schauen Sie über den Bildschirm hinweg zur Wand.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3593,6 +3713,41 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Dann sagen Sie, wie Sie sich fühlen.</translation>
+        </message>
+        <message>
+            <source>How far is the wall?</source>
+            <comment>ask.wall.distance</comment>
+            <translation>Wie weit ist die Wand weg?</translation>
+        </message>
+        <message>
+            <source>Sit as you will practise. With a tape measure how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.sitting</comment>
+            <translation>Setzen Sie sich so hin, wie Sie üben werden. Messen Sie mit einem Maßband, wie weit es von Ihren Augen gerade zur Wand hinter dem Bildschirm ist. {least} bis {most} cm sind möglich.</translation>
+        </message>
+        <message>
+            <source>Stand as you will practise, and have somebody measure with a tape how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.standing</comment>
+            <translation>Stellen Sie sich so hin, wie Sie üben werden. Lassen Sie jemanden mit einem Maßband messen, wie weit es von Ihren Augen gerade zur Wand hinter dem Bildschirm ist. {least} bis {most} cm sind möglich.</translation>
+        </message>
+        <message>
+            <source>Centimetres</source>
+            <comment>ask.wall.length</comment>
+            <translation>Zentimeter</translation>
+        </message>
+        <message>
+            <source>I can't put notes there</source>
+            <comment>ask.wall.none</comment>
+            <translation>Ich kann dort keine Zettel ankleben</translation>
+        </message>
+        <message>
+            <source>How far apart are the two notes?</source>
+            <comment>ask.wall.spacing</comment>
+            <translation>Wie weit sind die beiden Zettel voneinander entfernt?</translation>
+        </message>
+        <message>
+            <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
+            <comment>ask.wall.spacing.how</comment>
+            <translation>Messen Sie von der Mitte des einen Zettels zur Mitte des anderen. Hier sind {least} bis {most} cm möglich; {usual} cm sind ein guter Abstand.</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -5865,6 +6020,11 @@
             <translation>gehend</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>edit.option.wall</comment>
+            <translation>Marken an der Wand</translation>
+        </message>
+        <message>
             <source>or seconds</source>
             <comment>edit.or_seconds</comment>
             <translation>oder Sekunden</translation>
@@ -6573,6 +6733,51 @@
             <source>Usual: {usual} ({source})</source>
             <comment>edit.usual.from</comment>
             <translation>Üblich: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Marks on the wall</source>
+            <comment>edit.wall</comment>
+            <translation>Marken an der Wand</translation>
+        </message>
+        <message>
+            <source>Above the camera, in mm</source>
+            <comment>edit.wall.above</comment>
+            <translation>Über der Kamera, in mm</translation>
+        </message>
+        <message>
+            <source>Usual: 100, so that the mark shows above the screen. Below zero: lower.</source>
+            <comment>edit.wall.above.how</comment>
+            <translation>Üblich: 100, damit die Marke über dem Bildschirm zu sehen ist. Unter null: tiefer.</translation>
+        </message>
+        <message>
+            <source>From the eyes to the wall, in mm</source>
+            <comment>edit.wall.distance</comment>
+            <translation>Von den Augen zur Wand, in mm</translation>
+        </message>
+        <message>
+            <source>In place of the screen. Leave all of it empty for a target on the screen. Once something stands here, the patient is asked to measure what is left out.</source>
+            <comment>edit.wall.how</comment>
+            <translation>Anstelle des Bildschirms. Lassen Sie alles leer, wenn das Ziel auf dem Bildschirm ist. Sobald hier etwas steht, wird der Patient gebeten zu messen, was fehlt.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera, in mm</source>
+            <comment>edit.wall.right</comment>
+            <translation>Rechts von der Kamera, in mm</translation>
+        </message>
+        <message>
+            <source>Usual: 0. As the patient sees it; of two marks their middle. Below zero: to the left.</source>
+            <comment>edit.wall.right.how</comment>
+            <translation>Üblich: 0. Aus der Sicht des Patienten; bei zwei Marken ihre Mitte. Unter null: nach links.</translation>
+        </message>
+        <message>
+            <source>From mark to mark, in mm</source>
+            <comment>edit.wall.spacing</comment>
+            <translation>Von Marke zu Marke, in mm</translation>
+        </message>
+        <message>
+            <source>So that each mark lies {low} to {high} degrees from the middle.</source>
+            <comment>edit.wall.spacing.how</comment>
+            <translation>So, dass jede Marke {low} bis {high} Grad von der Mitte liegt.</translation>
         </message>
         <message>
             <source>Person</source>
@@ -8240,6 +8445,21 @@
             <translation>Kreuzen Sie die Arme. Stehen Sie auf und setzen Sie sich wieder, so oft es sicher geht, bis die Zeit um ist.</translation>
         </message>
         <message>
+            <source>Look from one note to the other, once a beat. Your head stays still.</source>
+            <comment>how.eyes-side-to-side.wall</comment>
+            <translation>Schauen Sie von einem Zettel zum anderen, ein Blick pro Taktschlag. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at one note with your eyes. Then turn your head to it. Now look at the other note, and turn again.</source>
+            <comment>how.eyes-then-head.wall</comment>
+            <translation>Schauen Sie mit den Augen zu einem Zettel. Drehen Sie dann den Kopf dorthin. Schauen Sie nun zum anderen Zettel und drehen Sie sich wieder.</translation>
+        </message>
+        <message>
+            <source>Look from the upper note to the lower one and back, once a beat. Your head stays still.</source>
+            <comment>how.eyes-up-down.wall</comment>
+            <translation>Schauen Sie vom oberen Zettel zum unteren und zurück, ein Blick pro Taktschlag. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
             <comment>how.hand-toss.paper</comment>
             <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen.</translation>
@@ -8248,6 +8468,11 @@
             <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
             <translation>Halten Sie einen Finger vor sich hoch. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.nods-on-target.wall</comment>
+            <translation>Nicken Sie auf und ab, ein Nicken pro Taktschlag. Ihre Augen bleiben auf dem Zettel an der Wand.</translation>
         </message>
         <message>
             <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
@@ -8288,6 +8513,11 @@
             <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.soft.closed</comment>
             <translation>Stehen Sie mit dem Rücken zur Ecke, die Füße so breit wie Ihre Hüften. Die Arme hängen. Kinn hoch. Die Augen bleiben zu.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.turns-on-target.wall</comment>
+            <translation>Drehen Sie den Kopf von Seite zu Seite, eine Drehung pro Taktschlag. Ihre Augen bleiben auf dem Zettel an der Wand.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8925,6 +9155,11 @@
             <translation>Eine Hilfsperson muss neben Ihnen stehen.</translation>
         </message>
         <message>
+            <source>There are no notes on the wall for it.</source>
+            <comment>refused.no_marks</comment>
+            <translation>Dafür hängen keine Zettel an der Wand.</translation>
+        </message>
+        <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
             <translation>Heute wird nicht geübt.</translation>
@@ -9543,6 +9778,31 @@
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
             <translation>Folgen Sie dem Ziel mit den Augen. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at the left note on the wall. Keep your head still.</source>
+            <comment>setup.look.left</comment>
+            <translation>Schauen Sie auf den linken Zettel an der Wand. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at the lower note on the wall. Keep your head still.</source>
+            <comment>setup.look.lower</comment>
+            <translation>Schauen Sie auf den unteren Zettel an der Wand. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at the note on the wall. Keep your head still.</source>
+            <comment>setup.look.note</comment>
+            <translation>Schauen Sie auf den Zettel an der Wand. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at the right note on the wall. Keep your head still.</source>
+            <comment>setup.look.right</comment>
+            <translation>Schauen Sie auf den rechten Zettel an der Wand. Der Kopf bleibt still.</translation>
+        </message>
+        <message>
+            <source>Look at the upper note on the wall. Keep your head still.</source>
+            <comment>setup.look.upper</comment>
+            <translation>Schauen Sie auf den oberen Zettel an der Wand. Der Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
@@ -10768,6 +11028,66 @@
             <source>en</source>
             <comment>voice.language</comment>
             <translation>de</translation>
+        </message>
+        <message>
+            <source>Higher than the camera: {cm} cm.</source>
+            <comment>wall.above</comment>
+            <translation>Höher als die Kamera: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Neither to the left nor to the right of it.</source>
+            <comment>wall.ahead</comment>
+            <translation>Weder links noch rechts von ihr.</translation>
+        </message>
+        <message>
+            <source>From note to note: {cm} cm.</source>
+            <comment>wall.apart</comment>
+            <translation>Von Zettel zu Zettel: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>From your eyes straight to the wall: {cm} cm.</source>
+            <comment>wall.away</comment>
+            <translation>Von Ihren Augen gerade zur Wand: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Lower than the camera: {cm} cm.</source>
+            <comment>wall.below</comment>
+            <translation>Tiefer als die Kamera: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>To the left of the camera: {cm} cm.</source>
+            <comment>wall.left</comment>
+            <translation>Links von der Kamera: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>As high as the camera.</source>
+            <comment>wall.level</comment>
+            <translation>So hoch wie die Kamera.</translation>
+        </message>
+        <message>
+            <source>The camera is midway between them.</source>
+            <comment>wall.middle</comment>
+            <translation>Die Kamera ist in der Mitte zwischen ihnen.</translation>
+        </message>
+        <message>
+            <source>Stick one note on the wall behind the screen.</source>
+            <comment>wall.one</comment>
+            <translation>Kleben Sie einen Zettel hinter dem Bildschirm an die Wand.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera: {cm} cm.</source>
+            <comment>wall.right</comment>
+            <translation>Rechts von der Kamera: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, side by side.</source>
+            <comment>wall.two</comment>
+            <translation>Kleben Sie zwei Zettel nebeneinander hinter dem Bildschirm an die Wand.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, one above the other. How high they hang is measured from the place midway between them.</source>
+            <comment>wall.two_up</comment>
+            <translation>Kleben Sie zwei Zettel übereinander hinter dem Bildschirm an die Wand. Ihre Höhe wird von der Mitte zwischen ihnen gemessen.</translation>
         </message>
         <message>
             <source>Before you begin</source>

@@ -399,6 +399,11 @@
             <translation>en este plan no hay ninguna etapa {name}</translation>
         </message>
         <message>
+            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <comment>finding.no_wall</comment>
+            <translation>{exercise} no se puede hacer con marcas en la pared, o no con los ojos cerrados</translation>
+        </message>
+        <message>
             <source>none is set</source>
             <comment>finding.none_set</comment>
             <translation>no se ha indicado</translation>
@@ -422,6 +427,11 @@
             <source>a note is asked for with {exercise}: {why}</source>
             <comment>finding.note_wanted</comment>
             <translation>con {exercise} se pide una nota: {why}</translation>
+        </message>
+        <message>
+            <source>{exercise} has one mark: leave out the distance from mark to mark</source>
+            <comment>finding.one_mark</comment>
+            <translation>{exercise} tiene una sola marca: quite la distancia de marca a marca</translation>
         </message>
         <message>
             <source>{text}</source>
@@ -507,6 +517,31 @@
             <source>there are two stages {name}</source>
             <comment>finding.two_stages</comment>
             <translation>hay dos etapas {name}</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees above or below the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_above</comment>
+            <translation>quedaría a {angle} grados por encima o por debajo de la cámara: a esta distancia, {most} mm como máximo</translation>
+        </message>
+        <message>
+            <source>the marks would lie {angle} degrees to each side: from this far away they must be {least} to {most} mm apart</source>
+            <comment>finding.wall_angle</comment>
+            <translation>las marcas quedarían a {angle} grados a cada lado: a esta distancia deben estar separadas de {least} a {most} mm</translation>
+        </message>
+        <message>
+            <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
+            <comment>finding.wall_neck</comment>
+            <translation>las marcas piden más que el límite del cuello de {limit} grados: a esta distancia, {most} mm entre ellas como máximo</translation>
+        </message>
+        <message>
+            <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
+            <comment>finding.wall_right</comment>
+            <translation>quedaría a {angle} grados al lado de la cámara: a esta distancia, {most} mm como máximo</translation>
+        </message>
+        <message>
+            <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
+            <comment>finding.wall_spacing</comment>
+            <translation>debe ser de {least} a {most} mm, o no habrá distancia a la pared que sirva</translation>
         </message>
         <message>
             <source>counts weeks, but the day it begins on is not set (starts_on)</source>
@@ -727,6 +762,16 @@
             <translation>ojos al abrirse</translation>
         </message>
         <message>
+            <source>Eyes beyond the target</source>
+            <comment>Eyes beyond the target</comment>
+            <translation>Ojos más allá del punto</translation>
+        </message>
+        <message>
+            <source>Eyes came to rest</source>
+            <comment>Eyes came to rest</comment>
+            <translation>Los ojos se detuvieron</translation>
+        </message>
+        <message>
             <source>Eyes closed, blinks included</source>
             <comment>Eyes closed, blinks included</comment>
             <translation>ojos cerrados, parpadeos incluidos</translation>
@@ -820,6 +865,11 @@
             <source>Gaze error at set-up</source>
             <comment>Gaze error at set-up</comment>
             <translation>error de mirada en la preparación</translation>
+        </message>
+        <message>
+            <source>Gaze error at the wall</source>
+            <comment>Gaze error at the wall</comment>
+            <translation>Error de la mirada en la pared</translation>
         </message>
         <message>
             <source>Gaze from target</source>
@@ -1067,6 +1117,11 @@
             <translation>aspecto del punto</translation>
         </message>
         <message>
+            <source>Targets left out</source>
+            <comment>Targets left out</comment>
+            <translation>Puntos omitidos</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>lanzamiento por encima de los ojos</translation>
@@ -1125,6 +1180,26 @@
             <source>Vertical saccades between two targets, small at first, head still</source>
             <comment>Vertical saccades between two targets, small at first, head still</comment>
             <translation>Sacadas verticales entre dos puntos, pequeñas al principio, cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Wall, from mark to mark</source>
+            <comment>Wall, from mark to mark</comment>
+            <translation>Pared, de marca a marca</translation>
+        </message>
+        <message>
+            <source>Wall, from the eyes</source>
+            <comment>Wall, from the eyes</comment>
+            <translation>Pared, desde los ojos</translation>
+        </message>
+        <message>
+            <source>Wall, marks above the camera</source>
+            <comment>Wall, marks above the camera</comment>
+            <translation>Pared, marcas por encima de la cámara</translation>
+        </message>
+        <message>
+            <source>Wall, marks right of the camera</source>
+            <comment>Wall, marks right of the camera</comment>
+            <translation>Pared, marcas a la derecha de la cámara</translation>
         </message>
         <message>
             <source>Way of the rolls</source>
@@ -1255,6 +1330,11 @@
             <source>beside the target</source>
             <comment>beside the target</comment>
             <translation>al lado del punto</translation>
+        </message>
+        <message>
+            <source>beyond it</source>
+            <comment>beyond it</comment>
+            <translation>más allá</translation>
         </message>
         <message>
             <source>bi- or varifocal</source>
@@ -1852,6 +1932,11 @@
             <translation>hecho a partir de vídeos: los tiempos entre series son los del plan, no había nadie</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>marks on the wall</comment>
+            <translation>marcas en la pared</translation>
+        </message>
+        <message>
             <source>measured only part of the time</source>
             <comment>measured only part of the time</comment>
             <translation>medido solo parte del tiempo</translation>
@@ -1970,6 +2055,11 @@
             <source>no helper</source>
             <comment>no helper</comment>
             <translation>sin ayudante</translation>
+        </message>
+        <message>
+            <source>no marks on the wall</source>
+            <comment>no marks on the wall</comment>
+            <translation>sin marcas en la pared</translation>
         </message>
         <message>
             <source>no pain in shoulder or neck; keep the movement small at first</source>
@@ -2317,6 +2407,11 @@
             <translation>parte en el punto {value}, pedido como mínimo {least} %</translation>
         </message>
         <message>
+            <source>short of it</source>
+            <comment>short of it</comment>
+            <translation>antes de llegar</translation>
+        </message>
+        <message>
             <source>shoulders and hands not all seen</source>
             <comment>shoulders and hands not all seen</comment>
             <translation>hombros y manos no del todo visibles</translation>
@@ -2522,6 +2617,11 @@
             <translation>los ojos fueron más allá de lo enseñado en la preparación</translation>
         </message>
         <message>
+            <source>the eyes were never seen at rest on a target</source>
+            <comment>the eyes were never seen at rest on a target</comment>
+            <translation>los ojos no se vieron nunca quietos en un punto</translation>
+        </message>
+        <message>
             <source>the feet and the stance</source>
             <comment>the feet and the stance</comment>
             <translation>los pies y la postura</translation>
@@ -2530,6 +2630,11 @@
             <source>the gaze is read too coarsely to tell whether it was on the target</source>
             <comment>the gaze is read too coarsely to tell whether it was on the target</comment>
             <translation>la mirada se lee con demasiada imprecisión para decir si estaba en el punto</translation>
+        </message>
+        <message>
+            <source>the gaze is read too coarsely to tell whether the eyes arrived</source>
+            <comment>the gaze is read too coarsely to tell whether the eyes arrived</comment>
+            <translation>la mirada se lee con demasiada imprecisión para decir si los ojos llegaron</translation>
         </message>
         <message>
             <source>the hand, its distance and its side</source>
@@ -2615,6 +2720,11 @@
             <source>the table ends before this age</source>
             <comment>the table ends before this age</comment>
             <translation>la tabla termina antes de esta edad</translation>
+        </message>
+        <message>
+            <source>the targets lie too near to each other, or their place isn't known</source>
+            <comment>the targets lie too near to each other, or their place isn't known</comment>
+            <translation>los puntos están demasiado cerca uno de otro, o no se sabe dónde están</translation>
         </message>
         <message>
             <source>the test lasts 30 seconds, this set did not</source>
@@ -3210,6 +3320,11 @@
             <translation>caminando</translation>
         </message>
         <message>
+            <source>with notes on the wall</source>
+            <comment>ask.dose.wall</comment>
+            <translation>con notas en la pared</translation>
+        </message>
+        <message>
             <source>End for today</source>
             <comment>ask.end</comment>
             <translation>Terminar por hoy</translation>
@@ -3373,6 +3488,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
+            <comment>ask.place.standing_wall</comment>
+            <translation>Póngase de pie de modo que la cámara vea su cara, y mire la pared por encima de la pantalla.</translation>
         </message>
         <message>
             <source>To stop, sit down, or hold one hand up beside your head. Or step out of the picture for a few seconds.</source>
@@ -3593,6 +3713,41 @@
             <source>Then you say how you feel.</source>
             <comment>ask.wait.how</comment>
             <translation>Después dice cómo se siente.</translation>
+        </message>
+        <message>
+            <source>How far is the wall?</source>
+            <comment>ask.wall.distance</comment>
+            <translation>¿A qué distancia está la pared?</translation>
+        </message>
+        <message>
+            <source>Sit as you will practise. With a tape measure how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.sitting</comment>
+            <translation>Siéntese como va a practicar. Mida con una cinta cuánto hay de sus ojos, en línea recta, a la pared de detrás de la pantalla. Sirven de {least} a {most} cm.</translation>
+        </message>
+        <message>
+            <source>Stand as you will practise, and have somebody measure with a tape how far it is from your eyes straight to the wall behind the screen. {least} to {most} cm will do.</source>
+            <comment>ask.wall.distance.standing</comment>
+            <translation>Póngase de pie como va a practicar. Pida a alguien que mida con una cinta cuánto hay de sus ojos, en línea recta, a la pared de detrás de la pantalla. Sirven de {least} a {most} cm.</translation>
+        </message>
+        <message>
+            <source>Centimetres</source>
+            <comment>ask.wall.length</comment>
+            <translation>Centímetros</translation>
+        </message>
+        <message>
+            <source>I can't put notes there</source>
+            <comment>ask.wall.none</comment>
+            <translation>No puedo pegar notas ahí</translation>
+        </message>
+        <message>
+            <source>How far apart are the two notes?</source>
+            <comment>ask.wall.spacing</comment>
+            <translation>¿Cuánto hay entre las dos notas?</translation>
+        </message>
+        <message>
+            <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
+            <comment>ask.wall.spacing.how</comment>
+            <translation>Mida del centro de una nota al centro de la otra. Aquí sirven de {least} a {most} cm; {usual} cm es una buena distancia.</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -5865,6 +6020,11 @@
             <translation>caminando</translation>
         </message>
         <message>
+            <source>marks on the wall</source>
+            <comment>edit.option.wall</comment>
+            <translation>marcas en la pared</translation>
+        </message>
+        <message>
             <source>or seconds</source>
             <comment>edit.or_seconds</comment>
             <translation>o segundos</translation>
@@ -6573,6 +6733,51 @@
             <source>Usual: {usual} ({source})</source>
             <comment>edit.usual.from</comment>
             <translation>Habitual: {usual} ({source})</translation>
+        </message>
+        <message>
+            <source>Marks on the wall</source>
+            <comment>edit.wall</comment>
+            <translation>Marcas en la pared</translation>
+        </message>
+        <message>
+            <source>Above the camera, in mm</source>
+            <comment>edit.wall.above</comment>
+            <translation>Por encima de la cámara, en mm</translation>
+        </message>
+        <message>
+            <source>Usual: 100, so that the mark shows above the screen. Below zero: lower.</source>
+            <comment>edit.wall.above.how</comment>
+            <translation>Habitual: 100, para que la marca se vea por encima de la pantalla. Bajo cero: más abajo.</translation>
+        </message>
+        <message>
+            <source>From the eyes to the wall, in mm</source>
+            <comment>edit.wall.distance</comment>
+            <translation>De los ojos a la pared, en mm</translation>
+        </message>
+        <message>
+            <source>In place of the screen. Leave all of it empty for a target on the screen. Once something stands here, the patient is asked to measure what is left out.</source>
+            <comment>edit.wall.how</comment>
+            <translation>En lugar de la pantalla. Déjelo todo vacío si el punto está en la pantalla. En cuanto haya algo aquí, se pide al paciente que mida lo que falte.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera, in mm</source>
+            <comment>edit.wall.right</comment>
+            <translation>A la derecha de la cámara, en mm</translation>
+        </message>
+        <message>
+            <source>Usual: 0. As the patient sees it; of two marks their middle. Below zero: to the left.</source>
+            <comment>edit.wall.right.how</comment>
+            <translation>Habitual: 0. Como lo ve el paciente; con dos marcas, su punto medio. Bajo cero: a la izquierda.</translation>
+        </message>
+        <message>
+            <source>From mark to mark, in mm</source>
+            <comment>edit.wall.spacing</comment>
+            <translation>De marca a marca, en mm</translation>
+        </message>
+        <message>
+            <source>So that each mark lies {low} to {high} degrees from the middle.</source>
+            <comment>edit.wall.spacing.how</comment>
+            <translation>De modo que cada marca quede de {low} a {high} grados del centro.</translation>
         </message>
         <message>
             <source>Person</source>
@@ -8240,6 +8445,21 @@
             <translation>Cruce los brazos. Levántese y siéntese tantas veces como sea seguro, hasta que pase el tiempo.</translation>
         </message>
         <message>
+            <source>Look from one note to the other, once a beat. Your head stays still.</source>
+            <comment>how.eyes-side-to-side.wall</comment>
+            <translation>Mire de una nota a la otra, una vez por golpe. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Look at one note with your eyes. Then turn your head to it. Now look at the other note, and turn again.</source>
+            <comment>how.eyes-then-head.wall</comment>
+            <translation>Mire una nota con los ojos. Luego gire la cabeza hacia ella. Ahora mire la otra nota y vuelva a girar.</translation>
+        </message>
+        <message>
+            <source>Look from the upper note to the lower one and back, once a beat. Your head stays still.</source>
+            <comment>how.eyes-up-down.wall</comment>
+            <translation>Mire de la nota de arriba a la de abajo y de vuelta, una vez por golpe. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
             <source>Toss a soft ball or rolled sock from hand to hand, just above your eyes. Let your eyes and head go with it. If it drops, let it lie and take a new one.</source>
             <comment>how.hand-toss.paper</comment>
             <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra.</translation>
@@ -8248,6 +8468,11 @@
             <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
             <translation>Levante un dedo delante de usted. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+        </message>
+        <message>
+            <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.nods-on-target.wall</comment>
+            <translation>Asienta arriba y abajo, un movimiento por golpe. Sus ojos se quedan en la nota de la pared.</translation>
         </message>
         <message>
             <source>Lift your head, then lower it. Keep your eyes shut. Move once a beat.</source>
@@ -8288,6 +8513,11 @@
             <source>Stand with your back to the corner, feet as wide as your hips. Let your arms hang. Chin up. Keep your eyes shut.</source>
             <comment>how.stand.soft.closed</comment>
             <translation>Póngase de espaldas a la esquina, con los pies tan separados como las caderas. Deje colgar los brazos. Barbilla alta. Mantenga los ojos cerrados.</translation>
+        </message>
+        <message>
+            <source>Turn your head from side to side, one turn a beat. Your eyes stay on the note on the wall.</source>
+            <comment>how.turns-on-target.wall</comment>
+            <translation>Gire la cabeza de un lado a otro, un giro por golpe. Sus ojos se quedan en la nota de la pared.</translation>
         </message>
         <message>
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
@@ -8925,6 +9155,11 @@
             <translation>Alguien que le ayude tiene que estar a su lado.</translation>
         </message>
         <message>
+            <source>There are no notes on the wall for it.</source>
+            <comment>refused.no_marks</comment>
+            <translation>No hay notas en la pared para este.</translation>
+        </message>
+        <message>
             <source>There is no practice today.</source>
             <comment>refused.no_session</comment>
             <translation>Hoy no hay práctica.</translation>
@@ -9543,6 +9778,31 @@
             <source>Follow the target with your eyes. Keep your head still.</source>
             <comment>setup.look</comment>
             <translation>Siga el punto con los ojos. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Look at the left note on the wall. Keep your head still.</source>
+            <comment>setup.look.left</comment>
+            <translation>Mire la nota izquierda de la pared. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Look at the lower note on the wall. Keep your head still.</source>
+            <comment>setup.look.lower</comment>
+            <translation>Mire la nota de abajo en la pared. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Look at the note on the wall. Keep your head still.</source>
+            <comment>setup.look.note</comment>
+            <translation>Mire la nota de la pared. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Look at the right note on the wall. Keep your head still.</source>
+            <comment>setup.look.right</comment>
+            <translation>Mire la nota derecha de la pared. Mantenga la cabeza quieta.</translation>
+        </message>
+        <message>
+            <source>Look at the upper note on the wall. Keep your head still.</source>
+            <comment>setup.look.upper</comment>
+            <translation>Mire la nota de arriba en la pared. Mantenga la cabeza quieta.</translation>
         </message>
         <message>
             <source>Nod slowly up, then down. Keep your eyes on the target.</source>
@@ -10768,6 +11028,66 @@
             <source>en</source>
             <comment>voice.language</comment>
             <translation>es</translation>
+        </message>
+        <message>
+            <source>Higher than the camera: {cm} cm.</source>
+            <comment>wall.above</comment>
+            <translation>Más alto que la cámara: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Neither to the left nor to the right of it.</source>
+            <comment>wall.ahead</comment>
+            <translation>Ni a la izquierda ni a la derecha de ella.</translation>
+        </message>
+        <message>
+            <source>From note to note: {cm} cm.</source>
+            <comment>wall.apart</comment>
+            <translation>De nota a nota: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>From your eyes straight to the wall: {cm} cm.</source>
+            <comment>wall.away</comment>
+            <translation>De sus ojos, en línea recta, a la pared: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Lower than the camera: {cm} cm.</source>
+            <comment>wall.below</comment>
+            <translation>Más bajo que la cámara: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>To the left of the camera: {cm} cm.</source>
+            <comment>wall.left</comment>
+            <translation>A la izquierda de la cámara: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>As high as the camera.</source>
+            <comment>wall.level</comment>
+            <translation>A la altura de la cámara.</translation>
+        </message>
+        <message>
+            <source>The camera is midway between them.</source>
+            <comment>wall.middle</comment>
+            <translation>La cámara queda en medio de las dos.</translation>
+        </message>
+        <message>
+            <source>Stick one note on the wall behind the screen.</source>
+            <comment>wall.one</comment>
+            <translation>Pegue una nota en la pared de detrás de la pantalla.</translation>
+        </message>
+        <message>
+            <source>To the right of the camera: {cm} cm.</source>
+            <comment>wall.right</comment>
+            <translation>A la derecha de la cámara: {cm} cm.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, side by side.</source>
+            <comment>wall.two</comment>
+            <translation>Pegue dos notas en la pared de detrás de la pantalla, una al lado de la otra.</translation>
+        </message>
+        <message>
+            <source>Stick two notes on the wall behind the screen, one above the other. How high they hang is measured from the place midway between them.</source>
+            <comment>wall.two_up</comment>
+            <translation>Pegue dos notas en la pared de detrás de la pantalla, una encima de la otra. Su altura se mide desde el punto medio entre las dos.</translation>
         </message>
         <message>
             <source>Before you begin</source>

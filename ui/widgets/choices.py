@@ -209,6 +209,11 @@ class Stepper(QWidget):
         self.shown.setText("–")
         self.shown.setAccessibleName(f"{self.accessibleName()}: {in_words}")
 
+    def offer(self, values: Sequence[int], value: int) -> None:
+        """Other numbers, none longer than those it was made with; and one of them."""
+        self._values = list(values)
+        self.set_value(value)
+
     def set_value(self, value: int) -> None:
         """Set it to the nearest that there is."""
         self._unset = False

@@ -18,6 +18,7 @@ EYES_ONLY_NOTE = (
 )
 
 _EYES = watch("head_moved", "eyes_closed", "too_slow", "too_fast", "not_measured")
+_JUMPS = (*_EYES, *watch("gaze_short"))
 _HEAD = watch("too_small", "too_large", "too_slow", "too_fast", "not_measured")
 _TOGETHER = (*watch("eyes_not_with_head", "eyes_opened"), *_HEAD)
 _HEAD_ON_TARGET = (*watch("gaze_off_target", "eyes_closed"), *_HEAD)
@@ -44,7 +45,7 @@ EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "eyes-side-to-side",
         "eye_yaw",
-        _EYES,
+        _JUMPS,
         therapist="Horizontal saccades between two targets, head still",
         cautions=("settle",),
         sources=_EYES_SOURCES,
@@ -54,7 +55,7 @@ EXERCISES: tuple[Exercise, ...] = (
         looks_at=True,
         head_still=True,
         asks_note=EYES_ONLY_NOTE,
-        not_measured=("gaze_short", "peak_speed_of_eyes"),
+        not_measured=("peak_speed_of_eyes",),
     ),
     Exercise(
         "nods-on-target",

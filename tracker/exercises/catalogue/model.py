@@ -156,6 +156,14 @@ class Exercise:
         return self.channel not in (HELD, GUIDED)
 
     @property
+    def wall_marks(self) -> int:
+        """How many marks on a wall can stand for its targets; 0 where it needs the screen."""
+        if self.channel in ("eye_yaw", "eye_pitch") or self.target == "places":
+            return 2
+        still = self.on_target and not self.target and self.channel.startswith("head")
+        return 1 if still else 0
+
+    @property
     def near_work(self) -> bool:
         """Whether the eyes are led near, up to the place where one tip becomes two."""
         return "double_image" in self.not_measured

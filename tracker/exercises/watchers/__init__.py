@@ -19,7 +19,7 @@ from tracker.exercises.watchers.hands import ThrowLow
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
-from tracker.exercises.watchers.targets import HeadWithTarget, NotEyesFirst
+from tracker.exercises.watchers.targets import GazeShort, HeadWithTarget, NotEyesFirst
 from tracker.exercises.watchers.turns import Amplitude, FallsShort, OfTurns, Tempo, tempo_of
 from tracker.sample import Sample
 
@@ -34,6 +34,7 @@ __all__ = [
     "EyesOpened",
     "FallsShort",
     "GazeOffTarget",
+    "GazeShort",
     "HeadMoved",
     "HeadWithTarget",
     "LeftPicture",
@@ -53,6 +54,7 @@ __all__ = [
 #: Those that need nothing but their own parameters.
 _PLAIN: dict[str, Callable[..., Watcher]] = {
     "gaze_off_target": GazeOffTarget,
+    "gaze_short": GazeShort,
     "head_moved": HeadMoved,
     "chin_down": ChinDown,
     "eyes_closed": EyesClosed,

@@ -1,4 +1,4 @@
-"""Head and eyes against a target that moves."""
+"""Head and eyes against a target that moves, or two that are looked at in turn."""
 
 # ruff: noqa: ARG002 -- the base class takes what its heirs need
 
@@ -10,8 +10,11 @@ from typing import ClassVar
 
 import numpy as np
 
+from tracker.exercises.landing import is_told, landing_of, targets_of
+from tracker.exercises.landing import rows_of as jumps_of
 from tracker.exercises.order import Order, lead_s, order_of, rows_of
 from tracker.exercises.watchers.base import Asked, Change, Watcher
+from tracker.exercises.watchers.gaze import OFF_TARGET_DEG
 from tracker.exercises.watchers.turns import OfTurns
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -102,3 +105,52 @@ class NotEyesFirst(Watcher):
         if self.on or len(self._since_s) < 2:
             return []
         return [self._begin(self._since_s[0])]
+
+
+class GazeShort(Watcher):
+    """The eyes stop short of their target.
+
+    Noticed from two jumps of the last four, never from one alone (common practice); over
+    with two in a row that arrive. What the camera could not tell counts as neither.
+
+    Parameters
+    ----------
+    beyond_deg
+        What is farther from the target is short of it, in degrees.
+    """
+
+    code = "gaze_short"
+    LAST, LEAST = 4, 2
+    #: Two jumps at the slowest beat that a plan may ask for, and their targets.
+    KEEP_S = 30.0
+
+    def __init__(self, beyond_deg: float = OFF_TARGET_DEG) -> None:
+        super().__init__()
+        self._limit = beyond_deg
+        self._samples: deque[Sample] = deque()
+        self._landed: deque[tuple[float, bool]] = deque(maxlen=self.LAST)
+
+    def feed(self, sample: Sample) -> list[Change]:
+        """Take the next sample."""
+        self._samples.append(sample)
+        while self._samples[0].time_s < sample.time_s - self.KEEP_S:
+            self._samples.popleft()
+        return []
+
+    def turn(self, turn: Turn, asked: Asked) -> list[Change]:
+        """Take the next jump."""
+        rows = jumps_of(self._samples)
+        targets = targets_of(rows)
+        if not is_told(self._limit, targets):
+            return []
+        landing = landing_of(rows, turn, targets, self._limit)
+        if landing.where == "not_told":
+            return []
+        self._landed.append((turn.start_s, landing.where == "short"))
+        short = [start_s for start_s, is_short in self._landed if is_short]
+        if not self.on and len(short) >= self.LEAST:
+            return [self._begin(short[0])]
+        if self.on and not any(is_short for _, is_short in list(self._landed)[-2:]):
+            self._landed.clear()
+            return [self._end(turn.start_s)]
+        return []

@@ -1,0 +1,140 @@
+"""Notes on the wall in a planned session: what is asked, what is refused, what the set gets."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.practice.person import SEATED, Person, plan_of, refused
+from tracker.practice.conductor import Conductor
+from tracker.practice.scripted import Answers
+from tracker.practice.tasks import AskWall, DoSet, Over, Prepare, Task
+
+JUMPS = {"exercise": "eyes-side-to-side", "note": "asked for"}
+OPEN = {**JUMPS, "wall": {"above_mm": 80}}
+TYPED = {**JUMPS, "wall": {"distance_mm": 1500, "spacing_mm": 500}}
+STANDING = {"exercise": "turns-on-target", "posture": "standing", "wall": {"distance_mm": 2000}}
+
+
+class Measuring(Person):
+    """Somebody with a tape; lengths in mm, or False without any notes."""
+
+    tape: dict[str, Any] = {"distance": 1600.0, "spacing": 540.0}  # noqa: RUF012
+
+    def _answer(self, task: Task) -> Any:
+        if isinstance(task, AskWall):
+            return self.tape[task.length]
+        return super()._answer(task)
+
+
+def steps_of(person: Person) -> list[dict[str, Any]]:
+    found = [dict(r["step"]) for r in person.journal.content().of("step")]
+    return [s for s in found if s["step"] == "exercise"]
+
+
+def asked_lengths(person: Person) -> list[AskWall]:
+    return [t for t in person.tasks if isinstance(t, AskWall)]
+
+
+def test_what_the_plan_leaves_open_is_asked_once_and_goes_into_the_step() -> None:
+    person = Measuring()
+    person.practise(plan_of({**OPEN, "entry_id": "a"}))
+    distance, spacing = asked_lengths(person)
+    assert (distance.length, spacing.length) == ("distance", "spacing")
+    assert (distance.least_mm, distance.most_mm) == (900.0, 3000.0)
+    # 5 to 12 degrees to each side at 1.6 m: 2 * 1600 * tan.
+    assert (spacing.least_mm, spacing.most_mm) == pytest.approx((280.0, 680.2), abs=0.1)
+    (step,) = steps_of(person)
+    wall = {"distance_mm": 1600.0, "spacing_mm": 540.0, "above_mm": 80.0, "right_mm": 0.0}
+    assert step["wall"] == wall
+    (done,) = person.summary.exercises
+    assert {k: done.prescribed["wall"][k] for k in wall} == wall
+
+
+def test_what_is_typed_in_the_plan_is_not_asked() -> None:
+    person = Measuring()
+    person.practise(plan_of({**TYPED, "entry_id": "a"}))
+    assert asked_lengths(person) == []
+    assert steps_of(person)[0]["wall"]["distance_mm"] == 1500.0
+
+
+def test_who_has_no_notes_goes_on_without_that_entry() -> None:
+    person = Measuring()
+    person.tape = {"distance": False, "spacing": False}
+    person.practise(plan_of(OPEN, SEATED))
+    assert refused(person.summary) == {"eyes-side-to-side": ["no_marks"]}
+    assert [e.exercise for e in person.summary.exercises] == ["turns-on-target"]
+
+
+def test_who_cannot_say_does_it_without_being_judged_there() -> None:
+    person = Measuring()
+    person.tape = {"distance": None, "spacing": None}
+    person.practise(plan_of(OPEN))
+    (step,) = steps_of(person)
+    assert "wall" not in step and step["target_mm"] is None
+    (done,) = person.summary.exercises
+    assert done.arrivals is not None and done.arrivals["arrived"] is None
+
+
+@pytest.mark.parametrize("answer", [800.0, 3001.0, True, "far", -5])
+def test_a_length_that_will_not_do_is_refused(answer: Any) -> None:
+    person = Measuring()
+    conductor: Conductor = person.practise(plan_of(OPEN), until=AskWall)
+    assert isinstance(conductor.task, AskWall)
+    with pytest.raises(ValueError, match="will do"):
+        conductor.answer(answer)
+    assert isinstance(conductor.task, AskWall)
+    conductor.answer(1234)
+
+
+def test_nobody_looks_at_the_screen_so_it_is_led_by_sound() -> None:
+    person = Measuring(sound=False, reader=False)
+    person.practise(plan_of(TYPED, SEATED))
+    assert refused(person.summary) == {"eyes-side-to-side": ["no_voice"]}
+    heard = Measuring()
+    heard.practise(plan_of(TYPED))
+    (prepare,) = [t for t in heard.tasks if isinstance(t, Prepare)]
+    assert prepare.voice == "sound"
+
+
+def test_the_eyes_are_led_to_new_marks_in_a_set_up_of_their_own() -> None:
+    person = Measuring()
+    other = {**JUMPS, "entry_id": "other", "wall": {"distance_mm": 1500, "spacing_mm": 400}}
+    same = {**TYPED, "entry_id": "same"}
+    person.practise(plan_of(SEATED, TYPED, same, other, {**JUMPS, "entry_id": "screen"}))
+    asked = [
+        (t.asked.entry_id, t.rest_pose) for t in person.tasks if isinstance(t, Prepare) and t.asked
+    ]
+    assert asked == [
+        ("turns-on-target", True),
+        ("eyes-side-to-side", True),
+        ("same", False),
+        ("other", True),
+        ("screen", False),
+    ]
+
+
+def test_standing_before_a_mark_has_its_wall_too() -> None:
+    person = Measuring()
+    person.practise(plan_of(STANDING))
+    (step,) = steps_of(person)
+    assert step["posture"] == "standing" and step["wall"]["distance_mm"] == 2000.0
+    assert isinstance(person.tasks[-1], Over)
+    assert any(isinstance(t, DoSet) for t in person.tasks)
+
+
+def test_a_file_of_answers_may_hold_the_lengths() -> None:
+    answers = Answers.model_validate(
+        {
+            "format": "turnpost-answers",
+            "format_version": 1,
+            "entries": {"eyes-side-to-side": {"distance_mm": 1500, "spacing_mm": 100}},
+        }
+    )
+    person = Measuring()
+    conductor = person.practise(plan_of(OPEN), until=AskWall)
+    assert answers.to(conductor.task) == 1500
+    conductor.answer(1500)
+    assert isinstance(conductor.task, AskWall) and conductor.task.length == "spacing"
+    assert answers.to(conductor.task) is None, "100 mm would lie 1.9 degrees to each side"

@@ -1,0 +1,52 @@
+"""How well the gaze is read where the target is: on the screen, or at a mark on the wall."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import hypot, isfinite
+from typing import Any
+
+from tracker.exercises.catalogue import Exercise
+from tracker.session.bench import WORST
+from tracker.session.live import check_error_deg, setup_gaze_error_deg
+from tracker.session.run import amplitude_asked
+from tracker.session.stage import Step
+from tracker.wall import Wall, camera_of, head_error_deg, place_error_deg, wall_of
+
+#: Error of the gaze that is claimed where no set-up measured one.
+CLAIMED_DEG = WORST["gaze yaw while turning, eyes that lag"][0]
+#: Error of the head's turn that is claimed: the 5 percent of an amplitude that the program
+#: promises to stay below, and what the bench found at any angle.
+CLAIMED_SHARE, CLAIMED_HEAD_DEG = 0.05, WORST["head yaw"][0]
+
+
+def wall_of_step(step: Step) -> Wall | None:
+    """The marks on the wall that a step is done with; None for the screen."""
+    return wall_of((step.model_extra or {}).get("wall"))
+
+
+def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str, Any]) -> float:
+    """Error of the gaze against a step's target, in degrees.
+
+    On the screen that which the set-up measured there, NaN where it measured none. At a mark
+    on the wall what looks at the marks have shown, and never less than at the screen; where
+    nobody looked there, that of the screen or the claimed one, with what is not known of the
+    mark's place. What is not known of the head's turn comes to it, as an independent error.
+
+    Parameters
+    ----------
+    found
+        What the set-up found.
+    """
+    error = setup_gaze_error_deg(found)
+    wall = wall_of_step(step)
+    if wall is None:
+        return error
+    amplitude = amplitude_asked(step, exercise)
+    turn = 0.0 if exercise.head_still or amplitude is None else amplitude[1]
+    head = head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG)
+    there = check_error_deg(found.get("wall_check"))
+    if isfinite(there):
+        return hypot(max(there, error if isfinite(error) else 0.0), head)
+    at_screen = error if isfinite(error) else CLAIMED_DEG
+    return hypot(at_screen, place_error_deg(wall, camera_of(found)), head)
