@@ -90,6 +90,19 @@ def test_a_journal_cut_anywhere_gives_what_it_holds(tmp_path: Path, left: float)
     assert [f.flag for f in summary.quality] == ["journal_damaged"]
 
 
+def test_an_exercise_that_nobody_knows_loses_nothing_else(tmp_path: Path) -> None:
+    path = write_session(tmp_path, "a") / JOURNAL_NAME
+    data = path.read_bytes()
+    assert data.count(b'"turns-on-target"') == 1
+    path.write_bytes(data.replace(b'"turns-on-target"', b'"tubns-on-target"'))
+    (found,) = interrupted_sessions(tmp_path)
+    summary = save_interrupted(found)
+    assert [f.flag for f in summary.quality] == ["journal_damaged"]
+    assert summary.exercises == []
+    trace = (found.folder / "trace.csv").read_text(encoding="utf-8")
+    assert len(trace.splitlines()) > 300
+
+
 def test_what_a_power_cut_leaves_at_the_end_is_passed_over(tmp_path: Path) -> None:
     path = write_session(tmp_path, "a") / JOURNAL_NAME
     with path.open("ab") as file:

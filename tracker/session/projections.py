@@ -8,6 +8,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.events import Event
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -67,7 +68,8 @@ def session_record(content: JournalContent) -> SessionRecord:
     samples = [s for r in content.of("sample") if (s := sample_of(r, columns)) is not None]
     samples.sort(key=lambda s: s.time_s)
     end_s = _end_s(content, samples)
-    numbered = _steps(content, end_s)
+    begun = _begun(content)
+    numbered = _cut(begun, end_s)
     answers = content.of("answer")
     setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
     exercises = [
@@ -95,7 +97,7 @@ def session_record(content: JournalContent) -> SessionRecord:
         answers={str(r.get("about")): r.get("value") for r in answers if r.get("number") is None},
         ended=content.ended,
         end_s=end_s,
-        damaged_lines=content.damaged_lines,
+        damaged_lines=content.damaged_lines + len(content.of("step")) - len(begun),
         setups=setups,
         not_done=_named(content, "not_done"),
         changes=_named(content, "changed"),
@@ -136,14 +138,21 @@ def _end_s(content: JournalContent, samples: list[Sample]) -> float:
     return max(times, default=nan)
 
 
-def _steps(content: JournalContent, end_s: float) -> list[tuple[int, Step]]:
-    """Steps that were begun, each cut where the next one or the session's end came first."""
+def _begun(content: JournalContent) -> list[tuple[int, Step]]:
+    """Steps that were begun; one of an exercise that nobody knows is damaged like any other."""
     steps: list[tuple[int, Step]] = []
     for record in content.of("step"):
         try:
-            steps.append((int(record["number"]), Step.model_validate(record["step"])))
+            number, step = int(record["number"]), Step.model_validate(record["step"])
         except (KeyError, TypeError, ValueError):
             continue
+        if not is_judged(step) or step.exercise in CATALOGUE:
+            steps.append((number, step))
+    return steps
+
+
+def _cut(steps: list[tuple[int, Step]], end_s: float) -> list[tuple[int, Step]]:
+    """The steps, each until the next one or the session's end, whichever came first."""
     out = []
     for k, (number, step) in enumerate(steps):
         to_s = step.to_s
