@@ -77,6 +77,15 @@ def test_more_noise_and_fewer_pictures_make_errors_larger() -> None:
     assert sizes[15, 0.4][1] > 1.5 * sizes[60, 0.4][1]
 
 
+def test_a_moment_that_stands_twice_changes_nothing() -> None:
+    _, times, yaw = drawn(np.random.default_rng(3), 30, 0.1, f_hz=0.7)
+    turns, _ = told(times, yaw)
+    twice, again = np.repeat(times, 2), np.column_stack([yaw, yaw + 5.0]).ravel()
+    once, more = errors_of(times, yaw, turns, HEAD), errors_of(twice, again, turns, HEAD)
+    assert once is not None and more is not None
+    assert np.array_equal(once.level, more.level) and np.array_equal(once.speed, more.speed)
+
+
 def test_samples_a_turn_are_those_that_were_had() -> None:
     _, times, yaw = drawn(np.random.default_rng(1), 10, 0.1, f_hz=2.0)
     turns, _ = told(times, yaw)

@@ -72,6 +72,10 @@ FORMS = (
 )
 
 
+#: No camera gives pictures as near to each other.
+LEAST_APART_S = 1e-4
+
+
 @dataclass(frozen=True, slots=True)
 class Errors:
     """Errors of the turns of one set: of the level, of its time, and of the peak speed.
@@ -154,7 +158,7 @@ def errors_of(
     Parameters
     ----------
     times_s, values
-        ``(n,)`` finite samples of the set.
+        ``(n,)`` finite samples of the set, in the order of time.
     turns
         As found in them.
     rule
@@ -167,6 +171,9 @@ def errors_of(
     """
     if len(turns) < 2:
         return None
+    # A damaged file can hold one moment twice; nothing is learnt of its second sample.
+    apart = np.diff(times_s, prepend=-np.inf) > LEAST_APART_S
+    times_s, values = times_s[apart], values[apart]
     noise = noise_of(times_s, values, at_rest=rule.plateau)
     ways = _ways(times_s, values, turns)
     if not isfinite(noise) or sum(w is not None for w in ways) < 2:
