@@ -92,7 +92,8 @@ _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
 _SWEEPS = TurningRule(floor=5.0, first=5.0)
 #: A head that goes to a mark rests there: when it came is the beat.
 _TO_MARKS = TurningRule(plateau=True)
-_HEAD = TurningRule()
+#: The share as :class:`TurningRule` derives it.
+_HEAD = TurningRule(hole=0.16)
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least.
 _UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0)

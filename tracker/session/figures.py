@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import itertools
 from collections.abc import Callable, Iterable, Sequence
 from math import isfinite, nan
 from typing import Any
@@ -12,7 +11,7 @@ import numpy as np
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import EYE_OPEN_LEAST, channel_of, eyes_usable
 from tracker.exercises.watchers import is_measured, off_target_limit_deg
-from tracker.motion.turning import Turn
+from tracker.motion.turning import Turn, steps_s
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
 from tracker.session.derive import BEYOND, UNLIKE, VARIFOCAL, gaze_error_deg, target_in_head
@@ -70,9 +69,8 @@ def _ends(values: Sequence[float], reason: str) -> Figure:
 def tempo(turns: Sequence[Turn]) -> Figure:
     """Beats a minute, one beat a turn, and those of its first and last five repetitions."""
     few = "fewer than two turns"
-    steps = [b.peak_s - a.peak_s for a, b in itertools.pairwise(turns)]
     # A beat belongs to the turn that it leads to; none leads to the first.
-    beats = [nan, *(60.0 / s if s > 0 else nan for s in steps)]
+    beats = [60.0 / s if s > 0 else nan for s in steps_s(turns)]
     return figure(beats, few) | _ends(beats, few)
 
 

@@ -58,6 +58,7 @@ from tracker.session.weekly import weekly_of
 NOT_COUNTED = "the camera does not count this exercise in this version"
 NO_REPETITIONS = "it is held for a time: there is nothing to count"
 NOTHING_SEEN = "what it is counted from was never measured"
+ENDS_UNSEEN = "how far the turns went was not seen: it was not measured there"
 #: A set that was over sooner says nothing of what could be measured (common practice).
 LEAST_SEEN_S = 1.0
 
@@ -225,7 +226,9 @@ def _bare_movement(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]
         change = figures.by_side(eyes, lambda t: t.swing_deg, none)
         return {"vergence_change_deg": change, "tempo_bpm": figures.tempo(turns)}
     out: dict[str, Any] = {
-        "amplitude_deg": figures.by_side(turns, lambda t: t.amplitude_deg, none),
+        "amplitude_deg": figures.by_side(
+            turns, lambda t: t.amplitude_deg, ENDS_UNSEEN if turns else none
+        ),
         "tempo_bpm": figures.tempo(turns),
     }
     if exercise.channel in ("eye_yaw", "eye_pitch"):

@@ -1792,6 +1792,11 @@
             <translation>كم تلتف العينان إلى الداخل</translation>
         </message>
         <message>
+            <source>how far the turns went was not seen: it was not measured there</source>
+            <comment>how far the turns went was not seen: it was not measured there</comment>
+            <translation>لم يُرَ إلى أي حد وصلت الالتفاتات: لم يُقَس هناك</translation>
+        </message>
+        <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>
             <comment>how high the shoulders really go (their landmarks follow about half)</comment>
             <translation>مدى ارتفاع الكتفين حقًا (نقاطهما تتبع نحو النصف)</translation>

@@ -1792,6 +1792,11 @@
             <translation>wie weit sich die Augen nach innen drehen</translation>
         </message>
         <message>
+            <source>how far the turns went was not seen: it was not measured there</source>
+            <comment>how far the turns went was not seen: it was not measured there</comment>
+            <translation>wie weit die Drehungen gingen, war nicht zu sehen: dort wurde nicht gemessen</translation>
+        </message>
+        <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>
             <comment>how high the shoulders really go (their landmarks follow about half)</comment>
             <translation>wie hoch die Schultern wirklich gehen (ihre Punkte folgen etwa zur Hälfte)</translation>

@@ -1792,6 +1792,11 @@
             <translation>cuánto giran los ojos hacia dentro</translation>
         </message>
         <message>
+            <source>how far the turns went was not seen: it was not measured there</source>
+            <comment>how far the turns went was not seen: it was not measured there</comment>
+            <translation>no se vio hasta dónde llegaron los giros: allí no se midió</translation>
+        </message>
+        <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>
             <comment>how high the shoulders really go (their landmarks follow about half)</comment>
             <translation>hasta qué altura suben de verdad los hombros (sus puntos siguen más o menos la mitad)</translation>
