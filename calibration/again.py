@@ -11,6 +11,7 @@ from math import isfinite, nan
 
 import numpy as np
 
+from calibration.check import GazeCheck
 from calibration.parts import STILL, part_of
 from calibration.parts_found import seen_in, share_seen, some_samples
 from calibration.report import SetupReport
@@ -69,15 +70,20 @@ def worse(old: SetupReport, new: SetupReport, part: str) -> str:
         return ""
     if old.ok and not new.ok:
         return "eyes"
-    if old.check is not None and new.check is not None:
-        before, now = old.check.error_deg, new.check.error_deg
-        if isfinite(before) and not now <= before + WORSE_DEG:
-            return "eyes"
+    if _read_worse(old.check, new.check) or _read_worse(old.wall_check, new.wall_check):
+        return "eyes"
     if "coarse_picture" in new.findings and "coarse_picture" not in old.findings:
         return "coarse"
     if part in ("turn", "nod"):
         return "less_far" if _far(new, part) < _far(old, part) - SHORTER_DEG else ""
     return ""
+
+
+def _read_worse(old: GazeCheck | None, new: GazeCheck | None) -> bool:
+    """Whether the looks that were kept from the fit are read worse, or no longer at all."""
+    if old is None or new is None or not isfinite(old.error_deg):
+        return False
+    return not new.error_deg <= old.error_deg + WORSE_DEG
 
 
 def _far(report: SetupReport, part: str) -> float:

@@ -9,8 +9,7 @@ from math import isfinite
 import numpy as np
 
 from calibration.gaze_fit import SETTLE_S
-from calibration.parts import is_held_out
-from calibration.placing import on_wall
+from calibration.parts import is_held_out, on_wall
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.rotation import angle_between_deg, direction_from_angles

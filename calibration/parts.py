@@ -36,7 +36,8 @@ class PartFound:
         Median error of the gaze: on looks left out of the fit one by one (looks), or on those
         that no fit has seen (check).
     points, points_seen
-        Looks that were asked for, and those with a face in them.
+        Looks that were asked for, and those with a face in them; of the check those at the
+        screen, as marks on the wall have a check of their own.
     plus_deg, minus_deg
         How far the head went right or up, and left or down (turn, nod).
     """
@@ -54,6 +55,15 @@ class PartFound:
 def is_held_out(step: Step) -> bool:
     """Whether a look is kept from the fit, to check it."""
     return step.step == "look" and (step.model_extra or {}).get("held_out") is True
+
+
+def on_wall(step: Step) -> tuple[float, float, float] | None:
+    """A mark on the wall: right of the camera, above it, and how far from the eyes, in mm."""
+    place = (step.model_extra or {}).get("wall_mm")
+    if not isinstance(place, list | tuple) or len(place) != 3:
+        return None
+    right, above, distance = (float(v) for v in place)
+    return right, above, distance
 
 
 def part_of(step: Step) -> str:

@@ -8,7 +8,7 @@ from math import hypot, isfinite, nan
 import numpy as np
 
 from calibration.check import GazeCheck, HeadReach
-from calibration.parts import STILL, PartFound, part_of, parts_in
+from calibration.parts import STILL, PartFound, on_wall, part_of, parts_in
 from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.sample import Sample
@@ -72,7 +72,11 @@ def find_parts(
     for part in parts_in(steps):
         own = [s for s in steps if part_of(s) == part]
         seen = seen_in(observations, own)
-        looks = [share_seen(seen_in(seen, [s])) for s in own if s.step == "look"]
+        looked = [s for s in own if s.step == "look"]
+        if part == "check":
+            # The error is that of the screen; marks on the wall have a check of their own.
+            looked = [s for s in looked if on_wall(s) is None]
+        looks = [share_seen(seen_in(seen, [s])) for s in looked]
         error = nan
         if part == "looks" and profile.gaze is not None:
             error = profile.gaze.error_deg

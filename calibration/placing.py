@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from calibration.parts import on_wall
 from tracker.head.perspective import Array
 from tracker.profile import RestFrame
 from tracker.session.stage import Step
@@ -19,15 +20,6 @@ def on_screen(step: Step) -> Array | None:
     if not isinstance(place, list | tuple) or len(place) != 2:
         return None
     return np.array([-float(place[0]), -float(place[1]), 0.0])
-
-
-def on_wall(step: Step) -> tuple[float, float, float] | None:
-    """A mark on the wall: right of the camera, above it, and how far from the eyes, in mm."""
-    place = (step.model_extra or {}).get("wall_mm")
-    if not isinstance(place, list | tuple) or len(place) != 3:
-        return None
-    right, above, distance = (float(v) for v in place)
-    return right, above, distance
 
 
 def placed(step: Step, frame: RestFrame) -> Step:

@@ -240,9 +240,8 @@ def exercise_asked(
     reach = offset_mm(JUMP_DEG, distance_mm)
     right, left = extent.inside((reach, 0.0)), extent.inside((-reach, 0.0))
     beats = beat_times_s(tempo_bpm or 60.0 / SELF_PACED_TURN_S, duration_s)
-    track = _jump_track(
-        begin_s, duration_s, beats, lambda k: extent.on_screen((right, left)[k % 2]), to_rest
-    )
+    places = [to_rest.to_rest(extent.on_screen(offset)) for offset in (right, left)]
+    track = _jump_track(begin_s, duration_s, beats, lambda k: places[k % 2])
     return Asked(Step.model_validate(known | {"target_track": track}), offsets=(right, left))
 
 

@@ -32,13 +32,17 @@ GUIDE_WORDS: dict[str, object] = {
     ),
     "guide.stairs.stand": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Stand before the step, your hand on the rail. Your helper is close, one step below you.",
+        "Stand before the step, your hand on the rail. Your helper stands close behind you.",
     ),
     "guide.stairs.up": QT_TRANSLATE_NOOP(
-        "turnpost", "When you are ready, go up one step, one foot after the other."
+        "turnpost",
+        "Your helper stays close behind you. When you are ready, go up one step, "
+        "one foot after the other.",
     ),
     "guide.stairs.down": QT_TRANSLATE_NOOP(
-        "turnpost", "When you are steady, go down again. Your hand stays on the rail."
+        "turnpost",
+        "Your helper stays one step below you. When you are steady, go down again. "
+        "Your hand stays on the rail.",
     ),
     "guide.partner.stand": QT_TRANSLATE_NOOP(
         "turnpost", "First stand still. Your partner is close to you, with the ball."

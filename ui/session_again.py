@@ -8,13 +8,16 @@ worse (``calibration.again``). What was left half-way changes nothing.
 
 from __future__ import annotations
 
+from math import inf
 from typing import Any
 
-from calibration.parts import MAX_HELD, PARTS, in_order, part_of
+from calibration.parts import MAX_HELD, PARTS, in_order, on_wall, part_of
 from tracker.session.stage import Step
+from tracker.vision.messages import SourceState
+from ui import words
 from ui.asked import READ_S, Asked, setup_asked
 from ui.session_setup import SetupPart
-from ui.session_state import Phase
+from ui.session_state import TROUBLES, Phase
 from ui.setup_parts import PartWatch
 
 #: Parts that go into each other are done again together while the set-up goes on.
@@ -35,6 +38,11 @@ class AgainPart(SetupPart):
     _again_to_ask = False
     _before: tuple[Asked, ...] = ()
     _fitted_by: Any = None
+    #: When a part that was asked for again at once begins; the button of the one before it must
+    #: not be pressed unseen by a hand that shakes.
+    _repeat_from_s = -inf
+    #: What was wrong with the camera while a part was being done again.
+    _camera_went: SourceState | None = None
     #: The step that was announced last (``ui.session_voice``).
     _setup_said = ""
 
@@ -62,12 +70,32 @@ class AgainPart(SetupPart):
     def can_repeat(self) -> bool:
         """Whether the part that was over last can be done again before the others."""
         over = self.part_over
-        return bool(over) and self._held_after(over) <= MAX_HELD
+        if not over or self.now_s < self._repeat_from_s:
+            return False
+        return self._held_after(over) <= MAX_HELD
 
-    def part_key(self, over: str) -> str:
-        """Key of the words for how a part that is over was seen."""
-        keys = [self.part_watch.key(p, self.reach) for p in self._together(over)]
-        return next((k for k in keys if k != "part.seen"), "part.seen")
+    @property
+    def repeats(self) -> str:
+        """The part that would be done again now, with what goes into it; empty for none."""
+        return self._together(self.part_over)[0] if self.can_repeat else ""
+
+    @property
+    def part_note(self) -> tuple[str, str]:
+        """A part that has just come to its end, and the key of how it was seen; else empty.
+
+        Only until the next part begins: within a part there are pauses, too, before each note
+        on the wall.
+        """
+        over, coming = self.part_over, self.next_asked
+        if not over or coming is None or self.asked is not None:
+            return "", ""
+        part = part_of(coming.step)
+        begun = [a for a in self._setup_asked() if a.step.from_s <= self.now_s]
+        if any(part_of(a.step) == part for a in begun):
+            return "", ""
+        together = self._together(over)
+        keys = [self.part_watch.key(p, self.reach) for p in together]
+        return together[0], next((k for k in keys if k != "part.seen"), "part.seen")
 
     def repeat_part(self) -> None:
         """The part that was over last once more; what comes after it follows."""
@@ -79,7 +107,8 @@ class AgainPart(SetupPart):
             self.reach.forget(_STEP_OF.get(part, ""))
         anew = self._still_to_do(over)
         kept = [a for a in self._setup_asked() if part_of(a.step) not in anew]
-        self._asked = [*kept, *self._asked_for(anew)]
+        steps = self._asked_for(anew)
+        self._asked, self._repeat_from_s = [*kept, *steps], steps[0].step.from_s
         self._setup_said = ""
         self._changed()
 
@@ -97,8 +126,11 @@ class AgainPart(SetupPart):
     def _held_after(self, over: str) -> float:
         """How many pictures the measuring would hold from the first step to the last."""
         asked, parts = self._setup_asked(), self._still_to_do(over)
-        anew_s = sum(a.step.to_s - a.step.from_s for a in asked if part_of(a.step) in parts)
-        seconds = self.now_s - asked[0].step.from_s + anew_s + READ_S * len(parts)
+        anew = [a.step for a in asked if part_of(a.step) in parts]
+        # Before each part, and before each note on the wall.
+        pauses = len(parts) + sum(on_wall(s) is not None for s in anew)
+        anew_s = sum(s.to_s - s.from_s for s in anew) + READ_S * pauses
+        seconds = self.now_s - asked[0].step.from_s + anew_s
         rate_hz = _RATE_HZ if self._service is None else self._service.stats.rate_hz
         # One that doesn't say how fast it is says so as NaN.
         return seconds * (rate_hz if rate_hz > _RATE_HZ else _RATE_HZ)
@@ -115,6 +147,7 @@ class AgainPart(SetupPart):
             short=self._short,
             use_eye=self.eyes,
             parts=parts,
+            marks=self.wall_looks,
         )
 
     # --- once it is over ---
@@ -132,6 +165,7 @@ class AgainPart(SetupPart):
         self._service.hold_setup(keep=True, take=True)
         self._before = tuple(self._asked)
         self.part_again, self.again_told, self._again_to_ask = part, ("", ""), True
+        self._camera_went = self.source if self.source in TROUBLES else None
         self.reach.forget(_STEP_OF.get(part, ""))
         self.show_picture(False)
         self._enter(Phase.setup)
@@ -143,7 +177,7 @@ class AgainPart(SetupPart):
 
     def _ask_setup(self) -> None:
         if not self.part_again:
-            self.part_watch = PartWatch()
+            self.part_watch, self._repeat_from_s = PartWatch(), -inf
             super()._ask_setup()
             return
         self._again_to_ask = False
@@ -181,8 +215,22 @@ class AgainPart(SetupPart):
     def _old_stays(self, why: str) -> None:
         self._asked, self.again_told = list(self._before), (self.part_again, why)
         self.part_again, self._again_to_ask, self._before = "", False, ()
-        self.trouble = None
+        if self._service is not None and self.source not in TROUBLES:
+            self.trouble = None
         self._enter(Phase.setup_told)
+
+    def _source_of_again(self, state: SourceState) -> None:
+        """The source's state is another: what that means for a part that is done again."""
+        if self.part_again and state in TROUBLES:
+            self._camera_went = state
+        if state not in (SourceState.restarting, SourceState.failed):
+            return
+        # Another process measures from now on, or none: the pictures went with the one before.
+        self._fitted_by = None
+        if self.part_again and self.phase in (Phase.setup, Phase.fitting):
+            gone = words.say("told.pictures_gone")
+            self.fit_message = _camera_words(state) if state in TROUBLES else gone
+            self._old_stays("failed")
 
     def _forget_again(self) -> None:
         self.part_again, self._again_to_ask, self._before = "", False, ()
@@ -207,7 +255,11 @@ class AgainPart(SetupPart):
             return
         again = report.again
         if again is not None and again.why:
-            self._old_stays(again.why)
+            why = again.why
+            if why == "unseen" and self._camera_went is not None:
+                # Not the face was missing, but the picture of it.
+                why, self.fit_message = "failed", _camera_words(self._camera_went)
+            self._old_stays(why)
             return
         self.again_told = (part, "")
         self.part_again, self._before = "", ()
@@ -227,3 +279,8 @@ class AgainPart(SetupPart):
         if self._service is not None and self._fitted_by is self._service:
             self._service.hold_setup(keep=False, take=False)
         self._forget_again()
+
+
+def _camera_words(state: SourceState) -> str:
+    """What is wrong with the camera, as it is said everywhere."""
+    return words.say_or(f"trouble.{state}", "trouble.failed")

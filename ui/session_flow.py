@@ -279,6 +279,7 @@ class Director(FirstPart):
             self._finish("finished")
         elif state == SourceState.ended and self.phase == Phase.setup and self._asked:
             self._ask_for_fit()
+        self._source_of_again(state)
         self._changed()
 
     def _go_on(self, now_s: float) -> None:

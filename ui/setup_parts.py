@@ -11,7 +11,7 @@ from typing import Any
 from calibration.parts import STILL, parts_in
 from ui import words
 from ui.setup_reach import SIDES, ReachWatch, Wanted, short_of
-from ui.setup_told import about, verdict_of
+from ui.setup_told import about, verdict_of, wall_lines
 
 #: A part is seen well if the face was there in so much of it (common practice).
 SEEN_WELL = 0.8
@@ -129,6 +129,8 @@ def _eyes(found: Any, report: Any) -> Iterator[tuple[str, bool]]:
             verdict=words.say(f"came.verdict.{verdict}"),
         )
         yield said, verdict != "poor"
+    if found.part == "check":
+        yield from wall_lines(report)
 
 
 def _ends(found: Any, report: Any, wanted: Wanted) -> Iterator[tuple[str, bool]]:

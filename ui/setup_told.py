@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import isfinite, nan
 from typing import Any
 
+from calibration.parts import is_held_out, on_wall
 from tracker.exercises.watchers.gaze import OFF_TARGET_DEG, off_target_limit_deg
 from ui import words
 from ui.setup_reach import SIDES, Wanted, short_of
@@ -40,13 +41,14 @@ def told_of(report: Any, wanted: Wanted) -> Told:
     reach = getattr(report, "head_reach", None)
     short = short_of(reach, wanted)
     gaze, verdict = _gaze(report)
-    lines = [gaze] if gaze else []
+    wall = list(wall_lines(report))
+    lines = [*([gaze] if gaze else []), *(said for said, _ in wall)]
     lines += [words.say_or(f"finding.{key}", "finding.other", key=key) for key in findings]
     for side, went, asked in _worst(short):
         lines.append(words.say(f"came.short.{side}", went=round(went), asked=round(asked)))
     if not short and _whole(reach, wanted):
         lines.append(words.say("came.reach"))
-    poor = bool(findings) or verdict in ("poor", "unseen")
+    poor = bool(findings) or verdict in ("poor", "unseen") or not all(good for _, good in wall)
     hints = [words.say("finding.repeat_hint")] if poor else []
     hints += [words.say("came.short.why")] if short else []
     return Told(not (poor or short), tuple(lines), " ".join(hints), _figures(report, reach))
@@ -80,9 +82,7 @@ def _gaze(report: Any) -> tuple[str, str]:
         return "", ""
     if not isfinite(check.error_deg):
         return words.say("came.gaze.unseen"), "unseen"
-    # What is judged goes by the worse of the two, as in the exercises.
-    own = float(getattr(report, "error_deg", nan))
-    verdict = verdict_of(max(e for e in (check.error_deg, own) if isfinite(e)))
+    verdict = verdict_of(_worst_deg(report, check))
     said = words.say(
         "came.gaze",
         points=check.looks,
@@ -90,6 +90,34 @@ def _gaze(report: Any) -> tuple[str, str]:
         verdict=words.say(f"came.verdict.{verdict}"),
     )
     return said, verdict
+
+
+def _worst_deg(report: Any, *checks: Any) -> float:
+    """The worst of some checks and the fit's own error: by it is judged, as in the exercises."""
+    errors = [float(getattr(report, "error_deg", nan)), *(c.error_deg for c in checks if c)]
+    return max((e for e in errors if isfinite(e)), default=nan)
+
+
+def wall_lines(report: Any) -> Iterator[tuple[str, bool]]:
+    """What the held-out looks at notes on the wall showed: sentences, each with whether it is good.
+
+    None where nobody was asked to look there, or the gaze is not followed at all.
+    """
+    check = getattr(report, "wall_check", None)
+    if check is None or "gaze_not_fitted" in getattr(report, "findings", ()):
+        return
+    if not isfinite(check.error_deg):
+        yield words.say("came.wall.unseen"), False
+        return
+    if check.looks < sum(is_held_out(s) and on_wall(s) is not None for s in report.steps):
+        # There are two at most.
+        yield words.say("came.wall.one"), False
+    verdict = verdict_of(_worst_deg(report, check, getattr(report, "check", None)))
+    said = words.say(f"came.verdict.{verdict}")
+    yield (
+        words.say("came.wall", off=about(check.error_deg), verdict=said),
+        verdict != "poor",
+    )
 
 
 def _whole(reach: Any, wanted: Wanted) -> bool:
@@ -108,6 +136,9 @@ def _parts(report: Any, reach: Any) -> Iterator[str]:
     error = float(getattr(getattr(report, "check", None), "error_deg", nan))
     if isfinite(error):
         yield words.say("came.figures.gaze", degrees=words.number(error, 1))
+    there = float(getattr(getattr(report, "wall_check", None), "error_deg", nan))
+    if isfinite(there):
+        yield words.say("came.figures.wall", degrees=words.number(there, 1))
     for name, sides in (("turn", ("right", "left")), ("nod", ("up", "down"))):
         ways = {side: float(getattr(reach, side, nan)) for side in sides}
         if all(isfinite(w) for w in ways.values()):

@@ -27,6 +27,13 @@ SETUP_WORDS: dict[str, object] = {
     "came.gaze.unseen": QT_TRANSLATE_NOOP(
         "turnpost", "Your eyes were not seen on the points that check the set-up."
     ),
+    "came.wall": QT_TRANSLATE_NOOP("turnpost", "Your eyes, checked at the wall: {off}. {verdict}"),
+    "came.wall.one": QT_TRANSLATE_NOOP(
+        "turnpost", "At one of the two notes on the wall your eyes were not seen."
+    ),
+    "came.wall.unseen": QT_TRANSLATE_NOOP(
+        "turnpost", "Looking at the wall, your eyes were not seen."
+    ),
     "came.off.half": QT_TRANSLATE_NOOP("turnpost", "about half a degree off"),
     "came.off.one": QT_TRANSLATE_NOOP("turnpost", "about one degree off"),
     "came.off.more": QT_TRANSLATE_NOOP("turnpost", "about {degrees} degrees off"),
@@ -56,13 +63,14 @@ SETUP_WORDS: dict[str, object] = {
     ),
     "came.figures": QT_TRANSLATE_NOOP("turnpost", "For your therapist: {figures}"),
     "came.figures.gaze": QT_TRANSLATE_NOOP("turnpost", "gaze {degrees}° off"),
+    "came.figures.wall": QT_TRANSLATE_NOOP("turnpost", "at the wall {degrees}° off"),
     "came.figures.turn": QT_TRANSLATE_NOOP("turnpost", "turn {right}° right, {left}° left"),
     "came.figures.nod": QT_TRANSLATE_NOOP("turnpost", "nod {up}° up, {down}° down"),
     "came.title": QT_TRANSLATE_NOOP("turnpost", "How the set-up came out"),
     "came.open": QT_TRANSLATE_NOOP("turnpost", "See each step"),
     "came.part.rest": QT_TRANSLATE_NOOP("turnpost", "Keeping still"),
     "came.part.looks": QT_TRANSLATE_NOOP("turnpost", "Looking at points"),
-    "came.part.check": QT_TRANSLATE_NOOP("turnpost", "Checking the points"),
+    "came.part.check": QT_TRANSLATE_NOOP("turnpost", "Checking your eyes"),
     "came.part.turn": QT_TRANSLATE_NOOP("turnpost", "Turning the head"),
     "came.part.nod": QT_TRANSLATE_NOOP("turnpost", "Nodding"),
     "came.part.mark": QT_TRANSLATE_NOOP("turnpost", "Mark on the wall"),
@@ -75,9 +83,7 @@ SETUP_WORDS: dict[str, object] = {
         "turnpost", "On {count} of {points} points your face was not seen."
     ),
     "came.part.eyes_unseen": QT_TRANSLATE_NOOP("turnpost", "Your eyes were not seen."),
-    "came.part.read": QT_TRANSLATE_NOOP(
-        "turnpost", "Each point read from the others: {off}. {verdict}"
-    ),
+    "came.part.read": QT_TRANSLATE_NOOP("turnpost", "Your eyes on these points: {off}. {verdict}"),
     "came.part.turn.far": QT_TRANSLATE_NOOP("turnpost", "{plus}° to the right, {minus}° left."),
     "came.part.nod.far": QT_TRANSLATE_NOOP("turnpost", "{plus}° up, {minus}° down."),
     "came.part.enough": QT_TRANSLATE_NOOP("turnpost", "That is far enough."),
@@ -89,15 +95,13 @@ SETUP_WORDS: dict[str, object] = {
     "came.mark.do": QT_TRANSLATE_NOOP("turnpost", "Do the check"),
     "came.mark.again": QT_TRANSLATE_NOOP("turnpost", "Do the check again"),
     # one step again
-    "part.seen": QT_TRANSLATE_NOOP("turnpost", "The step before was seen well."),
-    "part.unseen": QT_TRANSLATE_NOOP(
-        "turnpost", "In the step before, your face was often not seen."
-    ),
-    "part.moved": QT_TRANSLATE_NOOP("turnpost", "In the step before, your head moved."),
+    "part.seen": QT_TRANSLATE_NOOP("turnpost", "{part}: seen well."),
+    "part.unseen": QT_TRANSLATE_NOOP("turnpost", "{part}: your face was often not seen."),
+    "part.moved": QT_TRANSLATE_NOOP("turnpost", "{part}: your head moved."),
     "part.short": QT_TRANSLATE_NOOP(
-        "turnpost", "In the step before, your head went less far than your exercises need."
+        "turnpost", "{part}: your head went less far than your exercises need."
     ),
-    "again.before": QT_TRANSLATE_NOOP("turnpost", "Repeat the step before"),
+    "again.before": QT_TRANSLATE_NOOP("turnpost", "Repeat: {part}"),
     "again.do": QT_TRANSLATE_NOOP("turnpost", "Do this step again"),
     "again.name": QT_TRANSLATE_NOOP("turnpost", "{part}: do this step again"),
     "again.sits": QT_TRANSLATE_NOOP(
@@ -119,7 +123,8 @@ SETUP_WORDS: dict[str, object] = {
         "If you have moved, repeat the whole set-up.",
     ),
     "again.kept.eyes": QT_TRANSLATE_NOOP(
-        "turnpost", "{part}: the earlier step is kept. With the new one your eyes are read worse."
+        "turnpost",
+        "{part}: the earlier step is kept. With the new one it is harder to tell where you look.",
     ),
     "again.kept.coarse": QT_TRANSLATE_NOOP(
         "turnpost", "{part}: the earlier step is kept. This time your face was seen less well."
@@ -137,20 +142,18 @@ SETUP_WORDS: dict[str, object] = {
     "seat.about": QT_TRANSLATE_NOOP(
         "turnpost", "You sit about {cm} cm from the screen, give or take {error} cm."
     ),
-    "seat.rough": QT_TRANSLATE_NOOP(
-        "turnpost", "That is rough as long as the camera's view is not measured."
-    ),
+    "seat.rough": QT_TRANSLATE_NOOP("turnpost", "This is only a rough figure."),
     "seat.back": QT_TRANSLATE_NOOP(
         "turnpost", "Too near for this exercise. Move back by about {cm} cm."
     ),
     "seat.back.hand": QT_TRANSLATE_NOOP(
-        "turnpost", "A little near for this exercise. Move back by a hand."
+        "turnpost", "A little near for this exercise. Move back by about the width of your hand."
     ),
     "seat.closer": QT_TRANSLATE_NOOP(
         "turnpost", "Too far for this exercise. Come closer by about {cm} cm."
     ),
     "seat.closer.hand": QT_TRANSLATE_NOOP(
-        "turnpost", "A little far for this exercise. Come closer by a hand."
+        "turnpost", "A little far for this exercise. Come closer by about the width of your hand."
     ),
     "seat.told": QT_TRANSLATE_NOOP("turnpost", "If you can't move, go on as you sit."),
     "seat.anyway": QT_TRANSLATE_NOOP("turnpost", "Go on as I sit"),

@@ -20,16 +20,17 @@ from calibration.again import (
     hindrance,
     worse,
 )
-from calibration.check import GazeCheck
+from calibration.check import GazeCheck, check_gaze
 from calibration.measurer import Measurer, make_measurer
 from calibration.parts import PARTS, PartFound, in_order, part_of, parts_in
-from calibration.parts_found import seen_in
+from calibration.parts_found import find_parts, seen_in
 from calibration.report import Again, SetupReport
 from tests.calibration.conftest import FOV_DEG
 from tests.calibration.test_check import held_out
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.perspective import rotation_of_vector
+from tracker.measure import measure
 from tracker.profile import Profile
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation, Observer
@@ -94,6 +95,33 @@ def test_every_part_says_how_it_came_out(done: tuple[Measurer, SetupReport]) -> 
     assert (parts["nod"].plus_deg, parts["nod"].minus_deg) == (reach.up, reach.down)
     assert np.isnan(parts["turn"].wander_deg) and np.isnan(parts["rest"].plus_deg)
     assert report.again is None
+
+
+def test_a_check_counts_the_looks_at_the_screen_alone(
+    done: tuple[Measurer, SetupReport], seen: Seen
+) -> None:
+    """Its figure is that of the screen; marks on the wall have one of their own."""
+    report = done[1]
+    first = own(report.steps, "check")[0]
+    row = {**first.model_dump(), "wall_mm": [100.0, 50.0, 900.0], "note": "right"}
+    steps = [Step.model_validate(row) if s == first else s for s in report.steps]
+    check = check_gaze(report.profile, seen[0], steps)
+    assert check is not None and check.looks == 1 and report.head_reach is not None
+    parts = find_parts(report.profile, seen[0], steps, check, report.head_reach)
+    (part,) = (p for p in parts if p.part == "check")
+    assert (part.points, part.points_seen) == (1, 1) and part.error_deg == check.error_deg
+
+
+def test_pictures_are_held_in_bytes_and_read_as_in_floats(
+    done: tuple[Measurer, SetupReport],
+) -> None:
+    measurer, report = done
+    for seen_now in measurer._setup[::40]:
+        crop = seen_now.crop
+        assert crop is not None and crop.pixels.dtype == np.uint8
+        assert crop.image.dtype == np.float32
+        wide = replace(seen_now, crop=replace(crop, pixels=crop.pixels.astype(np.float32)))
+        assert repr(measure(wide, report.profile)) == repr(measure(seen_now, report.profile))
 
 
 def test_steps_done_again_take_the_place_of_the_old_ones(seen: Seen) -> None:
@@ -280,6 +308,11 @@ def report_of(
         (report_of(0.8 + 1.1 * WORSE_DEG), "looks", "eyes"),
         (report_of(float("nan")), "looks", "eyes"),
         (report_of(3.0), "check", ""),
+        # Marks on the wall are looks that were kept back as well.
+        (report_of(wall_check=GazeCheck(0.9 + 0.9 * WORSE_DEG, 40, 2)), "looks", ""),
+        (report_of(wall_check=GazeCheck(0.9 + 1.1 * WORSE_DEG, 40, 2)), "looks", "eyes"),
+        (report_of(wall_check=GazeCheck(float("nan"), 0, 0)), "rest", "eyes"),
+        (report_of(wall_check=GazeCheck(3.0, 40, 2)), "check", ""),
         (report_of(0.3, ok=False), "turn", "eyes"),
         (report_of(findings=("coarse_picture",)), "turn", "coarse"),
         (report_of(turn=(40.0, 25.0 - 0.9 * SHORTER_DEG)), "turn", ""),
@@ -291,7 +324,8 @@ def report_of(
 def test_worse_by_the_looks_that_were_kept_back_by_reach_and_by_picture(
     new: SetupReport, part: str, why: str
 ) -> None:
-    assert worse(report_of(), new, part) == why
+    before = report_of(wall_check=GazeCheck(0.9, 40, 2))
+    assert worse(before, new, part) == why
 
 
 def test_what_was_unread_before_can_only_become_better() -> None:

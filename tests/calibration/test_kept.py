@@ -13,7 +13,9 @@ import pytest
 
 from calibration.check import GazeCheck, check_gaze
 from calibration.measurer import make_measurer
+from calibration.parts import in_order, part_of
 from calibration.profile_file import load_profile, save_profile
+from calibration.report import Again
 from calibration.reuse import rest_anew, still_reads
 from sample_clips import shipped_clip
 from tests.calibration.conftest import FOV_DEG, observed
@@ -254,3 +256,38 @@ def test_the_measurer_takes_a_kept_person_in_short(file: Path) -> None:
     assert report.check is not None and report.check.looks == 3
     assert report.ok and [s.step for s in report.steps] == [s.step for s in asked]
     assert np.isfinite(sample.head_yaw_deg)
+
+
+def test_a_check_done_again_counts_with_a_kept_person_too(file: Path, seen: Seen) -> None:
+    """Only a whole short set-up is refused for it: the newer figure takes the old one's place."""
+    observations, steps = seen
+    asked = in_order(short(steps))
+    measurer = make_measurer(FOV_DEG, kept=file)
+    measurer._held.extend(observations)
+    before = measurer.fit(asked)
+    later = []
+    for look in (s for s in asked if part_of(s) == "check"):
+        x, y, z = look.target_mm or (0.0, 0.0, 600.0)
+        # As if the eyes had been on something 200 mm beside the target.
+        there = {"from_s": look.from_s + 100.0, "to_s": look.to_s + 100.0}
+        later.append(look.model_copy(update=there | {"target_mm": (x + 200.0, y, z)}))
+    measurer.hold_setup(keep=True, take=True)
+    measurer._held.extend(replace(o, time_s=o.time_s + 100.0) for o in observations)
+    others = [s for s in before.steps if part_of(s) != "check"]
+    report = measurer.fit_again(in_order([*others, *later]), "check")
+    measurer.close()
+    assert report.again == Again("check") and report.profile is before.profile
+    assert still_reads(before.check) and not still_reads(report.check)
+    (part,) = (p for p in report.parts if p.part == "check")
+    assert report.check is not None and part.error_deg == report.check.error_deg
+    # From the beginning such a person is still sent to the whole set-up.
+    fresh = make_measurer(FOV_DEG, kept=file)
+    fresh._held.extend(replace(o, time_s=o.time_s + 100.0) for o in observations)
+    moved = [
+        s.model_copy(update={"from_s": s.from_s + 100.0, "to_s": s.to_s + 100.0})
+        for s in asked
+        if part_of(s) != "check"
+    ]
+    with pytest.raises(InputError, match="another way than last time"):
+        fresh.fit(in_order([*moved, *later]))
+    fresh.close()

@@ -94,5 +94,5 @@ def test_a_wide_turn(
 def test_something_before_the_face(good: Observation, person: Profile) -> None:
     assert good.crop is not None
     image = np.random.default_rng(1).uniform(40, 200, good.crop.image.shape).astype(np.float32)
-    sample = measure(replace(good, crop=replace(good.crop, image=image)), person)
+    sample = measure(replace(good, crop=replace(good.crop, pixels=image)), person)
     assert sample.reason == "covered" and has_no_figure(sample)

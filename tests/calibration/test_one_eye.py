@@ -39,7 +39,7 @@ def covered(observation: Observation, eye: str) -> Observation:
     y0, y1 = max(int(y - 0.6 * half), 0), int(y + 0.6 * half) + 1
     image[y0:y1, max(int(x - half), 0) : int(x + half) + 1] = 60
     blink = tuple(0.9 if k in EYES[eye] else v for k, v in enumerate(face.blink))
-    return replace(observation, face=replace(face, blink=blink), crop=replace(crop, image=image))
+    return replace(observation, face=replace(face, blink=blink), crop=replace(crop, pixels=image))
 
 
 @pytest.fixture(scope="module", params=["right", "left"])

@@ -46,7 +46,7 @@ def spoilt(observation: Observation, how: Spoil) -> Observation:
         rows = slice(max(int(y - 0.6 * half), 0), int(y + 0.6 * half) + 1)
         columns = slice(max(int(x - half), 0), int(x + half) + 1)
         image[rows, columns] = how(image[rows, columns])
-    return replace(observation, crop=replace(crop, image=image))
+    return replace(observation, crop=replace(crop, pixels=image))
 
 
 def readings(

@@ -11,6 +11,7 @@ from tests.plan.examples import TEXT, changed
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, OPTIONS, PERMISSIONS, Option, permission
 from tracker.plan.asked import asked_of, least_support
+from tracker.plan.draft import examine_draft
 from tracker.plan.files import format_plan, parse_plan
 from tracker.plan.lines import field_name
 from tracker.plan.model import Entry, Plan
@@ -111,6 +112,18 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
         "unlock_after: figures need the entry",
     ),
 ]
+
+
+def test_marks_on_the_wall_are_refused_for_the_exercise_or_for_shut_eyes() -> None:
+    def said(**fields: Any) -> list[str]:
+        found = examine_draft(json.loads(with_entry(**fields))).faults
+        return [f.text for f in found if f.path[-1] == "wall"]
+
+    assert said(exercise="walk", wall={}) == ["walk can't be done with marks on the wall"]
+    assert said(exercise="turns-on-target", eyes="closed", wall={}) == [
+        "turns-on-target with the eyes closed can't be done with marks on the wall"
+    ]
+    assert said(exercise="turns-on-target", wall={}) == []
 
 
 @pytest.mark.parametrize(("fields", "says"), REFUSED, ids=lambda v: str(v)[:40])

@@ -84,9 +84,10 @@ def test_the_words_name_the_way_the_distance_and_its_error(qapp: Any) -> None:
     move, known = seat_words(seat_of(1100.0, exact), 750.0)
     assert "Come closer by about 40 cm" in move
     # Only for a short way "a hand": at 30 cm the whole error is 4 cm.
-    assert seat_words(seat_of(300.0, exact), 300.0 + HAND_MM)[0].endswith("Move back by a hand.")
+    near = seat_words(seat_of(300.0, exact), 300.0 + HAND_MM)[0]
+    assert near.endswith("Move back by about the width of your hand.")
     move, known = seat_words(seat_of(700.0, DEFAULT_LENS), 750.0)
-    assert not move and known.endswith("as long as the camera's view is not measured.")
+    assert not move and known.endswith("This is only a rough figure.")
 
 
 def test_one_reading_is_none_and_old_ones_are_forgotten() -> None:

@@ -65,9 +65,8 @@ def test_every_part_of_a_good_set_up_says_so() -> None:
     assert [t.part for t in told] == list(PARTS) and all(t.good for t in told)
     assert {t.name: t.said for t in told} == {
         "Keeping still": "Your head stayed still.",
-        "Looking at points": "Each point read from the others: about half a degree off. "
-        "That is good.",
-        "Checking the points": "Your eyes, checked on 2 points: about half a degree off. "
+        "Looking at points": "Your eyes on these points: about half a degree off. That is good.",
+        "Checking your eyes": "Your eyes, checked on 2 points: about half a degree off. "
         "That is good.",
         "Turning the head": "24° to the right, 24° left. That is far enough.",
         "Nodding": "17° up, 17° down. That is far enough.",
@@ -169,7 +168,7 @@ def test_the_step_before_can_be_repeated_at_once_by_key(make: Make, fake: FakeWo
     window.refresh()
     QApplication.processEvents()
     assert director.part_over == "rest" and page.repeat.isVisible()
-    assert page.message.text() == "The step before was seen well." and page.message.isVisible()
+    assert page.message.text() == "Keeping still: seen well." and page.message.isVisible()
     keep(window, "setup-step-before-200")
     assert not cut_in(window)
     while QApplication.focusWidget() is not page.repeat:

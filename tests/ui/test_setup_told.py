@@ -21,7 +21,7 @@ from tracker.exercises.watchers.gaze import ERRORS_APART, OFF_TARGET_DEG, OFF_TA
 from tracker.practice.tasks import AskGate, CountDown, Prepare
 from tracker.session.live import head_reach_found
 from tracker.vision.messages import Fitted, Measured
-from ui.asked import NOD_S, TURN_S
+from ui.asked import NOD_S, TURN_S, setup_asked
 from ui.session_flow import Director, Phase
 from ui.setup_reach import ALLOWED_DEG, SEEN_OF, WIDER, ReachWatch, Wanted, short_of, wanted_of
 from ui.setup_told import about, told_of
@@ -36,6 +36,7 @@ WANTED = Wanted(23.0, 17.25, 20.0, 15.0)
 class Found(Report):
     check: GazeCheck | None = None
     head_reach: HeadReach | None = None
+    wall_check: GazeCheck | None = None
 
 
 def found(**changes: Any) -> Found:
@@ -74,6 +75,32 @@ def test_the_verdict_is_that_by_which_the_gaze_is_judged(
     # The fit's own error counts where it is the larger one.
     own = told_of(found(error_deg=error_deg), WANTED)
     assert verdict in own.lines[0] and "half a degree" in own.lines[0]
+
+
+def test_the_eyes_at_the_wall_have_a_sentence_of_their_own_and_count() -> None:
+    marks = ((265.0, 90.0, 1500.0), (-265.0, 90.0, 1500.0))
+    steps = [a.step for a in setup_asked(0.0, EXTENT, 600.0, marks=marks)]
+    good = told_of(found(steps=steps, wall_check=GazeCheck(0.9, 60, 2)), WANTED)
+    assert good.lines[:2] == (
+        "Your eyes, checked on 2 points: about half a degree off. That is good.",
+        "Your eyes, checked at the wall: about one degree off. That is good.",
+    )
+    assert good.good and "gaze 0.5° off, at the wall 0.9° off" in good.figures
+    poor = OFF_TARGET_MOST_DEG / ERRORS_APART + 0.01
+    bad = told_of(found(steps=steps, wall_check=GazeCheck(poor, 60, 2)), WANTED)
+    assert not bad.good and "half a degree off. That is good." in bad.lines[0]
+    assert "is not judged" in bad.lines[1]
+    # The wall is judged by no less than the error at the screen, as in the exercises.
+    near = told_of(
+        found(steps=steps, check=GazeCheck(poor, 60, 2), wall_check=GazeCheck(0.5, 60, 2)), WANTED
+    )
+    assert "is not judged" in near.lines[1]
+    unseen = told_of(found(steps=steps, wall_check=GazeCheck(nan, 0, 0)), WANTED)
+    assert not unseen.good and "Looking at the wall, your eyes were not seen." in unseen.lines
+    one = told_of(found(steps=steps, wall_check=GazeCheck(0.5, 30, 1)), WANTED)
+    assert not one.good and one.lines[1].startswith("At one of the two notes")
+    lost = found(steps=steps, wall_check=GazeCheck(nan, 0, 0), findings=("gaze_not_fitted",))
+    assert not any("wall" in line for line in told_of(lost, WANTED).lines)
 
 
 def test_angles_as_one_says_them() -> None:

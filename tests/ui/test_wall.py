@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from calibration.placing import on_wall
+from calibration.parts import on_wall
 from tests.ui.fakes import answer_fit, seen
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.pictures import keep

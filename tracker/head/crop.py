@@ -17,18 +17,26 @@ class GreyCrop:
 
     Attributes
     ----------
-    image
-        ``(h, w)`` float32, 0 to 255.
+    pixels
+        ``(h, w)`` grey values, 0 to 255: in bytes, as they come from the camera, or float32.
     left_px, top_px
         Place of the crop's first pixel centre in the whole picture.
     scale
         Crop pixels for each pixel of the whole picture, at most 1.
     """
 
-    image: NDArray[np.float32]
+    pixels: NDArray[np.uint8] | NDArray[np.float32]
     left_px: float
     top_px: float
     scale: float
+
+    @property
+    def image(self) -> NDArray[np.float32]:
+        """The same values as float32, to reckon with.
+
+        Made anew each time: thousands of crops are kept in a set-up, in a quarter of the memory.
+        """
+        return self.pixels.astype(np.float32, copy=False)
 
     def camera(self, whole: Pinhole) -> Pinhole:
         """The camera whose picture this crop is."""

@@ -55,10 +55,10 @@ class Template:
         crop: GreyCrop, camera: Pinhole, rest_mm: Array, pixels_mm: Array, normals: Array
     ) -> Template:
         """Template from the rest picture and the body position of each patch pixel."""
-        px = crop.camera(camera).project(pixels_mm + rest_mm)
+        px, image = crop.camera(camera).project(pixels_mm + rest_mm), crop.image
         slopes = np.stack(
             [
-                sample_bilinear(crop.image, px + s) - sample_bilinear(crop.image, px - s)
+                sample_bilinear(image, px + s) - sample_bilinear(image, px - s)
                 for s in (np.array([0.5, 0.0]), np.array([0.0, 0.5]))
             ],
             axis=-1,
@@ -68,7 +68,7 @@ class Template:
             np.ascontiguousarray(pixels_mm, dtype=np.float64),
             pixels_mm.mean(axis=1),
             np.ascontiguousarray(normals, dtype=np.float64),
-            *_cleaned(sample_bilinear(crop.image, px), slopes),
+            *_cleaned(sample_bilinear(image, px), slopes),
             _tangents(px, pixels_mm),
         )
 

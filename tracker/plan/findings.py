@@ -76,7 +76,8 @@ MESSAGES: dict[str, str] = {
     "support": "{exercise} ({how}) needs the support {least}",
     "eyes_closed": "{exercise} is done with the eyes closed",
     "head_shake": "{exercise} is done with a head shake",
-    "no_wall": "{exercise} can't be done with marks on the wall, or not with the eyes closed",
+    "no_wall": "{exercise} can't be done with marks on the wall",
+    "wall_shut": "{exercise} with the eyes closed can't be done with marks on the wall",
     "one_mark": "{exercise} has one mark: leave out the distance from mark to mark",
     "wall_angle": "the marks would lie {angle} degrees to each side: from this far away they "
     "must be {least} to {most} mm apart",

@@ -185,8 +185,11 @@ def _wall_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Findi
     """Marks where there can be none, or that the eyes or the head are not read at."""
     if entry.wall is None:
         return
-    if not exercise.wall_marks or (entry.eyes or exercise.eyes) == "closed":
+    if not exercise.wall_marks:
         yield Finding.of(("wall",), "no_wall", exercise=exercise.id)
+        return
+    if (entry.eyes or exercise.eyes) == "closed":
+        yield Finding.of(("wall",), "wall_shut", exercise=exercise.id)
         return
     if exercise.wall_marks == 1 and entry.wall.spacing_mm is not None:
         yield Finding.of(("wall", "spacing_mm"), "one_mark", exercise=exercise.id)

@@ -160,7 +160,7 @@ def cut_crop(image: NDArray[np.uint8], face: Face) -> GreyCrop:
         scale = size[0] / grey.shape[1]
     else:
         small, scale = grey, 1.0
-    smooth = cv2.GaussianBlur(small, (3, 3), 0.8).astype(np.float32)
+    smooth = np.asarray(cv2.GaussianBlur(small, (3, 3), 0.8), np.uint8)
     # Centres of the first pixels of crop and picture differ by half a crop pixel.
     shift = 0.5 / scale - 0.5
     return GreyCrop(smooth, float(left + shift), float(top + shift), float(scale))

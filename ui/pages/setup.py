@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from ui import theme, words
 from ui.notes_on_wall import setup_key
 from ui.session_flow import Director, Phase
-from ui.widgets.basic import Button, Words, keep_room
+from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.field import TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
@@ -26,7 +25,7 @@ class SetupPage(QWidget):
         self.field = field
         self.line = Words(role="lead", bold=True, centred=True)
         self.part = Words(role="small", soft=True)
-        self.repeat = Button(words.say("again.before"))
+        self.repeat = Button(words.say("again.before", part=""))
         self.repeat.clicked.connect(director.repeat_part)
         self.repeat.hide()
         self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
@@ -47,14 +46,15 @@ class SetupPage(QWidget):
         buttons = FlowRow()
         for button in (self.again, self.stop, self.unwell, self.repeat):
             buttons.addWidget(button)
-        row = QHBoxLayout()
-        row.setSpacing(theme.M)
-        row.addLayout(buttons, 1)
-        row.addWidget(self.part, 0, Qt.AlignmentFlag.AlignVCenter)
-        column.addLayout(row)
+        # At the end, and in a row of its own where the buttons need the room.
+        buttons.addWidget(self.part)
+        buttons.set_apart(self.part)
+        column.addLayout(buttons)
 
     def set_percent(self, percent: int) -> None:  # noqa: ARG002
-        """Keep the line's room."""
+        """Keep the line's room, and the progress's."""
+        # In the middle of its row, as high as the buttons beside it.
+        self.part.setMinimumHeight(self.stop.sizeHint().height())
         self._keep_room()
 
     def resizeEvent(self, event: object) -> None:  # noqa: ARG002, N802
@@ -79,19 +79,23 @@ class SetupPage(QWidget):
     def refresh(self) -> None:
         """Show what is asked now."""
         director = self._director
-        failed, over = director.phase == Phase.setup_failed, director.part_over
-        for button, on in ((self.again, failed), (self.repeat, director.can_repeat)):
+        failed, repeats = director.phase == Phase.setup_failed, director.repeats
+        if repeats:
+            part = words.say(f"came.part.{repeats}")
+            relabel(self.repeat, words.say("again.before", part=part))
+        for button, on in ((self.again, failed), (self.repeat, bool(repeats))):
             if button.isHidden() == on:
                 if button.hasFocus():
-                    self.stop.setFocus()
+                    # A hand that shakes presses twice: what has the keys now must do nothing.
+                    self.line.setFocus()
                 button.setVisible(on)
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.
-            between = bool(over) and director.asked is None
-            self._say_more(words.say(director.part_key(over)) if between else "")
+            part, key = director.part_note
+            self._say_more(words.say(key, part=words.say(f"came.part.{part}")) if key else "")
             self._show_step()
             return
         self.field.show_targets([])

@@ -399,9 +399,9 @@
             <translation>لا توجد في هذه الخطة مرحلة {name}</translation>
         </message>
         <message>
-            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <source>{exercise} can't be done with marks on the wall</source>
             <comment>finding.no_wall</comment>
-            <translation>لا يمكن أداء {exercise} بعلامات على الجدار، أو ليس والعينان مغمضتان</translation>
+            <translation>لا يمكن أداء {exercise} بعلامات على الجدار</translation>
         </message>
         <message>
             <source>none is set</source>
@@ -537,6 +537,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>ستكون على {angle} من الدرجات إلى جانب الكاميرا: من هذا البعد {most} مم على الأكثر</translation>
+        </message>
+        <message>
+            <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
+            <comment>finding.wall_shut</comment>
+            <translation>لا يمكن أداء {exercise} والعينان مغمضتان بعلامات على الجدار</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3110,9 +3115,9 @@
     <context>
         <name>turnpost</name>
         <message>
-            <source>Repeat the step before</source>
+            <source>Repeat: {part}</source>
             <comment>again.before</comment>
-            <translation>إعادة الخطوة السابقة</translation>
+            <translation>إعادة: {part}</translation>
         </message>
         <message>
             <source>{part}: the newer check counts now.</source>
@@ -3135,9 +3140,9 @@
             <translation>{part}: تبقى الخطوة السابقة. هذه المرة ظهر وجهك بصورة أسوأ.</translation>
         </message>
         <message>
-            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <source>{part}: the earlier step is kept. With the new one it is harder to tell where you look.</source>
             <comment>again.kept.eyes</comment>
-            <translation>{part}: تبقى الخطوة السابقة. مع الجديدة تُقرأ عيناك بدقة أقل.</translation>
+            <translation>{part}: تبقى الخطوة السابقة. مع الجديدة تصعب معرفة إلى أين تنظر.</translation>
         </message>
         <message>
             <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
@@ -4005,6 +4010,11 @@
             <translation>دوران {right}° يمينًا، {left}° يسارًا</translation>
         </message>
         <message>
+            <source>at the wall {degrees}° off</source>
+            <comment>came.figures.wall</comment>
+            <translation>خطأ النظر إلى الجدار {degrees}°</translation>
+        </message>
+        <message>
             <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
             <comment>came.gaze</comment>
             <translation>عيناك، بعد الفحص على عدد من النقاط ({points}): {off}. {verdict}</translation>
@@ -4055,9 +4065,9 @@
             <translation>عرض كل خطوة</translation>
         </message>
         <message>
-            <source>Checking the points</source>
+            <source>Checking your eyes</source>
             <comment>came.part.check</comment>
-            <translation>فحص النقاط</translation>
+            <translation>فحص عينيك</translation>
         </message>
         <message>
             <source>That is far enough.</source>
@@ -4087,7 +4097,7 @@
         <message>
             <source>Your head moved by about {degrees}°.</source>
             <comment>came.part.moved</comment>
-            <translation>تحرك رأسك نحو {degrees}°.</translation>
+            <translation>تحرك رأسك بنحو {degrees}°.</translation>
         </message>
         <message>
             <source>Your exercises need {asked}°.</source>
@@ -4105,9 +4115,9 @@
             <translation>{plus}° إلى أعلى، {minus}° إلى أسفل.</translation>
         </message>
         <message>
-            <source>Each point read from the others: {off}. {verdict}</source>
+            <source>Your eyes on these points: {off}. {verdict}</source>
             <comment>came.part.read</comment>
-            <translation>كل نقطة مقروءة من النقاط الأخرى: {off}. {verdict}</translation>
+            <translation>عيناك على هذه النقاط: {off}. {verdict}</translation>
         </message>
         <message>
             <source>Keeping still</source>
@@ -4183,6 +4193,21 @@
             <source>That is too far off: whether your eyes stay on the target is not judged.</source>
             <comment>came.verdict.poor</comment>
             <translation>هذا كثير: لا يُحكَم على بقاء عينيك على الهدف.</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked at the wall: {off}. {verdict}</source>
+            <comment>came.wall</comment>
+            <translation>عيناك، بعد الفحص على الجدار: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>At one of the two notes on the wall your eyes were not seen.</source>
+            <comment>came.wall.one</comment>
+            <translation>عند إحدى الورقتين على الجدار لم تُرَ عيناك.</translation>
+        </message>
+        <message>
+            <source>Looking at the wall, your eyes were not seen.</source>
+            <comment>came.wall.unseen</comment>
+            <translation>لم تُرَ عيناك عند النظر إلى الجدار.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -8025,19 +8050,19 @@
             <translation>عندما تكون مستعدًا، استدر ببطء إلى أحد الجانبين وخذ الكرة.</translation>
         </message>
         <message>
-            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <source>Your helper stays one step below you. When you are steady, go down again. Your hand stays on the rail.</source>
             <comment>guide.stairs.down</comment>
-            <translation>عندما تثبت، انزل مرة أخرى. تبقى يدك على الدرابزين.</translation>
+            <translation>يبقى مساعدك أسفل منك بدرجة. عندما تثبت، انزل مرة أخرى. تبقى يدك على الدرابزين.</translation>
         </message>
         <message>
-            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <source>Stand before the step, your hand on the rail. Your helper stands close behind you.</source>
             <comment>guide.stairs.stand</comment>
-            <translation>قف أمام الدرجة ويدك على الدرابزين. مساعدك قريب، أسفل منك بدرجة.</translation>
+            <translation>قف أمام الدرجة ويدك على الدرابزين. مساعدك خلفك مباشرة.</translation>
         </message>
         <message>
-            <source>When you are ready, go up one step, one foot after the other.</source>
+            <source>Your helper stays close behind you. When you are ready, go up one step, one foot after the other.</source>
             <comment>guide.stairs.up</comment>
-            <translation>عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
+            <translation>يبقى مساعدك خلفك مباشرة. عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
         </message>
         <message>
             <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
@@ -8820,24 +8845,24 @@
             <translation>عرض ما فعلته</translation>
         </message>
         <message>
-            <source>In the step before, your head moved.</source>
+            <source>{part}: your head moved.</source>
             <comment>part.moved</comment>
-            <translation>في الخطوة السابقة تحرك رأسك.</translation>
+            <translation>{part}: تحرك رأسك.</translation>
         </message>
         <message>
-            <source>The step before was seen well.</source>
+            <source>{part}: seen well.</source>
             <comment>part.seen</comment>
-            <translation>الخطوة السابقة ظهرت جيدًا.</translation>
+            <translation>{part}: كانت الرؤية جيدة.</translation>
         </message>
         <message>
-            <source>In the step before, your head went less far than your exercises need.</source>
+            <source>{part}: your head went less far than your exercises need.</source>
             <comment>part.short</comment>
-            <translation>في الخطوة السابقة وصل رأسك إلى أقل مما تحتاجه تمارينك.</translation>
+            <translation>{part}: وصل رأسك إلى أقل مما تحتاجه تمارينك.</translation>
         </message>
         <message>
-            <source>In the step before, your face was often not seen.</source>
+            <source>{part}: your face was often not seen.</source>
             <comment>part.unseen</comment>
-            <translation>في الخطوة السابقة لم يُرَ وجهك كثيرًا من الوقت.</translation>
+            <translation>{part}: لم يُرَ وجهك كثيرًا من الوقت.</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
@@ -9707,22 +9732,22 @@
         <message>
             <source>Too near for this exercise. Move back by about {cm} cm.</source>
             <comment>seat.back</comment>
-            <translation>قريب جدًا لهذا التمرين. ابتعد نحو {cm} سم.</translation>
+            <translation>قريب جدًا لهذا التمرين. ابتعد بنحو {cm} سم.</translation>
         </message>
         <message>
-            <source>A little near for this exercise. Move back by a hand.</source>
+            <source>A little near for this exercise. Move back by about the width of your hand.</source>
             <comment>seat.back.hand</comment>
-            <translation>قريب قليلًا لهذا التمرين. ابتعد بمقدار كف.</translation>
+            <translation>قريب قليلًا لهذا التمرين. ابتعد بمقدار عرض كفك تقريبًا.</translation>
         </message>
         <message>
             <source>Too far for this exercise. Come closer by about {cm} cm.</source>
             <comment>seat.closer</comment>
-            <translation>بعيد جدًا لهذا التمرين. اقترب نحو {cm} سم.</translation>
+            <translation>بعيد جدًا لهذا التمرين. اقترب بنحو {cm} سم.</translation>
         </message>
         <message>
-            <source>A little far for this exercise. Come closer by a hand.</source>
+            <source>A little far for this exercise. Come closer by about the width of your hand.</source>
             <comment>seat.closer.hand</comment>
-            <translation>بعيد قليلًا لهذا التمرين. اقترب بمقدار كف.</translation>
+            <translation>بعيد قليلًا لهذا التمرين. اقترب بمقدار عرض كفك تقريبًا.</translation>
         </message>
         <message>
             <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
@@ -9730,9 +9755,9 @@
             <translation>أُنجز على بعد نحو {cm} سم من الشاشة، والمطلوب {asked} سم.</translation>
         </message>
         <message>
-            <source>That is rough as long as the camera's view is not measured.</source>
+            <source>This is only a rough figure.</source>
             <comment>seat.rough</comment>
-            <translation>هذا تقريبي ما دام مجال رؤية الكاميرا لم يُقَس.</translation>
+            <translation>هذا رقم تقريبي فقط.</translation>
         </message>
         <message>
             <source>If you can't move, go on as you sit.</source>

@@ -399,9 +399,9 @@
             <translation>in diesem Plan gibt es keine Stufe {name}</translation>
         </message>
         <message>
-            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <source>{exercise} can't be done with marks on the wall</source>
             <comment>finding.no_wall</comment>
-            <translation>{exercise} geht nicht mit Marken an der Wand, oder nicht mit geschlossenen Augen</translation>
+            <translation>{exercise} geht nicht mit Marken an der Wand</translation>
         </message>
         <message>
             <source>none is set</source>
@@ -537,6 +537,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>wäre {angle} Grad seitlich der Kamera: auf diese Entfernung höchstens {most} mm</translation>
+        </message>
+        <message>
+            <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
+            <comment>finding.wall_shut</comment>
+            <translation>{exercise} mit geschlossenen Augen geht nicht mit Marken an der Wand</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3110,9 +3115,9 @@
     <context>
         <name>turnpost</name>
         <message>
-            <source>Repeat the step before</source>
+            <source>Repeat: {part}</source>
             <comment>again.before</comment>
-            <translation>Schritt davor wiederholen</translation>
+            <translation>Wiederholen: {part}</translation>
         </message>
         <message>
             <source>{part}: the newer check counts now.</source>
@@ -3135,9 +3140,9 @@
             <translation>{part}: Der frühere Schritt bleibt. Diesmal war Ihr Gesicht schlechter zu sehen.</translation>
         </message>
         <message>
-            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <source>{part}: the earlier step is kept. With the new one it is harder to tell where you look.</source>
             <comment>again.kept.eyes</comment>
-            <translation>{part}: Der frühere Schritt bleibt. Mit dem neuen werden Ihre Augen schlechter gelesen.</translation>
+            <translation>{part}: Der frühere Schritt bleibt. Mit dem neuen ist Ihr Blick schlechter zu erkennen.</translation>
         </message>
         <message>
             <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
@@ -4005,6 +4010,11 @@
             <translation>Drehung {right}° rechts, {left}° links</translation>
         </message>
         <message>
+            <source>at the wall {degrees}° off</source>
+            <comment>came.figures.wall</comment>
+            <translation>an der Wand {degrees}° daneben</translation>
+        </message>
+        <message>
             <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
             <comment>came.gaze</comment>
             <translation>Ihre Augen, an {points} Punkten geprüft: {off}. {verdict}</translation>
@@ -4055,9 +4065,9 @@
             <translation>Jeden Schritt ansehen</translation>
         </message>
         <message>
-            <source>Checking the points</source>
+            <source>Checking your eyes</source>
             <comment>came.part.check</comment>
-            <translation>Prüfung der Punkte</translation>
+            <translation>Prüfung Ihrer Augen</translation>
         </message>
         <message>
             <source>That is far enough.</source>
@@ -4105,9 +4115,9 @@
             <translation>{plus}° nach oben, {minus}° nach unten.</translation>
         </message>
         <message>
-            <source>Each point read from the others: {off}. {verdict}</source>
+            <source>Your eyes on these points: {off}. {verdict}</source>
             <comment>came.part.read</comment>
-            <translation>Jeder Punkt aus den anderen gelesen: {off}. {verdict}</translation>
+            <translation>Ihre Augen an diesen Punkten: {off}. {verdict}</translation>
         </message>
         <message>
             <source>Keeping still</source>
@@ -4183,6 +4193,21 @@
             <source>That is too far off: whether your eyes stay on the target is not judged.</source>
             <comment>came.verdict.poor</comment>
             <translation>Das ist zu viel: Ob die Augen auf dem Ziel bleiben, wird nicht beurteilt.</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked at the wall: {off}. {verdict}</source>
+            <comment>came.wall</comment>
+            <translation>Ihre Augen, an der Wand geprüft: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>At one of the two notes on the wall your eyes were not seen.</source>
+            <comment>came.wall.one</comment>
+            <translation>Bei einem der beiden Zettel an der Wand waren Ihre Augen nicht zu sehen.</translation>
+        </message>
+        <message>
+            <source>Looking at the wall, your eyes were not seen.</source>
+            <comment>came.wall.unseen</comment>
+            <translation>Beim Blick zur Wand waren Ihre Augen nicht zu sehen.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -8025,19 +8050,19 @@
             <translation>Wenn Sie bereit sind, drehen Sie sich langsam zur einen Seite und nehmen Sie den Ball.</translation>
         </message>
         <message>
-            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <source>Your helper stays one step below you. When you are steady, go down again. Your hand stays on the rail.</source>
             <comment>guide.stairs.down</comment>
-            <translation>Wenn Sie sicher stehen, gehen Sie wieder hinunter. Ihre Hand bleibt am Geländer.</translation>
+            <translation>Ihre Hilfsperson bleibt eine Stufe unter Ihnen. Wenn Sie sicher stehen, gehen Sie wieder hinunter. Ihre Hand bleibt am Geländer.</translation>
         </message>
         <message>
-            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <source>Stand before the step, your hand on the rail. Your helper stands close behind you.</source>
             <comment>guide.stairs.stand</comment>
-            <translation>Stellen Sie sich vor die Stufe, die Hand am Geländer. Ihre Hilfsperson ist nah, eine Stufe unter Ihnen.</translation>
+            <translation>Stellen Sie sich vor die Stufe, die Hand am Geländer. Ihre Hilfsperson steht dicht hinter Ihnen.</translation>
         </message>
         <message>
-            <source>When you are ready, go up one step, one foot after the other.</source>
+            <source>Your helper stays close behind you. When you are ready, go up one step, one foot after the other.</source>
             <comment>guide.stairs.up</comment>
-            <translation>Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
+            <translation>Ihre Hilfsperson bleibt dicht hinter Ihnen. Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
         </message>
         <message>
             <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
@@ -8820,24 +8845,24 @@
             <translation>Zeigen, was ich gemacht habe</translation>
         </message>
         <message>
-            <source>In the step before, your head moved.</source>
+            <source>{part}: your head moved.</source>
             <comment>part.moved</comment>
-            <translation>Im Schritt davor hat sich Ihr Kopf bewegt.</translation>
+            <translation>{part}: Ihr Kopf hat sich bewegt.</translation>
         </message>
         <message>
-            <source>The step before was seen well.</source>
+            <source>{part}: seen well.</source>
             <comment>part.seen</comment>
-            <translation>Der Schritt davor war gut zu sehen.</translation>
+            <translation>{part}: gut zu sehen.</translation>
         </message>
         <message>
-            <source>In the step before, your head went less far than your exercises need.</source>
+            <source>{part}: your head went less far than your exercises need.</source>
             <comment>part.short</comment>
-            <translation>Im Schritt davor ging Ihr Kopf weniger weit, als Ihre Übungen brauchen.</translation>
+            <translation>{part}: Ihr Kopf ging weniger weit, als Ihre Übungen brauchen.</translation>
         </message>
         <message>
-            <source>In the step before, your face was often not seen.</source>
+            <source>{part}: your face was often not seen.</source>
             <comment>part.unseen</comment>
-            <translation>Im Schritt davor war Ihr Gesicht oft nicht zu sehen.</translation>
+            <translation>{part}: Ihr Gesicht war oft nicht zu sehen.</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
@@ -9710,9 +9735,9 @@
             <translation>Zu nah für diese Übung. Gehen Sie etwa {cm} cm zurück.</translation>
         </message>
         <message>
-            <source>A little near for this exercise. Move back by a hand.</source>
+            <source>A little near for this exercise. Move back by about the width of your hand.</source>
             <comment>seat.back.hand</comment>
-            <translation>Etwas zu nah für diese Übung. Gehen Sie eine Handbreit zurück.</translation>
+            <translation>Etwas zu nah für diese Übung. Gehen Sie etwa eine Handbreit zurück.</translation>
         </message>
         <message>
             <source>Too far for this exercise. Come closer by about {cm} cm.</source>
@@ -9720,9 +9745,9 @@
             <translation>Zu weit weg für diese Übung. Kommen Sie etwa {cm} cm näher.</translation>
         </message>
         <message>
-            <source>A little far for this exercise. Come closer by a hand.</source>
+            <source>A little far for this exercise. Come closer by about the width of your hand.</source>
             <comment>seat.closer.hand</comment>
-            <translation>Etwas zu weit weg für diese Übung. Kommen Sie eine Handbreit näher.</translation>
+            <translation>Etwas zu weit weg für diese Übung. Kommen Sie etwa eine Handbreit näher.</translation>
         </message>
         <message>
             <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
@@ -9730,9 +9755,9 @@
             <translation>Gemacht bei etwa {cm} cm vom Bildschirm, gefragt waren {asked} cm.</translation>
         </message>
         <message>
-            <source>That is rough as long as the camera's view is not measured.</source>
+            <source>This is only a rough figure.</source>
             <comment>seat.rough</comment>
-            <translation>Das ist grob, solange der Blickwinkel der Kamera nicht gemessen ist.</translation>
+            <translation>Das ist nur ein grober Wert.</translation>
         </message>
         <message>
             <source>If you can't move, go on as you sit.</source>

@@ -399,9 +399,9 @@
             <translation>en este plan no hay ninguna etapa {name}</translation>
         </message>
         <message>
-            <source>{exercise} can't be done with marks on the wall, or not with the eyes closed</source>
+            <source>{exercise} can't be done with marks on the wall</source>
             <comment>finding.no_wall</comment>
-            <translation>{exercise} no se puede hacer con marcas en la pared, o no con los ojos cerrados</translation>
+            <translation>{exercise} no se puede hacer con marcas en la pared</translation>
         </message>
         <message>
             <source>none is set</source>
@@ -537,6 +537,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>quedaría a {angle} grados al lado de la cámara: a esta distancia, {most} mm como máximo</translation>
+        </message>
+        <message>
+            <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
+            <comment>finding.wall_shut</comment>
+            <translation>{exercise} con los ojos cerrados no se puede hacer con marcas en la pared</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3110,9 +3115,9 @@
     <context>
         <name>turnpost</name>
         <message>
-            <source>Repeat the step before</source>
+            <source>Repeat: {part}</source>
             <comment>again.before</comment>
-            <translation>Repetir el paso anterior</translation>
+            <translation>Repetir: {part}</translation>
         </message>
         <message>
             <source>{part}: the newer check counts now.</source>
@@ -3135,9 +3140,9 @@
             <translation>{part}: se queda el paso de antes. Esta vez su cara se vio peor.</translation>
         </message>
         <message>
-            <source>{part}: the earlier step is kept. With the new one your eyes are read worse.</source>
+            <source>{part}: the earlier step is kept. With the new one it is harder to tell where you look.</source>
             <comment>again.kept.eyes</comment>
-            <translation>{part}: se queda el paso de antes. Con el nuevo se leen peor sus ojos.</translation>
+            <translation>{part}: se queda el paso de antes. Con el nuevo se reconoce peor adónde mira.</translation>
         </message>
         <message>
             <source>{part}: the earlier step is kept. The new one could not be used. {why}</source>
@@ -4005,6 +4010,11 @@
             <translation>giro {right}° a la derecha, {left}° a la izquierda</translation>
         </message>
         <message>
+            <source>at the wall {degrees}° off</source>
+            <comment>came.figures.wall</comment>
+            <translation>en la pared, desviada {degrees}°</translation>
+        </message>
+        <message>
             <source>Your eyes, checked on {points} points: {off}. {verdict}</source>
             <comment>came.gaze</comment>
             <translation>Sus ojos, comprobados en {points} puntos: {off}. {verdict}</translation>
@@ -4055,9 +4065,9 @@
             <translation>Ver cada paso</translation>
         </message>
         <message>
-            <source>Checking the points</source>
+            <source>Checking your eyes</source>
             <comment>came.part.check</comment>
-            <translation>Comprobar los puntos</translation>
+            <translation>Comprobar sus ojos</translation>
         </message>
         <message>
             <source>That is far enough.</source>
@@ -4097,7 +4107,7 @@
         <message>
             <source>Nodding</source>
             <comment>came.part.nod</comment>
-            <translation>Inclinar la cabeza</translation>
+            <translation>Subir y bajar la cabeza</translation>
         </message>
         <message>
             <source>{plus}° up, {minus}° down.</source>
@@ -4105,9 +4115,9 @@
             <translation>{plus}° hacia arriba, {minus}° hacia abajo.</translation>
         </message>
         <message>
-            <source>Each point read from the others: {off}. {verdict}</source>
+            <source>Your eyes on these points: {off}. {verdict}</source>
             <comment>came.part.read</comment>
-            <translation>Cada punto, leído a partir de los demás: {off}. {verdict}</translation>
+            <translation>Sus ojos en estos puntos: {off}. {verdict}</translation>
         </message>
         <message>
             <source>Keeping still</source>
@@ -4183,6 +4193,21 @@
             <source>That is too far off: whether your eyes stay on the target is not judged.</source>
             <comment>came.verdict.poor</comment>
             <translation>Es demasiado: no se juzga si sus ojos siguen en el blanco.</translation>
+        </message>
+        <message>
+            <source>Your eyes, checked at the wall: {off}. {verdict}</source>
+            <comment>came.wall</comment>
+            <translation>Sus ojos, comprobados en la pared: {off}. {verdict}</translation>
+        </message>
+        <message>
+            <source>At one of the two notes on the wall your eyes were not seen.</source>
+            <comment>came.wall.one</comment>
+            <translation>En una de las dos notas de la pared no se vieron sus ojos.</translation>
+        </message>
+        <message>
+            <source>Looking at the wall, your eyes were not seen.</source>
+            <comment>came.wall.unseen</comment>
+            <translation>Al mirar la pared no se vieron sus ojos.</translation>
         </message>
         <message>
             <source>Camera</source>
@@ -6752,7 +6777,7 @@
         <message>
             <source>Usual: 100, so that the mark shows above the screen. Below zero: lower.</source>
             <comment>edit.wall.above.how</comment>
-            <translation>Habitual: 100, para que la marca se vea por encima de la pantalla. Bajo cero: más abajo.</translation>
+            <translation>Habitual: 100, para que la marca se vea por encima de la pantalla. Un valor negativo: más abajo.</translation>
         </message>
         <message>
             <source>From the eyes to the wall, in mm</source>
@@ -6772,7 +6797,7 @@
         <message>
             <source>Usual: 0. As the patient sees it; of two marks their middle. Below zero: to the left.</source>
             <comment>edit.wall.right.how</comment>
-            <translation>Habitual: 0. Como lo ve el paciente; con dos marcas, su punto medio. Bajo cero: a la izquierda.</translation>
+            <translation>Habitual: 0. Como lo ve el paciente; con dos marcas, su punto medio. Un valor negativo: a la izquierda.</translation>
         </message>
         <message>
             <source>From mark to mark, in mm</source>
@@ -8025,19 +8050,19 @@
             <translation>Cuando quiera, gire despacio hacia un lado y tome la pelota.</translation>
         </message>
         <message>
-            <source>When you are steady, go down again. Your hand stays on the rail.</source>
+            <source>Your helper stays one step below you. When you are steady, go down again. Your hand stays on the rail.</source>
             <comment>guide.stairs.down</comment>
-            <translation>Cuando esté firme, baje otra vez. Su mano sigue en la barandilla.</translation>
+            <translation>La persona que le ayuda se queda un escalón más abajo. Cuando esté firme, baje otra vez. Su mano sigue en la barandilla.</translation>
         </message>
         <message>
-            <source>Stand before the step, your hand on the rail. Your helper is close, one step below you.</source>
+            <source>Stand before the step, your hand on the rail. Your helper stands close behind you.</source>
             <comment>guide.stairs.stand</comment>
-            <translation>Póngase ante el escalón, con la mano en la barandilla. La persona que le ayuda está cerca, un escalón más abajo.</translation>
+            <translation>Póngase ante el escalón, con la mano en la barandilla. La persona que le ayuda está justo detrás de usted.</translation>
         </message>
         <message>
-            <source>When you are ready, go up one step, one foot after the other.</source>
+            <source>Your helper stays close behind you. When you are ready, go up one step, one foot after the other.</source>
             <comment>guide.stairs.up</comment>
-            <translation>Cuando quiera, suba un escalón, un pie después del otro.</translation>
+            <translation>La persona que le ayuda sigue justo detrás de usted. Cuando quiera, suba un escalón, un pie después del otro.</translation>
         </message>
         <message>
             <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
@@ -8820,24 +8845,24 @@
             <translation>Mostrar lo que hice</translation>
         </message>
         <message>
-            <source>In the step before, your head moved.</source>
+            <source>{part}: your head moved.</source>
             <comment>part.moved</comment>
-            <translation>En el paso anterior se movió su cabeza.</translation>
+            <translation>{part}: su cabeza se movió.</translation>
         </message>
         <message>
-            <source>The step before was seen well.</source>
+            <source>{part}: seen well.</source>
             <comment>part.seen</comment>
-            <translation>El paso anterior se vio bien.</translation>
+            <translation>{part}: se vio bien.</translation>
         </message>
         <message>
-            <source>In the step before, your head went less far than your exercises need.</source>
+            <source>{part}: your head went less far than your exercises need.</source>
             <comment>part.short</comment>
-            <translation>En el paso anterior su cabeza llegó menos lejos de lo que necesitan sus ejercicios.</translation>
+            <translation>{part}: su cabeza llegó menos lejos de lo que necesitan sus ejercicios.</translation>
         </message>
         <message>
-            <source>In the step before, your face was often not seen.</source>
+            <source>{part}: your face was often not seen.</source>
             <comment>part.unseen</comment>
-            <translation>En el paso anterior a menudo no se vio su cara.</translation>
+            <translation>{part}: a menudo no se vio su cara.</translation>
         </message>
         <message>
             <source>This plan can't be used. {why}</source>
@@ -9710,9 +9735,9 @@
             <translation>Demasiado cerca para este ejercicio. Échese atrás unos {cm} cm.</translation>
         </message>
         <message>
-            <source>A little near for this exercise. Move back by a hand.</source>
+            <source>A little near for this exercise. Move back by about the width of your hand.</source>
             <comment>seat.back.hand</comment>
-            <translation>Un poco cerca para este ejercicio. Échese atrás un palmo.</translation>
+            <translation>Un poco cerca para este ejercicio. Échese atrás más o menos el ancho de una mano.</translation>
         </message>
         <message>
             <source>Too far for this exercise. Come closer by about {cm} cm.</source>
@@ -9720,9 +9745,9 @@
             <translation>Demasiado lejos para este ejercicio. Acérquese unos {cm} cm.</translation>
         </message>
         <message>
-            <source>A little far for this exercise. Come closer by a hand.</source>
+            <source>A little far for this exercise. Come closer by about the width of your hand.</source>
             <comment>seat.closer.hand</comment>
-            <translation>Un poco lejos para este ejercicio. Acérquese un palmo.</translation>
+            <translation>Un poco lejos para este ejercicio. Acérquese más o menos el ancho de una mano.</translation>
         </message>
         <message>
             <source>Done at about {cm} cm from the screen; {asked} cm were asked for.</source>
@@ -9730,9 +9755,9 @@
             <translation>Hecho a unos {cm} cm de la pantalla; se pedían {asked} cm.</translation>
         </message>
         <message>
-            <source>That is rough as long as the camera's view is not measured.</source>
+            <source>This is only a rough figure.</source>
             <comment>seat.rough</comment>
-            <translation>Es aproximado mientras no se haya medido cuánto abarca la cámara.</translation>
+            <translation>Es solo una cifra aproximada.</translation>
         </message>
         <message>
             <source>If you can't move, go on as you sit.</source>
