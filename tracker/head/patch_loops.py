@@ -217,10 +217,7 @@ def _look(
 @compiled
 def _is_finite(step: Array) -> bool:
     """Whether all of a step are numbers."""
-    for value in step:
-        if not np.isfinite(value):
-            return False
-    return True
+    return bool(np.isfinite(step).all())
 
 
 @compiled
