@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
@@ -10,7 +11,8 @@ import pytest
 
 from sample_clips.truth import events, stage_log
 from tests.exercises.test_moving_sets import SETUP, judged, score_of, summary_of
-from tracker.exercises.landing import landing_of, rows_of, targets_of
+from tracker.exercises.landing import landing_of, rows_of, stays_in
+from tracker.exercises.stays import Stay, at, towards, way_deg
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.arrivals import (
@@ -159,6 +161,10 @@ def rest_at(yaw_deg: float, from_s: float, to_s: float, target_deg: float) -> li
     ]
 
 
+#: Targets at 10 degrees to each side, second by second.
+APART = [Stay(k, k + 0.97, 10.0 if k % 2 else -10.0, bool(k % 2)) for k in range(4)]
+
+
 @pytest.mark.parametrize(
     ("rests_at", "where", "off"),
     [(10.0, "arrived", 0.0), (6.0, "arrived", -4.0), (4.0, "short", -6.0), (16.0, "over", 6.0)],
@@ -166,8 +172,9 @@ def rest_at(yaw_deg: float, from_s: float, to_s: float, target_deg: float) -> li
 @pytest.mark.parametrize("side", ["right", "left"])
 def test_where_a_jump_ended(side: str, rests_at: float, where: str, off: float) -> None:
     way = 1.0 if side == "right" else -1.0
-    rows = rows_of(rest_at(way * rests_at, 1.0, 2.0, way * 10.0))
-    found = landing_of(rows, turn(side, 1.05, 2.0), (-10.0, 10.0), 5.0)
+    at_s = 1.0 if side == "right" else 2.0
+    rows = rows_of(rest_at(way * rests_at, at_s, at_s + 1.0, way * 10.0))
+    found = landing_of(rows, turn(side, at_s + 0.05, at_s + 1.0), APART, 5.0)
     assert found.where == where
     assert found.off_deg == pytest.approx(off)
 
@@ -175,19 +182,59 @@ def test_where_a_jump_ended(side: str, rests_at: float, where: str, off: float) 
 def test_a_first_jump_that_is_made_up_for_has_arrived() -> None:
     short = rest_at(3.0, 1.0, 1.2, 10.0)
     rows = rows_of([*short, *rest_at(9.5, 1.2, 2.0, 10.0)])
-    assert landing_of(rows, turn("right", 1.0, 2.0), (-10.0, 10.0), 5.0).where == "arrived"
+    assert landing_of(rows, turn("right", 1.0, 2.0), APART, 5.0).where == "arrived"
 
 
 def test_too_short_a_rest_tells_nothing() -> None:
     rows = rows_of(rest_at(3.0, 1.0, 1.4, 10.0))
-    assert landing_of(rows, turn("right", 1.0, 1.4), (-10.0, 10.0), 5.0).where == "not_told"
+    assert landing_of(rows, turn("right", 1.0, 1.4), APART, 5.0).where == "not_told"
 
 
 def test_two_targets_are_known_by_where_they_stay() -> None:
-    moving = [Sample(2.0, target_yaw_deg=0.4)]
+    moving = [Sample(1.99, target_yaw_deg=0.4)]
     samples = [*rest_at(0, 0, 1, -9.0), *moving, *rest_at(0, 2, 3, 11.0)]
-    assert targets_of(rows_of(samples)) == pytest.approx((-9.0, 11.0))
-    assert np.isnan(targets_of(rows_of(rest_at(0, 0, 1, 2.0)))).all()
+    stays = stays_in(rows_of(samples))
+    assert [(s.deg, s.plus) for s in stays] == [(-9.0, False), (11.0, True)]
+    assert way_deg(stays, 0) == way_deg(stays, 1) == 20.0
+    still = stays_in(rows_of(rest_at(0, 0, 1, 2.0)))
+    assert [way_deg(still, k) for k in range(len(still))] == [0.0]
+    assert stays_in(rows_of([])) == [] and towards([], "right", 1.0) is None
+
+
+@pytest.mark.parametrize(
+    ("side", "time_s", "number"),
+    [("right", 1.3, 1), ("left", 1.3, 0), ("left", 1.8, 2), ("right", 9.0, 3), ("left", -1, 0)],
+    ids=["in time", "late", "early", "after the last", "before the first"],
+)
+def test_a_jump_is_held_against_the_nearest_stay_on_its_side(
+    side: str, time_s: float, number: int
+) -> None:
+    assert towards(APART, side, time_s) == number
+    assert at(APART, 1.3) == 1 and at(APART, 1.98) == 2
+
+
+def test_of_a_set_that_is_small_at_first_each_jump_is_held_against_its_own_target() -> None:
+    """Eyes that land on their target each time, and ones that stay at the size of the first."""
+    sizes = [4.0 + k for k in range(12)]
+    ends = [(1.0 if k % 2 else -1.0) * size for k, size in enumerate(sizes)]
+
+    def landed(reads: Callable[[int], float]) -> list[float]:
+        samples = [s for k, end in enumerate(ends) for s in rest_at(reads(k), k, k + 1, end)]
+        rows = rows_of(samples)
+        turns = [turn("right" if k % 2 else "left", k + 0.1, k + 1.0) for k in range(12)]
+        return [landing_of(rows, t, stays_in(rows), 2.0).off_deg for t in turns]
+
+    assert landed(lambda k: ends[k]) == pytest.approx([0.0] * 12)
+    stuck = landed(lambda k: float(np.copysign(4.0, ends[k])))
+    assert stuck == pytest.approx([4.0 - size for size in sizes])
+    # A jump too small for the error isn't told, the larger ones of the same set are.
+    close = landing_of(
+        rows_of(rest_at(3.0, 1.0, 2.0, 3.5)),
+        turn("right", 1.05, 2.0),
+        [Stay(0.0, 1.0, -3.0, False), Stay(1.0, 2.0, 3.5, True), Stay(2.0, 3.0, -9.0, False)],
+        3.0,
+    )
+    assert close.where == "not_told"
 
 
 def test_who_is_late_by_less_than_half_a_beat_has_left_nothing_out() -> None:
@@ -205,7 +252,7 @@ def test_who_is_late_by_less_than_half_a_beat_has_left_nothing_out() -> None:
                         eye_open=1.0,
                     )
                 )
-        return left_out(rows_of(samples), (-10.0, 10.0))
+        return left_out(rows := rows_of(samples), stays_in(rows))
 
     assert looked(0.2) == looked(0.4) == looked(-0.2) == 0
     assert looked(0.2, blink_at=3) == 0, "what was not seen was not left out"
@@ -216,4 +263,4 @@ def test_who_is_late_by_less_than_half_a_beat_has_left_nothing_out() -> None:
         for s in never
     ]
     # Three of the four left ones: at the last nobody has to be any more.
-    assert left_out(rows_of(stays), (-10.0, 10.0)) == 3
+    assert left_out(rows_of(stays), stays_in(rows_of(stays))) == 3

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from pathlib import Path
 
@@ -110,7 +111,9 @@ def test_every_figure_reads_as_in_the_documents(folder: Path, people: dict[str, 
                 if figure is None or spec is None or isinstance(figure.value, str):
                     continue
                 shown = telling.value(spec, value)
-                expected = telling.NOT_MEASURED if value is None else shown_with_unit(figure)
+                # The desk's rows have no errors: over time a change is called by a rule of its own.
+                bare = shown_with_unit(replace(figure, error=None))
+                expected = telling.NOT_MEASURED if value is None else bare
                 assert shown == expected, (person.name, key)
                 compared += 1
     assert compared > 50

@@ -65,8 +65,9 @@ def test_the_figures_are_those_of_the_summary() -> None:
     }
     assert {k: f.value for k in wanted if (f := turns.find(k))} == wanted
     # The made-up person turned by 18 degrees and looked away twice.
+    # Its distance isn't known: by lot 10 % and 1.27 degrees, each over 1.96, make 2.25 with k = 2.
     left = turns.find("amplitude_deg.left")
-    assert left is not None and told(left) == "18.0 ± 1.9°" and left.side == "left"
+    assert left is not None and told(left) == "18.0 ± 2.3°" and left.side == "left"
     assert len({f.key for f in turns.figures}) == len(turns.figures)
 
 

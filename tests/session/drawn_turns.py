@@ -15,7 +15,7 @@ from tracker.exercises.counters import Counter, channel_of
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session import figures
-from tracker.session.bench import stated_share
+from tracker.session.bench import stated_offset_deg, stated_share
 from tracker.session.uncertain import Stated, add_uncertainties
 
 Array = NDArray[np.float64]
@@ -103,14 +103,16 @@ def compared(
 ) -> Iterator[tuple[str, float, float]]:
     """Figures of one drawn set: name, error, and the uncertainty that is told; none if miscounted.
 
-    The set-up's error is drawn as it is stated, of amplitude and of speed.
+    The set-up's error is drawn as it is stated, of amplitude and of speed, and of the head's
+    angle itself, by which one side reads larger and the other smaller.
     """
     truth, times, yaw = drawn(rng, rate_hz, noise_deg)
     off = [
         stated_share(m, "yaw", within=True) * rng.standard_normal()
         for m in ("amplitude", "peak speed")
     ]
-    turns, movement = told(times, yaw * (1.0 + off[0]))
+    aside = stated_offset_deg("yaw", within=True) * rng.standard_normal()
+    turns, movement = told(times, yaw * (1.0 + off[0]) + aside)
     if [t.side for t in turns] != truth.side:
         return
     true = {

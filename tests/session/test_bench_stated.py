@@ -16,7 +16,7 @@ from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.of_session import BENCH_TOLD
 from tracker.records.terms import LIMITS
-from tracker.session.bench import CLIPS, COMMAND, MADE_ON, WORST
+from tracker.session.bench import CLIPS, COMMAND, LOT_DEG, MADE_ON, WORST
 from tracker.session.summary_file import Summary, load_summary, save_summary
 from ui.commands.schema import published
 from ui.documents.html import html_document
@@ -71,6 +71,9 @@ def test_the_readme_tells_the_same() -> None:
 def test_the_limits_are_those_of_the_lot() -> None:
     """The documents' last lines tell the worst of the table drawn by lot."""
     table = _rows((ROOT / "DEVELOPERS.md").read_text("utf-8"), "## How accurate it was, by lot")
+    heads = next(cell for name, _, cell, _ in table if name == "head yaw, pitch, roll")
+    angles = [float(n) for n in re.findall(r"\d+\.\d+", heads)]
+    assert [LOT_DEG["head yaw"], LOT_DEG["head pitch"]] == angles[:2]
     worst: dict[str, float] = {}
     for name, clips, cell, _ in table:
         if "%" in cell or name.startswith(("gaze", "the same")):

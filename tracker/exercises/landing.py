@@ -8,15 +8,16 @@ rest after both.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import isfinite, nan
+from math import nan
 from typing import Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.exercises.counters import eyes_usable
+from tracker.exercises.stays import Stay, stays_of, towards, way_deg
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 
@@ -54,24 +55,20 @@ def rows_of(samples: Iterable[Sample]) -> Array:
     return np.array(rows, dtype=np.float64).reshape(-1, 3)
 
 
-def targets_of(rows: Array) -> tuple[float, float]:
-    """Yaw of the left and the right target; NaN where there are not two."""
-    known = rows[:, 2][np.isfinite(rows[:, 2])]
-    if not len(known) or np.ptp(known) < APART_DEG:
-        return nan, nan
-    # Between the two a target is only for the moment in which it changes its place.
-    middle = 0.5 * (known.min() + known.max())
-    return float(np.median(known[known < middle])), float(np.median(known[known > middle]))
+def stays_in(rows: Array) -> list[Stay]:
+    """Where the target was in rows of :func:`rows_of`."""
+    return stays_of(rows[:, 0], rows[:, 2])
 
 
-def is_told(limit_deg: float | None, targets: tuple[float, float]) -> bool:
-    """Whether the error of the gaze leaves room to tell where a jump ended."""
-    way = targets[1] - targets[0]
-    return limit_deg is not None and isfinite(way) and limit_deg <= LIMIT_SHARE_MOST * way
+def is_told(limit_deg: float | None, way_deg: float) -> bool:
+    """Whether the error of the gaze leaves room to tell where a jump of this way ended."""
+    return (
+        limit_deg is not None and way_deg >= APART_DEG and limit_deg <= LIMIT_SHARE_MOST * way_deg
+    )
 
 
-def landing_of(rows: Array, turn: Turn, targets: tuple[float, float], limit_deg: float) -> Landing:
-    """Where one jump ended.
+def landing_of(rows: Array, turn: Turn, stays: Sequence[Stay], limit_deg: float) -> Landing:
+    """Where one jump ended, against where the target was then.
 
     Parameters
     ----------
@@ -79,18 +76,19 @@ def landing_of(rows: Array, turn: Turn, targets: tuple[float, float], limit_deg:
         As of :func:`rows_of`, from the jump's landing to the next jump.
     turn
         The jump.
-    targets
-        As of :func:`targets_of`.
+    stays
+        As of :func:`stays_in`, of the whole set or of what is known of it so far.
     limit_deg
         What is farther off is short or over.
     """
     from_s, to_s = turn.peak_s + SETTLE_S, turn.end_s - LEAVE_S
     at_rest = (rows[:, 0] >= from_s) & (rows[:, 0] <= to_s) & np.isfinite(rows[:, 1])
-    if at_rest.sum() < LEAST_SAMPLES or not all(isfinite(t) for t in targets):
+    asked = towards(stays, turn.side, turn.peak_s)
+    told = asked is not None and is_told(limit_deg, way_deg(stays, asked))
+    if asked is None or not told or at_rest.sum() < LEAST_SAMPLES:
         return Landing(turn.side, nan, "not_told")
-    gaze = float(np.median(rows[at_rest, 1]))
-    right = turn.side == "right"
-    off = gaze - targets[1] if right else targets[0] - gaze
+    off = float(np.median(rows[at_rest, 1])) - stays[asked].deg
+    off = off if turn.side == "right" else -off
     if abs(off) <= limit_deg:
         return Landing(turn.side, off, "arrived")
     return Landing(turn.side, off, "short" if off < 0 else "over")

@@ -215,6 +215,12 @@ def _look(
 
 
 @compiled
+def _is_finite(step: Array) -> bool:
+    """Whether all of a step are numbers."""
+    return bool(np.isfinite(step).all())
+
+
+@compiled
 def settle(
     image: NDArray[np.float32],
     lens: Array,
@@ -241,23 +247,25 @@ def settle(
     rotation, position_mm
         The pose found.
     weight, misfit
-        ``(k,)`` of the patches before the last step; no weight anywhere where too few could
-        be used.
+        ``(k,)`` of the patches before the last step, which no longer mattered; at the pose
+        found where the rounds ran out before. No weight anywhere where too few could be used,
+        or where a step is not a number: that is no fit.
     """
     few = _every(template, FEW_OF)
     for _ in range(FEW_ROUNDS):
         _, _, used, step = _look(image, lens, few, rotation, position_mm)
-        if used < MIN_USED:
+        if used < MIN_USED or not _is_finite(step):
             break
         rotation, position_mm, _, _ = move(rotation, position_mm, step)
     weight, misfit, used, step = _look(image, lens, template, rotation, position_mm)
-    for done in range(rounds):
-        if done > 0:
-            weight, misfit, used, step = _look(image, lens, template, rotation, position_mm)
-        if used < MIN_USED:
-            weight[:] = 0.0
+    for _ in range(rounds):
+        if used < MIN_USED or not _is_finite(step):
             break
         rotation, position_mm, most_rad, most_mm = move(rotation, position_mm, step)
         if most_rad < SETTLED_RAD and most_mm < SETTLED_MM:
-            break
+            # The weights are those of a pose that can't be told from this one.
+            return rotation, position_mm, weight, misfit
+        weight, misfit, used, step = _look(image, lens, template, rotation, position_mm)
+    if used < MIN_USED or not _is_finite(step):
+        weight[:] = 0.0
     return rotation, position_mm, weight, misfit

@@ -352,19 +352,30 @@ class Drawn:
         values, off = self.values[self._kept(chosen)], self.off[self._kept(chosen)]
         return float(np.median(values) - np.median(values - off)) if len(values) else nan
 
-    def spread_u(self, chosen: Array) -> float:
+    def spread_u(self, chosen: Array, aside: Array | float = 0.0) -> float:
         """Expanded uncertainty of half the distance between the quartiles; NaN of none.
 
         Noise makes a spread larger: about as the squares of both spreads add. That is its bias.
+
+        Parameters
+        ----------
+        chosen
+            ``(n,)`` which turns.
+        aside
+            ``(n,)`` standard error that all of a set share, with the sign that it has in each
+            turn: a rest position that is off makes one side larger and the other smaller. Of
+            one side alone it is no error.
         """
         kept = self._kept(chosen)
         if not len(kept):
             return nan
+        common = np.random.default_rng(len(self.values)).standard_normal((DRAWS, 1))
+        drawn = self.drawn[:, kept] + common * np.broadcast_to(aside, self.values.shape)[kept]
         read = float(_spread(self.values[kept][None])[0])
-        alone = float(np.median(_spread(self.drawn[:, kept] - self.values[kept])))
+        alone = float(np.median(_spread(drawn - self.values[kept])))
         more = read - sqrt(max(read * read - alone * alone, 0.0))
         off = read - float(_spread((self.values - self.off)[kept][None])[0])
-        return K * float(np.std(_spread(self.drawn[:, kept]))) + abs(off + more)
+        return K * float(np.std(_spread(drawn))) + abs(off + more)
 
     def difference_u(self, first: Sequence[Indices], last: Sequence[Indices]) -> float:
         """Standard uncertainty of the difference of two means of repetitions' means."""

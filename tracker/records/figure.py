@@ -41,6 +41,7 @@ ASPECTS: dict[str, str] = {
     "last_five": "last five",
     "difference": "last five less first five (means)",
     "verdict": "first against last five",
+    "uncertainty": "uncertainty",
     "expected": "expected",
     "before": "before",
     "after": "after",

@@ -100,8 +100,12 @@ def _movement(place: Place, _: Exercise | None) -> Iterator[Figure]:
         if key in found.names()
     ]
     for key, figure in moved:
-        yield from _of_turns(key, figure, wanted.get(key))
-    yield from unknown_figures([figure for _, figure in moved])
+        yield from _of_turns(_making(key), figure, wanted.get(key))
+    yield from unknown_figures([(_making(key), figure) for key, figure in moved])
+
+
+def _making(key: str) -> Making:
+    return Making("movement", key, *MOVEMENT[key])
 
 
 def _body(place: Place, _: Exercise | None) -> Iterator[Figure]:
@@ -134,9 +138,7 @@ def _target(place: Place, _: Exercise | None) -> Iterator[Figure]:
     yield from target_figures(place)
 
 
-def _of_turns(key: str, found: Place, wanted: tuple[float, float] | None) -> Iterator[Figure]:
-    name, unit = MOVEMENT[key]
-    make = Making("movement", key, name, unit)
+def _of_turns(make: Making, found: Place, wanted: tuple[float, float] | None) -> Iterator[Figure]:
     yield from make.asked(wanted)
     yield make.read(found)
     yield from make.spread(found)
@@ -325,12 +327,16 @@ def _first_upper(text: str) -> str:
 
 
 def repetition_rows(place: Place) -> Iterator[dict[str, Any]]:
-    """One row a repetition: its times, and the numbers of its turns (None where unmeasured)."""
+    """One row a repetition: its times, and the numbers of its turns (None where unmeasured).
+
+    ``reason`` says why numbers are withheld from it, None where none are.
+    """
     for row in place.at("repetitions_list").rows():
         out: dict[str, Any] = {
             "repetition": row.at("repetition").number(),
             "start_s": row.at("start_s").number(),
             "end_s": row.at("end_s").number(),
+            "reason": row.at("reason").text(),
             "turns": [],
         }
         for turn in row.at("turns").rows():

@@ -19,16 +19,30 @@ def difference_figures(make: Making, found: Place) -> Iterator[Figure]:
         return
     verdict, limit = found.at("verdict").text(), found.at("limit").text()
     told = None if verdict is None else telling.called(verdict, limit or "error")
-    why = found.at("uncertainty").at("reason").text()
+    why = found.at("uncalled").text() or found.at("uncertainty").at("reason").text()
     yield make.of(told, why, "verdict", unit=u.WORDS)
 
 
-def unknown_figures(moved: Sequence[Place]) -> Iterator[Figure]:
-    """Why no figure of an exercise has an uncertainty; nothing where one has, or of before."""
-    told = [p.at("uncertainty") for p in moved if p.at("uncertainty").value is not None]
-    if told and all(p.at("expanded").value is None for p in told):
+def unknown_figures(moved: Sequence[tuple[Making, Place]]) -> Iterator[Figure]:
+    """Why figures of an exercise have no uncertainty; nothing of those of before.
+
+    Once where it is the same of all of them, else of each.
+
+    Parameters
+    ----------
+    moved
+        The whole figures of a movement, and what makes them.
+    """
+    told = [(make, found.at("uncertainty")) for make, found in moved]
+    told = [(make, u_of) for make, u_of in told if u_of.value is not None]
+    unknown = [(make, u_of) for make, u_of in told if u_of.at("expanded").value is None]
+    reasons = {u_of.at("reason").text() for _, u_of in unknown}
+    if len(unknown) == len(told) and len(reasons) == 1:
         make = Making("movement", "uncertainty", terms.UNCERTAINTY, u.WORDS)
-        yield make.of(None, told[0].at("reason").text())
+        yield make.of(None, reasons.pop())
+        return
+    for make, u_of in unknown:
+        yield make.of(None, u_of.at("reason").text(), "uncertainty", unit=u.WORDS)
 
 
 def explained(session: Place) -> Iterator[Figure]:

@@ -10,13 +10,8 @@ from typing import Any
 
 import numpy as np
 
-from tracker.exercises.landing import (
-    Array,
-    is_told,
-    landing_of,
-    rows_of,
-    targets_of,
-)
+from tracker.exercises.landing import APART_DEG, Array, is_told, landing_of, rows_of, stays_in
+from tracker.exercises.stays import Stay, way_deg
 from tracker.exercises.watchers import off_target_limit_deg
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -27,8 +22,6 @@ from tracker.session.figures import figure, missing, why_no_gaze
 SEEN_LEAST = 0.6
 #: Who is early or late by less than this share of a beat still goes with it (own choice).
 BESIDE_BEAT = 0.5
-#: A target that changes its place is at neither of the two for a moment.
-NEAR_SHARE = 0.25
 WHERE = ("arrived", "short", "over", "not_told")
 NO_TARGETS = "the targets lie too near to each other, or their place isn't known"
 NEVER_AT_REST = "the eyes were never seen at rest on a target"
@@ -54,11 +47,11 @@ def arrival_figures(
         as arrived (``within_deg``), and the reason where nothing could be told.
     """
     rows = rows_of(samples)
-    targets, limit = targets_of(rows), off_target_limit_deg(error_deg)
-    reason = _why_not(samples, rows, targets, limit)
+    stays, limit = stays_in(rows), off_target_limit_deg(error_deg)
+    reason = _why_not(samples, rows, stays, limit)
     landed = []
     if not reason and limit is not None:
-        landed = [landing_of(rows, turn, targets, limit) for turn in turns]
+        landed = [landing_of(rows, turn, stays, limit) for turn in turns]
         if not any(isfinite(found.off_deg) for found in landed):
             reason = NEVER_AT_REST
     off = figure((found.off_deg for found in landed), reason or "")
@@ -69,7 +62,7 @@ def arrival_figures(
     counts = Counter(found.where for found in landed)
     return {
         **{name: None if reason else counts[name] for name in WHERE},  # type: ignore[index]
-        "skipped": None if reason or not led else left_out(rows, targets),
+        "skipped": None if reason or not led else left_out(rows, stays),
         "off_deg": missing(reason) if reason else off,
         "within_deg": None if limit is None else round(limit, 2),
         "reason": reason or None,
@@ -77,35 +70,32 @@ def arrival_figures(
 
 
 def _why_not(
-    samples: Sequence[Sample], rows: Array, targets: tuple[float, float], limit: float | None
+    samples: Sequence[Sample], rows: Array, stays: Sequence[Stay], limit: float | None
 ) -> str:
+    """Why no jump of the set can be told; of a set that is small at first, some can be."""
     if not np.isfinite(rows[:, 1] * rows[:, 2]).any():
         return why_no_gaze(samples)
-    if not isfinite(targets[0]):
+    farthest = max((way_deg(stays, k) for k in range(len(stays))), default=0.0)
+    if farthest < APART_DEG:
         return NO_TARGETS
-    return "" if is_told(limit, targets) else TOO_COARSE
+    return "" if is_told(limit, farthest) else TOO_COARSE
 
 
-def left_out(rows: Array, targets: tuple[float, float]) -> int:
-    """How often the eyes never came nearer to the asked target than to the other one.
+def left_out(rows: Array, stays: Sequence[Stay]) -> int:
+    """How often the eyes never came nearer to the asked target than to the one before it.
 
     From half a beat before a target is asked for to half a beat after, so that who is early
     or late has not left it out.
     """
-    middle, near = 0.5 * sum(targets), NEAR_SHARE * (targets[1] - targets[0])
-    known = rows[np.isfinite(rows[:, 2])]
-    known = known[np.abs(known[:, 2, None] - np.array(targets)).min(axis=1) < near]
-    right = known[:, 2] > middle
-    changes = np.flatnonzero(right[1:] != right[:-1]) + 1
     count = 0
     # At the first and at the last one of a set nobody has to be anywhere yet, or any more.
-    for first, last in pairwise(changes.tolist()):
-        from_s, to_s = known[first, 0], known[last - 1, 0]
-        beside_s = BESIDE_BEAT * (to_s - from_s)
-        inside = (rows[:, 0] >= from_s) & (rows[:, 0] <= to_s)
+    for before, stay in pairwise(stays[:-1]):
+        beside_s = BESIDE_BEAT * (stay.to_s - stay.from_s)
+        inside = (rows[:, 0] >= stay.from_s) & (rows[:, 0] <= stay.to_s)
         if np.isfinite(rows[inside, 1]).mean() < SEEN_LEAST:
             continue
-        around = (rows[:, 0] >= from_s - beside_s) & (rows[:, 0] <= to_s + beside_s)
+        around = (rows[:, 0] >= stay.from_s - beside_s) & (rows[:, 0] <= stay.to_s + beside_s)
         gaze = rows[around & np.isfinite(rows[:, 1]), 1]
-        count += not (gaze > middle if right[first] else gaze < middle).any()
+        middle = 0.5 * (before.deg + stay.deg)
+        count += not (gaze > middle if stay.plus else gaze < middle).any()
     return count

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from math import hypot, isfinite
+from math import hypot, isfinite, nan
 from typing import Any
 
 from tracker.exercises.catalogue import Exercise
@@ -25,6 +25,19 @@ def wall_of_step(step: Step) -> Wall | None:
     return wall_of((step.model_extra or {}).get("wall"))
 
 
+def look_error_deg(step: Step, found: Mapping[str, Any]) -> float:
+    """Error of a look, as far as looks of the set-up have shown it where a step is done.
+
+    The larger of what its fit and its check showed at the screen; with marks on the wall never
+    less than the check at them showed. Each is the median angle between the line of sight and
+    what was looked at. NaN where none was measured.
+    """
+    errors = [setup_gaze_error_deg(found)]
+    if wall_of_step(step) is not None:
+        errors.append(check_error_deg(found.get("wall_check")))
+    return max((e for e in errors if isfinite(e)), default=nan)
+
+
 def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str, Any]) -> float:
     """Error of the gaze against a step's target, in degrees.
 
@@ -38,15 +51,14 @@ def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str,
     found
         What the set-up found.
     """
-    error = setup_gaze_error_deg(found)
+    error = look_error_deg(step, found)
     wall = wall_of_step(step)
     if wall is None:
         return error
     amplitude = amplitude_asked(step, exercise)
     turn = 0.0 if exercise.head_still or amplitude is None else amplitude[1]
     head = head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG)
-    there = check_error_deg(found.get("wall_check"))
-    if isfinite(there):
-        return hypot(max(there, error if isfinite(error) else 0.0), head)
+    if isfinite(check_error_deg(found.get("wall_check"))):
+        return hypot(error, head)
     at_screen = error if isfinite(error) else CLAIMED_DEG
     return hypot(at_screen, place_error_deg(wall, camera_of(found)), head)

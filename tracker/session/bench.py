@@ -48,6 +48,8 @@ LOT: dict[str, float] = {
     "peak speed in yaw": 17.0,
     "peak speed in pitch": 10.0,
 }
+#: The same of the head's angle itself, in degrees.
+LOT_DEG: dict[str, float] = {"head yaw": 1.27, "head pitch": 0.71}
 #: Distances of :data:`CONDITIONS`.
 NEAREST_MM, FARTHEST_MM = 560.0, 730.0
 #: A worst error stands for so many standard errors, as in ``tracker.records.trends``.
@@ -64,6 +66,18 @@ def is_within(setup: Mapping[str, Any], flags: Iterable[str]) -> bool:
     near = isinstance(at_mm, int | float) and NEAREST_MM <= at_mm <= FARTHEST_MM
     plain = setup.get("glasses") == "none"
     return near and plain and not {"coarse_picture", "dark"} & set(flags)
+
+
+def stated_offset_deg(axis: str, *, within: bool) -> float:
+    """Standard uncertainty of the head's angle itself, whatever the size of a turn, in degrees.
+
+    A rest position that was read wrongly moves every turn to one side by the same; of a small
+    turn that is more than any share of it. ``axis`` and ``within`` are as for
+    :func:`stated_share`.
+    """
+    name = f"head {'pitch' if axis == 'pitch' else 'yaw'}"
+    worst = WORST[name][0] if within else LOT_DEG[name]
+    return worst / WORST_IS
 
 
 def stated_share(measure: str, axis: str, *, within: bool) -> float:

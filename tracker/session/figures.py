@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from math import isfinite, nan
 from typing import Any
 
@@ -243,9 +243,25 @@ def eyes_closed_fraction(samples: Sequence[Sample]) -> Figure:
     return {"value": round(shut / len(known), 4), "n": len(known), "reason": None}
 
 
-def repetition_rows(turns: Sequence[Turn], each: int = 2) -> list[dict[str, Any]]:
-    """One row for each repetition: its turns, ``each`` of them (there and back: design.md)."""
+#: What of a turn goes with a figure of all: of which no more can be told than of all of them.
+_OF_TURN = {
+    "amplitude_deg": "amplitude_deg",
+    "peak_speed_deg_s": "peak_speed_deg_s",
+    "tempo_bpm": "time_s",
+}
+
+
+def repetition_rows(
+    turns: Sequence[Turn], each: int = 2, withheld: Mapping[str, str] | None = None
+) -> list[dict[str, Any]]:
+    """One row for each repetition: its turns, ``each`` of them (there and back: design.md).
+
+    ``withheld`` has figures of the whole set that are not told, and why: what belongs to them
+    of single turns isn't told either, and the row says why (``reason``).
+    """
     rows = []
+    blank = {of_turn: None for key, of_turn in _OF_TURN.items() if key in (withheld or {})}
+    why = "; ".join(dict.fromkeys((withheld or {}).values()))
     for k in range(0, len(turns) - each + 1, each):
         pair = turns[k : k + each]
         rows.append(
@@ -261,9 +277,11 @@ def repetition_rows(turns: Sequence[Turn], each: int = 2) -> list[dict[str, Any]
                         "amplitude_deg": _or_none(t.amplitude_deg),
                         "peak_speed_deg_s": _or_none(t.peak_speed_deg_s),
                         **_in_mm(t),
+                        **blank,
                     }
                     for t in pair
                 ],
+                **({"reason": why} if why else {}),
             }
         )
     return rows

@@ -10,13 +10,13 @@ from math import isfinite, nan
 from typing import Any, cast
 
 from tracker.exercises.catalogue import HELD, Exercise, find_exercise
-from tracker.exercises.counters import channel_of
+from tracker.exercises.counters import Channel, channel_of
 from tracker.exercises.events import Event
 from tracker.exercises.near_hand import eye_turns
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.arrivals import arrival_figures
-from tracker.session.at_target import gaze_error_at_target_deg, wall_of_step
+from tracker.session.at_target import gaze_error_at_target_deg, look_error_deg, wall_of_step
 from tracker.session.bench import bench_found
 from tracker.session.body_figures import body_figures, hand_figures
 from tracker.session.chair_stands import against_table
@@ -24,6 +24,7 @@ from tracker.session.flags import (
     COUNT_LOST,
     REPORTED,
     SEAT_OFF,
+    Flag,
     flags_of,
     flags_of_hand,
     flags_of_session,
@@ -52,7 +53,7 @@ from tracker.session.summary_file import (
     Summary,
 )
 from tracker.session.target_figures import reach_of, target_figures
-from tracker.session.uncertain import Stated, add_uncertainties
+from tracker.session.uncertain import Stated, add_uncertainties, asked_changes, withheld
 from tracker.session.weekly import weekly_of
 
 NOT_COUNTED = "the camera does not count this exercise in this version"
@@ -127,79 +128,102 @@ def exercise_summary(
     ``table_group`` is the age group and sex for the published tables of chair stands.
     """
     step, turns, samples = record.step, record.turns, record.samples
-    setup = record.setup
     exercise = find_exercise(step.exercise or "")
-    found = (session_setup if setup is None else setup.found) or {}
+    found = (record.setup.found if record.setup else session_setup) or {}
     error_deg = gaze_error_at_target_deg(step, exercise, found)
     span_s = max(0.0, step.to_s - step.from_s)
     fraction = figures.measured_fraction(samples, exercise, span_s, step.to_s)
-    by_eyes = exercise.channel.startswith("eye")
     channel = channel_of(exercise.channel)
-    by_place = channel.unit == "mm"
-    flags = flags_of(
-        samples,
-        fraction,
-        (*notes, *_notes_of(record)),
-        [t.peak_s for t in turns] if channel.name in _TURNED else (),
-    )
-    found = (session_setup if setup is None else setup.found) or {}
-    stated = Stated(found, frozenset(f.flag for f in flags))
-    counted = exercise.counted and not by_place
-    movement = _movement(record, exercise, stated) if counted else None
+    by_place, by_eyes = channel.unit == "mm", exercise.channel.startswith("eye")
+    flags = _flags(record, channel, fraction, notes)
+    movement = None
+    if exercise.counted and not by_place:
+        changed = asked_changes(step, turns)
+        stated = Stated(
+            found, frozenset(f.flag for f in flags), look_error_deg(step, found), changed
+        )
+        movement = _movement(record, exercise, stated)
     told = REPORTED in notes
     hand = None
     if exercise.channel == "eye_vergence":
         hand = hand_figures(samples, turns, vergence=fraction > 0.0 and not told)
-    by_hand = hand is not None and hand["cycles"] is not None
-    not_counted = None if by_hand else _why_no_count(exercise, fraction, span_s)
-    if told and exercise.counted:
-        not_counted = NOTHING_SEEN
     return ExerciseSummary(
         exercise=exercise.id,
         entry_id=step.entry_id,
         prescribed=_prescribed(record, exercise, error_deg),
-        done=Done(
-            repetitions=None if not_counted else len(turns) // channel.turns_each,
-            turns=None if not_counted else len(turns),
-            duration_s=round(span_s, 3),
-            measured_fraction=None if told else fraction,
-            **({} if told else _held(record, exercise)),
-            reason=not_counted,
-        ),
+        done=_done(record, exercise, hand, None if told else fraction),
         head=None if by_eyes else movement,
         eyes=movement if by_eyes else None,
         body=body_figures(exercise, turns, samples) if by_place else None,
         hand=hand,
-        gaze=figures.gaze_figures(
-            samples,
-            turns,
-            error_deg,
-            head_turns=not exercise.head_still,
-        )
-        if exercise.on_target
-        else None,
-        clarity=said.clarity_of(record.answers),
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
         sway=_sway(record, exercise),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
-        repetitions_list=figures.repetition_rows(turns, channel.turns_each),
+        repetitions_list=figures.repetition_rows(turns, channel.turns_each, withheld(movement)),
         symptoms=None,
         quality=[*flags, *flags_of_hand(hand), *seat_flag(record.answers.get(SEAT_OFF))],
         not_measured=list(exercise.not_measured),
-        setup=setup.found if setup else None,
-        support=record.answers.get("support"),
-        steadied=_asked_only(record.answers, "steadied"),
-        changed=said.changed_of(record.answers),
-        arm=_asked_only(record.answers, "arm"),
-        landed=_asked_only(record.answers, "landed"),
-        own_count=_asked_only(record.answers, "own_count"),
+        setup=record.setup.found if record.setup else None,
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
-        arrivals=arrival_figures(samples, turns, error_deg, led=step.tempo_bpm is not None)
-        if "gaze_short" in {spec.name for spec in exercise.watchers}
-        else None,
-        **target_figures(exercise, samples, turns),
+        **_answers(record),
+        **_at_target(record, exercise, error_deg),
     )
+
+
+def _flags(
+    record: ExerciseRecord, channel: Channel, fraction: float, notes: Sequence[str]
+) -> list[Flag]:
+    """What limits the figures of an exercise, as far as its samples and its set-up tell."""
+    turned = [t.peak_s for t in record.turns] if channel.name in _TURNED else ()
+    return flags_of(record.samples, fraction, (*notes, *_notes_of(record)), turned)
+
+
+def _done(
+    record: ExerciseRecord,
+    exercise: Exercise,
+    hand: Mapping[str, Any] | None,
+    fraction: float | None,
+) -> Done:
+    """What was done; of what was only told of (without a ``fraction``) nothing was measured."""
+    step, turns = record.step, record.turns
+    span_s = max(0.0, step.to_s - step.from_s)
+    by_hand = fraction is not None and hand is not None and hand["cycles"] is not None
+    not_counted = None if by_hand else _why_no_count(exercise, fraction, span_s)
+    each = channel_of(exercise.channel).turns_each
+    return Done(
+        repetitions=None if not_counted else len(turns) // each,
+        turns=None if not_counted else len(turns),
+        duration_s=round(span_s, 3),
+        measured_fraction=fraction,
+        **({} if fraction is None else _held(record, exercise)),
+        reason=not_counted,
+    )
+
+
+def _answers(record: ExerciseRecord) -> dict[str, Any]:
+    """What the person was asked about an exercise, and what was changed for it."""
+    answers = record.answers
+    return {
+        "clarity": said.clarity_of(answers),
+        "support": answers.get("support"),
+        "changed": said.changed_of(answers),
+        **{k: _asked_only(answers, k) for k in ("steadied", "arm", "landed", "own_count")},
+    }
+
+
+def _at_target(record: ExerciseRecord, exercise: Exercise, error_deg: float) -> dict[str, Any]:
+    """What is told of the eyes, or the head, against a target."""
+    samples, turns = record.samples, record.turns
+    head_turns, led = not exercise.head_still, record.step.tempo_bpm is not None
+    jumps = "gaze_short" in {spec.name for spec in exercise.watchers}
+    return {
+        "gaze": figures.gaze_figures(samples, turns, error_deg, head_turns=head_turns)
+        if exercise.on_target
+        else None,
+        "arrivals": arrival_figures(samples, turns, error_deg, led=led) if jumps else None,
+        **target_figures(exercise, samples, turns),
+    }
 
 
 def _notes_of(record: ExerciseRecord) -> tuple[str, ...]:
@@ -297,10 +321,11 @@ def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
     }
 
 
-def _why_no_count(exercise: Exercise, fraction: float, span_s: float) -> str | None:
+def _why_no_count(exercise: Exercise, fraction: float | None, span_s: float) -> str | None:
     """Why there is no count; one that could only be 0 because nothing was seen is none."""
     if exercise.counted:
-        return NOTHING_SEEN if fraction == 0.0 and span_s >= LEAST_SEEN_S else None
+        unseen = fraction is None or (fraction == 0.0 and span_s >= LEAST_SEEN_S)
+        return NOTHING_SEEN if unseen else None
     return NO_REPETITIONS if exercise.channel == HELD else NOT_COUNTED
 
 

@@ -73,6 +73,7 @@ _WHOLE_SCHEMA: dict[str, Any] = {
                 "least": {**_NUMBER, "description": "the smallest that is called a change"},
                 "verdict": {"enum": ["rose", "fell", "no_change"]},
                 "limit": {"enum": ["error", "uneven"]},
+                "uncalled": {"type": "string", "description": "why there is no verdict"},
                 "reason": {"type": ["string", "null"]},
             },
             "required": ["value", "reason"],

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import eyes_usable
 from tracker.exercises.order import APART_S, leads_s, order_of
+from tracker.exercises.stays import at, stays_of
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.figures import figure
@@ -62,18 +63,14 @@ def reach_of(samples: Sequence[Sample], turns: Sequence[Turn], *, up: bool) -> d
         Number of a turn -> share. The first one is left out, as nobody knows where it began,
         and so is a turn before which the target had not moved on.
     """
-    known = [s for s in samples if isfinite(s.target_pitch_deg if up else s.target_yaw_deg)]
-    times = np.array([s.time_s for s in known])
-    places = [s.target_pitch_deg if up else s.target_yaw_deg for s in known]
-    if not known:
-        return {}
-
-    def target_deg(time_s: float) -> float:
-        return places[min(int(np.searchsorted(times, time_s)), len(places) - 1)]
-
+    places = [s.target_pitch_deg if up else s.target_yaw_deg for s in samples]
+    stays = stays_of(np.array([s.time_s for s in samples]), np.array(places))
     found = {}
     for before, turn in itertools.pairwise(turns):
-        asked = abs(target_deg(turn.peak_s) - target_deg(before.peak_s))
+        one, other = at(stays, before.peak_s), at(stays, turn.peak_s)
+        if one is None or other is None:
+            break
+        asked = abs(stays[other].deg - stays[one].deg)
         if asked >= LEAST_ASKED_DEG:
             # Between the levels at which they rested: from extreme to extreme is noise besides.
             found[turn.index] = (before.amplitude_deg + turn.amplitude_deg) / asked

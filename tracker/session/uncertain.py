@@ -7,8 +7,8 @@ followed target, ways from place to place) says why it hasn't.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from math import hypot, isfinite, nan
+from dataclasses import dataclass, field
+from math import hypot, isfinite, log, nan, sqrt
 from typing import Any
 
 import numpy as np
@@ -20,8 +20,10 @@ from tracker.motion import uncertainty as motion
 from tracker.motion.turning import Turn, TurningRule
 from tracker.motion.uncertainty import Drawn, Errors, Uncertainty
 from tracker.sample import Sample
-from tracker.session.bench import WORST, WORST_IS, is_within, stated_share
+from tracker.session.bench import WORST, WORST_IS, is_within, stated_offset_deg, stated_share
 from tracker.session.figures import Figure, missing
+from tracker.session.run import grown_share, tempo_asked
+from tracker.session.stage import Step
 
 Array = NDArray[np.float64]
 
@@ -31,28 +33,75 @@ Array = NDArray[np.float64]
 CARRIED = {"amplitude_deg": 0.10, "peak_speed_deg_s": 0.17, "tempo_bpm": 0.10}
 TOO_FEW = "too few pictures a second for so fast a movement"
 NOT_RECKONED = "not reckoned for what is averaged first"
+NOT_OF_ASKED = "not reckoned for a share of what was asked"
 NO_SETUP = "without a set-up its error is not known"
 FAR = "turned farther than the set-up holds: its error there is not known"
 NOT_EACH = "not measured in each of them"
 NOT_DRAWN = "too few turns or samples to tell"
-#: Mean size of a normal error, in standard deviations.
-MEAN_SIZE = 0.798
+#: Why the two ends of a set aren't called different: the set itself asked for it.
+MORE_ASKED = "more was asked towards the end"
+FASTER_ASKED = "faster was asked towards the end"
+SLOWER_ASKED = "slower was asked towards the end"
+#: Two tempos that differ by a smaller share than this are one (own choice).
+TEMPO_SAME = 0.01
+#: Median angle of an error in two directions, each normal and as large as the other, in standard
+#: deviations of one of them: that of Rayleigh's distribution (Rayleigh 1880, Phil Mag 10:73;
+#: 1 - exp(-r^2 / 2) = 1/2). Where all of it lies in one direction it would be 0.674.
+MEDIAN_ANGLE = sqrt(2.0 * log(2.0))
 #: Turns at each end: five repetitions.
 FIVE = 10
 
 
 @dataclass(frozen=True, slots=True)
 class Stated:
-    """What is known of a set's set-up: what it found, and the flags of the set."""
+    """What is known of a set besides its turns.
+
+    Attributes
+    ----------
+    setup
+        What its set-up found.
+    flags
+        The flags of the set.
+    look_deg
+        Median angle of the error of a look (``at_target.look_error_deg``), NaN if unknown.
+    changed
+        Why the two ends of a figure aren't called different (:func:`asked_changes`).
+    """
 
     setup: Mapping[str, Any]
     flags: frozenset[str]
+    look_deg: float = nan
+    changed: Mapping[str, str] = field(default_factory=dict)
 
     def unknown(self) -> str:
         """Why its error isn't known; empty where it is."""
         if self.flags & {"no_setup", "setup_failed"}:
             return NO_SETUP
         return FAR if "far_turned" in self.flags else ""
+
+
+def asked_changes(step: Step, turns: Sequence[Turn]) -> dict[str, str]:
+    """Figures whose ends differ because of what was asked, and why.
+
+    A set that is small at first, or whose tempo rises, makes itself larger and faster: how fast
+    a turn is at most hangs on both.
+
+    Parameters
+    ----------
+    step, turns
+        What was asked, and what was done.
+    """
+    if not turns:
+        return {}
+    first_s, last_s = turns[0].peak_s, turns[-1].peak_s
+    out: dict[str, str] = {}
+    before, after = tempo_asked(step, first_s), tempo_asked(step, last_s)
+    if before and after and abs(after - before) > TEMPO_SAME * before:
+        why = FASTER_ASKED if after > before else SLOWER_ASKED
+        out |= {"tempo_bpm": why, "peak_speed_deg_s": why}
+    if grown_share(step, first_s) < grown_share(step, last_s):
+        out |= {"amplitude_deg": MORE_ASKED, "peak_speed_deg_s": MORE_ASKED}
+    return out
 
 
 def add_uncertainties(
@@ -83,6 +132,7 @@ def add_uncertainties(
     if errors is None:
         _say_why(movement, NOT_DRAWN)
         return
+    _say_why({k: v for k, v in movement.items() if k not in CARRIED}, NOT_OF_ASKED)
     for key, one in _parts(channel, turns, errors, stated).items():
         found = movement.get(key)
         if found is None or found.get("median") is None:
@@ -90,36 +140,39 @@ def add_uncertainties(
         if _is_beyond(found, one, errors, CARRIED[key]):
             _withhold(found)
             continue
-        _fill(found, one, turns, stated.unknown() if key != "tempo_bpm" else "")
+        unknown = stated.unknown() if key != "tempo_bpm" else ""
+        _fill(found, one, turns, unknown)
+        if len(turns) >= 2 * FIVE:
+            found["difference"] = _difference(one, unknown, stated.changed.get(key, ""))
 
 
 @dataclass(frozen=True, slots=True)
 class _Part:
-    """One figure: its turns drawn; bias, uncertainty by form and by the set-up of a value.
+    """One figure: its turns drawn; bias and uncertainty by form of a value; the set-up's error.
 
     ``of_value`` is whether bias and form are shares of the value: then what is off by the same
-    at both ends of a set doesn't cancel. ``of_setup`` says the same of the set-up's error.
+    at both ends of a set doesn't cancel. The set-up's error is a ``share`` of the value, and an
+    ``offset`` besides that is the same at both ends.
     """
 
     drawn: Drawn
     bias: Callable[[float], float]
     form: Callable[[float], float]
-    setup: Callable[[float], float]
+    share: float = 0.0
+    offset: float = 0.0
     of_value: bool = True
-    of_setup: bool = True
+
+    def setup(self, value: float) -> float:
+        """Standard uncertainty by the set-up."""
+        return hypot(self.share * value, self.offset)
 
 
 def _parts(
     channel: Channel, turns: Sequence[Turn], errors: Errors, stated: Stated
 ) -> dict[str, _Part]:
-    def share(measure: str) -> Callable[[float], float]:
-        axis = channel.name.rpartition("_")[2]
-        within = is_within(stated.setup, stated.flags)
-        found = stated_share(measure, axis, within=within)
-        return lambda value: found * abs(value)
-
+    axis = channel.name.rpartition("_")[2]
+    within = is_within(stated.setup, stated.flags)
     by_eyes = channel.name.startswith("eye")
-    size = _eye_error(stated.setup)
     amplitude, speed, peak_s = (
         np.array([getattr(t, n) for t in turns], dtype=float)
         for n in ("amplitude_deg", "peak_speed_deg_s", "peak_s")
@@ -129,36 +182,28 @@ def _parts(
             motion.with_levels(amplitude, errors),
             lambda _: errors.level_bias,
             lambda _: errors.level_form,
-            (lambda _: size) if by_eyes else share("amplitude"),
+            0.0 if by_eyes else stated_share("amplitude", axis, within=within),
+            _eye_error(stated) if by_eyes else stated_offset_deg(axis, within=within),
             of_value=False,
-            of_setup=not by_eyes,
         ),
         "peak_speed_deg_s": _Part(
             motion.with_speeds(speed, errors),
             lambda value: errors.speed_bias * value,
             lambda value: errors.speed_form * value,
-            share("peak speed"),
+            stated_share("peak speed", axis, within=within),
         ),
         "tempo_bpm": _Part(
             motion.with_beats(peak_s, errors),
             lambda _: 0.0 if len(errors.time_s) else nan,
-            _none,
-            _none,
+            lambda _: 0.0,
         ),
     }
 
 
-def _none(_: float) -> float:
-    return 0.0
-
-
-def _eye_error(setup: Mapping[str, Any]) -> float:
-    """Standard error of a look, from the looks that the set-up kept back, else from its fit."""
-    check = setup.get("check")
-    for found in (check if isinstance(check, Mapping) else {}, setup):
-        mean = found.get("gaze_error_deg")
-        if isinstance(mean, int | float) and isfinite(mean):
-            return float(mean) / MEAN_SIZE
+def _eye_error(stated: Stated) -> float:
+    """Standard error of a look in one direction; of an unknown one what the bench found."""
+    if isfinite(stated.look_deg):
+        return stated.look_deg / MEDIAN_ANGLE
     return WORST["eye yaw, head still"][0] / WORST_IS
 
 
@@ -180,8 +225,16 @@ def _withhold(found: Figure) -> None:
         found["by_side"] = {side: missing(TOO_FEW) for side in found["by_side"]}
 
 
+def withheld(movement: Mapping[str, Figure] | None) -> dict[str, str]:
+    """Figures of a movement that the pictures can't carry, and why."""
+    found = (movement or {}).items()
+    return {k: TOO_FEW for k, f in found if isinstance(f, dict) and f.get("reason") == TOO_FEW}
+
+
 def _fill(found: Figure, one: _Part, turns: Sequence[Turn], unknown: str) -> None:
     index = np.arange(len(turns))
+    # One side reads larger by it, the other smaller.
+    aside = one.offset * np.array([1.0 if t.side == turns[0].side else -1.0 for t in turns])
     chosen = {
         "": index >= 0,
         "first_five": index < FIVE,
@@ -199,17 +252,18 @@ def _fill(found: Figure, one: _Part, turns: Sequence[Turn], unknown: str) -> Non
         bias = one.bias(value) + one.drawn.median_bias(which)
         of = Uncertainty(noise, one.setup(value), bias)
         part["uncertainty"] = _told(of, unknown)
-        part["spread_uncertainty"] = _rounded(one.drawn.spread_u(which))
-    if len(turns) >= 2 * FIVE:
-        found["difference"] = _difference(one, unknown)
+        part["spread_uncertainty"] = _rounded(one.drawn.spread_u(which, aside))
 
 
 def _sides(found: Figure) -> Iterable[str]:
     return found.get("by_side") or ()
 
 
-def _difference(one: _Part, unknown: str) -> Figure:
-    """Last five less first five repetitions, each the mean of its turns, by the one rule."""
+def _difference(one: _Part, unknown: str, changed: str) -> Figure:
+    """Last five less first five repetitions, each the mean of its turns, by the one rule.
+
+    It isn't called anything where its error is unknown, or where what was asked had changed.
+    """
     count = len(one.drawn.values)
     ends = [
         [np.arange(k, k + 2, dtype=np.int64) for k in range(start, start + FIVE, 2)]
@@ -229,19 +283,17 @@ def _difference(one: _Part, unknown: str) -> Figure:
     noise = one.drawn.difference_u(*ends)
     of = Uncertainty(
         hypot(noise, one.form(value)) if one.of_value else noise,
-        one.setup(value) if one.of_setup else 0.0,
+        one.share * abs(value),
         (one.bias(value) if one.of_value else 0.0) + one.drawn.difference_bias(*ends),
     )
-    if unknown:
-        return {"value": round(value, 4), "uncertainty": _told(of, unknown), "reason": None}
+    bare = {"value": round(value, 4), "uncertainty": _told(of, unknown), "reason": None}
+    if changed or unknown:
+        return bare | ({"uncalled": changed} if changed else {})
     own, error = by_spread(first, last), of.expanded
-    return {
-        "value": round(value, 4),
-        "uncertainty": _told(of, ""),
+    return bare | {
         "least": _rounded(max(own, error)),
         "verdict": called(value, own, error),
         "limit": "uneven" if too_uneven(own, error) else "error",
-        "reason": None,
     }
 
 

@@ -20,7 +20,18 @@ from tracker.records.of_target import ARRIVALS, ARRIVED, LEFT_OUT, OFF, WALL, WA
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 from tracker.session.arrivals import NEVER_AT_REST, NO_TARGETS, TOO_COARSE
-from tracker.session.uncertain import FAR, NO_SETUP, NOT_DRAWN, NOT_EACH, NOT_RECKONED, TOO_FEW
+from tracker.session.uncertain import (
+    FAR,
+    FASTER_ASKED,
+    MORE_ASKED,
+    NO_SETUP,
+    NOT_DRAWN,
+    NOT_EACH,
+    NOT_OF_ASKED,
+    NOT_RECKONED,
+    SLOWER_ASKED,
+    TOO_FEW,
+)
 
 CONTEXT = "trade"
 
@@ -169,10 +180,14 @@ _SENTENCES = (
     terms.UNCERTAINTY_SAYS,
     TOO_FEW,
     NOT_RECKONED,
+    NOT_OF_ASKED,
     NO_SETUP,
     FAR,
     NOT_DRAWN,
     NOT_EACH,
+    MORE_ASKED,
+    FASTER_ASKED,
+    SLOWER_ASKED,
     "{value} of 10",
     "{value} beats/min",
     "{value} frames/s",

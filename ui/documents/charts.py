@@ -96,9 +96,14 @@ class _Scale:
 
 
 def amplitude_chart(e: ExerciseFigures) -> Chart | None:
-    """How far each turn went to each side against what was asked; None without turns."""
+    """How far each turn went to each side against what was asked; None without turns.
+
+    None as well where the figure itself is withheld: its reason stands with it, and single
+    turns carry no more (summaries of before have them all the same).
+    """
     for measure, unit in (("amplitude_deg", "°"), ("amplitude_mm", " mm"), ("swing_mm", " mm")):
-        if e.find(measure) is None:
+        whole = e.find(measure)
+        if whole is None or whole.value is None:
             continue
         turns = [(t["side"] or "", t.get(measure)) for r in e.repetitions for t in r["turns"]]
         known = [abs(v) for _, v in turns if v is not None]

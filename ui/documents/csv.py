@@ -25,6 +25,8 @@ from ui.documents.questionnaires import SCORE_HEADS, score_rows
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r", "＝", "＋", "－", "＠")
 #: What stands behind the head of a figure in the column of its uncertainty.
 UNCERTAINTY = ", uncertainty with k = 2"
+#: Head of the column that says why numbers of a repetition aren't told.
+WITHHELD = "withheld because"
 TURN_NUMBERS = {
     "peak_s": 2,
     "time_s": 2,
@@ -162,7 +164,7 @@ def _repetition_heads() -> list[str]:
     for k in (1, 2):
         heads.append(f"turn {k} side")
         heads += [f"turn {k} {_turn_head(n)}" for n in TURN_NUMBERS]
-    return heads
+    return [*heads, WITHHELD]
 
 
 def _turn_head(name: str) -> str:
@@ -193,6 +195,7 @@ def _repetition(
         yield f"turn {k} side", safe(turn.get("side") or "")
         for name, decimals in TURN_NUMBERS.items():
             yield f"turn {k} {_turn_head(name)}", _number(turn.get(name), decimals)
+    yield WITHHELD, safe(str(row["reason"] or ""))
 
 
 def _number(value: object, decimals: int) -> str:

@@ -1607,6 +1607,11 @@
             <translation>أسرع من الإيقاع</translation>
         </message>
         <message>
+            <source>faster was asked towards the end</source>
+            <comment>faster was asked towards the end</comment>
+            <translation>طُلب أداء أسرع قرب النهاية</translation>
+        </message>
+        <message>
             <source>fell</source>
             <comment>fell</comment>
             <translation>انخفض</translation>
@@ -1982,6 +1987,11 @@
             <translation>سقوط أكثر من مرة</translation>
         </message>
         <message>
+            <source>more was asked towards the end</source>
+            <comment>more was asked towards the end</comment>
+            <translation>طُلب أكثر قرب النهاية</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -2180,6 +2190,11 @@
             <source>not measured in each of them</source>
             <comment>not measured in each of them</comment>
             <translation>لم يُقَس في كل واحدة منها</translation>
+        </message>
+        <message>
+            <source>not reckoned for a share of what was asked</source>
+            <comment>not reckoned for a share of what was asked</comment>
+            <translation>لا يُحسب لنسبة مما طُلب</translation>
         </message>
         <message>
             <source>not reckoned for what is averaged first</source>
@@ -2450,6 +2465,11 @@
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>أبطأ من الإيقاع</translation>
+        </message>
+        <message>
+            <source>slower was asked towards the end</source>
+            <comment>slower was asked towards the end</comment>
+            <translation>طُلب أداء أبطأ قرب النهاية</translation>
         </message>
         <message>
             <source>slurred speech</source>
@@ -2850,6 +2870,11 @@
             <source>unable to stand or walk</source>
             <comment>unable to stand or walk</comment>
             <translation>عجز عن الوقوف أو المشي</translation>
+        </message>
+        <message>
+            <source>uncertainty</source>
+            <comment>uncertainty</comment>
+            <translation>عدم اليقين</translation>
         </message>
         <message>
             <source>up</source>

@@ -1607,6 +1607,11 @@
             <translation>schneller als der Takt</translation>
         </message>
         <message>
+            <source>faster was asked towards the end</source>
+            <comment>faster was asked towards the end</comment>
+            <translation>gegen Ende war es schneller vorgegeben</translation>
+        </message>
+        <message>
             <source>fell</source>
             <comment>fell</comment>
             <translation>gefallen</translation>
@@ -1982,6 +1987,11 @@
             <translation>mehr als ein Sturz</translation>
         </message>
         <message>
+            <source>more was asked towards the end</source>
+            <comment>more was asked towards the end</comment>
+            <translation>gegen Ende war mehr vorgegeben</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -2180,6 +2190,11 @@
             <source>not measured in each of them</source>
             <comment>not measured in each of them</comment>
             <translation>nicht in jeder davon gemessen</translation>
+        </message>
+        <message>
+            <source>not reckoned for a share of what was asked</source>
+            <comment>not reckoned for a share of what was asked</comment>
+            <translation>nicht berechnet für einen Anteil am Vorgegebenen</translation>
         </message>
         <message>
             <source>not reckoned for what is averaged first</source>
@@ -2450,6 +2465,11 @@
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>langsamer als der Takt</translation>
+        </message>
+        <message>
+            <source>slower was asked towards the end</source>
+            <comment>slower was asked towards the end</comment>
+            <translation>gegen Ende war es langsamer vorgegeben</translation>
         </message>
         <message>
             <source>slurred speech</source>
@@ -2850,6 +2870,11 @@
             <source>unable to stand or walk</source>
             <comment>unable to stand or walk</comment>
             <translation>kann nicht stehen oder gehen</translation>
+        </message>
+        <message>
+            <source>uncertainty</source>
+            <comment>uncertainty</comment>
+            <translation>Unsicherheit</translation>
         </message>
         <message>
             <source>up</source>

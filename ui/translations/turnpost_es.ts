@@ -1607,6 +1607,11 @@
             <translation>más rápido que el ritmo</translation>
         </message>
         <message>
+            <source>faster was asked towards the end</source>
+            <comment>faster was asked towards the end</comment>
+            <translation>hacia el final se pedía más rápido</translation>
+        </message>
+        <message>
             <source>fell</source>
             <comment>fell</comment>
             <translation>bajó</translation>
@@ -1982,6 +1987,11 @@
             <translation>más de una caída</translation>
         </message>
         <message>
+            <source>more was asked towards the end</source>
+            <comment>more was asked towards the end</comment>
+            <translation>hacia el final se pedía más</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -2180,6 +2190,11 @@
             <source>not measured in each of them</source>
             <comment>not measured in each of them</comment>
             <translation>no medido en cada una de ellas</translation>
+        </message>
+        <message>
+            <source>not reckoned for a share of what was asked</source>
+            <comment>not reckoned for a share of what was asked</comment>
+            <translation>no se calcula para una parte de lo pedido</translation>
         </message>
         <message>
             <source>not reckoned for what is averaged first</source>
@@ -2450,6 +2465,11 @@
             <source>slower than the beat</source>
             <comment>slower than the beat</comment>
             <translation>más lento que el ritmo</translation>
+        </message>
+        <message>
+            <source>slower was asked towards the end</source>
+            <comment>slower was asked towards the end</comment>
+            <translation>hacia el final se pedía más lento</translation>
         </message>
         <message>
             <source>slurred speech</source>
@@ -2850,6 +2870,11 @@
             <source>unable to stand or walk</source>
             <comment>unable to stand or walk</comment>
             <translation>incapaz de estar de pie o caminar</translation>
+        </message>
+        <message>
+            <source>uncertainty</source>
+            <comment>uncertainty</comment>
+            <translation>incertidumbre</translation>
         </message>
         <message>
             <source>up</source>

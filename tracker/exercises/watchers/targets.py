@@ -10,7 +10,7 @@ from typing import ClassVar
 
 import numpy as np
 
-from tracker.exercises.landing import is_told, landing_of, targets_of
+from tracker.exercises.landing import landing_of, stays_in
 from tracker.exercises.landing import rows_of as jumps_of
 from tracker.exercises.order import Order, lead_s, order_of, rows_of
 from tracker.exercises.watchers.base import Asked, Change, Watcher
@@ -140,10 +140,7 @@ class GazeShort(Watcher):
     def turn(self, turn: Turn, asked: Asked) -> list[Change]:
         """Take the next jump."""
         rows = jumps_of(self._samples)
-        targets = targets_of(rows)
-        if not is_told(self._limit, targets):
-            return []
-        landing = landing_of(rows, turn, targets, self._limit)
+        landing = landing_of(rows, turn, stays_in(rows), self._limit)
         if landing.where == "not_told":
             return []
         self._landed.append((turn.start_s, landing.where == "short"))
