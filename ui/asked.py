@@ -451,8 +451,7 @@ def _on_wall(
     if wall is None:
         return Asked(Step.model_validate(known), drawn=False)
     exercise = entry.exercise
-    up = exercise.channel == "eye_pitch"
-    marks = wall.marks_mm(to_rest.to_rest((0.0, 0.0)), up=up)
+    marks = wall.marks_mm(to_rest.to_rest((0.0, 0.0)), up=entry.marks_up)
     if len(marks) == 1:
         known["target_mm"] = marks[0]
         return Asked(Step.model_validate(known), drawn=False)

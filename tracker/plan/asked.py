@@ -18,6 +18,7 @@ from tracker.exercises.catalogue import (
     permission,
 )
 from tracker.plan.model import Entry, Plan, Tempo, WallMarks
+from tracker.targets import Point3
 from tracker.wall import Wall
 
 SUPPORTS: tuple[Support, ...] = ("none", "corner_and_chair", "helper")
@@ -49,6 +50,17 @@ class Asked:
         if self.exercise.wall_marks == 2 and wall.spacing_mm is None:
             return None
         return Wall(wall.distance_mm, wall.spacing_mm, wall.above_mm, wall.right_mm)
+
+    @property
+    def marks_up(self) -> bool:
+        """Whether two marks are one above the other."""
+        return self.exercise.channel == "eye_pitch"
+
+    @property
+    def mark_places_mm(self) -> tuple[Point3, ...]:
+        """Where the marks are: right of the camera, above it, from the eyes; empty as above."""
+        wall = self.marks
+        return () if wall is None else wall.marks_mm((0.0, 0.0, 0.0), up=self.marks_up)
 
     @property
     def about_s(self) -> float:

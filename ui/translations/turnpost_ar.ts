@@ -529,6 +529,11 @@
             <translation>ستكون العلامتان على {angle} من الدرجات إلى كل جانب: من هذا البعد يجب أن تفصل بينهما مسافة من {least} إلى {most} مم</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>يجب ألا يزيد على {most} مم: أبعد من ذلك لا تصلح أي علامة</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>تطلب العلامتان أكثر من حد الرقبة {limit} من الدرجات: من هذا البعد {most} مم بينهما على الأكثر</translation>
@@ -537,6 +542,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>ستكون على {angle} من الدرجات إلى جانب الكاميرا: من هذا البعد {most} مم على الأكثر</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>يترك المدى أو حد الرقبة {most} من الدرجات إلى كل جانب، وهذا أقل مما تحتاجه علامتان على الحائط: {least} على الأقل</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3910,6 +3920,11 @@
             <translation>لا تسمح الخطة بأكبر من هذا.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>الورقتان على الحائط تحددان مدى هذا التمرين. تبقيان في مكانهما.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>لا يسمح حد الرقبة في الخطة بأكبر من هذا.</translation>
@@ -6260,9 +6275,9 @@
             <translation>المعتاد: 750، وليس أقرب (ممارسة شائعة)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>جلوسًا: على بعد {cm} سم أو أكثر من الشاشة ({source}).</translation>
+            <translation>جالسًا: على بعد نحو {cm} سم من الشاشة، أو بالبعد الذي تطلبه الخطة إن كان أكبر ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>

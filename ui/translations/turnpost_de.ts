@@ -529,6 +529,11 @@
             <translation>die Marken wären {angle} Grad zu jeder Seite: auf diese Entfernung müssen sie {least} bis {most} mm auseinander sein</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>darf höchstens {most} mm sein: weiter weg taugen keine Marken</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>die Marken verlangen mehr als die Grenze für den Nacken von {limit} Grad: auf diese Entfernung höchstens {most} mm auseinander</translation>
@@ -537,6 +542,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>wäre {angle} Grad seitlich der Kamera: auf diese Entfernung höchstens {most} mm</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>der Bereich oder die Grenze für den Nacken lässt {most} Grad zu jeder Seite, zu wenig für zwei Marken an der Wand: sie brauchen mindestens {least}</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3910,6 +3920,11 @@
             <translation>Größer erlaubt der Plan nicht.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>Die Zettel an der Wand geben vor, wie weit diese Übung geht. Sie bleiben, wo sie sind.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>Die Grenze für den Nacken im Plan erlaubt nichts Größeres.</translation>
@@ -6260,9 +6275,9 @@
             <translation>Üblich: 750 und nicht näher (gängige Praxis)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>Im Sitzen: {cm} cm oder mehr vom Bildschirm ({source}).</translation>
+            <translation>Im Sitzen: etwa {cm} cm vom Bildschirm, oder so weit, wie der Plan es verlangt, wenn das mehr ist ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>

@@ -529,6 +529,11 @@
             <translation>las marcas quedarían a {angle} grados a cada lado: a esta distancia deben estar separadas de {least} a {most} mm</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>debe ser como mucho {most} mm: más lejos no sirve ninguna marca</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>las marcas piden más que el límite del cuello de {limit} grados: a esta distancia, {most} mm entre ellas como máximo</translation>
@@ -537,6 +542,11 @@
             <source>would lie {angle} degrees to the side of the camera: {most} mm at most from this far away</source>
             <comment>finding.wall_right</comment>
             <translation>quedaría a {angle} grados al lado de la cámara: a esta distancia, {most} mm como máximo</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>el margen o el límite del cuello deja {most} grados a cada lado, muy poco para dos marcas en la pared: necesitan al menos {least}</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3910,6 +3920,11 @@
             <translation>El plan no permite nada más grande.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>Las notas en la pared marcan hasta dónde llega este ejercicio. Se quedan donde están.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>El límite del cuello en el plan no permite nada más grande.</translation>
@@ -6260,9 +6275,9 @@
             <translation>Habitual: 750, y no más cerca (práctica común)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>Sentado: a {cm} cm o más de la pantalla ({source}).</translation>
+            <translation>Sentado: a unos {cm} cm de la pantalla, o a la distancia que pida el plan si es mayor ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>
