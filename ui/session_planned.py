@@ -358,7 +358,9 @@ class PlannedPart(LostPart):
         return entry is not None and self._refuses_still(entry)
 
     def _may_have_fallen(self) -> bool:
-        """Whether a sudden drop of the head was noticed in this set."""
+        """Whether a drop of the head was noticed in this set, with nobody coming up again."""
+        if self._seen_to_stop == "down":
+            return True
         live, asked = self.live, self.asked
         cue = None if live is None else live.cue
         if cue is None or asked is None:

@@ -8050,9 +8050,9 @@
             <translation>عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
             <comment>guide.stop</comment>
-            <translation>للتوقف قل «قف» وتمسّك بشيء. ثم يضغط مساعدك على مفتاح Esc.</translation>
+            <translation>للتوقف قل قف وتمسّك بشيء. يبقى مساعدك معك ويساعدك على الجلوس. يمكن لمفتاح Esc أن ينتظر حتى تجلس.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9393,6 +9393,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>افتح عينيك.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>لا أراك. خذ وقتك. عندما تشعر بالثبات، اجلس على كرسيك كي أراك من جديد.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>

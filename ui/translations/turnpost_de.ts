@@ -8050,9 +8050,9 @@
             <translation>Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
             <comment>guide.stop</comment>
-            <translation>Zum Anhalten sagen Sie „Stopp“ und halten sich fest. Ihre Hilfsperson drückt dann die Esc-Taste.</translation>
+            <translation>Zum Anhalten sagen Sie Stopp und halten sich fest. Ihre Hilfsperson bleibt bei Ihnen und hilft Ihnen, sich zu setzen. Die Esc-Taste hat Zeit, bis Sie sitzen.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9393,6 +9393,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Öffnen Sie die Augen.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>Ich sehe Sie nicht. Lassen Sie sich Zeit. Wenn Sie sicher stehen, setzen Sie sich auf Ihren Stuhl, damit ich Sie wieder sehe.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>

@@ -8050,9 +8050,9 @@
             <translation>Cuando quiera, suba un escalón, un pie después del otro.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
             <comment>guide.stop</comment>
-            <translation>Para parar, diga «alto» y agárrese. La persona que le ayuda pulsa entonces la tecla Escape.</translation>
+            <translation>Para parar, diga alto y agárrese. La persona que le ayuda se queda con usted y le ayuda a sentarse. La tecla Escape puede esperar hasta que se haya sentado.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9393,6 +9393,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Abra los ojos.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>No le veo. Tómese su tiempo. Cuando se sienta firme, siéntese en su silla para que pueda verle de nuevo.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>
