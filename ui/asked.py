@@ -372,7 +372,7 @@ def planned_asked(
     exercise = entry.exercise
     duration_s = seconds
     if repetitions is not None and isinf(seconds):
-        own_pace_s = repetitions * exercise.repetition_s * PATIENCE
+        own_pace_s = exercise.own_pace_s(repetitions) * PATIENCE
         duration_s = set_length_s(repetitions, entry.tempo_bpm) if entry.tempo_bpm else own_pace_s
     known = {
         "from_s": begin_s,

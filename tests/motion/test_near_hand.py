@@ -276,7 +276,7 @@ def test_the_other_arm_that_moves_by_the_way_takes_nothing_from_the_eyes(at_s: l
 
 
 def test_an_arm_that_wanders_off_after_carrying_the_finger_is_not_waited_for() -> None:
-    """Four cycles by the right hand, then by the left one, which is not seen; the right one lies."""
+    """Four cycles by the right hand, then by the left one, unseen; the right one lies."""
     first, end_s = hand_and_eyes(np.random.default_rng(31), 4)
     then, _ = hand_and_eyes(np.random.default_rng(32), 6, hidden=[(0.0, 999.0)])
     still = np.random.default_rng(33)

@@ -67,7 +67,7 @@ class Asked:
         """About how long the set takes."""
         tempo = self.tempo_bpm
         pair = tempo if tempo is None or isinstance(tempo, tuple) else (tempo, tempo)
-        return length_s(self.repetitions, self.seconds, pair, self.exercise.repetition_s)
+        return length_s(self.repetitions, self.seconds, pair, self.exercise)
 
     @property
     def step_values(self) -> dict[str, Any]:
@@ -96,13 +96,15 @@ def length_s(
     repetitions: int | None,
     seconds: float | None,
     tempo_bpm: tuple[float, float] | None,
-    repetition_s: float,
+    exercise: Exercise,
 ) -> float:
-    """About how long a dose takes; ``repetition_s`` is that of one at the person's own pace."""
+    """About how long a dose of an exercise takes."""
     if seconds is not None:
         return seconds
     count = repetitions or 0
-    return count * (repetition_s if tempo_bpm is None else 2 * 60.0 / (0.5 * sum(tempo_bpm)))
+    if tempo_bpm is None or exercise.guide is not None:
+        return exercise.own_pace_s(count)
+    return count * 2 * 60.0 / (0.5 * sum(tempo_bpm))
 
 
 def asked_of(entry: Entry, week: int = 1) -> Asked:
