@@ -150,6 +150,11 @@ class HandsFree:
         self._since_s: dict[Seen, float] = {}
         self._last_s = from_s
 
+    @property
+    def dropped(self) -> bool:
+        """Whether the head dropped just before it was seen last: one sat down, or fell."""
+        return self._out.dropped
+
     def take(self, sample: Sample) -> Seen:
         """Take a new sample; the word for what has been seen for long enough, or none."""
         if sample.time_s <= self._last_s:
@@ -163,8 +168,9 @@ class HandsFree:
         return self._place(sample) if self._by_place else ""
 
     def _place(self, sample: Sample) -> Seen:
+        told = self._out.take(sample)
         if self._rises:
-            return self._out.take(sample)
+            return told
         if self._lasts("left", sample.reason == "no_face", sample.time_s, LEFT_S):
             return "left"
         height, time_s = sample.head_y_mm, sample.time_s

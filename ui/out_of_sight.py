@@ -65,7 +65,7 @@ class OutOfSight:
         if not isfinite(self._gone_s):
             self._gone_s = sample.time_s
         gone_for_s = sample.time_s - self._gone_s
-        dropped = self._dropped()
+        dropped = self.dropped
         if not dropped and self._stepped_aside():
             return "left" if gone_for_s >= LEFT_S else ""
         ask_s = LEFT_S if dropped else GONE_S
@@ -120,6 +120,8 @@ class OutOfSight:
             return False
         return abs(rows[-1][0]) - min(abs(x) for x, _ in rows) >= OUTWARDS_MM
 
-    def _dropped(self) -> bool:
+    @property
+    def dropped(self) -> bool:
+        """Whether the head dropped just before it was seen last."""
         heights = [y for _, y in self._last(DROP_S) if isfinite(y)]
         return bool(heights) and max(heights) - heights[-1] >= DROP_MM

@@ -327,7 +327,10 @@ class PlannedPart(LostPart):
             self.refuse_set("still_screen")
             return
         if isinstance(before, DoSet) and self._stopped_by_sight():
+            entry, dropped = self.entry, self._stopped_unseen
             self._end_set("say.stopped")
+            if dropped:
+                self._say_fall(entry)
             return
         self._look_for_camera()
         if isinstance(before, CountDown) and now_s >= before.until_s and self._not_in_sight(now_s):

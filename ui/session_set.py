@@ -52,6 +52,8 @@ class SetPart(PlacePart):
         self._hands_free, self._in_sight = HandsFree(), InSight()
         self._called_s = nan
         self._seen_to_stop: Seen = ""
+        #: Whether the last stop was of somebody who dropped out of the picture.
+        self._stopped_unseen = False
         self._told_of = SetTold()
         #: What the last set was, in words; empty where the camera doesn't count it.
         self.set_told: tuple[str, ...] = ()
@@ -117,6 +119,7 @@ class SetPart(PlacePart):
         if seen == "ask":
             self._mark_and_ask()
             return False
+        self._stopped_unseen = seen == "left" and self._hands_free.dropped
         if seen and self._recording is not None:
             self._recording.mark("stopped_by_sight", self.now_s, seen=seen)
         return bool(seen)

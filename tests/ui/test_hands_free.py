@@ -460,6 +460,29 @@ def test_a_standing_set_stops_without_hands(begin: Callable[..., Person], way: s
     assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == [way]
 
 
+@pytest.mark.parametrize("down_mm", [0.0, 400.0])
+def test_who_drops_out_of_the_picture_is_asked_how_they_are_as_the_set_stops(
+    begin: Callable[..., Person], fake: FakeWorld, down_mm: float
+) -> None:
+    """Slowly: to sit down on a chair that the camera does not see is a way to stop."""
+    fake.voice = voice = Voice()
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    person.measured(3.0, lambda t: replace(turning(t, 1e9), head_x_mm=0.0))
+    at_s = person.fake.service.time_s
+
+    def leaving(t: float) -> Sample:
+        if t - at_s > 0.7:
+            return Sample(t, reason="no_face")
+        height = -down_mm * max(t - at_s, 0.0)
+        return replace(turning(t, 1e9), head_y_mm=height, neck_y_mm=height, head_x_mm=0.0)
+
+    person.measured(6.0, leaving)
+    assert isinstance(person.director.task, AskAfterSet)
+    assert any("Are you all right?" in t for _, t in voice.spoken) is (down_mm > 0.0)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == ["left"]
+
+
 def test_it_is_told_before_the_set(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(Entry(entry_id="a", exercise="stand", seconds=30)))
     person.begin_day(0)
