@@ -10,8 +10,8 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 GUIDE_WORDS: dict[str, object] = {
     "guide.stop": QT_TRANSLATE_NOOP(
         "turnpost",
-        "To stop, say stop and hold on. Your helper stays with you and helps you sit down. The "
-        "Escape key can wait until you sit.",
+        "To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key "
+        "can wait.",
     ),
     "guide.count": QT_TRANSLATE_NOOP(
         "turnpost", "Nothing is measured here. Please count for yourself."

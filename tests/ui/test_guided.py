@@ -84,7 +84,7 @@ def test_its_length_is_told_as_long_as_its_lines_take_where_no_voice_says_them(
 
 def test_to_stop_the_helper_stays_before_any_key_is_named() -> None:
     before, named, after = words.say("guide.stop").partition("Escape")
-    assert named and "Your helper stays with you and helps you sit down" in before
+    assert named and "Your helper stays and helps you sit down" in before
     assert "can wait" in after
 
 

@@ -8050,9 +8050,9 @@
             <translation>عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
         </message>
         <message>
-            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>للتوقف قل قف وتمسّك بشيء. يبقى مساعدك معك ويساعدك على الجلوس. يمكن لمفتاح Esc أن ينتظر حتى تجلس.</translation>
+            <translation>للتوقف قل قف وتمسّك بشيء. يبقى مساعدك معك ويساعدك على الجلوس. يمكن لمفتاح Esc أن ينتظر.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>

@@ -8050,9 +8050,9 @@
             <translation>Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
         </message>
         <message>
-            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>Zum Anhalten sagen Sie Stopp und halten sich fest. Ihre Hilfsperson bleibt bei Ihnen und hilft Ihnen, sich zu setzen. Die Esc-Taste hat Zeit, bis Sie sitzen.</translation>
+            <translation>Zum Anhalten sagen Sie Stopp und halten sich fest. Ihre Hilfsperson bleibt da und hilft beim Hinsetzen. Die Esc-Taste hat Zeit.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>

@@ -8050,9 +8050,9 @@
             <translation>Cuando quiera, suba un escalón, un pie después del otro.</translation>
         </message>
         <message>
-            <source>To stop, say stop and hold on. Your helper stays with you and helps you sit down. The Escape key can wait until you sit.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>Para parar, diga alto y agárrese. La persona que le ayuda se queda con usted y le ayuda a sentarse. La tecla Escape puede esperar hasta que se haya sentado.</translation>
+            <translation>Para parar, diga alto y agárrese. La persona que le ayuda se queda y le ayuda a sentarse. La tecla Escape puede esperar.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
