@@ -125,16 +125,6 @@ def spacing_range_mm(distance_mm: float, *, eyes: bool) -> tuple[float, float]:
     return least, most
 
 
-def distance_range_mm(spacing_mm: float | None, *, eyes: bool) -> tuple[float, float]:
-    """Least and most from the eyes to the wall; the first is the larger where none will do."""
-    if spacing_mm is None:
-        return LEAST_MM, MOST_MM
-    least, most = bounds_deg(eyes=eyes)
-    nearest = 0.5 * spacing_mm / tan(radians(most))
-    farthest = 0.5 * spacing_mm / tan(radians(least))
-    return max(LEAST_MM, nearest), min(MOST_MM, farthest)
-
-
 def why_not(wall: Wall, *, two: bool, eyes: bool) -> tuple[str, dict[str, float]] | None:
     """Why marks can't be used so: a key, and what is filled in; None where they can.
 

@@ -371,7 +371,7 @@ def planned_asked(
     exercise = entry.exercise
     duration_s = seconds
     if repetitions is not None and isinf(seconds):
-        own_pace_s = repetitions * exercise.repetition_s * PATIENCE
+        own_pace_s = exercise.own_pace_s(repetitions) * PATIENCE
         duration_s = set_length_s(repetitions, entry.tempo_bpm) if entry.tempo_bpm else own_pace_s
     known = {
         "from_s": begin_s,
@@ -450,8 +450,7 @@ def _on_wall(
     if wall is None:
         return Asked(Step.model_validate(known), drawn=False)
     exercise = entry.exercise
-    up = exercise.channel == "eye_pitch"
-    marks = wall.marks_mm(to_rest.to_rest((0.0, 0.0)), up=up)
+    marks = wall.marks_mm(to_rest.to_rest((0.0, 0.0)), up=entry.marks_up)
     if len(marks) == 1:
         known["target_mm"] = marks[0]
         return Asked(Step.model_validate(known), drawn=False)

@@ -335,7 +335,9 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.form": QT_TRANSLATE_NOOP("turnpost", "How it is done"),
     "edit.posture": QT_TRANSLATE_NOOP("turnpost", "Posture"),
     "edit.seat.least": QT_TRANSLATE_NOOP(
-        "turnpost", "Sitting: {cm} cm or more from the screen ({source})."
+        "turnpost",
+        "Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more "
+        "({source}).",
     ),
     "edit.eyes": QT_TRANSLATE_NOOP("turnpost", "Eyes"),
     "edit.surface": QT_TRANSLATE_NOOP("turnpost", "Surface"),

@@ -9,7 +9,9 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 GUIDE_WORDS: dict[str, object] = {
     "guide.stop": QT_TRANSLATE_NOOP(
-        "turnpost", "To stop, say “stop” and hold on. Your helper then presses the Escape key."
+        "turnpost",
+        "To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key "
+        "can wait.",
     ),
     "guide.count": QT_TRANSLATE_NOOP(
         "turnpost", "Nothing is measured here. Please count for yourself."

@@ -10,10 +10,7 @@ from __future__ import annotations
 from math import inf
 
 from tracker.exercises.catalogue import Guide
-
-#: Where no voice says how long it takes, a line is read in so long (common practice: a dozen
-#: words at 2 a second).
-READ_S = 6.0
+from tracker.exercises.catalogue.model import READ_S
 
 
 class Guiding:

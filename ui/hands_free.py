@@ -2,8 +2,7 @@
 
 A set begins once the person is in the picture, and stops when they sit down, step out, or
 hold a hand up beside the head. In stands from a chair one sits as asked, and goes out of the
-picture's top: there it stops for who was last seen going aside, or is gone for longer than
-stands take.
+picture's top: what that means is told by :mod:`ui.out_of_sight`.
 
 What is seen decides, never what is not measured for other reasons (a dark room, a covered
 camera): those hold up nothing and stop nothing.
@@ -19,6 +18,7 @@ from tracker.body.raised import HELD_AT_WORK_S, HELD_S, RaisedHand
 from tracker.exercises.catalogue import needs_body
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.sample import Sample
+from ui.out_of_sight import LEFT_S, OutOfSight
 
 #: How high the head is, is learnt over so long from the set's beginning.
 LEARN_S = 1.5
@@ -27,12 +27,7 @@ LEARN_S = 1.5
 #: the sit-to-stand clips use these heights).
 SAT_MM = 220.0
 #: So long has it to be seen: a deep breath, a stumble and a look at the feet are shorter.
-SAT_S, LEFT_S = 1.5, 4.0
-#: In stands from a chair: so far aside was who steps out (a stand goes up and forward, and to
-#: the side by less than a hand's breadth), ...
-ASIDE_MM = 150.0
-#: ... and so long is longer than three whole stands take, at five seconds each (common practice).
-GONE_S = 15.0
+SAT_S = 1.5
 #: A hole in what is measured that is longer than this breaks off what was being seen.
 GAP_S = 0.6
 
@@ -51,7 +46,8 @@ _HANDS_AT_WORK = frozenset({"hand-toss", "thumb-together", "near-far", "near-hol
 #: is up): a look in 12 frames of a 30 Hz camera is little.
 LOOK_EVERY_S = 0.4
 
-Seen = Literal["", "sat", "left", "hand"]
+#: ``ask``: nothing stops yet, but it is to be asked aloud whether all is well.
+Seen = Literal["", "sat", "left", "hand", "ask", "down"]
 
 
 def stops_by_sight(entry: EntryAsked) -> bool:
@@ -150,10 +146,14 @@ class HandsFree:
         self._rises = by_leaving and not by_place
         self._hand.begin(held_s)
         self._heights: list[tuple[float, float]] = []
-        self._beside: list[tuple[float, float]] = []
-        self._aside = False
+        self._out = OutOfSight()
         self._since_s: dict[Seen, float] = {}
         self._last_s = from_s
+
+    @property
+    def dropped(self) -> bool:
+        """Whether the head dropped just before it was seen last: one sat down, or fell."""
+        return self._out.dropped
 
     def take(self, sample: Sample) -> Seen:
         """Take a new sample; the word for what has been seen for long enough, or none."""
@@ -161,17 +161,18 @@ class HandsFree:
             return ""
         if sample.time_s - self._last_s > GAP_S:
             self._since_s.clear()
+            self._out.break_off()
         self._last_s = sample.time_s
         if self._by_hand and self._hand.take(sample):
             return "hand"
         return self._place(sample) if self._by_place else ""
 
     def _place(self, sample: Sample) -> Seen:
-        gone_s = LEFT_S if self._was_aside(sample) or not self._rises else GONE_S
-        if self._lasts("left", sample.reason == "no_face", sample.time_s, gone_s):
-            return "left"
+        told = self._out.take(sample)
         if self._rises:
-            return ""
+            return told
+        if self._lasts("left", sample.reason == "no_face", sample.time_s, LEFT_S):
+            return "left"
         height, time_s = sample.head_y_mm, sample.time_s
         if not isfinite(height):
             # A frame or two without a height is no end of sitting.
@@ -179,16 +180,6 @@ class HandsFree:
                 self._since_s.pop("sat", None)
             return ""
         return "sat" if self._lasts("sat", self._is_low(time_s, height), time_s, SAT_S) else ""
-
-    def _was_aside(self, sample: Sample) -> bool:
-        """Whether the head was beside its place when it was seen last."""
-        time_s, aside_mm = sample.time_s, sample.head_x_mm
-        if not isfinite(aside_mm):
-            return self._aside
-        if not self._beside or time_s - self._beside[0][0] < LEARN_S:
-            self._beside.append((time_s, aside_mm))
-        self._aside = abs(aside_mm - median(x for _, x in self._beside)) >= ASIDE_MM
-        return self._aside
 
     def _lasts(self, word: Seen, on: bool, time_s: float, least_s: float) -> bool:
         """Whether something has been so for long enough."""

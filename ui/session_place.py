@@ -58,11 +58,7 @@ class PlacePart(SeatPart):
         """Those of the entry that the set-up is for."""
         task = self.task
         asked = task.asked if isinstance(task, Prepare) else None
-        wall = None if asked is None else asked.marks
-        if asked is None or wall is None:
-            return ()
-        # From the camera: there it is taken to be in the middle of everything.
-        return wall.marks_mm((0.0, 0.0, 0.0), up=asked.exercise.channel == "eye_pitch")
+        return () if asked is None else asked.mark_places_mm
 
     def use_camera(self, camera: Any) -> None:
         """Open a camera to see whether it sees the person."""

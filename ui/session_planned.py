@@ -327,7 +327,10 @@ class PlannedPart(LostPart):
             self.refuse_set("still_screen")
             return
         if isinstance(before, DoSet) and self._stopped_by_sight():
+            entry, dropped = self.entry, self._stopped_unseen
             self._end_set("say.stopped")
+            if dropped:
+                self._say_fall(entry)
             return
         self._look_for_camera()
         if isinstance(before, CountDown) and now_s >= before.until_s and self._not_in_sight(now_s):
@@ -358,7 +361,9 @@ class PlannedPart(LostPart):
         return entry is not None and self._refuses_still(entry)
 
     def _may_have_fallen(self) -> bool:
-        """Whether a sudden drop of the head was noticed in this set."""
+        """Whether a drop of the head was noticed in this set, with nobody coming up again."""
+        if self._seen_to_stop == "down":
+            return True
         live, asked = self.live, self.asked
         cue = None if live is None else live.cue
         if cue is None or asked is None:

@@ -52,6 +52,8 @@ class SetPart(PlacePart):
         self._hands_free, self._in_sight = HandsFree(), InSight()
         self._called_s = nan
         self._seen_to_stop: Seen = ""
+        #: Whether the last stop was of somebody who dropped out of the picture.
+        self._stopped_unseen = False
         self._told_of = SetTold()
         #: What the last set was, in words; empty where the camera doesn't count it.
         self.set_told: tuple[str, ...] = ()
@@ -114,14 +116,27 @@ class SetPart(PlacePart):
     def _stopped_by_sight(self) -> bool:
         """Whether the person has sat down, stepped out or raised a hand to stop a set."""
         seen, self._seen_to_stop = self._seen_to_stop, ""
+        if seen == "ask":
+            self._mark_and_ask()
+            return False
+        self._stopped_unseen = seen == "left" and self._hands_free.dropped
         if seen and self._recording is not None:
             self._recording.mark("stopped_by_sight", self.now_s, seen=seen)
         return bool(seen)
 
+    def _mark_and_ask(self) -> None:
+        """Who stands up has been out of the picture for long: ask aloud whether all is well."""
+        if self._recording is not None:
+            self._recording.mark("asked_if_well", self.now_s)
+        self._say((Grave.fall, 0), "cue.possible_fall", "say.out_of_sight", led="voice")
+
     def _look_for_stop(self, sample: Sample) -> None:
         """Take each sample: a hand is looked for in few of them, and none may be missed."""
         if self.phase == Phase.exercise and isinstance(self.task, DoSet):
-            self._seen_to_stop = self._hands_free.take(sample) or self._seen_to_stop
+            seen = self._hands_free.take(sample)
+            # A question is never more than what stops.
+            if seen and not (seen == "ask" and self._seen_to_stop):
+                self._seen_to_stop = seen
 
     # --- its beginning, its pauses, its end ---
 

@@ -67,6 +67,9 @@ SHARE_WORDS: dict[str, object] = {
     "call.refused.no_amplitude": QT_TRANSLATE_NOOP(
         "turnpost", "This one has no degrees to change."
     ),
+    "call.refused.marks_on_wall": QT_TRANSLATE_NOOP(
+        "turnpost", "The notes on the wall set how far this one goes. They stay where they are."
+    ),
     "call.refused.smallest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing smaller."),
     "call.refused.largest": QT_TRANSLATE_NOOP("turnpost", "The plan allows nothing larger."),
     "call.refused.screen": QT_TRANSLATE_NOOP(

@@ -40,6 +40,11 @@ VOICE_WORDS: dict[str, object] = {
     "say.fall": QT_TRANSLATE_NOOP(
         "turnpost", "Nobody has been called. If you are hurt, call for help."
     ),
+    "say.out_of_sight": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "I can't see you. Take your time. When you are steady, sit down on your chair, so that I "
+        "see you again.",
+    ),
     "ask.sound.voice": QT_TRANSLATE_NOOP("turnpost", "Hear the voice"),
     "ask.place.by_voice": QT_TRANSLATE_NOOP(
         "turnpost", "A voice tells you when to begin and when it is over. Slow beats lead you in."

@@ -89,6 +89,20 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
         "wall.spacing_mm: must be 158 to 1275 mm, or no distance from the wall fits it",
     ),
     (
+        {"exercise": "turns-on-target", "wall": {"above_mm": 700}},
+        # 3000 * tan(12 degrees)
+        "wall.above_mm: must be 637 mm at most",
+    ),
+    (
+        {"exercise": "eyes-side-to-side", "wall": {"spacing_mm": 200, "right_mm": -300}},
+        # 100 mm to each side are 5 degrees from 1140 mm away: 1140 * tan(12 degrees).
+        "wall.right_mm: must be 242 mm at most",
+    ),
+    (
+        {"exercise": "eyes-then-head", "amplitude_deg": [2, 3], "wall": {}},
+        "wall: the range or the neck limit leaves 3 degrees to each side",
+    ),
+    (
         {"exercise": "turns-on-target", "wall": {"distance_mm": 800}},
         "wall.distance_mm: must be 900",
     ),

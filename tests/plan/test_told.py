@@ -11,6 +11,7 @@ import pytest
 from tests.plan.examples import TEXT
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.arranging import add_entry
+from tracker.plan.asked import asked_of, seat_mm
 from tracker.plan.files import parse_plan
 from tracker.plan.guideline import MINUTES_A_DAY, guideline_words
 from tracker.plan.telling import option_lines, plan_lines
@@ -91,3 +92,12 @@ def test_an_entry_is_added_to_the_stage_of_the_one_before_it_else_to_the_last() 
     assert add_entry(data, "walk", after=0)[0]["entries"][1]["stage"] == "one"
     assert add_entry(data, "walk")[0]["entries"][1]["stage"] == "two"
     assert "stage" not in add_entry({"entries": []}, "walk")[0]["entries"][0]
+
+
+@pytest.mark.parametrize(("plan_mm", "said_cm"), [(750, 100), (1200, 120)])
+def test_the_seat_is_told_as_the_patient_is_asked_to_sit(plan_mm: int, said_cm: int) -> None:
+    data = json.loads(TEXT) | {"seat_distance_mm": plan_mm}
+    data["entries"] = [{"entry_id": "near", "exercise": "near-far", "note": "x"}]
+    plan = parse_plan(json.dumps(data))
+    assert f"about {said_cm} cm from the screen" in "\n".join(plan_lines(plan, 1))
+    assert seat_mm(asked_of(plan.entries[0]), plan) == 10 * said_cm

@@ -44,7 +44,7 @@ def test_what_the_plan_leaves_open_is_asked_once_and_goes_into_the_step() -> Non
     assert (distance.length, spacing.length) == ("distance", "spacing")
     assert (distance.least_mm, distance.most_mm) == (900.0, 3000.0)
     # 5 to 12 degrees to each side at 1.6 m: 2 * 1600 * tan.
-    assert (spacing.least_mm, spacing.most_mm) == pytest.approx((280.0, 680.2), abs=0.1)
+    assert (spacing.least_mm, spacing.most_mm) == (280.0, 680.0), "whole centimetres, inwards"
     (step,) = steps_of(person)
     wall = {"distance_mm": 1600.0, "spacing_mm": 540.0, "above_mm": 80.0, "right_mm": 0.0}
     assert step["wall"] == wall
@@ -113,6 +113,26 @@ def test_the_eyes_are_led_to_new_marks_in_a_set_up_of_their_own() -> None:
         ("other", True),
         ("screen", False),
     ]
+
+
+def test_marks_one_above_the_other_are_others_than_marks_side_by_side() -> None:
+    person = Measuring()
+    upright = {"exercise": "eyes-up-down", "note": "x", "entry_id": "up", "wall": TYPED["wall"]}
+    person.practise(plan_of(TYPED, upright, {**upright, "entry_id": "again"}))
+    asked = [t.rest_pose for t in person.tasks if isinstance(t, Prepare) and t.asked]
+    assert asked == [True, True, False]
+
+
+def test_what_the_patient_measures_keeps_to_the_neck_limit_and_the_range() -> None:
+    neck = {"yaw": 10, "pitch": 10}
+    entry = {"exercise": "eyes-then-head", "amplitude_deg": [8, 10], "wall": {"spacing_mm": 400}}
+    person = Measuring()
+    conductor = person.practise(plan_of(entry, neck_limit_deg=neck), until=AskWall)
+    assert isinstance(conductor.task, AskWall) and conductor.task.length == "distance"
+    with pytest.raises(ValueError, match="will do"):
+        conductor.answer(900.0)
+    # 200 mm to each side: 10 degrees from 1134 mm away on, 8 degrees up to 1423 mm.
+    assert (conductor.task.least_mm, conductor.task.most_mm) == (1140.0, 1420.0)
 
 
 def test_standing_before_a_mark_has_its_wall_too() -> None:

@@ -26,7 +26,6 @@ from tracker.wall import (
     LEAST_MM,
     MOST_MM,
     Wall,
-    distance_range_mm,
     head_error_deg,
     place_error_deg,
     spacing_range_mm,
@@ -159,15 +158,6 @@ def test_what_lies_outside_what_the_eyes_are_read_in_is_refused_with_what_would_
     assert far == ("wall_right", {"angle": 16.7, "most": 212.0})
     high = why_not(Wall(1000.0, above_mm=-300.0), two=False, eyes=False)
     assert high is not None and high[0] == "wall_above"
-
-
-def test_a_distance_that_fits_a_spacing() -> None:
-    near, far = distance_range_mm(600.0, eyes=True)
-    assert near == pytest.approx(300.0 / tan(radians(12.0)))
-    assert far == MOST_MM
-    assert distance_range_mm(None, eyes=True) == (LEAST_MM, MOST_MM)
-    near, far = distance_range_mm(1500.0, eyes=True)
-    assert near > far, "no room is deep enough for these"
 
 
 @pytest.mark.parametrize(

@@ -13,10 +13,12 @@ from tests.ui.fakes import FakeWorld, Voice
 from tests.ui.patient import WALK, Person, plan_of
 from tests.ui.test_planned_pages import offered, said
 from tracker.exercises.catalogue import CATALOGUE, GUIDED
+from tracker.exercises.catalogue.model import READ_S
+from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskAfterSet, AskReader, AskSound, DoSet, Over, Prepare
 from ui import words
-from ui.guiding import READ_S, Guiding
+from ui.guiding import Guiding
 from ui.words import WORDS
 
 Begin = Callable[..., Person]
@@ -59,6 +61,31 @@ def test_what_is_guided_is_spoken_through_and_every_line_has_its_words() -> None
         assert keys[2].endswith(".stand")
         assert all(f"guide.{key}" in WORDS for key in keys)
         assert [s for _, s in guide.each] == [s for _, s in guide.each if s >= 5.0]
+
+
+@pytest.mark.parametrize("exercise", GUIDES)
+@pytest.mark.parametrize("repetitions", [1, 3, 10])
+def test_its_length_is_told_as_long_as_its_lines_take_where_no_voice_says_them(
+    exercise: str, repetitions: int
+) -> None:
+    """The lines are gone through by the clock here; what is told beforehand is worked out."""
+    asked = asked_of(Entry(entry_id="a", exercise=exercise, repetitions=repetitions))
+    guiding, ran_s = Guiding(GUIDES[exercise], repetitions), 0.0
+    while not guiding.at_end or guiding.to_say:
+        if guiding.to_say:
+            guiding.said(ran_s, spoken=False)
+        guiding.take(ran_s, speaking=False)
+        ran_s += 0.1
+    # The last line is to be read as well.
+    assert asked.about_s == pytest.approx(
+        ran_s + READ_S, abs=2.0 + 0.1 * len(GUIDES[exercise].lines(repetitions))
+    )
+
+
+def test_to_stop_the_helper_stays_before_any_key_is_named() -> None:
+    before, named, after = words.say("guide.stop").partition("Escape")
+    assert named and "Your helper stays and helps you sit down" in before
+    assert "can wait" in after
 
 
 @pytest.mark.parametrize("entry", [WALK, STAIRS, PARTNER], ids=lambda e: e.entry_id)

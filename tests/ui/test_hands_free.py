@@ -20,8 +20,6 @@ from tracker.sample import Sample
 from ui.cards import card_of
 from ui.hands_free import (
     AGAIN_S,
-    GONE_S,
-    LEFT_S,
     LOOK_EVERY_S,
     SAT_MM,
     SAT_S,
@@ -32,6 +30,7 @@ from ui.hands_free import (
     stops_by_leaving,
     stops_by_sight,
 )
+from ui.out_of_sight import ANSWER_S, GONE_S, LEFT_S
 from ui.session_flow import Phase
 
 Height = Callable[[float], float | None]
@@ -111,8 +110,13 @@ def test_made_up_stances_stop_nothing_and_made_up_sittings_all_stop() -> None:
 Place = Callable[[float], tuple[float, float] | None]
 
 
-def told_rising(place: Place, to_s: float = 60.0) -> tuple[str, float]:
-    """What is told of a head at these places (aside, up; None: no face), and when."""
+def told_rising(
+    place: Place, to_s: float = 60.0, asked: list[float] | None = None
+) -> tuple[str, float]:
+    """What stops the stands of a head at these places (aside, up; None: no face), and when.
+
+    ``asked`` gets the times at which it is asked whether all is well.
+    """
     watch = HandsFree()
     watch.begin(0.0, by_place=False, by_leaving=True)
     for k in range(1, round(15 * to_s)):
@@ -122,7 +126,10 @@ def told_rising(place: Place, to_s: float = 60.0) -> tuple[str, float]:
             sample = Sample(time_s, reason="no_face")
         else:
             sample = Sample(time_s, head_x_mm=at[0], head_y_mm=at[1])
-        if word := watch.take(sample):
+        word = watch.take(sample)
+        if word == "ask" and asked is not None:
+            asked.append(time_s)
+        elif word and word != "ask":
             return word, time_s
     return "", to_s
 
@@ -163,9 +170,130 @@ def test_stepping_aside_stops_as_soon_as_ever(way: float, up_mm: float) -> None:
 
 
 def test_who_is_gone_for_longer_than_stands_take_has_left() -> None:
-    """Up and away behind the camera: nothing tells the way, so the time has to."""
-    word, at_s = told_rising(lambda t: (0.0, risen(t, 170.0, 1.0)) if t < 10 else None)
-    assert word == "left" and at_s == pytest.approx(10.0 + GONE_S, abs=0.2)
+    """Up and away behind the camera: nothing tells the way, so the time and a question have to."""
+    asked: list[float] = []
+    place: Place = lambda t: (0.0, risen(t, 170.0, 1.0)) if t < 10 else None  # noqa: E731
+    word, at_s = told_rising(place, asked=asked)
+    assert asked == [pytest.approx(10.0 + GONE_S, abs=0.2)]
+    assert word == "left" and at_s == pytest.approx(10.0 + GONE_S + ANSWER_S, abs=0.2)
+
+
+def test_who_stands_for_long_until_all_is_steady_is_asked_and_goes_on() -> None:
+    asked: list[float] = []
+
+    def place(t: float) -> tuple[float, float] | None:
+        # Up at 4 s, back on the chair after 16 s; and the same once more, for 25 s.
+        up = 4.0 < t < 20.0 or 30.0 < t < 55.0
+        return None if up else (0.0, 0.0)
+
+    assert told_rising(place, asked=asked)[0] == ""
+    assert asked == [pytest.approx(at + GONE_S, abs=0.2) for at in (4.0, 30.0)]
+
+
+@pytest.mark.parametrize("from_mm", [160.0, -200.0, 0.0])
+@pytest.mark.parametrize("to_mm", [0.0, 160.0, -220.0])
+def test_a_chair_that_is_moved_or_a_lean_at_first_is_no_step_aside(
+    from_mm: float, to_mm: float
+) -> None:
+    """At first in one place, from 7 s on in another; stands of nine seconds out of the top."""
+
+    def place(t: float) -> tuple[float, float] | None:
+        up = risen(t, 400.0, 9.0)
+        return None if up > 180.0 else (from_mm if t < 7.0 else to_mm, up)
+
+    asked: list[float] = []
+    assert told_rising(place, asked=asked)[0] == "" and not asked
+
+
+def test_from_a_chair_that_was_moved_a_step_aside_stops_as_before() -> None:
+    def place(t: float) -> tuple[float, float] | None:
+        if t < 20.0:
+            return (0.0 if t < 8.0 else 160.0), 0.0
+        aside = 160.0 + 300.0 * (t - 20.0)
+        return None if aside > 380.0 else (aside, 200.0)
+
+    word, at_s = told_rising(place)
+    assert word == "left" and at_s == pytest.approx(20.8 + LEFT_S, abs=0.3)
+
+
+@pytest.mark.parametrize("aside_mm", [0.0, 400.0])
+@pytest.mark.parametrize("speed_mm_s", [400.0, 900.0])
+def test_a_loss_right_after_a_drop_may_be_a_fall_and_is_asked_at_once(
+    aside_mm: float, speed_mm_s: float
+) -> None:
+    """Slower than the watcher of falls takes, straight down or to the side."""
+    asked: list[float] = []
+
+    def place(t: float) -> tuple[float, float] | None:
+        gone_s = t - 10.0
+        if gone_s < 0.0:
+            return 0.0, 170.0 * min(max(t - 8.0, 0.0), 1.0)
+        down = speed_mm_s * gone_s
+        return None if down > 350.0 else (aside_mm * down / 350.0, 170.0 - down)
+
+    word, at_s = told_rising(place, asked=asked)
+    lost_s = 10.0 + 350.0 / speed_mm_s
+    assert asked == [pytest.approx(lost_s + LEFT_S, abs=0.2)]
+    assert word == "down" and at_s == pytest.approx(lost_s + LEFT_S + ANSWER_S, abs=0.2)
+
+
+def test_who_is_seen_again_after_a_drop_goes_on() -> None:
+    def place(t: float) -> tuple[float, float] | None:
+        if t < 10.0:
+            return 0.0, 400.0
+        down = min(400.0 * (t - 10.0), 400.0)
+        return None if 11.0 < t < 21.0 else (0.0, 400.0 - down)
+
+    assert told_rising(place)[0] == ""
+
+
+def rising(begin: Callable[..., Person]) -> Person:
+    person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
+    person.begin_day(0)
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(10.3, lambda t: turning(t, 1e9))
+    assert isinstance(person.director.task, DoSet)
+    return person
+
+
+def test_in_the_window_it_is_asked_aloud_and_sitting_down_is_an_answer(
+    begin: Callable[..., Person], fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    person = rising(begin)
+    person.measured(2.0, lambda t: replace(turning(t, 1e9), head_y_mm=0.0, head_x_mm=0.0))
+    person.measured(GONE_S + 1.0, lambda t: Sample(t, reason="no_face"))
+    said = [t for _, t in voice.spoken if "Are you all right?" in t]
+    assert len(said) == 1 and "sit down on your chair" in said[0]
+    assert isinstance(person.director.task, DoSet)
+    person.measured(3.0, lambda t: replace(turning(t, 1e9), head_y_mm=0.0, head_x_mm=0.0))
+    assert isinstance(person.director.task, DoSet)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    assert [m["name"] for m in marks].count("asked_if_well") == 1
+
+
+def test_in_the_window_nobody_after_a_drop_ends_it_as_a_possible_fall(
+    begin: Callable[..., Person], fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    person = rising(begin)
+    at_s = person.fake.service.time_s
+
+    def going_down(t: float) -> Sample:
+        down = 500.0 * max(t - at_s - 2.0, 0.0)
+        if down > 400.0:
+            return Sample(t, reason="no_face")
+        return replace(turning(t, 1e9), head_y_mm=200.0 - down, head_x_mm=0.0)
+
+    person.measured(2.8 + LEFT_S + ANSWER_S + 1.0, going_down)
+    assert not isinstance(person.director.task, DoSet)
+    said = [t for _, t in voice.spoken if "Are you all right?" in t]
+    assert len(said) == 2 and "Nobody has been called" in said[1]
+    ended = person.fake.recordings[-1].journal.content().of("end")
+    assert [e["ended"] for e in ended] == ["possible_fall"]
 
 
 def test_who_came_back_to_the_chair_has_not_left() -> None:
@@ -192,14 +320,7 @@ def test_the_page_says_how_stands_are_stopped_and_the_set_is() -> None:
 
 
 def test_in_the_window_who_steps_aside_stops_the_stands(begin: Callable[..., Person]) -> None:
-    person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20)))
-    person.begin_day(0)
-    while not isinstance(person.director.task, Prepare):
-        person.choose("Yes")
-    person.choose("I am in place")
-    person.set_up()
-    person.measured(10.3, lambda t: turning(t, 1e9))
-    assert isinstance(person.director.task, DoSet)
+    person = rising(begin)
     from_s = person.fake.service.time_s
 
     def moving(t: float) -> Sample:
@@ -337,6 +458,29 @@ def test_a_standing_set_stops_without_hands(begin: Callable[..., Person], way: s
     assert isinstance(person.director.task, AskAfterSet)
     marks = person.fake.recordings[-1].journal.content().of("mark")
     assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == [way]
+
+
+@pytest.mark.parametrize("down_mm", [0.0, 400.0])
+def test_who_drops_out_of_the_picture_is_asked_how_they_are_as_the_set_stops(
+    begin: Callable[..., Person], fake: FakeWorld, down_mm: float
+) -> None:
+    """Slowly: to sit down on a chair that the camera does not see is a way to stop."""
+    fake.voice = voice = Voice()
+    person = standing(begin, exercise="stand", seconds=30, eyes="open")
+    person.measured(3.0, lambda t: replace(turning(t, 1e9), head_x_mm=0.0))
+    at_s = person.fake.service.time_s
+
+    def leaving(t: float) -> Sample:
+        if t - at_s > 0.7:
+            return Sample(t, reason="no_face")
+        height = -down_mm * max(t - at_s, 0.0)
+        return replace(turning(t, 1e9), head_y_mm=height, neck_y_mm=height, head_x_mm=0.0)
+
+    person.measured(6.0, leaving)
+    assert isinstance(person.director.task, AskAfterSet)
+    assert any("Are you all right?" in t for _, t in voice.spoken) is (down_mm > 0.0)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    assert [m["seen"] for m in marks if m["name"] == "stopped_by_sight"] == ["left"]
 
 
 def test_it_is_told_before_the_set(begin: Callable[..., Person]) -> None:

@@ -12,6 +12,7 @@ is out of the picture nothing is told, and the turning in of the eyes is counted
 from __future__ import annotations
 
 import itertools
+from collections import deque
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import inf, isfinite, nan
@@ -35,6 +36,15 @@ LEAST_SEEN = 0.6
 SEEN_ENDS_S = 0.5
 #: Two turns that end so near to each other are one, told twice.
 SAME_S = 0.3
+#: An arm tells for itself only what it has done in so long that it was seen: two usual cycles (the
+#: catalogue's six seconds each; own choice).
+LATELY_S = 12.0
+#: From so many turns of the eyes on, none of them told by an arm, the eyes are believed: one or two
+#: the hand is behind, as it tells a turn only once it has come back (own choice).
+LEAST_UNTOLD = 3
+#: An arm of which so many turns came within this time of the eyes' own carries the fingertip: eyes
+#: may wander while it waits, and it is waited for until it has not moved lately (own choice).
+PROVEN_TURNS, TOGETHER_S = 2, 0.6
 #: A way of the forearm's rise that is about a whole one (255 to -15 mm, see above), and how many
 #: such ways have to be judged.
 WHOLE_MM, LEAST_WAYS = 180.0, 4
@@ -116,8 +126,12 @@ class _Arm:
         channel = Channel("hand_near", self._rise, ("near", "far"), _RULE, "mm", 0.3, body=True)
         self.counter = Counter(channel)
         self._mean = RunningMean(channel.smooth_s)
-        self._low, self._high = inf, -inf
         self._seen_s: list[float] = []
+        #: Where the forearm was lately, by how long the arm has been seen in all.
+        self._lately: deque[tuple[float, float]] = deque()
+        self._clock_s = 0.0
+        #: Whether its turns have come while the eyes' did, until shown otherwise.
+        self.believed = True
 
     def _rise(self, sample: Sample) -> float:
         return forearm_rise_mm(sample, self._side)
@@ -128,11 +142,17 @@ class _Arm:
             # At once: what the eyes tell from here on comes after it.
             gone = self._seen_s and sample.time_s - self._seen_s[-1] >= _RULE.bridge_s
             return self.counter.finish() if gone else []
+        if self._seen_s:
+            self._clock_s += min(sample.time_s - self._seen_s[-1], _RULE.bridge_s)
         self._seen_s.append(sample.time_s)
         smooth = self._mean.feed(sample.time_s, self._rise(sample))
         if smooth is not None:
-            self._low, self._high = min(self._low, smooth[1]), max(self._high, smooth[1])
-        return self.counter.feed(sample)
+            self._lately.append((self._clock_s, smooth[1]))
+        while self._lately and self._clock_s - self._lately[0][0] > LATELY_S:
+            self._lately.popleft()
+        turns = self.counter.feed(sample)
+        self.believed = self.believed or bool(turns)
+        return turns
 
     def finish(self) -> list[Turn]:
         """End the set."""
@@ -141,10 +161,10 @@ class _Arm:
     def tells_of(self, from_s: float, to_s: float, looks: int) -> bool:
         """Whether it carries the fingertip and was seen well enough at a time to tell of it.
 
-        ``looks`` is how often it was looked for in that time. An arm that has not moved so far
+        ``looks`` is how often it was looked for in that time. An arm that has not moved lately
         may be at rest while the other one carries the fingertip.
         """
-        if self._high - self._low < _RULE.floor:
+        if not self.believed or not self.moved_lately:
             return False
         seen = [t for t in self._seen_s if from_s <= t <= to_s]
         if not seen or len(seen) < LEAST_SEEN * looks:
@@ -152,6 +172,12 @@ class _Arm:
         ends_s = max(seen[0] - from_s, to_s - seen[-1])
         holes = np.diff([from_s, *seen, to_s])
         return ends_s <= SEEN_ENDS_S and float(holes.max()) <= _RULE.bridge_s
+
+    @property
+    def moved_lately(self) -> bool:
+        """Whether it has gone as far as a cycle must, in the time of which it tells for itself."""
+        rises = [rise for _, rise in self._lately]
+        return bool(rises) and max(rises) - min(rises) >= _RULE.floor
 
 
 class NearCounter(Counter):
@@ -168,6 +194,8 @@ class NearCounter(Counter):
         self._looks_s: list[float] = []
         #: Turns of the eyes that are the hand's to tell, until it has.
         self._passed_over: list[Turn] = []
+        #: All that the eyes told.
+        self._eyes: list[Turn] = []
 
     def feed(self, sample: Sample) -> list[Turn]:
         """Take a sample; gives the turns that count from now on."""
@@ -176,7 +204,7 @@ class NearCounter(Counter):
             self._looks_s.append(sample.time_s)
             found = [turn for arm in self._arms for turn in arm.feed(sample)]
         eyes = self._finder.feed(sample.time_s, self.channel.read(sample))
-        return self._keep(found + self._untold(eyes))
+        return self._keep(found + self._untold(eyes) + self._given_back())
 
     def finish(self) -> list[Turn]:
         """End the set."""
@@ -185,9 +213,31 @@ class NearCounter(Counter):
 
     def _untold(self, eyes: list[Turn]) -> list[Turn]:
         """Those of the eyes' turns of which no hand tells."""
+        self._eyes += eyes
         told = [t for t in eyes if self._hand_tells(t)]
         self._passed_over += told
         return [t for t in eyes if t not in told]
+
+    def _given_back(self) -> list[Turn]:
+        """The eyes' turns once no arm has told any of them: it only moved by the way."""
+        told = [arm.counter.turns for arm in self._arms if arm.believed]
+        last_s = max((turns[-1].peak_s for turns in told if turns), default=-inf)
+        untold = [t for t in self._passed_over if t.peak_s > last_s + SAME_S]
+        if len(untold) < LEAST_UNTOLD:
+            return []
+        moved = [arm for arm in self._arms if arm.believed and arm.moved_lately]
+        if any(self._together(arm) >= PROVEN_TURNS for arm in moved):
+            return []
+        for arm in self._arms:
+            arm.believed = False
+        return untold
+
+    def _together(self, arm: _Arm) -> int:
+        """How many turns of an arm came with one of the eyes, the same way."""
+        return sum(
+            any(e.side == t.side and abs(e.peak_s - t.peak_s) <= TOGETHER_S for e in self._eyes)
+            for t in arm.counter.turns
+        )
 
     def _hand_tells(self, turn: Turn) -> bool:
         looks = sum(turn.start_s <= t <= turn.peak_s for t in self._looks_s)

@@ -18,6 +18,7 @@ from tracker.exercises.catalogue import (
     permission,
 )
 from tracker.plan.model import Entry, Plan, Tempo, WallMarks
+from tracker.targets import Point3
 from tracker.wall import Wall
 
 SUPPORTS: tuple[Support, ...] = ("none", "corner_and_chair", "helper")
@@ -51,11 +52,22 @@ class Asked:
         return Wall(wall.distance_mm, wall.spacing_mm, wall.above_mm, wall.right_mm)
 
     @property
+    def marks_up(self) -> bool:
+        """Whether two marks are one above the other."""
+        return self.exercise.channel == "eye_pitch"
+
+    @property
+    def mark_places_mm(self) -> tuple[Point3, ...]:
+        """Where the marks are: right of the camera, above it, from the eyes; empty as above."""
+        wall = self.marks
+        return () if wall is None else wall.marks_mm((0.0, 0.0, 0.0), up=self.marks_up)
+
+    @property
     def about_s(self) -> float:
         """About how long the set takes."""
         tempo = self.tempo_bpm
         pair = tempo if tempo is None or isinstance(tempo, tuple) else (tempo, tempo)
-        return length_s(self.repetitions, self.seconds, pair, self.exercise.repetition_s)
+        return length_s(self.repetitions, self.seconds, pair, self.exercise)
 
     @property
     def step_values(self) -> dict[str, Any]:
@@ -84,13 +96,15 @@ def length_s(
     repetitions: int | None,
     seconds: float | None,
     tempo_bpm: tuple[float, float] | None,
-    repetition_s: float,
+    exercise: Exercise,
 ) -> float:
-    """About how long a dose takes; ``repetition_s`` is that of one at the person's own pace."""
+    """About how long a dose of an exercise takes."""
     if seconds is not None:
         return seconds
     count = repetitions or 0
-    return count * (repetition_s if tempo_bpm is None else 2 * 60.0 / (0.5 * sum(tempo_bpm)))
+    if tempo_bpm is None or exercise.guide is not None:
+        return exercise.own_pace_s(count)
+    return count * 2 * 60.0 / (0.5 * sum(tempo_bpm))
 
 
 def asked_of(entry: Entry, week: int = 1) -> Asked:

@@ -30,7 +30,16 @@ PURSUIT_MOST_BPM = 40.0
 AMPLITUDE_LEAST_DEG = 5.0
 
 #: Why a change is refused.
-REFUSALS = ("own_pace", "slowest", "fastest", "no_amplitude", "smallest", "largest", "neck_limit")
+REFUSALS = (
+    "own_pace",
+    "slowest",
+    "fastest",
+    "no_amplitude",
+    "marks_on_wall",
+    "smallest",
+    "largest",
+    "neck_limit",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +87,8 @@ def why_not(plan: Plan, entry: Entry, week: int, shift: Shift, what: What, steps
         return _tempo_refusal(_ends(then.tempo_bpm), known, steps, most_ever)
     if then.amplitude_deg is None:
         return "no_amplitude"
+    if now.wall is not None and now.exercise.wall_marks == 2:
+        return "marks_on_wall"
     asked = [w.amplitude_deg for w in weeks if w.amplitude_deg is not None]
     if steps < 0:
         least = max(min(a[0] for a in asked) - AMPLITUDE_WIDE_DEG, AMPLITUDE_LEAST_DEG)

@@ -88,6 +88,9 @@ MESSAGES: dict[str, str] = {
     "this far away",
     "wall_neck": "the marks ask for more than the neck limit of {limit} degrees: {most} mm "
     "apart at most from this far away",
+    "wall_far": "must be {most} mm at most: farther off, no marks will do",
+    "wall_small": "the range or the neck limit leaves {most} degrees to each side, too little "
+    "for two marks on the wall: they need {least} at least",
     "later_rung": "must be later than the rung before",
     "idle_rung": "changes nothing: give a tempo (tempo_bpm) or a range (amplitude_deg)",
     "neck": "asks for up to {most} degrees, beyond the neck limit of {limit}",

@@ -17,14 +17,17 @@ from tracker.plan.changes import PURSUIT_MOST_BPM, neck_limit_deg
 from tracker.plan.findings import OPTION_WORDS, Finding
 from tracker.plan.lines import Path
 from tracker.plan.model import Entry, Plan, Rung, Unlock
-from tracker.tempo import fastest_bpm
-from tracker.wall import (
-    LEAST_MM,
-    MOST_MM,
-    WALL_FIELDS,
-    distance_range_mm,
-    spacing_range_mm,
+from tracker.plan.walls import (
+    ROOM_DEG,
+    half_range_deg,
+    in_the_middle,
+    neck_spacing_mm,
+    something_fits,
+    too_far_off,
+    turn_most_deg,
 )
+from tracker.tempo import fastest_bpm
+from tracker.wall import LEAST_MM, MOST_MM, WALL_FIELDS
 from tracker.wall import why_not as why_no_marks
 
 #: A starter stage takes at most this long (common practice: 10 to 15 minutes).
@@ -195,23 +198,44 @@ def _wall_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Findi
         yield Finding.of(("wall", "spacing_mm"), "one_mark", exercise=exercise.id)
         return
     eyes = exercise.channel.startswith("eye")
-    wall, apart = asked_of(entry).marks, entry.wall.spacing_mm
+    wall = asked_of(entry).marks
     if wall is None:
-        # The patient types what is missing: there must be something that fits.
-        near, far = distance_range_mm(apart, eyes=eyes)
-        if near > far:
-            closest, widest = (spacing_range_mm(mm, eyes=eyes) for mm in (LEAST_MM, MOST_MM))
-            values = {"least": float(ceil(closest[0])), "most": float(floor(widest[1]))}
-            yield Finding.of(("wall", "spacing_mm"), "wall_spacing", **values)
+        found_open = _open_wall_fault(plan, entry)
+        if found_open is not None:
+            yield found_open
         return
     found = why_no_marks(wall, two=exercise.wall_marks == 2, eyes=eyes)
     if found is not None:
         key, values = found
         yield Finding.of(("wall", WALL_FIELDS[key]), key, **values)
-    limit, half = neck_limit_deg(plan, exercise), wall.half_deg
-    if not eyes and limit is not None and half is not None and half > limit:
-        most = float(floor(2.0 * wall.distance_mm * tan(radians(limit))))
-        yield Finding.of(("wall", "spacing_mm"), "wall_neck", limit=limit, most=most)
+    most = neck_spacing_mm(plan, asked_of(entry), wall.distance_mm, wall.right_mm)
+    if wall.spacing_mm is not None and wall.spacing_mm > most:
+        limit = turn_most_deg(plan, asked_of(entry))
+        values = {"limit": limit, "most": max(float(floor(most)), 0.0)}
+        yield Finding.of(("wall", "spacing_mm"), "wall_neck", **values)
+
+
+def _open_wall_fault(plan: Plan, entry: Entry) -> Finding | None:
+    """Why nothing that the patient may measure fits, in one of the plan's weeks."""
+    for week in (1, *(r.from_week for r in entry.ladder)):
+        asked = asked_of(entry, week)
+        least, widest = half_range_deg(plan, asked)
+        if asked.exercise.wall_marks == 2 and widest < least + ROOM_DEG:
+            values = {"least": least + ROOM_DEG, "most": widest}
+            return Finding.of(("wall",), "wall_small", **values)
+        if something_fits(plan, asked):
+            continue
+        if not something_fits(plan, in_the_middle(asked)):
+            closest, farthest = (2.0 * mm * tan(radians(d)) for mm, d in _ends(least, widest))
+            values = {"least": float(ceil(closest)), "most": float(floor(farthest))}
+            return Finding.of(("wall", "spacing_mm"), "wall_spacing", **values)
+        field, most = too_far_off(plan, asked)
+        return Finding.of(("wall", field), "wall_far", most=float(floor(most)))
+    return None
+
+
+def _ends(least_deg: float, most_deg: float) -> tuple[tuple[float, float], ...]:
+    return (LEAST_MM, least_deg), (MOST_MM, most_deg)
 
 
 def _ladder_faults(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:

@@ -13,7 +13,7 @@ from tracker.exercises.catalogue import (
     PERMISSIONS,
     Exercise,
 )
-from tracker.plan.asked import Asked, asked_of
+from tracker.plan.asked import Asked, asked_of, seat_mm
 from tracker.plan.guideline import gaze_minutes_a_day, guideline_words
 from tracker.plan.model import Entry, Plan, Range, Rung, Tempo, Unlock, WallMarks
 from tracker.plan.rules import minutes_of
@@ -97,9 +97,9 @@ def plan_lines(plan: Plan, week: int = 1) -> list[str]:
             f"{stage.name} ({stage.stage_id}, about {minutes_of(plan, entries, week):.0f} minutes)",
             *_unlock(stage.unlock_after, "  "),
         ]
-        lines += _entries(entries, week)
+        lines += _entries(plan, entries, week)
     if not plan.stages:
-        lines += ["", *_entries(plan.entries, week)]
+        lines += ["", *_entries(plan, plan.entries, week)]
     return lines
 
 
@@ -149,11 +149,11 @@ def _hand_over(plan: Plan) -> str:
     return f"encrypted, to {len(way.keys)} key{'s' if len(way.keys) > 1 else ''} of the clinic"
 
 
-def _entries(entries: Sequence[Entry], week: int) -> Iterator[str]:
+def _entries(plan: Plan, entries: Sequence[Entry], week: int) -> Iterator[str]:
     for entry in entries:
         asked = asked_of(entry, week)
         yield f"  {entry.entry_id}: {asked.exercise.therapist}"
-        yield f"    {'; '.join(_asked(asked))}"
+        yield f"    {'; '.join(_asked(asked, plan))}"
         yield from (f"    {_rung(r)}" for r in entry.ladder)
         yield from _unlock(entry.unlock_after, "    ")
         if entry.note:
@@ -163,7 +163,7 @@ def _entries(entries: Sequence[Entry], week: int) -> Iterator[str]:
             yield f"    not measured: {limits}"
 
 
-def _asked(asked: Asked) -> Iterator[str]:
+def _asked(asked: Asked, plan: Plan) -> Iterator[str]:
     yield _dose(asked.repetitions, asked.seconds)
     if asked.exercise.channel != HELD:
         yield _tempo(asked.tempo_bpm)
@@ -172,7 +172,8 @@ def _asked(asked: Asked) -> Iterator[str]:
     surface = "" if asked.posture == "sitting" else f", {asked.surface} surface"
     yield f"{asked.posture}{surface}, eyes {asked.eyes}"
     if asked.posture == "sitting" and asked.exercise.seat_mm is not None:
-        yield f"at least {asked.exercise.seat_mm / 10:g} cm from the screen"
+        # What the patient is told, and held to.
+        yield f"about {seat_mm(asked, plan) / 10:g} cm from the screen"
     if asked.head_shake:
         yield "with head shakes"
     if asked.wall is not None:

@@ -9,16 +9,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Generator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from math import radians, tan
 from typing import Any, Protocol
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import Asked
-from tracker.plan.changes import neck_limit_deg
 from tracker.plan.gate import QUESTIONS, Gate, judge_answers, without_answers
 from tracker.plan.model import Entry, Plan, WallMarks
 from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
+from tracker.plan.walls import distance_bounds_mm, spacing_bounds_mm
 from tracker.practice.changing import Changes
 from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
@@ -39,7 +38,7 @@ from tracker.practice.tasks import (
 from tracker.practice.today import Openings, stages_to_offer
 from tracker.session import weekly
 from tracker.session.stage import Step
-from tracker.wall import Wall, distance_range_mm, spacing_range_mm
+from tracker.targets import Point3
 
 #: Reasons that an answer can still take away.
 _ON_SUPPORT = {"no_helper", "support_not_confirmed"}
@@ -106,8 +105,8 @@ class Known:
     rest_until_s: float = 0.0
     #: Entry -> its marks on the wall with what the patient has measured, None where there are none.
     walls: dict[str, WallMarks | None] = field(default_factory=dict)
-    #: The marks that the eyes were led to in the last set-up.
-    learnt: Wall | None = None
+    #: Places of the marks that the eyes were led to in the last set-up.
+    learnt: tuple[Point3, ...] = ()
 
 
 class Asking:
@@ -321,22 +320,18 @@ class Asking:
         """The lengths of marks on the wall that the plan leaves open, once a session."""
         asked, walls = self._asked(entry), self._known.walls
         two = asked.exercise.wall_marks == 2
-        eyes = asked.exercise.channel.startswith("eye")
         wall = asked.wall
         if wall is None or walls.get(entry.entry_id, wall) is None:
             return
         if wall.distance_mm is None:
-            bounds = distance_range_mm(wall.spacing_mm if two else None, eyes=eyes)
-            given = yield from self._ask_length(asked, "distance", bounds)
+            given = yield from self._ask_length(
+                asked, "distance", distance_bounds_mm(self._plan, asked)
+            )
             if given is None:
                 return
             wall = wall.model_copy(update={"distance_mm": given})
         if two and wall.spacing_mm is None and wall.distance_mm is not None:
-            bounds = spacing_range_mm(wall.distance_mm, eyes=eyes)
-            limit = neck_limit_deg(self._plan, asked.exercise)
-            if not eyes and limit is not None:
-                most = 2.0 * wall.distance_mm * tan(radians(limit))
-                bounds = (min(bounds[0], most), min(bounds[1], most))
+            bounds = spacing_bounds_mm(self._plan, asked, wall.distance_mm)
             given = yield from self._ask_length(asked, "spacing", bounds)
             if given is None:
                 return

@@ -232,7 +232,8 @@ class SessionFlow(Asking):
             # From another seat distance and rest are others, and with them every angle.
             moved = known.chair_mm != seat_mm(asked, self._plan)
             # Nor have the eyes been led to other marks on a wall.
-            other_wall = asked.marks is not None and asked.marks != known.learnt
+            places = asked.mark_places_mm
+            other_wall = bool(places) and places != known.learnt
             rest_pose = standing or not known.seated_in_place or moved or other_wall
             ready = yield Prepare(
                 asked=asked,
@@ -247,7 +248,7 @@ class SessionFlow(Asking):
         # Who has stood up sits differently afterwards.
         known.seated_in_place = not standing
         if rest_pose:
-            known.learnt = asked.marks
+            known.learnt = places
         if not standing and "face" in asked.exercise.needs:
             # Elsewhere no distance is asked for.
             known.chair_mm = seat_mm(asked, self._plan)

@@ -303,7 +303,7 @@ def _gaze_seconds(found: ExerciseSummary) -> tuple[float, float]:
     ends = [number(t) or 0.0 for t in (tempo if isinstance(tempo, list) else (tempo, tempo))]
     pair = (ends[0], ends[1]) if len(ends) == 2 and min(ends) > 0.0 else None
     count, seconds = (number(found.prescribed.get(k)) for k in ("repetitions", "seconds"))
-    told_s = length_s(int(count or 0.0), seconds, pair, exercise.repetition_s)
+    told_s = length_s(int(count or 0.0), seconds, pair, exercise)
     return 0.0, min(max(told_s, 0.0), LONGEST_SET_S)
 
 

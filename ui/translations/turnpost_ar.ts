@@ -529,6 +529,11 @@
             <translation>ستكون العلامتان على {angle} من الدرجات إلى كل جانب: من هذا البعد يجب أن تفصل بينهما مسافة من {least} إلى {most} مم</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>يجب ألا يزيد على {most} مم: أبعد من ذلك لا تصلح أي علامة</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>تطلب العلامتان أكثر من حد الرقبة {limit} من الدرجات: من هذا البعد {most} مم بينهما على الأكثر</translation>
@@ -542,6 +547,11 @@
             <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
             <comment>finding.wall_shut</comment>
             <translation>لا يمكن أداء {exercise} والعينان مغمضتان بعلامات على الجدار</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>يترك المدى أو حد الرقبة {most} من الدرجات إلى كل جانب، وهذا أقل مما تحتاجه علامتان على الحائط: {least} على الأقل</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3945,6 +3955,11 @@
             <translation>لا تسمح الخطة بأكبر من هذا.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>الورقتان على الحائط تحددان مدى هذا التمرين. تبقيان في مكانهما.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>لا يسمح حد الرقبة في الخطة بأكبر من هذا.</translation>
@@ -6315,9 +6330,9 @@
             <translation>المعتاد: 750، وليس أقرب (ممارسة شائعة)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>جلوسًا: على بعد {cm} سم أو أكثر من الشاشة ({source}).</translation>
+            <translation>جالسًا: على بعد نحو {cm} سم من الشاشة، أو بالبعد الذي تطلبه الخطة إن كان أكبر ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>
@@ -8090,9 +8105,9 @@
             <translation>يبقى مساعدك خلفك مباشرة. عندما تكون مستعدًا، اصعد درجة واحدة، قدمًا بعد الأخرى.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>للتوقف قل «قف» وتمسّك بشيء. ثم يضغط مساعدك على مفتاح Esc.</translation>
+            <translation>للتوقف قل قف وتمسّك بشيء. يبقى مساعدك معك ويساعدك على الجلوس. يمكن لمفتاح Esc أن ينتظر.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9433,6 +9448,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>افتح عينيك.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>لا أراك. خذ وقتك. عندما تشعر بالثبات، اجلس على كرسيك كي أراك من جديد.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>

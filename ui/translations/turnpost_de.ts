@@ -529,6 +529,11 @@
             <translation>die Marken wären {angle} Grad zu jeder Seite: auf diese Entfernung müssen sie {least} bis {most} mm auseinander sein</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>darf höchstens {most} mm sein: weiter weg taugen keine Marken</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>die Marken verlangen mehr als die Grenze für den Nacken von {limit} Grad: auf diese Entfernung höchstens {most} mm auseinander</translation>
@@ -542,6 +547,11 @@
             <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
             <comment>finding.wall_shut</comment>
             <translation>{exercise} mit geschlossenen Augen geht nicht mit Marken an der Wand</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>der Bereich oder die Grenze für den Nacken lässt {most} Grad zu jeder Seite, zu wenig für zwei Marken an der Wand: sie brauchen mindestens {least}</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3945,6 +3955,11 @@
             <translation>Größer erlaubt der Plan nicht.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>Die Zettel an der Wand geben vor, wie weit diese Übung geht. Sie bleiben, wo sie sind.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>Die Grenze für den Nacken im Plan erlaubt nichts Größeres.</translation>
@@ -6315,9 +6330,9 @@
             <translation>Üblich: 750 und nicht näher (gängige Praxis)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>Im Sitzen: {cm} cm oder mehr vom Bildschirm ({source}).</translation>
+            <translation>Im Sitzen: etwa {cm} cm vom Bildschirm, oder so weit, wie der Plan es verlangt, wenn das mehr ist ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>
@@ -8090,9 +8105,9 @@
             <translation>Ihre Hilfsperson bleibt dicht hinter Ihnen. Wenn Sie bereit sind, gehen Sie eine Stufe hinauf, einen Fuß nach dem anderen.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>Zum Anhalten sagen Sie „Stopp“ und halten sich fest. Ihre Hilfsperson drückt dann die Esc-Taste.</translation>
+            <translation>Zum Anhalten sagen Sie Stopp und halten sich fest. Ihre Hilfsperson bleibt da und hilft beim Hinsetzen. Die Esc-Taste hat Zeit.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9433,6 +9448,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Öffnen Sie die Augen.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>Ich sehe Sie nicht. Lassen Sie sich Zeit. Wenn Sie sicher stehen, setzen Sie sich auf Ihren Stuhl, damit ich Sie wieder sehe.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>

@@ -529,6 +529,11 @@
             <translation>las marcas quedarían a {angle} grados a cada lado: a esta distancia deben estar separadas de {least} a {most} mm</translation>
         </message>
         <message>
+            <source>must be {most} mm at most: farther off, no marks will do</source>
+            <comment>finding.wall_far</comment>
+            <translation>debe ser como mucho {most} mm: más lejos no sirve ninguna marca</translation>
+        </message>
+        <message>
             <source>the marks ask for more than the neck limit of {limit} degrees: {most} mm apart at most from this far away</source>
             <comment>finding.wall_neck</comment>
             <translation>las marcas piden más que el límite del cuello de {limit} grados: a esta distancia, {most} mm entre ellas como máximo</translation>
@@ -542,6 +547,11 @@
             <source>{exercise} with the eyes closed can't be done with marks on the wall</source>
             <comment>finding.wall_shut</comment>
             <translation>{exercise} con los ojos cerrados no se puede hacer con marcas en la pared</translation>
+        </message>
+        <message>
+            <source>the range or the neck limit leaves {most} degrees to each side, too little for two marks on the wall: they need {least} at least</source>
+            <comment>finding.wall_small</comment>
+            <translation>el margen o el límite del cuello deja {most} grados a cada lado, muy poco para dos marcas en la pared: necesitan al menos {least}</translation>
         </message>
         <message>
             <source>must be {least} to {most} mm, or no distance from the wall fits it</source>
@@ -3945,6 +3955,11 @@
             <translation>El plan no permite nada más grande.</translation>
         </message>
         <message>
+            <source>The notes on the wall set how far this one goes. They stay where they are.</source>
+            <comment>call.refused.marks_on_wall</comment>
+            <translation>Las notas en la pared marcan hasta dónde llega este ejercicio. Se quedan donde están.</translation>
+        </message>
+        <message>
             <source>The neck limit of the plan allows nothing larger.</source>
             <comment>call.refused.neck_limit</comment>
             <translation>El límite del cuello en el plan no permite nada más grande.</translation>
@@ -6315,9 +6330,9 @@
             <translation>Habitual: 750, y no más cerca (práctica común)</translation>
         </message>
         <message>
-            <source>Sitting: {cm} cm or more from the screen ({source}).</source>
+            <source>Sitting: about {cm} cm from the screen, or as far as the plan asks where that is more ({source}).</source>
             <comment>edit.seat.least</comment>
-            <translation>Sentado: a {cm} cm o más de la pantalla ({source}).</translation>
+            <translation>Sentado: a unos {cm} cm de la pantalla, o a la distancia que pida el plan si es mayor ({source}).</translation>
         </message>
         <message>
             <source>Seconds</source>
@@ -8090,9 +8105,9 @@
             <translation>La persona que le ayuda sigue justo detrás de usted. Cuando quiera, suba un escalón, un pie después del otro.</translation>
         </message>
         <message>
-            <source>To stop, say “stop” and hold on. Your helper then presses the Escape key.</source>
+            <source>To stop, say stop and hold on. Your helper stays and helps you sit down. The Escape key can wait.</source>
             <comment>guide.stop</comment>
-            <translation>Para parar, diga «alto» y agárrese. La persona que le ayuda pulsa entonces la tecla Escape.</translation>
+            <translation>Para parar, diga alto y agárrese. La persona que le ayuda se queda y le ayuda a sentarse. La tecla Escape puede esperar.</translation>
         </message>
         <message>
             <source>Your helper goes behind you. When you are ready, walk ten steps backward. Take your time.</source>
@@ -9433,6 +9448,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Abra los ojos.</translation>
+        </message>
+        <message>
+            <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
+            <comment>say.out_of_sight</comment>
+            <translation>No le veo. Tómese su tiempo. Cuando se sienta firme, siéntese en su silla para que pueda verle de nuevo.</translation>
         </message>
         <message>
             <source>Now rest for a while.</source>

@@ -29,6 +29,11 @@ class WatcherSpec:
     parameters: Mapping[str, float] = field(default_factory=lambda: MappingProxyType({}))
 
 
+#: A line of a guide is said, or read where no voice says it, in about so long (common practice: a
+#: dozen words at 2 a second).
+READ_S = 6.0
+
+
 @dataclass(frozen=True, slots=True)
 class Guide:
     """How a guided exercise is spoken through: keys of its lines, each with time to do it.
@@ -54,6 +59,10 @@ class Guide:
     def lines(self, repetitions: int) -> list[tuple[str, float]]:
         """All of them in order."""
         return [*self.first, *self.each * max(repetitions, 1), *self.last]
+
+    def length_s(self, repetitions: int) -> float:
+        """About how long it takes: each line said, and its time to do it."""
+        return sum(READ_S + wait_s for _, wait_s in self.lines(repetitions))
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,7 +123,7 @@ class Exercise:
         Whether a plan that has it without that note is refused.
     repetition_s
         About how long one repetition takes at the patient's own pace (common
-        practice); for the length of a stage only.
+        practice); for the length of a stage only. Of a guided one its lines tell.
     guide
         How it is spoken through, step by step; None where nothing is.
     not_measured
@@ -149,6 +158,12 @@ class Exercise:
     repetition_s: float = 5.0
     guide: Guide | None = None
     not_measured: tuple[str, ...] = ()
+
+    def own_pace_s(self, repetitions: int) -> float:
+        """About how long a dose takes at the patient's own pace, or as it is spoken through."""
+        if self.guide is not None:
+            return self.guide.length_s(repetitions)
+        return repetitions * self.repetition_s
 
     @property
     def counted(self) -> bool:
