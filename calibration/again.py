@@ -83,7 +83,8 @@ def _read_worse(old: GazeCheck | None, new: GazeCheck | None) -> bool:
     """Whether the looks that were kept from the fit are read worse, or no longer at all."""
     if old is None or new is None or not isfinite(old.error_deg):
         return False
-    return not new.error_deg <= old.error_deg + WORSE_DEG
+    # Eyes that are no longer believed at a point are read worse there, whatever the others show.
+    return new.looks < old.looks or not new.error_deg <= old.error_deg + WORSE_DEG
 
 
 def _far(report: SetupReport, part: str) -> float:

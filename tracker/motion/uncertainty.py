@@ -42,12 +42,13 @@ from tracker.motion.turning import Turn, TurningRule, read_turn
 Array = NDArray[np.float64]
 Indices = NDArray[np.int64]
 
-#: Coverage factor (GUM 6.2.1, 6.3.3).
+#: Coverage factor (JCGM 100:2008, 6.2.1 and 6.3.3).
 K = 2.0
-#: Median of the size of a normal variable with standard deviation 1, inverted.
+#: Median of the size of a normal variable with standard deviation 1, inverted (arithmetic).
 _MAD = 1.4826
 #: Turns that are made anew for each form, at least, and draws of a figure: the standard
-#: deviation of the 48 of both forms is known to 10 %, that of the draws to 5 % (GUM E.4.3).
+#: deviation of the 48 of both forms is known to 10 %, that of the draws to 5 %
+#: (JCGM 100:2008, E.4.3; how many is this project's own choice).
 READ_AGAIN, DRAWS = 24, 200
 #: Fewer samples from one turn to the next than this carry nothing: an end may lie between two
 #: (own choice; the least from which an end can be told at all is one).
@@ -58,7 +59,7 @@ LEAST_SAMPLES = 4.0
 class Form:
     """A smooth way from 0 to 1: where it is at a share of its time, and how fast at most.
 
-    ``early`` is the share of its time at which a twentieth of the way is done.
+    ``early`` is the share of its time at which a twentieth of the way is done (arithmetic).
     """
 
     at: Callable[[Array], Array]
@@ -66,13 +67,14 @@ class Form:
     early: float
 
 
+#: Half a cosine, and the way of least jerk; their figures are arithmetic.
 FORMS = (
     Form(lambda u: 0.5 - 0.5 * np.cos(pi * u), pi / 2, 0.14357),
     Form(lambda u: u**3 * (10 - 15 * u + 6 * u * u), 1.875, 0.18934),
 )
 
 
-#: No camera gives pictures as near to each other.
+#: No camera gives pictures as near to each other (this project's own choice).
 LEAST_APART_S = 1e-4
 
 
