@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import gc
 import multiprocessing
 import os
 import sys
@@ -40,15 +41,20 @@ settings.register_profile("long", max_examples=300, deadline=None)
 settings.load_profile("short")
 
 
-@pytest.fixture(autouse=True, scope="session")
-def garbage_of_this_thread() -> None:
+def collect_garbage_for(item: pytest.Item) -> None:
     """As in the program: windows of earlier tests must not die in another thread."""
-    collect_by_hand()
+    if item.get_closest_marker("gui"):
+        collect_by_hand()
+    elif not gc.isenabled():
+        # Windows of earlier tests go now; a long test without any needs the collector's own.
+        gc.collect()
+        gc.enable()
 
 
 def pytest_runtest_teardown() -> None:
     """Let what earlier tests have left go."""
-    collect_what_is_due()
+    if not gc.isenabled():
+        collect_what_is_due()
 
 
 # --- Left-overs ---------------------------------------------------------------
@@ -221,6 +227,7 @@ def no_screen() -> str | None:
 @pytest.hookimpl(tryfirst=True)
 def pytest_runtest_setup(item: pytest.Item) -> None:
     """Fail, not skip, a test with a window where none can be shown (Qt itself would abort)."""
+    collect_garbage_for(item)
     if item.get_closest_marker("gui"):
         reason = no_screen()
         if reason:

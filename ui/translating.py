@@ -107,6 +107,18 @@ def compile_to(source: Path, target: Path) -> None:
     subprocess.run(command, check=True)
 
 
+def put_in_place(code: str) -> None:
+    """Compile a language's file beside the old one, and take its place when it is whole.
+
+    Qt reads the old one from the disk as it needs it: written over, it would crash every
+    program that has it open, a test for one.
+    """
+    target = file_of(code).with_suffix(".qm")
+    new = target.with_suffix(".new")
+    compile_to(file_of(code), new)
+    new.replace(target)
+
+
 def compiled(code: str) -> bytes:
     """What a language's file compiles to now."""
     with tempfile.TemporaryDirectory() as folder:
@@ -144,7 +156,7 @@ def main(codes: Iterable[str] = CODES) -> int:
         path = file_of(code)
         texts = brought_up(read(path), wanted)
         write(path, code, texts)
-        compile_to(path, path.with_suffix(".qm"))
+        put_in_place(code)
         found = faults(texts, wanted)
         for fault in found:
             sys.stdout.write(f"{code}  {fault}\n")

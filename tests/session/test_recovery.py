@@ -103,6 +103,17 @@ def test_an_exercise_that_nobody_knows_loses_nothing_else(tmp_path: Path) -> Non
     assert len(trace.splitlines()) > 300
 
 
+def test_half_a_sign_in_a_damaged_journal_is_saved_as_a_question_mark(tmp_path: Path) -> None:
+    path = write_session(tmp_path, "a") / JOURNAL_NAME
+    data = path.read_bytes()
+    assert data.count(b'"session_id":"a"') == 1
+    path.write_bytes(data.replace(b'"session_id":"a"', b'"session_id":"a\\ud800"'))
+    (found,) = interrupted_sessions(tmp_path)
+    assert save_interrupted(found).exercises[0].done.repetitions == 5
+    on_disk = json.loads((found.folder / "summary.json").read_text(encoding="utf-8"))
+    assert on_disk["session_id"] == "a?"
+
+
 def test_what_a_power_cut_leaves_at_the_end_is_passed_over(tmp_path: Path) -> None:
     path = write_session(tmp_path, "a") / JOURNAL_NAME
     with path.open("ab") as file:

@@ -29,7 +29,8 @@ def write_atomically(path: Path, content: str | bytes) -> None:
         If writing fails half-way, for example on a full disk. Nothing is left over,
         and what was there before is unharmed.
     """
-    data = content.encode("utf-8") if isinstance(content, str) else content
+    # Half of a pair of code units, as a damaged file can hold, is no text: it becomes "?".
+    data = content.encode("utf-8", errors="replace") if isinstance(content, str) else content
     if path.is_dir():
         raise InputError(f"{path}: is a folder; name a file")
     try:
