@@ -8,9 +8,8 @@ import pytest
 from calibration.check import head_reach, moving_samples
 from calibration.measurer import Measurer
 from sample_clips import shipped_clip
-from tests.calibration.conftest import observed
 from tracker.profile import Profile
-from tracker.session.stage import Step
+from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_of
 from tracker.vision.clips import open_clip
 from tracker.vision.observer import Observation
 from ui.bench.truth import load_truth
@@ -41,12 +40,16 @@ def test_after_the_fit_it_is_the_truth(person: Profile, seen: Seen) -> None:
 def test_while_it_goes_on_far_enough_is_said_near_what_was_asked() -> None:
     """On a head that what the rough reading sees was not placed on (``SEEN_OF``)."""
     name = "jumps-head-helps"
-    measurer = Measurer()
+    steps = setup_steps(load_stage_log(stage_path_of(shipped_clip(name))).steps)
+    measurer, rough = Measurer(), []
     try:
-        observations, steps = observed(name)
-        rough = [
-            (o.time_s, measurer._facing(o, o.face)) for o in observations if o.face is not None
-        ]
+        with open_clip(shipped_clip(name)) as frames:
+            for frame in frames:
+                if frame.time_s >= steps[-1].to_s:
+                    break
+                measurer.take(frame)
+                if measurer.facing_deg is not None:
+                    rough.append((frame.time_s, measurer.facing_deg))
     finally:
         measurer.close()
     truth = load_truth(shipped_clip(name)).columns
