@@ -115,11 +115,14 @@ def head_with_throw(samples: Iterable[Sample], turn: Turn) -> HeadInThrow | None
 
 
 def _path(samples: Iterable[Sample], turn: Turn) -> list[tuple[float, float]]:
-    """Times and heights of the throwing hand, from the turn's start to just after its end."""
+    """Times and heights of the throwing hand, from the turn's start to just after its end.
+
+    Where looks are few the fitted end lies before the outermost one: that belongs to it, too.
+    """
     return [
         (s.time_s, height)
         for s in samples
-        if turn.start_s <= s.time_s <= turn.peak_s + AFTER_S
+        if turn.start_s <= s.time_s <= max(turn.peak_s + AFTER_S, turn.end_s)
         and isfinite(height := height_of(s, turn.side))
     ]
 

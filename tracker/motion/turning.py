@@ -335,7 +335,7 @@ def read_turn(
     """
     start = _left_at(values, first, index)
     peak_s, level = _extreme(times, values, start, index, now, rule.plateau)
-    if _in_a_hole(times, start, index, now, rule.hole):
+    if rule.hole < inf and _in_a_hole(times, start, index, now, rule.hole):
         level = nan
     speed = nan
     if not rule.plateau:

@@ -59,7 +59,7 @@ from tracker.session.weekly import weekly_of
 NOT_COUNTED = "the camera does not count this exercise in this version"
 NO_REPETITIONS = "it is held for a time: there is nothing to count"
 NOTHING_SEEN = "what it is counted from was never measured"
-ENDS_UNSEEN = "how far the turns went was not seen: it was not measured there"
+ENDS_UNSEEN = "how far the turns went was not seen"
 #: A set that was over sooner says nothing of what could be measured (common practice).
 LEAST_SEEN_S = 1.0
 

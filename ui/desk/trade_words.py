@@ -222,7 +222,7 @@ _SENTENCES = (
     "the camera does not count this exercise in this version",
     "it is held for a time: there is nothing to count",
     "what it is counted from was never measured",
-    "how far the turns went was not seen: it was not measured there",
+    "how far the turns went was not seen",
     "not back to usual in the time that the plan allows",
     "its end was out of the picture",
     "the plan gives no age group or sex for the table",

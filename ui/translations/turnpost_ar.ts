@@ -1812,9 +1812,9 @@
             <translation>كم تلتف العينان إلى الداخل</translation>
         </message>
         <message>
-            <source>how far the turns went was not seen: it was not measured there</source>
-            <comment>how far the turns went was not seen: it was not measured there</comment>
-            <translation>لم يُرَ إلى أي حد وصلت الالتفاتات: لم يُقَس هناك</translation>
+            <source>how far the turns went was not seen</source>
+            <comment>how far the turns went was not seen</comment>
+            <translation>لم يُرَ إلى أي حد وصلت الالتفاتات</translation>
         </message>
         <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>

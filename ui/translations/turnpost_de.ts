@@ -1812,9 +1812,9 @@
             <translation>wie weit sich die Augen nach innen drehen</translation>
         </message>
         <message>
-            <source>how far the turns went was not seen: it was not measured there</source>
-            <comment>how far the turns went was not seen: it was not measured there</comment>
-            <translation>wie weit die Drehungen gingen, war nicht zu sehen: dort wurde nicht gemessen</translation>
+            <source>how far the turns went was not seen</source>
+            <comment>how far the turns went was not seen</comment>
+            <translation>wie weit die Drehungen gingen, war nicht zu sehen</translation>
         </message>
         <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>

@@ -1812,9 +1812,9 @@
             <translation>cuánto giran los ojos hacia dentro</translation>
         </message>
         <message>
-            <source>how far the turns went was not seen: it was not measured there</source>
-            <comment>how far the turns went was not seen: it was not measured there</comment>
-            <translation>no se vio hasta dónde llegaron los giros: allí no se midió</translation>
+            <source>how far the turns went was not seen</source>
+            <comment>how far the turns went was not seen</comment>
+            <translation>no se vio hasta dónde llegaron los giros</translation>
         </message>
         <message>
             <source>how high the shoulders really go (their landmarks follow about half)</source>
