@@ -145,8 +145,9 @@ def hands(times: Iterable[float], right: Iterable[float], left: float = -300.0) 
     ]
 
 
-def turn(start_s: float, peak_s: float, side: str = "right") -> Turn:
-    return Turn(0, side, start_s, peak_s, peak_s + 0.2, nan, 200.0, nan, swing_mm=200.0)
+def turn(start_s: float, peak_s: float, side: str = "right", lasts_on_s: float = 0.2) -> Turn:
+    end_s = peak_s + lasts_on_s
+    return Turn(0, side, start_s, peak_s, end_s, nan, 200.0, nan, swing_mm=200.0)
 
 
 def test_a_throw_goes_as_high_as_its_quickest_moment_says() -> None:
@@ -161,10 +162,12 @@ def test_places_far_apart_tell_no_speed_and_the_hands_own_top_is_left() -> None:
     assert throw_height_mm(made, turn(9.6, 10.0)) == -80.0
 
 
-def test_the_hand_is_looked_at_until_a_tenth_of_a_second_after_its_extreme() -> None:
-    made = hands([9.0, 9.95, 10.08, 10.15], [-90.0, -10.0, 5.0, 40.0])
-    rises = (15.0 / 0.13) ** 2 / (2 * GRAVITY_MM_S2)
-    assert throw_height_mm(made, turn(9.0, 10.0)) == pytest.approx(5.0 + rises)
+def test_the_hand_is_looked_at_until_a_tenth_of_a_second_after_its_extreme_or_the_end() -> None:
+    made = hands([9.0, 9.95, 10.08, 10.15, 10.25], [-90.0, -10.0, 5.0, 40.0, 90.0])
+    for lasts_on_s, top, step in ((0.05, 5.0, (15.0, 0.13)), (0.2, 40.0, (35.0, 0.07))):
+        rises = (step[0] / step[1]) ** 2 / (2 * GRAVITY_MM_S2)
+        height_mm = throw_height_mm(made, turn(9.0, 10.0, lasts_on_s=lasts_on_s))
+        assert height_mm == pytest.approx(top + rises)
     assert isnan(throw_height_mm(made, turn(20.0, 21.0)))
 
 
