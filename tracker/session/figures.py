@@ -22,6 +22,9 @@ MOST_STANDS_S = 0.25
 #: Turns below this say little of how far the eyes turn back: an eye error of 0.8 degrees
 #: (issue 3) is 10 % of it.
 LEAST_RATIO_TURN_DEG = 8.0
+#: So long before and after an extreme the head hardly moves: a few looks to take the middle of
+#: (this project's own choice).
+EXTREME_S = 0.07
 #: A ratio from fewer turns isn't given (common practice).
 LEAST_RATIO_TURNS = 4
 
@@ -172,7 +175,9 @@ def counter_turn_ratio(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figu
     Not a diagnostic gain.
     """
     axis = 0 if any(t.side in ("right", "left") for t in turns) else 1
-    rows = [_at_extreme(samples, t, axis) for t in turns]
+    times = np.array([s.time_s for s in samples])
+    around = (np.flatnonzero(np.abs(times - t.peak_s) <= EXTREME_S) for t in turns)
+    rows = [_at_extreme([samples[i] for i in found], axis) for found in around]
     pairs = [
         (b.side, p, q)
         for a, b, p, q in zip(turns, turns[1:], rows, rows[1:], strict=False)
@@ -195,13 +200,9 @@ def counter_turn_ratio(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figu
     return out
 
 
-def _at_extreme(samples: Sequence[Sample], turn: Turn, axis: int) -> tuple[float, float, float]:
-    """Head, eye, and the eye that would be on the target, around the extreme of a turn."""
-    near = [
-        s
-        for s in samples
-        if abs(s.time_s - turn.peak_s) <= 0.07 and eyes_usable(s) and not _asked_beyond(s)
-    ]
+def _at_extreme(around: Sequence[Sample], axis: int) -> tuple[float, float, float]:
+    """Head, eye, and the eye that would be on the target, in what is around an extreme."""
+    near = [s for s in around if eyes_usable(s) and not _asked_beyond(s)]
     if not near:
         return nan, nan, nan
     head = [(s.head_yaw_deg, s.head_pitch_deg)[axis] for s in near]

@@ -64,6 +64,10 @@ SYNC_S = 0.5
 #: Bounds of what is read: a line, a whole file (four hours at 60 frames/s are 400 MB at most).
 MAX_LINE_BYTES = 1_000_000
 MAX_FILE_BYTES = 1_000_000_000
+#: Read at once. Python lets go of its lock for each read, and whoever waits for it (the window's
+#: thread) asks for its turn after the switch interval without one: small reads starve it, by the
+#: clock for all of a long journal.
+BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
@@ -345,7 +349,7 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
     try:
         if path.stat().st_size > MAX_FILE_BYTES:
             raise InputError(f"{path}: too large for a journal")
-        with path.open("rb") as file:
+        with path.open("rb", buffering=BUFFER_BYTES) as file:
             rows = list(_records(file, without))
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
