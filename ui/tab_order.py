@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QGridLayout,
     QLayout,
-    QLayoutItem,
     QScrollArea,
     QSplitter,
     QTabWidget,
@@ -107,19 +106,29 @@ def _held(widget: QWidget) -> Iterator[QWidget]:
 
 
 def _of_layout(layout: QLayout) -> Iterator[QWidget]:
-    for item in _items(layout):
-        held, inner = item.widget(), item.layout()
-        if held is not None:
-            yield held
-        elif inner is not None:
-            yield from _of_layout(inner)
+    for part in _parts(layout):
+        if isinstance(part, QLayout):
+            yield from _of_layout(part)
+        else:
+            yield part
 
 
-def _items(layout: QLayout) -> list[QLayoutItem]:
-    """Parts of a layout, as one reads them."""
+def _parts(layout: QLayout) -> list[QWidget | QLayout]:
+    """Widgets and inner layouts of a layout, as one reads them.
+
+    Found by what the widget and the layout have for children. ``itemAt`` is not asked: PySide6
+    keeps what it gives as long as the layout, though Qt frees the item as soon as its widget goes;
+    what Qt then makes in that place in memory would be taken for the item.
+    """
     if isinstance(layout, FlowRow):
-        return layout.as_read()
-    items = [(k, layout.itemAt(k)) for k in range(layout.count())]
+        return [*layout.as_read()]
+    holder = layout.parentWidget()
+    children = [*(holder.children() if holder is not None else ()), *layout.children()]
+    placed = [
+        (k, child)
+        for child in children
+        if isinstance(child, QWidget | QLayout) and (k := layout.indexOf(child)) >= 0
+    ]
     if isinstance(layout, QGridLayout):
-        items.sort(key=lambda found: layout.getItemPosition(found[0])[:2])
-    return [item for _, item in items if item is not None]
+        return [p for _, p in sorted(placed, key=lambda f: layout.getItemPosition(f[0])[:2])]
+    return [part for _, part in sorted(placed, key=lambda found: found[0])]

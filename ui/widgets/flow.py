@@ -47,9 +47,9 @@ class FlowRow(QLayout):
         self.invalidate()
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
-    def as_read(self) -> list[QLayoutItem]:
-        """All of them, what stands apart last."""
-        return sorted(self._items, key=lambda item: item.widget() in self._apart)
+    def as_read(self) -> list[QWidget]:
+        """The widgets in it, what stands apart last."""
+        return sorted((item.widget() for item in self._items), key=self._apart.__contains__)
 
     def expandingDirections(self) -> Qt.Orientation:
         """Needs no more than it needs."""
