@@ -14,10 +14,16 @@ from ui.ports import Job
 SWITCH_S = 0.0005
 
 
+#: Jobs, and what they work with. A thread that ended last would be the one in which that dies,
+#: a window among it perhaps; it waits here for the next job, which the window's thread starts.
+_held: list[tuple[threading.Thread, Callable[[], Any]]] = []
+
+
 def run(work: Callable[[], Any]) -> Job:
     """Start ``work`` in a thread of its own; its error is kept, not lost."""
     job = Job()
     sys.setswitchinterval(SWITCH_S)
+    _held[:] = [held for held in _held if held[0].is_alive()]
 
     def body() -> None:
         try:
@@ -29,4 +35,5 @@ def run(work: Callable[[], Any]) -> Job:
     thread = threading.Thread(target=body, name="turnpost-job", daemon=True)
     job.wait = thread.join
     thread.start()
+    _held.append((thread, work))
     return job
