@@ -9,7 +9,15 @@ import pytest
 
 from tests.session.drawn_turns import WAYS, drawn, told
 from tracker.motion.turning import TurningRule
-from tracker.motion.uncertainty import LEAST_SAMPLES, K, Uncertainty, errors_of, noise_of
+from tracker.motion.uncertainty import (
+    LEAST_SAMPLES,
+    Errors,
+    K,
+    Uncertainty,
+    errors_of,
+    noise_of,
+    with_beats,
+)
 
 HEAD = TurningRule()
 
@@ -106,3 +114,14 @@ def test_both_ways_are_as_steep_as_is_said() -> None:
     u = np.linspace(0, 1, 100_001)
     for way, steepest in WAYS:
         assert np.gradient(way(u), u).max() == pytest.approx(steepest, rel=1e-4)
+
+
+def test_past_an_end_that_was_not_seen_the_beats_are_shared_out() -> None:
+    """As :func:`~tracker.motion.turning.steps_s` has them: four seconds for two, 30 a minute."""
+    none = np.empty(0)
+    late = np.array([0.0, 0.0, 0.0, 0.4, 0.0])
+    errors = Errors(none, 0.0, 0.0, np.zeros(3), late, none, 0.0, 0.0, 30.0)
+    beats = with_beats(np.array([0.0, 1.0, np.nan, 5.0, 6.0]), errors)
+    np.testing.assert_allclose(beats.values, [np.nan, 60.0, np.nan, 30.0, 60.0])
+    # Read .4 s late, each of the two steps before is .2 too long, and the one after .4 too short.
+    np.testing.assert_allclose(beats.off, [np.nan, 0.0, np.nan, 30.0 - 60 / 1.8, 60.0 - 60 / 1.4])

@@ -194,3 +194,16 @@ def test_a_summary_has_it_and_twice_the_same() -> None:
     spoilt["exercises"][0]["head"]["amplitude_deg"]["uncertainty"]["k"] = "two"
     with pytest.raises(jsonschema.ValidationError):
         jsonschema.validate(spoilt, published("summary"))
+
+
+def test_ends_in_holes_leave_the_tempo_its_uncertainty() -> None:
+    _, times, yaw = drawn(np.random.default_rng(5), 30, 0.1, f_hz=0.5)
+    turns, whole = told(times, yaw)
+    ends = np.array([turns[n].peak_s for n in (6, 11, 15)])
+    kept = ~((times[:, None] > ends - 0.25) & (times[:, None] < ends + 0.35)).any(axis=1)
+    turns, movement = told(times[kept], yaw[kept])
+    assert sum(t.hidden for t in turns) == 3
+    found = movement["tempo_bpm"]
+    assert found["difference"]["value"] is not None
+    own = found["uncertainty"]["expanded"], whole["tempo_bpm"]["uncertainty"]["expanded"]
+    assert own[1] < own[0] < 2.0 * own[1]

@@ -420,13 +420,16 @@ def with_beats(peaks_s: Array, errors: Errors) -> Drawn:
     """Beats a minute from each turn to the one after it, with the errors of their times.
 
     The first turn has none. An end that is read late makes one step long and the next short.
+    Past ends that weren't seen (NaN) the steps are taken for equal, as in
+    :func:`~tracker.motion.turning.steps_s`.
     """
     count = len(peaks_s)
     known = peaks_s - errors.own_s
     times = np.vstack([peaks_s, known, peaks_s + _picked(errors.time_s, count)])
-    steps = np.diff(times, axis=1)
+    seen = np.flatnonzero(np.isfinite(peaks_s))
+    steps = np.diff(times[:, seen], axis=1) / np.diff(seen)
     beats = np.full(times.shape, nan)
-    beats[:, 1:] = 60.0 / np.where(steps > 0, steps, nan)
+    beats[:, seen[1:]] = 60.0 / np.where(steps > 0, steps, nan)
     ever = np.isfinite(beats).all(axis=0)
     values = np.where(ever, beats[0], nan)
     return Drawn(values, beats[2:], values - beats[1])

@@ -177,6 +177,8 @@ def _parts(
         np.array([getattr(t, n) for t in turns], dtype=float)
         for n in ("amplitude_deg", "peak_speed_deg_s", "peak_s")
     )
+    # When a turn ended whose end lay in a hole of the measuring is not known.
+    peak_s[[t.hidden for t in turns]] = nan
     return {
         "amplitude_deg": _Part(
             motion.with_levels(amplitude, errors),
