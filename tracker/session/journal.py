@@ -35,9 +35,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from math import isfinite, nan
 from pathlib import Path
-from types import TracebackType
 from typing import Any, Protocol
 
+from tracker.closing import Closing
 from tracker.errors import InputError, RunError
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.files import write_atomically
@@ -97,7 +97,7 @@ class MemoryJournal:
         return JournalContent(list(self.records))
 
 
-class FileJournal:
+class FileJournal(Closing):
     """Appends records to a file from a thread of its own.
 
     The file is locked while it is open, so that nobody takes it for one that broke
@@ -189,17 +189,6 @@ class FileJournal:
             taken = b"".join(self._head)
         # A disk that filled up may have taken half a line; the rest of it waits.
         write_atomically(path, taken + bytes(self._waiting))
-
-    def __enter__(self) -> FileJournal:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        value: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
-        self.close()
 
     def _run(self) -> None:
         open_ended = True

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from types import TracebackType
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.body.points import BodyPoints, belongs_to
+from tracker.closing import Closing
 from tracker.errors import RunError
 from tracker.vision.landmarks import Face, quiet_native_code
 from tracker.vision.models import load_model
@@ -27,7 +27,7 @@ SIDEWAYS, UPWARDS, DOWNWARDS = 4.0, 3.0, 5.5
 MOVED, GROWN = 0.5, 1.25
 
 
-class BodyFinder:
+class BodyFinder(Closing):
     """Finds the body that belongs to a face, a still picture at a time.
 
     The library's film mode smooths: on rendered bodies the wrists of a throw lagged by a
@@ -125,14 +125,3 @@ class BodyFinder:
         if self._landmarker is not None:
             self._landmarker.close()
             self._landmarker = None
-
-    def __enter__(self) -> BodyFinder:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        error: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
-        self.close()

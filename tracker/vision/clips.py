@@ -6,12 +6,11 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
-from types import TracebackType
-from typing import Self
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.closing import Closing
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.vision.containers import Container, inspect
@@ -98,7 +97,7 @@ class FrameTimes:
         return time_s
 
 
-class ClipReader:
+class ClipReader(Closing):
     """Frames of one clip in order; made by :func:`open_clip`.
 
     Iterating gives every frame that can be decoded, from the first on; none is
@@ -233,17 +232,6 @@ class ClipReader:
     def __iter__(self) -> Iterator[Frame]:
         while (frame := self.read()) is not None:
             yield frame
-
-    def __enter__(self) -> Self:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        error: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
-        self.close()
 
 
 def open_clip(path: str | Path) -> ClipReader:

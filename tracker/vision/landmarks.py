@@ -7,12 +7,12 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from types import TracebackType
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.closing import Closing
 from tracker.errors import RunError
 from tracker.vision.models import load_model
 from tracker.vision.opencv import cv2
@@ -72,7 +72,7 @@ def quiet_native_code() -> Iterator[None]:
         os.close(nowhere)
 
 
-class LandmarkFinder:
+class LandmarkFinder(Closing):
     """Finds up to two faces in each picture of one source, without smoothing.
 
     With one face asked for, the library smooths over time: the head then lags
@@ -133,14 +133,3 @@ class LandmarkFinder:
         if self._landmarker is not None:
             self._landmarker.close()
             self._landmarker = None
-
-    def __enter__(self) -> LandmarkFinder:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        error: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
-        self.close()

@@ -12,7 +12,6 @@ import pickle
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
-from types import TracebackType
 from typing import Any, Self
 
 import numpy as np
@@ -280,12 +279,7 @@ class Service:
     def __enter__(self) -> Self:
         return self
 
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        error: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
+    def __exit__(self, *_: object) -> None:
         self.stop()
 
     # --- news ---
