@@ -18,6 +18,7 @@ REASONS = (
     "gap",
     "eyes_shut",
     "eyes_unlike",
+    "eyes_unlike_around",
     "beyond_setup",
     "varifocal",
     "no_setup",

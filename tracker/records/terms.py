@@ -114,6 +114,7 @@ REASONS: dict[str, str] = {
     "gap": "pictures missing",
     "eyes_shut": "eyes shut",
     "eyes_unlike": "eyes unlike those of the set-up",
+    "eyes_unlike_around": "eyes unlike those of the set-up around then",
     "varifocal": "bi- or varifocal glasses in nods",
     "beyond_setup": "eyes beyond the range of the set-up",
     "no_body": "shoulders and hands not all seen",

@@ -46,6 +46,8 @@ BEYOND_DEG = 1.0
 BEYOND = "beyond_setup"
 #: Why the eyes are not read when they look unlike those of the set-up.
 UNLIKE = "eyes_unlike"
+#: And why, where they look so again and again, they are not believed in between.
+UNLIKE_AROUND = "eyes_unlike_around"
 #: Why the line of sight is withheld in nods behind bi- or varifocal lenses.
 VARIFOCAL = "varifocal"
 

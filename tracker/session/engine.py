@@ -27,6 +27,7 @@ from tracker.session.journal import (
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
+from tracker.session.unlike import EyesInDoubt
 
 #: Half a second without news means "not measured" (design.md).
 SILENT_S = 0.5
@@ -56,6 +57,7 @@ class Engine:
         self._last_cue_s = nan
         self._finished = False
         self._reach: Reach | None = None
+        self._in_doubt = EyesInDoubt()
         self._setup: Mapping[str, Any] = {}
         self._varifocal = False
         self._learn(about.setup)
@@ -221,6 +223,8 @@ class Engine:
         number = self._number_at(sample.time_s)
         step = self._steps[number] if number is not None else None
         sample = rounded(completed(sample, step, self._reach, withhold=self._withheld(step)))
+        if step is not None and is_judged(step):
+            sample = self._in_doubt.feed(sample)
         self._last = sample
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None

@@ -14,7 +14,14 @@ from tracker.exercises.watchers import is_measured, off_target_limit_deg
 from tracker.motion.turning import Turn, steps_s
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
-from tracker.session.derive import BEYOND, UNLIKE, VARIFOCAL, gaze_error_deg, target_in_head
+from tracker.session.derive import (
+    BEYOND,
+    UNLIKE,
+    UNLIKE_AROUND,
+    VARIFOCAL,
+    gaze_error_deg,
+    target_in_head,
+)
 
 #: A sample stands for the time to the next one, but for no longer than this
 #: (this project's own choice).
@@ -146,9 +153,9 @@ def _side(sample: Sample) -> str:
     return "right" if sample.head_yaw_deg > 0 else "left"
 
 
-def reason_fraction(samples: Sequence[Sample], reason: str) -> float:
-    """Share of the samples in which something was not measured for this reason."""
-    return sum(s.reason == reason for s in samples) / max(len(samples), 1)
+def reason_fraction(samples: Sequence[Sample], *reasons: str) -> float:
+    """Share of the samples in which something was not measured for these reasons."""
+    return sum(s.reason in reasons for s in samples) / max(len(samples), 1)
 
 
 def why_no_gaze(samples: Sequence[Sample]) -> str:
@@ -157,7 +164,7 @@ def why_no_gaze(samples: Sequence[Sample]) -> str:
         return "the eyes can't be judged in nods behind bi- or varifocal glasses"
     if reason_fraction(samples, BEYOND) > 0.5:
         return "the eyes went beyond what the set-up taught"
-    if reason_fraction(samples, UNLIKE) > 0.5:
+    if reason_fraction(samples, UNLIKE, UNLIKE_AROUND) > 0.5:
         return "the eyes look unlike those of the set-up: another light, or other glasses"
     if not any(isfinite(s.gaze_yaw_deg) for s in samples):
         return "the line of sight was not measured"

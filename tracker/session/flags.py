@@ -11,7 +11,7 @@ from pydantic import BaseModel, ConfigDict
 
 from tracker.sample import Sample
 from tracker.session import figures
-from tracker.session.derive import BEYOND, UNLIKE
+from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND
 from tracker.session.journal import is_number
 from tracker.session.projections import SessionRecord
 
@@ -76,10 +76,13 @@ _NOTES = {
     ),
 }
 
-#: Why eyes were not read -> what they did.
+#: Flag of eyes that were not read -> reasons that it stands for, and what they did.
 _EYES = {
-    BEYOND: "went beyond the set-up's range",
-    UNLIKE: "looked unlike those of the set-up (another light, or other glasses)",
+    BEYOND: ((BEYOND,), "went beyond the set-up's range"),
+    UNLIKE: (
+        (UNLIKE, UNLIKE_AROUND),
+        "looked unlike those of the set-up (another light, or other glasses)",
+    ),
 }
 
 #: Notes that say nothing of a single exercise.
@@ -99,8 +102,8 @@ def flags_of(
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
     if fraction < LOW_MEASURED and REPORTED not in notes:
         flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
-    for flag, what in _EYES.items():
-        share = figures.reason_fraction(samples, flag)
+    for flag, (reasons, what) in _EYES.items():
+        share = figures.reason_fraction(samples, *reasons)
         if share > MUCH_UNREAD:
             flags.append(Flag(flag=flag, reason=f"{100 * share:.0f} % of the time the eyes {what}"))
     at_ends = _quality_at(samples, ends_s)

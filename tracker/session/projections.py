@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
+from collections.abc import Sequence
 from dataclasses import dataclass, fields, replace
 from math import isfinite, nan
 from typing import Any
@@ -15,6 +17,7 @@ from tracker.sample import Sample
 from tracker.session.journal import JournalContent, Record, is_number, sample_of
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
+from tracker.session.unlike import believed
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +73,7 @@ def session_record(content: JournalContent) -> SessionRecord:
     end_s = _end_s(content, samples)
     begun = _begun(content)
     numbered = _cut(begun, end_s)
+    samples = _believed(samples, [step for _, step in numbered if is_judged(step)])
     answers = content.of("answer")
     setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
     exercises = [
@@ -103,6 +107,15 @@ def session_record(content: JournalContent) -> SessionRecord:
         changes=_named(content, "changed"),
         marks=_named(content, "marked"),
     )
+
+
+def _believed(samples: list[Sample], steps: Sequence[Step]) -> list[Sample]:
+    """Samples, the eyes of each exercise withheld where all of it tells that they are misread."""
+    times = [s.time_s for s in samples]
+    for step in steps:
+        first, past = bisect_left(times, step.from_s), bisect_left(times, step.to_s)
+        samples[first:past] = believed(samples[first:past])
+    return samples
 
 
 def _named(content: JournalContent, name: str) -> tuple[Record, ...]:

@@ -33,7 +33,7 @@ from tracker.exercises.watchers import (
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
-from tracker.session.derive import BEYOND, UNLIKE
+from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND
 from tracker.session.journal import Journal, Record
 from tracker.session.stage import Step
 from tracker.targets import Growth, lowered, tempo_of_target, track_swing_deg
@@ -184,7 +184,7 @@ class ExerciseRun:
         return (
             self.counter.channel.name.startswith("eye")
             and "head_moved" in self._open
-            and sample.reason in (UNLIKE, BEYOND)
+            and sample.reason in (UNLIKE, UNLIKE_AROUND, BEYOND)
             and sample.time_s - self._unread_from_s < EXPLAINED_S
         )
 

@@ -1597,6 +1597,11 @@
             <translation>العينان لا تشبهان ما في الإعداد</translation>
         </message>
         <message>
+            <source>eyes unlike those of the set-up around then</source>
+            <comment>eyes unlike those of the set-up around then</comment>
+            <translation>العينان مختلفتان عمّا كانتا عليه عند الإعداد في ذلك الوقت تقريبًا</translation>
+        </message>
+        <message>
             <source>face covered, or its light changed</source>
             <comment>face covered, or its light changed</comment>
             <translation>الوجه مغطى أو تغير ضوؤه</translation>
@@ -9102,6 +9107,11 @@
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
+            <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike_around</comment>
             <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
         </message>
         <message>

@@ -1597,6 +1597,11 @@
             <translation>Augen anders als bei der Einrichtung</translation>
         </message>
         <message>
+            <source>eyes unlike those of the set-up around then</source>
+            <comment>eyes unlike those of the set-up around then</comment>
+            <translation>Augen um diese Zeit anders als bei der Einrichtung</translation>
+        </message>
+        <message>
             <source>face covered, or its light changed</source>
             <comment>face covered, or its light changed</comment>
             <translation>Gesicht verdeckt oder sein Licht verändert</translation>
@@ -9102,6 +9107,11 @@
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
+            <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike_around</comment>
             <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
         </message>
         <message>

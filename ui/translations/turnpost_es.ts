@@ -1597,6 +1597,11 @@
             <translation>ojos distintos de los de la preparación</translation>
         </message>
         <message>
+            <source>eyes unlike those of the set-up around then</source>
+            <comment>eyes unlike those of the set-up around then</comment>
+            <translation>ojos distintos a los de la preparación en torno a ese momento</translation>
+        </message>
+        <message>
             <source>face covered, or its light changed</source>
             <comment>face covered, or its light changed</comment>
             <translation>cara tapada, o su luz cambió</translation>
@@ -9102,6 +9107,11 @@
         <message>
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike</comment>
+            <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
+        </message>
+        <message>
+            <source>the light on your eyes, or your glasses, changed since the set-up</source>
+            <comment>reason.eyes_unlike_around</comment>
             <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
         </message>
         <message>
