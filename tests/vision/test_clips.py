@@ -255,3 +255,44 @@ for name in sys.argv[1:]:
         cwd=Path(__file__).parents[2],
     )
     assert (done.returncode, done.stdout, done.stderr) == (0, "", "")
+
+
+def test_a_jump_is_taken_only_to_where_it_was_asked() -> None:
+    """Behind the last frame, or past the place asked for, its stamp is no time to trust."""
+    times = FrameTimes(25.0)
+    assert times.jump(4.0, 5.0) is None
+    assert [times.next(stamp) for stamp in (10.0, 10.04)] == pytest.approx([0.0, 0.04])
+    for stamp in (float("nan"), 10.04, 9.0, 15.1):
+        assert times.jump(stamp, 5.0) is None
+    assert times.jump(14.0, 5.0) == pytest.approx(4.0)
+    assert times.next(14.04) == pytest.approx(4.04)
+    # From the first broken stamp on the frames' times are made up.
+    times.next(float("nan"))
+    assert times.jump(18.0, 9.0) is None
+
+
+def test_where_no_jump_can_be_trusted_every_frame_is_gone_through(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(FrameTimes, "jump", lambda *_: None)
+    with open_clip(write_clip(tmp_path / "long.mp4", 600, 30.0)) as clip:
+        clip.skip_to(18.0)
+        frame = clip.read()
+    assert frame is not None and frame.index == 540 and number_in(frame.image) == 540 % 256
+    assert frame.time_s == pytest.approx(18.0, abs=1e-3)
+
+
+def test_a_frame_that_cannot_be_decoded_is_passed_over(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with open_clip(write_clip(tmp_path / "a.mp4", 20, 30.0)) as clip:
+        whole = clip._retrieve
+        left_out = iter([False, True, True, False])
+        monkeypatch.setattr(clip, "_retrieve", lambda: whole() if not next(left_out, 0) else None)
+        found = [(number_in(f.image), f.time_s) for f in clip][:4]
+    assert [n for n, _ in found] == [0, 1, 4, 5]
+    assert [t for _, t in found] == pytest.approx([0.0, 1 / 30, 4 / 30, 5 / 30], abs=1e-3)
+    with open_clip(write_clip(tmp_path / "b.mp4", 20)) as clip:
+        monkeypatch.setattr(clip, "_retrieve", lambda: None)
+        clip.skip_to(0.3)
+        assert clip.read() is None
