@@ -15,6 +15,7 @@ from tracker.errors import InputError
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.changes import Shift, why_not
 from tracker.plan.model import Plan, WallMarks
+from tracker.plan.telling import plan_lines
 from tracker.plan.walls import distance_bounds_mm, spacing_bounds_mm
 from tracker.practice.tasks import AskWall
 from ui.cards import card_of
@@ -141,3 +142,24 @@ def test_marks_that_hang_set_the_range_in_a_call_too() -> None:
     assert why_not(screen, screen.entries[0], 1, Shift(), "amplitude", -1) == ""
     assert why_not(two, two.entries[0], 1, Shift(), "tempo", -1) != "marks_on_wall"
     assert two.entries[0].wall == WallMarks(distance_mm=1500)
+
+
+def told(plan: Plan) -> str:
+    return next(line for line in plan_lines(plan) if "on the wall" in line)
+
+
+def test_marks_are_told_with_what_is_typed_and_what_the_patient_measures() -> None:
+    typed = told(plan_with({"distance_mm": 1500, "spacing_mm": 530, "above_mm": 90}))
+    # atan(265 / 1500)
+    assert f"53 cm apart ({degrees(atan2(265, 1500)):.1f} degrees to each side)" in typed
+    assert "150 cm from the eyes, 9 cm above the camera" in typed
+    left = told(plan_with({"spacing_mm": 530, "above_mm": -90}))
+    assert "53 cm apart, a distance that the patient measures, 9 cm below the camera" in left
+    assert "as far apart as the patient measures, 150 cm" in told(plan_with({"distance_mm": 1500}))
+
+
+@pytest.mark.parametrize(("right_mm", "side"), [(-200, "20 cm left of"), (120, "12 cm right of")])
+def test_one_mark_is_told_with_its_side(right_mm: float, side: str) -> None:
+    wall = {"distance_mm": 2000, "above_mm": 0, "right_mm": right_mm}
+    said = told(plan_with(wall, exercise="turns-on-target"))
+    assert f"a mark on the wall, 200 cm from the eyes, 0 cm above and {side} the camera" in said
