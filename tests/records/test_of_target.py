@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from tests.exercises.test_landing import SHORT, jumps_of
 from tests.exercises.test_moving_sets import FOLLOW, MARKS, X2, score_of, summary_of
 from tracker.records.figure import shown_with_unit
 from tracker.records.of_exercise import exercise_figures
@@ -53,6 +54,26 @@ def test_of_a_background_its_speed_and_size_are_told() -> None:
     place = Place({"prescribed": {"target": {"motion": "background", "background": drawn}}})
     found = {f.label: shown_with_unit(f) for f in target_figures(place)}
     assert found == {"Background": "2°/s", "Background, radius": "6.0°"}
+
+
+def test_where_eyes_came_to_rest_is_told_with_the_marks_and_the_error_there() -> None:
+    done = summary_of(jumps_of(where="wall", **SHORT)).model_dump(mode="json")
+    found = {f.label: shown_with_unit(f) for f in target_figures(Place(done))}
+    assert found["Wall, from the eyes"] == "1500 mm"
+    # Twice 1500 tan(10 degrees).
+    assert found["Wall, from mark to mark"] == "529 mm"
+    assert found["Gaze error at the wall"] == "0.8°"
+    assert found["Eyes came to rest"] == "on the target 11, short of it 3"
+    assert found["Eyes came to rest, counted within"] == "5.0°"
+    assert found["Targets left out"] == "1"
+    assert found["Eyes beyond the target"].endswith("°")
+
+
+def test_where_the_eyes_were_read_too_coarsely_no_arrival_is_told() -> None:
+    place = Place({"arrivals": {"arrived": None, "within_deg": 5.0, "reason": "too coarse"}})
+    found = {f.label: shown_with_unit(f) for f in target_figures(place)}
+    assert found["Eyes came to rest"] == "not measured (too coarse)"
+    assert not {"Eyes came to rest, counted within", "Targets left out"} & set(found)
 
 
 def test_of_a_still_target_nothing_is_told() -> None:
