@@ -93,7 +93,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "setup": SetupPage(director, window.fields.setup),
         "came": CamePage(director),
         "choose": ChoosePage(director, window.settings, window.fields.set_target),
-        "mark": MarkPage(director),
+        "mark": MarkPage(director, window.settings),
         "practice": PracticePage(director, window.fields.practice),
         "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
         "help": HelpPage(window.switch_help),

@@ -8900,6 +8900,11 @@
             <translation>ألصق علامة على الجدار أمامك، بارتفاع عينيك وإلى جانب. قِس بشريط من عينيك مباشرة إلى الجدار، ومن هناك على الجدار إلى العلامة. يمكنك ترك هذا.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>كالمرة الماضية: الجدار {distance}، العلامة {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>استدر ببطء حتى يشير أنفك إلى العلامة. اثبت حتى تسمع الصوت.</translation>
@@ -8938,6 +8943,11 @@
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
             <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
+        </message>
+        <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -8900,6 +8900,11 @@
             <translation>Kleben Sie eine Marke vor sich an die Wand, so hoch wie Ihre Augen und etwas zur Seite. Messen Sie mit einem Maßband von Ihren Augen gerade zur Wand, und von dort an der Wand entlang bis zur Marke. Sie können das weglassen.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>Wie letztes Mal: Wand {distance}, Marke {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>Drehen Sie sich langsam, bis die Nase auf die Marke zeigt. Halten Sie das bis zum Ton.</translation>
@@ -8938,6 +8943,11 @@
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
             <translation>Wird Ihr Kopf richtig gemessen?</translation>
+        </message>
+        <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -8900,6 +8900,11 @@
             <translation>Pegue una marca en la pared delante de usted, a la altura de sus ojos y hacia un lado. Mida con una cinta desde sus ojos recto hasta la pared, y desde allí a lo largo de la pared hasta la marca. Puede no hacer esto.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>Como la última vez: pared {distance}, marca {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>Gire despacio hasta que su nariz apunte a la marca. Quédese así hasta el sonido.</translation>
@@ -8938,6 +8943,11 @@
             <source>Is your head measured rightly?</source>
             <comment>mark.title</comment>
             <translation>¿Se mide bien su cabeza?</translation>
+        </message>
+        <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
